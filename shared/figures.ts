@@ -1,0 +1,78 @@
+import carbon from './figures/carbon.json';
+import climate from './figures/climate.json';
+import cracks from './figures/cracks.json';
+import depth from './figures/depth.json';
+import hazards from './figures/hazards.json';
+import limits from './figures/limits.json';
+import noise from './figures/noise.json';
+import profile from './figures/profile.json';
+import quantities from './figures/quantities.json';
+import rates from './figures/rates.json';
+import readiness from './figures/readiness.json';
+import removal from './figures/removal.json';
+import silica from './figures/silica.json';
+import vibration from './figures/vibration.json';
+import type { Figure } from './types';
+
+export const figureFiles = [
+  profile,
+  depth,
+  removal,
+  cracks,
+  limits,
+  silica,
+  noise,
+  vibration,
+  hazards,
+  readiness,
+  climate,
+  quantities,
+  rates,
+  carbon,
+];
+
+const all = {
+  ...profile,
+  ...depth,
+  ...removal,
+  ...cracks,
+  ...limits,
+  ...silica,
+  ...noise,
+  ...vibration,
+  ...hazards,
+  ...readiness,
+  ...climate,
+  ...quantities,
+  ...rates,
+  ...carbon,
+};
+export type FigureId = keyof typeof all;
+
+/** Every figure, by id. The files are checked by `check.ts` at build and in a test, not in the browser. */
+export const figures = all as Readonly<Record<string, unknown>> as Readonly<
+  Record<FigureId, Figure>
+>;
+
+/** A reader's own values, laid over the figures. */
+export type OwnFigures = Readonly<Partial<Record<FigureId, number>>>;
+
+/**
+ * The single value of a figure, in the figure's unit; the reader's own value wins.
+ * @throws Error when the figure is a range: asking for one number of a range would hide its spread.
+ */
+export function valueOf(id: FigureId, own?: OwnFigures): number {
+  const value = own?.[id] ?? figures[id].value;
+  if (value === undefined) throw new Error(`${id} is a range; use rangeOf`);
+  return value;
+}
+
+/** The range of a figure, in the figure's unit; a single value is a range of no width. */
+export function rangeOf(id: FigureId, own?: OwnFigures): readonly [number, number] {
+  const given = own?.[id];
+  if (given !== undefined) return [given, given];
+  const { range, value } = figures[id];
+  if (range) return range;
+  if (value !== undefined) return [value, value];
+  throw new Error(`${id} has neither value nor range`);
+}

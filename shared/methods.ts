@@ -1,0 +1,59 @@
+import type { FigureId } from './figures';
+import methodFacts from './methods.json';
+import stepFacts from './steps.json';
+
+/** What is true of a method whatever the zone. Reach is a depth band id from `answers/questions.ts`. */
+export interface MethodFacts {
+  /** Strength: 0 washing, 1 skimming, 2 cutting, 3 breaking. */
+  readonly class: 0 | 1 | 2 | 3;
+  /** For each loosened state it can clear: the deepest band in which it can. */
+  readonly removes: Readonly<Partial<Record<string, string>>>;
+  readonly contaminants: readonly string[];
+  /** Surface textures it reaches all of. */
+  readonly textures: readonly string[];
+  readonly floorsOnly: boolean;
+  /** The figure for the profile it leaves, or the texture as it was found. */
+  readonly profile: FigureId | 'as-found';
+  readonly bruises: 'no' | 'hardly' | 'little' | 'yes' | 'most';
+  readonly hazards: readonly HazardId[];
+}
+
+export const hazardIds = [
+  'silica',
+  'noise',
+  'vibration',
+  'eyes',
+  'water-injection',
+  'carbon-monoxide',
+  'electric',
+  'slips',
+  'lifting',
+  'chemicals',
+  'lead-asbestos',
+  'structure',
+  'overhead',
+  'wash-water',
+  'weather',
+] as const;
+export type HazardId = (typeof hazardIds)[number];
+
+export type MethodId = keyof typeof methodFacts;
+export type StepId = MethodId | keyof typeof stepFacts;
+
+export const methodIds = Object.keys(methodFacts) as MethodId[];
+export const stepIds = [...methodIds, ...Object.keys(stepFacts)] as StepId[];
+
+/** The facts of each method, by id. */
+export const methods = methodFacts as Readonly<Record<string, unknown>> as Readonly<
+  Record<MethodId, MethodFacts>
+>;
+
+const aroundFacts = stepFacts as Readonly<Record<string, { readonly hazards: readonly string[] }>>;
+
+/** The hazards a step brings wherever it is done. */
+export const hazardsOfStep = Object.fromEntries(
+  stepIds.map((id) => [
+    id,
+    id in methods ? methods[id as MethodId].hazards : aroundFacts[id]?.hazards,
+  ]),
+) as Readonly<Record<StepId, readonly HazardId[]>>;

@@ -1,0 +1,68 @@
+/** How far a figure can be trusted, from strongest to weakest. Shown to the reader beside the figure. */
+export const bases = ['published', 'reported', 'memory', 'practice', 'derived'] as const;
+export type Basis = (typeof bases)[number];
+
+/** Every unit a figure in `shared/figures/` may carry. Engine units only; US units appear at the edges. */
+export const units = [
+  'mm',
+  'm',
+  'm2',
+  'm3',
+  'm3/h',
+  'm2/h',
+  'm/h',
+  'h',
+  'h/m3',
+  'min',
+  'd',
+  'kg',
+  'kg/m3',
+  'kg/kg',
+  'kgCO2e/m3',
+  'kgCO2e/kg',
+  'kgCO2e/t km',
+  't',
+  'km',
+  'L',
+  'L/m2',
+  'dB(A)',
+  'dB',
+  'm/s2',
+  'points',
+  'MPa',
+  'mV',
+  'pH',
+  'ppm',
+  'ug/m3',
+  'percent',
+  'CSP',
+  'C',
+  'degree',
+  'count',
+  'ratio',
+  'm3/min',
+  'mm water',
+] as const;
+export type Unit = (typeof units)[number];
+
+/** One fact of the trade: a single `value`, or a `range` with an optional `typical` inside it. */
+export interface Figure {
+  readonly unit: Unit;
+  readonly value?: number;
+  readonly range?: readonly [number, number];
+  readonly typical?: number;
+  readonly basis: Basis;
+  /** Ids from `shared/sources/`. Required when the basis is published or reported. */
+  readonly source?: readonly string[];
+  /** What the reader needs to know to use it; for a derived figure, the arithmetic. */
+  readonly note?: string;
+}
+
+/** Where a figure comes from. */
+export interface Source {
+  readonly title: string;
+  readonly by: string;
+  readonly year?: number;
+  readonly kind: 'standard' | 'regulation' | 'guide' | 'research' | 'manual' | 'trade' | 'data';
+  readonly note?: string;
+}

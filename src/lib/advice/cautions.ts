@@ -1,0 +1,37 @@
+import { hazardIds, hazardsOfStep, type HazardId, type StepId } from '$shared/methods';
+import type { SettledSite, SettledZone } from './types';
+
+/** Steps that throw dust or pieces: whatever is in an old coating, or above the head, comes with them. */
+const throwsPieces = (hazards: readonly HazardId[]) => hazards.includes('silica');
+
+const always = (): boolean => true;
+
+/**
+ * Whether a hazard a step brings is there at this place.
+ * Most are there everywhere; these depend on the site. Source: common practice, no published source.
+ */
+const presentAt: Readonly<Partial<Record<HazardId, (site: SettledSite) => boolean>>> = {
+  'carbon-monoxide': (site) => site.setting !== 'open',
+  weather: (site) => site.setting !== 'indoors',
+  structure: (site) =>
+    site.element === 'suspended-slab' ||
+    site.element === 'wall' ||
+    site.element === 'soffit' ||
+    site.warnings.includes('holds-something-up') ||
+    site.warnings.includes('tendons-possible'),
+};
+
+/** The hazards of one step at one place, in the order of `hazardIds`. */
+export function hazardsAt(step: StepId, site: SettledSite, zone: SettledZone): readonly HazardId[] {
+  const own = hazardsOfStep[step];
+  const pieces = throwsPieces(own);
+  const coated =
+    zone.contamination.some((contaminant) => contaminant.endsWith('-coating')) ||
+    site.warnings.includes('old-coating-or-adhesive');
+  return hazardIds.filter((hazard) => {
+    if (hazard === 'lead-asbestos') return coated && (pieces || own.includes(hazard));
+    if (hazard === 'overhead')
+      return pieces && (site.element === 'soffit' || site.element === 'wall');
+    return own.includes(hazard) && (presentAt[hazard] ?? always)(site);
+  });
+}

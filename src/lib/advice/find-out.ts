@@ -1,0 +1,40 @@
+import type { FindOut, Hold, SettledSite, SettledZone } from './types';
+import type { RuleId } from './rules';
+
+/** The test that clears a hold. */
+const clears: Readonly<Partial<Record<RuleId, FindOut>>> = {
+  'map-cracking': { question: 'warnings', test: 'petrography' },
+  'old-coating': { question: 'warnings', test: 'lead-asbestos-test' },
+  'buried-services': { question: 'warnings', test: 'locate-services' },
+  'thickness-decides': { question: 'thickness', test: 'measure-thickness' },
+  'moving-crack': { question: 'cracks', test: 'ask-engineer' },
+  'bar-section-loss': { question: 'barLoss', test: 'ask-engineer' },
+};
+
+/** What has to be found out for one settled combination: what clears its holds, then what to check beside the work. */
+export function findOutFor(
+  site: SettledSite,
+  zone: SettledZone,
+  holds: readonly Hold[],
+): FindOut[] {
+  const tests: FindOut[] = holds.map(
+    (hold) => clears[hold.rule] ?? { question: 'warnings', test: 'ask-engineer' },
+  );
+  if (zone.depth === 'through' || holds.some((hold) => hold.rule === 'full-depth'))
+    tests.push({ question: 'thickness', test: 'measure-thickness' });
+  if (zone.cracks === 'hairline' && site.freezeThaw === 'often')
+    tests.push({ question: 'cracks', test: 'tap-crack' });
+  if (zone.steel === 'rust-stain') tests.push({ question: 'steel', test: 'sound-round-stain' });
+  if (zone.steel === 'corroded' && !zone.barLoss)
+    tests.push({ question: 'barLoss', test: 'measure-bar' });
+  if (zone.steel !== 'none-seen' && site.salts !== 'none')
+    tests.push({ question: 'salts', test: 'chloride-test' });
+  if (zone.contamination.includes('oil'))
+    tests.push({ question: 'contamination', test: 'water-drop' });
+  if (zone.finish === 'undecided') tests.push({ question: 'finish', test: 'ask-maker' });
+  return tests.filter(
+    (test, index) =>
+      tests.findIndex((other) => other.test === test.test && other.question === test.question) ===
+      index,
+  );
+}

@@ -1,0 +1,11 @@
+import { judge, type MethodRule } from './judge';
+
+/**
+ * Abrasive blasting follows any shape, off the floor above all; it takes about 3 mm
+ * and leaves no bruised skin, at the price of open dust and containment.
+ * Source: common practice, no published source; profile from figure `csp.abrasive-blast`.
+ */
+export const abrasiveBlast: MethodRule = {
+  id: 'abrasive-blast',
+  shortfall: (demands) => judge('abrasive-blast', demands),
+};

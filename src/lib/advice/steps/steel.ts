@@ -1,0 +1,27 @@
+import { call, type Situation, type Work } from './work';
+
+/**
+ * What steel asks for: a bar that shows is undercut, followed past the rust, and cleaned.
+ * Source: ICRI 310.1R and ACI PRC-364.6 through figures `bar.*`; hammers from `hammer.*`.
+ */
+export function callSteel(work: Work, { site, zone }: Situation): void {
+  if (zone.steel === 'exposed' || zone.steel === 'corroded') {
+    call(
+      work,
+      'free-bar',
+      { rule: 'bar-undercut', figures: ['bar.clear', 'bar.clear-over-aggregate'] },
+      { rule: 'bar-follow-rust', figures: ['bar.along'] },
+      { rule: 'bar-light-hammer', figures: ['hammer.above-steel', 'hammer.at-steel'] },
+    );
+    if (zone.steel === 'exposed')
+      call(work, 'free-bar', { rule: 'bar-clean-may-stay', figures: ['bar.bonded-share'] });
+    if (zone.steel === 'corroded' && !zone.barLoss)
+      call(work, 'free-bar', {
+        rule: 'measure-the-bar',
+        figures: ['bar.loss-one', 'bar.loss-neighbours'],
+      });
+    call(work, 'clean-bar', { rule: 'bar-follow-rust', figures: ['bar.along'] });
+  }
+  if (zone.steel !== 'none-seen' && site.salts !== 'none')
+    call(work, 'final-wash', { rule: 'salts-at-steel', facts: { salts: site.salts } });
+}

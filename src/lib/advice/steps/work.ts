@@ -1,0 +1,53 @@
+import type { Demands } from '$lib/advice/demands';
+import type { Reason, SettledSite, SettledZone } from '$lib/advice/types';
+import type { MethodId, StepId } from '$shared/methods';
+
+/** What the rules about steps look at. */
+export interface Situation {
+  readonly site: SettledSite;
+  readonly zone: SettledZone;
+  readonly demands: Demands;
+  readonly method: MethodId;
+}
+
+/** The steps gathered so far: each with the reasons that called for it. */
+export type Work = Partial<Record<StepId, Reason[]>>;
+
+/** Calls for a step, or gives one already called for another reason. */
+export function call(work: Work, id: StepId, ...reasons: Reason[]): void {
+  (work[id] ??= []).push(...reasons);
+}
+
+/** Whether the finish is bonded to the concrete: every one but a sealer. */
+export const isBonded = (zone: SettledZone): boolean => zone.finish !== 'sealer';
+
+/** The order of work in one zone. Source: common practice, no published source. */
+export const workOrder: readonly StepId[] = [
+  'make-safe',
+  'degrease',
+  'strip-growth',
+  'strip-coating',
+  'sound-and-mark',
+  'tap-crack',
+  'saw-cut',
+  'break-out',
+  'water-jet',
+  'chase-crack',
+  'route-crack',
+  'free-bar',
+  're-sound',
+  'scarify',
+  'grind',
+  'needle-scale',
+  'edge-work',
+  'shotblast',
+  'abrasive-blast',
+  'blast-clean',
+  'clean-bar',
+  'vacuum',
+  'pressure-wash',
+  'final-wash',
+  'check-ready',
+  'wet-or-dry',
+  'fill-level',
+];

@@ -1,0 +1,147 @@
+import type {
+  BarLoss,
+  Contaminant,
+  Cracks,
+  DepthBand,
+  Element,
+  Finish,
+  FreezeThaw,
+  Looseness,
+  QuestionId,
+  Salts,
+  Setting,
+  Steel,
+  Texture,
+  Warning,
+} from '$lib/answers/questions';
+import type { FigureId } from '$shared/figures';
+import type { HazardId, MethodId, StepId } from '$shared/methods';
+import type { RuleId } from './rules';
+
+/** A site about which nothing is open any more; one of the possibilities of the reader's answers. */
+export interface SettledSite {
+  readonly element: Element;
+  readonly setting: Setting;
+  readonly salts: Salts;
+  readonly freezeThaw: FreezeThaw;
+  /** mm, or unknown */
+  readonly thickness: number | 'unknown';
+  readonly warnings: readonly Warning[];
+}
+
+/** A zone about which nothing is open any more. */
+export interface SettledZone {
+  readonly depth: DepthBand;
+  /** mm, where the reader measured it */
+  readonly depthMm?: number;
+  readonly looseness: Looseness;
+  readonly contamination: readonly Contaminant[];
+  readonly texture: Texture;
+  readonly cracks: Cracks;
+  readonly steel: Steel;
+  /** Absent while nobody has measured the bar: the advice then says to measure. */
+  readonly barLoss?: BarLoss;
+  readonly finish: Finish;
+  /** m2, or unknown */
+  readonly area: number | 'unknown';
+}
+
+/** A value a rule saw, to be spoken by `words/`: ids of choices, or lengths in mm, areas in m2. */
+export type Fact = string | number | readonly string[];
+export type Facts = Readonly<Record<string, Fact>>;
+
+/** Why something is so: the rule, the values it saw, the figures it used. */
+export interface Reason {
+  readonly rule: RuleId;
+  readonly facts?: Facts;
+  readonly figures?: readonly FigureId[];
+}
+
+/** Why a method is not the one advised. */
+export interface Rejection extends Reason {
+  readonly method: MethodId;
+  /** Whether it would do the work all the same (harsher than needed, or kept as the alternative). */
+  readonly wouldDo: boolean;
+}
+
+/** One piece of work, in its place in the order. */
+export interface Step {
+  readonly id: StepId;
+  /** Why it is there, and how it is to be done here. */
+  readonly why: readonly Reason[];
+  readonly hazards: readonly HazardId[];
+}
+
+export type Verdict = 'prepare' | 'find-out-first' | 'stop';
+
+/** A cheap test that has to come before, or beside, the work. */
+export interface FindOut {
+  /** The answer it settles. */
+  readonly question: QuestionId;
+  readonly test: TestId;
+}
+
+/** Field tests and look-ups that settle an answer. */
+export const testIds = [
+  'hammer-tap',
+  'scrape',
+  'brush',
+  'water-drop',
+  'measure-depth',
+  'measure-thickness',
+  'tap-crack',
+  'crack-gauge',
+  'look-at-steel',
+  'measure-bar',
+  'sound-round-stain',
+  'petrography',
+  'lead-asbestos-test',
+  'locate-services',
+  'ask-engineer',
+  'ask-owner',
+  'ask-maker',
+  'look-close',
+  'look-round',
+  'local-weather',
+  'chloride-test',
+  'measure-area',
+] as const;
+export type TestId = (typeof testIds)[number];
+
+/** What the surface must be when preparation ends. */
+export interface Target {
+  /** CSP lowest and highest the finish accepts; null while the finish is undecided. */
+  readonly profile: readonly [number, number] | null;
+  /** CSP lowest and highest the method leaves. */
+  readonly leaves: readonly [number, number] | null;
+  /** Whether a bruised skin may stay. */
+  readonly bruisedSkin: 'must-go' | 'should-go' | 'may-stay';
+  /** What the finish wants under it. */
+  readonly moisture: 'saturated-surface-dry' | 'dry' | 'ask-maker';
+  /** Least clear space behind a freed bar, mm; absent where no bar is to be freed. */
+  readonly behindBar?: number;
+  readonly figures: readonly FigureId[];
+}
+
+/** Advice for one settled combination of answers. Data only: the sentences are in `words/`. */
+export interface Advice {
+  readonly verdict: Verdict;
+  /** The method to use; null unless the verdict is `prepare`. */
+  readonly method: MethodId | null;
+  /** What the method is, or will be once what stands before it is cleared; null where no surface method applies. */
+  readonly underneath: MethodId | null;
+  readonly reasons: readonly Reason[];
+  /** What stops the work or has to be found out before it; empty when the verdict is `prepare`. */
+  readonly holds: readonly Hold[];
+  readonly rejections: readonly Rejection[];
+  readonly steps: readonly Step[];
+  readonly target: Target;
+  readonly cautions: readonly HazardId[];
+  readonly findOut: readonly FindOut[];
+}
+
+/** Something that stands before the work. */
+export interface Hold extends Reason {
+  readonly verdict: Exclude<Verdict, 'prepare'>;
+  readonly who: 'engineer' | 'laboratory' | 'locator' | 'surveyor' | 'concrete-contractor' | 'crew';
+}

@@ -1,0 +1,80 @@
+import type { QuestionId, ZoneQuestion, SiteQuestion } from '$lib/answers/questions';
+import type { HazardId, MethodId } from '$shared/methods';
+import type { Advice, FindOut, Hold, Reason, Rejection, Step, Target, Verdict } from './types';
+
+/** One way the open answers could turn out, with how large a part of the possibilities it is. */
+export interface Outcome {
+  readonly verdict: Verdict;
+  /** The method it comes to, or will once its holds are cleared; null where no surface method applies. */
+  readonly method: MethodId | null;
+  /** Part of all completions of the open answers, 0 to 1. Every completion counts the same. */
+  readonly share: number;
+  /** One completion of this kind, with its full advice. */
+  readonly example: Advice;
+}
+
+/** An answer that is still open, and whether it makes a difference here. */
+export interface Assumption {
+  readonly question: QuestionId;
+  readonly among: readonly string[];
+  /** Whether settling it could change the verdict or the method. */
+  readonly matters: boolean;
+}
+
+/** An open question with the test that settles it and what settling it would be worth. */
+export interface RankedFindOut extends FindOut {
+  readonly settles: {
+    /** Mean number of outcomes left after the answer is known, over its choices. */
+    readonly expected: number;
+    /** Most outcomes left after the answer is known. */
+    readonly worst: number;
+    /** Outcomes possible now. */
+    readonly now: number;
+  };
+}
+
+/** A smallest change of one answer that changes the advice. */
+export interface Margin {
+  readonly question: SiteQuestion | ZoneQuestion;
+  readonly from: string;
+  readonly to: string;
+  /** For depth: the measured edge in mm at which it flips. */
+  readonly atMm?: number;
+  readonly verdict: Verdict;
+  readonly method: MethodId | null;
+}
+
+/** Advice for a zone whatever is still open about it. */
+export interface ZoneAdvice {
+  /** `prepare` or `stop` only when every completion says so with the same method. */
+  readonly verdict: Verdict;
+  /** The method; null unless the verdict is `prepare`. */
+  readonly method: MethodId | null;
+  /** Methods that remain possible, gentlest first; empty when the verdict is `stop`. */
+  readonly methods: readonly MethodId[];
+  /** Steps that every completion calls for, in order. */
+  readonly steps: readonly Step[];
+  readonly reasons: readonly Reason[];
+  readonly holds: readonly Hold[];
+  /** One for every method that no completion advises. */
+  readonly rejections: readonly Rejection[];
+  readonly target: Target;
+  /** Hazards of every completion. */
+  readonly cautions: readonly HazardId[];
+  /** Most useful first. */
+  readonly findOut: readonly (FindOut | RankedFindOut)[];
+  readonly margins: readonly Margin[];
+  /** Most likely first; a single one when nothing that matters is open. */
+  readonly outcomes: readonly Outcome[];
+  readonly assumptions: readonly Assumption[];
+}
+
+/** A method beside the interview, while the answers come in. */
+export interface Standing {
+  readonly method: MethodId;
+  readonly state: 'standing' | 'would-do' | 'out';
+  /** Why it fell, or why it is not the gentlest; absent while it stands. */
+  readonly why?: Reason;
+  /** The first answer, in interview order, that ruled it out. */
+  readonly by?: QuestionId;
+}

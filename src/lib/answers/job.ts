@@ -1,0 +1,20 @@
+import type { SiteAnswers, ZoneAnswers } from './answers';
+
+/** A part of the surface with one condition. */
+export interface Zone {
+  /** Short, unique in its job, stable for the job's life. */
+  readonly id: string;
+  readonly name: string;
+  readonly answers: ZoneAnswers;
+}
+
+/** A site with its zones. Holds only what the reader said, never anything derived. */
+export interface Job {
+  readonly name: string;
+  readonly site: SiteAnswers;
+  readonly zones: readonly Zone[];
+  /** Ids of the machines the crew has; absent when the reader has not said. */
+  readonly machines?: readonly string[];
+  /** People on the crew; absent when the reader has not said. */
+  readonly crew?: number;
+}

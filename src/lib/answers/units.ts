@@ -1,0 +1,50 @@
+/**
+ * Engine units as brands, and the only place where US units turn into engine units and back.
+ * Inside the engine: mm, m, m2, m3, kg, MPa. The factors are exact by definition
+ * (international yard and pound agreement of 1959), except psi, which follows from them.
+ */
+declare const unit: unique symbol;
+type Branded<U extends string> = number & { readonly [unit]: U };
+
+export type Millimetres = Branded<'mm'>;
+export type Metres = Branded<'m'>;
+export type SquareMetres = Branded<'m2'>;
+export type CubicMetres = Branded<'m3'>;
+export type Kilograms = Branded<'kg'>;
+export type Megapascals = Branded<'MPa'>;
+
+/** Which system a reader sees. Changes the wording of a number, never the number kept. */
+export type UnitSystem = 'metric' | 'us';
+
+export const mm = (value: number) => value as Millimetres;
+export const metres = (value: number) => value as Metres;
+export const squareMetres = (value: number) => value as SquareMetres;
+
+const mmPerInch = 25.4;
+const metresPerFoot = 0.3048;
+const kgPerPound = 0.45359237;
+const standardGravity = 9.80665;
+
+/** Factors from one US unit to one engine unit. */
+export const usFactor = {
+  /** inch to mm */
+  mm: mmPerInch,
+  /** foot to m */
+  m: metresPerFoot,
+  /** square foot to m2 */
+  m2: metresPerFoot ** 2,
+  /** cubic foot to m3 (trade volumes are then shown in cubic yards, 27 of these) */
+  m3: metresPerFoot ** 3,
+  /** pound to kg */
+  kg: kgPerPound,
+  /** psi to MPa: pound-force over square inch, N/mm2 */
+  MPa: (kgPerPound * standardGravity) / mmPerInch ** 2,
+} as const;
+
+export type Convertible = keyof typeof usFactor;
+
+/** A number in a US unit (inch, foot, square foot, cubic foot, pound, psi) as the matching engine unit. */
+export const fromUs = (kind: Convertible, value: number): number => value * usFactor[kind];
+
+/** A number in an engine unit as the matching US unit. */
+export const toUs = (kind: Convertible, value: number): number => value / usFactor[kind];

@@ -1,0 +1,31 @@
+import { sveltekit } from '@sveltejs/kit/vite';
+import { svelteTesting } from '@testing-library/svelte/vite';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  plugins: [sveltekit()],
+  server: { fs: { allow: ['content', 'shared'] } },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'engine',
+          environment: 'node',
+          include: ['tests/{unit,published,every-route,hostile}/**/*.test.ts'],
+          testTimeout: 180_000,
+        },
+      },
+      {
+        extends: true,
+        plugins: [svelteTesting()],
+        test: {
+          name: 'components',
+          environment: 'jsdom',
+          include: ['tests/components/**/*.test.ts'],
+          setupFiles: ['tests/helpers/components.ts'],
+        },
+      },
+    ],
+  },
+});
