@@ -11,6 +11,7 @@ import rates from './figures/rates.json';
 import readiness from './figures/readiness.json';
 import removal from './figures/removal.json';
 import silica from './figures/silica.json';
+import tests from './figures/tests.json';
 import vibration from './figures/vibration.json';
 import type { Figure } from './types';
 
@@ -29,6 +30,7 @@ export const figureFiles = [
   quantities,
   rates,
   carbon,
+  tests,
 ];
 
 const all = {
@@ -46,6 +48,7 @@ const all = {
   ...quantities,
   ...rates,
   ...carbon,
+  ...tests,
 };
 export type FigureId = keyof typeof all;
 

@@ -1,5 +1,5 @@
 import { hazardIds, hazardsOfStep, type HazardId, type StepId } from '$shared/methods';
-import type { SettledSite, SettledZone } from './types';
+import type { Hold, SettledSite, SettledZone } from './types';
 
 /** Steps that throw dust or pieces: whatever is in an old coating, or above the head, comes with them. */
 const throwsPieces = (hazards: readonly HazardId[]) => hazards.includes('silica');
@@ -34,4 +34,21 @@ export function hazardsAt(step: StepId, site: SettledSite, zone: SettledZone): r
       return pieces && (site.element === 'soffit' || site.element === 'wall');
     return own.includes(hazard) && (presentAt[hazard] ?? always)(site);
   });
+}
+
+/** The hazards that what stands before the work brings by itself. */
+export function hazardsOfHolds(
+  holds: readonly Hold[],
+  site: SettledSite,
+  zone: SettledZone,
+): HazardId[] {
+  const present: HazardId[] = [];
+  for (const hold of holds) {
+    if (hold.who === 'engineer') present.push('structure');
+    if (hold.rule === 'old-coating') present.push('lead-asbestos');
+    if (hold.rule === 'buried-services') present.push('electric');
+  }
+  if (holds.length && hazardsAt('break-out', site, zone).includes('overhead'))
+    present.push('overhead');
+  return present;
 }

@@ -1,5 +1,5 @@
 import { rangeOf } from '$shared/figures';
-import type { Contaminant, DepthBand, Looseness, Texture } from '$lib/answers/questions';
+import type { Contaminant, Cracks, DepthBand, Looseness, Texture } from '$lib/answers/questions';
 import type { SettledSite, SettledZone } from './types';
 
 /** What the zone asks of a method. A method is sufficient when it meets every one of these. */
@@ -43,6 +43,9 @@ const profileFigure = {
 export const profileFigureOf = (finish: SettledZone['finish']) =>
   finish === 'undecided' ? null : profileFigure[finish];
 
+/** Whether a crack is a low spot that a flat tool rides over. */
+export const opensBelow = (cracks: Cracks): boolean => cracks === 'open' || cracks === 'crumbling';
+
 /** Whether walk-behind machines can stand and turn here. */
 export const isFloor = (element: SettledSite['element']): boolean => floors[element];
 
@@ -67,12 +70,7 @@ export function demandsOf(site: SettledSite, zone: SettledZone): Demands {
     oil: has('oil'),
     stripped: !floor && heavyCoating,
     heavyCoating: floor && heavyCoating,
-    belowPlane:
-      zone.texture === 'pitted'
-        ? 'pits'
-        : zone.cracks === 'open' || zone.cracks === 'crumbling'
-          ? 'cracks'
-          : null,
+    belowPlane: zone.texture === 'pitted' ? 'pits' : opensBelow(zone.cracks) ? 'cracks' : null,
     texture: zone.texture,
     profile: figure && rangeOf(figure),
   };

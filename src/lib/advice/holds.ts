@@ -3,7 +3,7 @@ import type { Warning } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
 import type { Work } from './steps/work';
-import type { Hold, SettledSite, SettledZone } from './types';
+import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
 /** What the work would do to the concrete, as far as safety is concerned. */
 export interface Reach {
@@ -14,6 +14,20 @@ export interface Reach {
   /** Goes deeper than the figure `tendon.depth`, or saws or drills. */
   readonly deep: boolean;
 }
+
+/** Holds that leave no surface method standing at all: the concrete or its bed is what failed. */
+const beyondSurface = new Set(['fire-or-chemical', 'settled-or-rocking', 'full-depth', 'through']);
+
+export const isBeyondSurface = (holds: readonly Hold[]): boolean =>
+  holds.some((hold) => beyondSurface.has(hold.rule));
+
+/** The verdict the holds come to. */
+export const verdictOf = (holds: readonly Hold[]): Verdict =>
+  holds.some((hold) => hold.verdict === 'stop')
+    ? 'stop'
+    : holds.length
+      ? 'find-out-first'
+      : 'prepare';
 
 const carries = {
   slab: false,

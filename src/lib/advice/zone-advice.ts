@@ -41,6 +41,7 @@ export interface Margin {
   /** For depth: the measured edge in mm at which it flips. */
   readonly atMm?: number;
   readonly verdict: Verdict;
+  /** The method it would become, or would once its holds are cleared; null where none would stand. */
   readonly method: MethodId | null;
 }
 

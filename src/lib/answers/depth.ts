@@ -40,3 +40,28 @@ export function rangeOfBand(band: DepthBand, thickness: number | 'unknown'): [nu
 /** Whether a depth band reaches at least as deep as another. */
 export const atLeast = (band: DepthBand, other: DepthBand): boolean =>
   depthBands.indexOf(band) >= depthBands.indexOf(other);
+
+/**
+ * Every depth at which something can change: the edges of the bands, and half and all of the
+ * thickness where it is known. For each, a depth just on either side, in mm.
+ */
+export function depthEdges(
+  thickness: number | 'unknown',
+): readonly { at: number; below: number; above: number }[] {
+  const nudge = 0.01;
+  const all = edges.map(({ upTo, included }) =>
+    included
+      ? { at: upTo, below: upTo, above: upTo + nudge }
+      : { at: upTo, below: upTo - nudge, above: upTo },
+  );
+  if (thickness === 'unknown') return all;
+  // Half and all of the slab take the place of a band edge at the same depth: they weigh more.
+  const own = [thickness * valueOf('depth.full-limit'), thickness].map((at) => ({
+    at,
+    below: at - nudge,
+    above: at,
+  }));
+  return [...all.filter(({ at }) => !own.some((edge) => edge.at === at)), ...own]
+    .filter(({ at }) => at <= thickness)
+    .sort((one, other) => one.at - other.at);
+}

@@ -65,15 +65,24 @@ function callBruisedSkin(work: Work, { site, zone, method }: Situation): void {
   else call(work, 'blast-clean', { rule: 'bruised-skin-should-go', figures: ['depth.bruise'] });
 }
 
-/** A surface too rough for a thin finish is levelled with repair mortar first. A sealer follows the texture it finds. */
-function callFill(work: Work, { zone, demands, method }: Situation): void {
-  if (!demands.profile) return;
-  if (zone.finish === 'sealer' && methods[method].profile === 'as-found') return;
-  const [smoothest] = profileLeft(method, demands.texture);
-  const [, most] = demands.profile;
-  if (smoothest > most)
-    call(work, 'fill-level', {
-      rule: 'too-rough-fill-first',
-      facts: { leaves: smoothest, needs: most },
-    });
+/**
+ * Whether what is left is too rough for the finish. A sealer follows the texture it finds.
+ * @returns the CSP left at its smoothest and the roughest the finish accepts, or null
+ */
+export function tooRough({
+  zone,
+  demands,
+  method,
+}: Omit<Situation, 'site'>): { leaves: number; needs: number } | null {
+  if (!demands.profile) return null;
+  if (zone.finish === 'sealer' && methods[method].profile === 'as-found') return null;
+  const [leaves] = profileLeft(method, demands.texture);
+  const [, needs] = demands.profile;
+  return leaves > needs ? { leaves, needs } : null;
+}
+
+/** A surface too rough for a thin finish is levelled with repair mortar first. */
+function callFill(work: Work, situation: Situation): void {
+  const facts = tooRough(situation);
+  if (facts) call(work, 'fill-level', { rule: 'too-rough-fill-first', facts });
 }

@@ -1,0 +1,81 @@
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { methodIds, methods, type MethodId } from '$shared/methods';
+import { assumptionsOf, rankFindOut } from './find-next';
+import { marginsOf } from './margins';
+import { adviseSettled } from './settle';
+import { survey, type Survey } from './survey';
+import type { Advice, Rejection, Verdict } from './types';
+import type { Outcome, ZoneAdvice } from './zone-advice';
+
+/** Gentlest first, as the ladders go. */
+const byStrength = [...methodIds].sort((one, other) => methods[one].class - methods[other].class);
+
+/**
+ * Advice for a zone, whatever is still open about it.
+ * What is not answered counts as not sure; every possibility is carried through, and the advice
+ * is what they have in common.
+ */
+export function adviseZone(site: SiteAnswers, zone: ZoneAnswers): ZoneAdvice {
+  const surveyed = survey(site, zone);
+  const outcomes = surveyed.tallies.map((tally): Outcome => ({
+    verdict: tally.verdict,
+    method: tally.method,
+    share: tally.weight / surveyed.total,
+    example: adviseSettled(tally.site, tally.zone),
+  }));
+  const likeliest = (outcomes[0] as Outcome).example;
+  const verdict = overall(outcomes);
+  const settled = outcomes.length === 1;
+  const methodsLeft =
+    verdict === 'stop'
+      ? []
+      : byStrength.filter((id) =>
+          outcomes.some(({ method, verdict: v }) => v !== 'stop' && method === id),
+        );
+  return {
+    verdict,
+    method: verdict === 'prepare' ? (likeliest.method as MethodId) : null,
+    methods: methodsLeft,
+    steps: stepsInCommon(outcomes, surveyed),
+    reasons:
+      settled || verdict === 'stop'
+        ? likeliest.reasons
+        : [{ rule: 'answers-differ', facts: { methods: methodsLeft } }, ...surveyed.holds],
+    holds: settled ? likeliest.holds : surveyed.holds,
+    rejections: rejectionsAmong(
+      outcomes,
+      verdict === 'prepare' ? [likeliest.method as MethodId] : methodsLeft,
+    ),
+    target: likeliest.target,
+    cautions: surveyed.cautions,
+    findOut: rankFindOut(surveyed, site, zone, outcomes),
+    margins: settled ? marginsOf(site, zone) : [],
+    outcomes,
+    assumptions: assumptionsOf(surveyed, site, zone),
+  };
+}
+
+/** `prepare` only when all completions agree on it and on the method. */
+function overall(outcomes: readonly Outcome[]): Verdict {
+  if (outcomes.every(({ verdict }) => verdict === 'stop')) return 'stop';
+  if (outcomes.length === 1) return (outcomes[0] as Outcome).verdict;
+  return 'find-out-first';
+}
+
+/** The steps every completion calls for, told as in the likeliest that is not stopped. */
+function stepsInCommon(outcomes: readonly Outcome[], { commonSteps }: Survey): Advice['steps'] {
+  const going = outcomes.find(({ verdict }) => verdict !== 'stop');
+  return going ? going.example.steps.filter(({ id }) => commonSteps.includes(id)) : [];
+}
+
+/** For every method that no completion advises, the reason from the likeliest that gives one. */
+function rejectionsAmong(outcomes: readonly Outcome[], left: readonly MethodId[]): Rejection[] {
+  return methodIds
+    .filter((method) => !left.includes(method))
+    .flatMap((method) => {
+      const found = outcomes.flatMap(({ example }) =>
+        example.rejections.filter((each) => each.method === method),
+      );
+      return found.slice(0, 1);
+    });
+}

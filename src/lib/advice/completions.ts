@@ -1,0 +1,166 @@
+import { bandOf } from '$lib/answers/depth';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import {
+  choicesOf,
+  type BarLoss,
+  type Choice,
+  type Contaminant,
+  type DepthBand,
+  type Looseness,
+  type QuestionId,
+  type Steel,
+} from '$lib/answers/questions';
+import { methodIds } from '$shared/methods';
+import type { Demands } from './demands';
+import { fullDepthHold, reachOf } from './holds';
+import { judgeRemoval } from './methods/judge';
+import type { SettledSite, SettledZone } from './types';
+
+/**
+ * The possibilities an answer leaves, gathered into kinds between which the advice cannot tell.
+ * "Not sure" about everything is millions of combinations; it is a few thousand kinds.
+ * That no kind hides a difference is proven against plain enumeration in the tests.
+ */
+export interface Kind<T> {
+  /** One of the possibilities, standing for all of the kind. */
+  readonly value: T;
+  /** How many possibilities it stands for. */
+  readonly weight: number;
+  /** All it stands for. */
+  readonly members: readonly T[];
+}
+
+/** Gathers values into kinds by a trait. */
+export function kindsOf<T>(values: readonly T[], trait: (value: T) => string): Kind<T>[] {
+  const kinds = new Map<string, T[]>();
+  for (const value of values) {
+    const key = trait(value);
+    const members = kinds.get(key);
+    if (members) members.push(value);
+    else kinds.set(key, [value]);
+  }
+  return [...kinds.values()].map((members) => ({
+    value: members[0] as T,
+    weight: members.length,
+    members,
+  }));
+}
+
+/** The choices still possible; all of them where nothing was answered. */
+export function possible<Q extends QuestionId>(
+  id: Q,
+  answer: readonly Choice<Q>[] | undefined,
+): readonly Choice<Q>[] {
+  return answer ?? choicesOf(id);
+}
+
+export const possibleDepths = (zone: ZoneAnswers): readonly (DepthBand | number)[] =>
+  typeof zone.depth === 'number' ? [zone.depth] : possible('depth', zone.depth);
+
+/** Every subset of the "maybe" choices, each with the certain ones. */
+export function subsets<C extends string>(answer: {
+  readonly yes: readonly C[];
+  readonly maybe: readonly C[];
+}): C[][] {
+  let all: C[][] = [[...answer.yes]];
+  for (const choice of answer.maybe)
+    if (!answer.yes.includes(choice)) all = all.flatMap((set) => [set, [...set, choice]]);
+  return all;
+}
+
+export const openMany = <Q extends 'warnings' | 'contamination'>(
+  id: Q,
+  answer: { readonly yes: readonly Choice<Q>[]; readonly maybe: readonly Choice<Q>[] } | undefined,
+) => answer ?? { yes: [], maybe: choicesOf(id) };
+
+/** What steel asks for together with how much of the bar is gone. */
+export interface SteelState {
+  readonly steel: Steel;
+  readonly barLoss?: BarLoss;
+}
+
+export interface DepthState {
+  readonly depth: DepthBand;
+  readonly depthMm?: number;
+  readonly looseness: Looseness;
+}
+
+/** All kinds of every question, for one site and zone. */
+export function kindsFor(site: SiteAnswers, zone: ZoneAnswers) {
+  const thickness = site.thickness ?? 'unknown';
+  const contamination = openMany('contamination', zone.contamination);
+  return {
+    element: kindsOf(possible('element', site.element), (element) =>
+      element === 'soffit' ? 'wall' : element,
+    ),
+    salts: kindsOf(possible('salts', site.salts), (salts) => (salts === 'none' ? 'none' : 'some')),
+    freezeThaw: kindsOf(possible('freezeThaw', site.freezeThaw), (frost) => frost),
+    depthAndLooseness: depthKinds(zone, thickness),
+    contamination: kindsOf(subsets(contamination), traitOfContamination),
+    texture: kindsOf(possible('texture', zone.texture), (texture) => texture),
+    cracks: kindsOf(possible('cracks', zone.cracks), (cracks) => cracks),
+    steel: kindsOf(steelStates(zone), ({ steel, barLoss }) =>
+      steel === 'corroded' ? `${steel} ${barLoss && barLoss !== 'within-limit'}` : steel,
+    ),
+    finish: kindsOf(possible('finish', zone.finish), (finish) =>
+      finish === 'rebuild' ? 'overlay' : finish,
+    ),
+  };
+}
+
+export type Kinds = ReturnType<typeof kindsFor>;
+
+/** Oil, a thin coating, a heavy one and growth each change something; salt bloom only how the wash is done. */
+const traitOfContamination = (set: readonly Contaminant[]): string =>
+  [
+    set.includes('oil'),
+    set.includes('thin-coating'),
+    set.includes('thick-coating') || set.includes('rubbery-coating'),
+    set.includes('growth'),
+  ].join();
+
+function steelStates(zone: ZoneAnswers): SteelState[] {
+  return possible('steel', zone.steel).flatMap((steel): SteelState[] =>
+    steel === 'corroded' && zone.barLoss
+      ? zone.barLoss.map((barLoss) => ({ steel, barLoss }))
+      : [{ steel }],
+  );
+}
+
+/** Depth and looseness decide together: which methods reach, and whether the slab is past a surface repair. */
+function depthKinds(zone: ZoneAnswers, thickness: number | 'unknown'): Kind<DepthState>[] {
+  const states = possibleDepths(zone).flatMap((depth) =>
+    possible('looseness', zone.looseness).map((looseness): DepthState =>
+      typeof depth === 'number'
+        ? { depth: bandOf(depth, thickness), depthMm: depth, looseness }
+        : { depth, looseness },
+    ),
+  );
+  return kindsOf(states, (state) => {
+    const probe = { ...plainZone, ...state };
+    const demands = { remove: { band: state.depth, looseness: state.looseness } } as Demands;
+    const reached = methodIds.map((method) => !judgeRemoval(method, demands)).join();
+    const hold = fullDepthHold({ ...plainSite, thickness }, probe)?.rule;
+    return [reached, hold, reachOf(probe, null, {}).deep, state.looseness === 'tight'].join();
+  });
+}
+
+/** A site and zone with nothing wrong, to hang one answer on. */
+export const plainSite: SettledSite = {
+  element: 'slab',
+  setting: 'open',
+  salts: 'none',
+  freezeThaw: 'rare',
+  thickness: 'unknown',
+  warnings: [],
+};
+export const plainZone: SettledZone = {
+  depth: 'film',
+  looseness: 'tight',
+  contamination: [],
+  texture: 'smooth',
+  cracks: 'none',
+  steel: 'none-seen',
+  finish: 'undecided',
+  area: 'unknown',
+};

@@ -1,0 +1,159 @@
+import { isOpen, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
+import { choicesOf, type QuestionId } from '$lib/answers/questions';
+import { valueOf } from '$shared/figures';
+import { openMany, possible } from './completions';
+import type { Survey, Walked } from './survey';
+import type { FindOut, TestId } from './types';
+import type { Assumption, Outcome, RankedFindOut } from './zone-advice';
+
+/** The cheapest field test that settles each question. Source: common practice, no published source. */
+export const testFor: Readonly<Record<QuestionId, TestId>> = {
+  element: 'look-round',
+  setting: 'look-round',
+  salts: 'ask-owner',
+  freezeThaw: 'local-weather',
+  thickness: 'measure-thickness',
+  warnings: 'look-round',
+  depth: 'measure-depth',
+  looseness: 'hammer-tap',
+  contamination: 'water-drop',
+  texture: 'look-close',
+  cracks: 'tap-crack',
+  crackLength: 'measure-area',
+  steel: 'look-at-steel',
+  barLoss: 'measure-bar',
+  finish: 'ask-owner',
+  area: 'measure-area',
+};
+
+/** The outcomes one answer to a question would leave, and how many of its choices leave just these. */
+interface Branch {
+  readonly outcomes: number;
+  readonly weight: number;
+}
+
+/** What each possible answer to a question leaves, from the survey of all completions. */
+export function branchesOf(survey: Survey, question: QuestionId): readonly Branch[] {
+  const { kinds, tallies } = survey;
+  const reached = (name: Walked, bits: number) =>
+    tallies.filter((tally) => (tally.seen[name] & bits) !== 0).length;
+  /** Kinds of two questions walked together, looked at from one of them. */
+  const through = <T>(
+    name: 'depthAndLooseness' | 'steel',
+    side: (member: T) => string,
+  ): Branch[] => {
+    const list = kinds[name] as readonly { readonly members: readonly unknown[] }[];
+    const bits = new Map<string, number>();
+    list.forEach((kind, index) => {
+      for (const member of kind.members as readonly T[])
+        bits.set(side(member), (bits.get(side(member)) ?? 0) | (1 << index));
+    });
+    return [...bits.values()].map((mask) => ({ outcomes: reached(name, mask), weight: 1 }));
+  };
+  switch (question) {
+    case 'depth':
+      return through<{ depth: string; depthMm?: number }>(
+        'depthAndLooseness',
+        ({ depth }) => depth,
+      );
+    case 'looseness':
+      return through<{ looseness: string }>('depthAndLooseness', ({ looseness }) => looseness);
+    case 'steel':
+      return through<{ steel: string }>('steel', ({ steel }) => steel);
+    case 'barLoss':
+      return through<{ barLoss?: string }>('steel', ({ barLoss }) => barLoss ?? 'not corroded');
+    case 'warnings':
+      return survey.warningSets.map((_, index) => ({
+        outcomes: tallies.filter((tally) => tally.warnings.has(index)).length,
+        weight: 1,
+      }));
+    case 'element':
+    case 'contamination':
+    case 'texture':
+    case 'cracks':
+    case 'finish':
+    case 'freezeThaw':
+    case 'salts':
+      return kinds[question].map((kind, index) => ({
+        outcomes: reached(question, 1 << index),
+        weight: kind.weight,
+      }));
+    default:
+      return [{ outcomes: tallies.length, weight: 1 }];
+  }
+}
+
+/** How much knowing the answer would settle: outcomes left on average over its choices, and at worst. */
+export function settlesOf(survey: Survey, question: QuestionId): RankedFindOut['settles'] {
+  const branches = branchesOf(survey, question);
+  const weight = branches.reduce((sum, branch) => sum + branch.weight, 0);
+  return {
+    now: survey.tallies.length,
+    expected: branches.reduce((sum, branch) => sum + branch.outcomes * branch.weight, 0) / weight,
+    worst: Math.max(...branches.map((branch) => branch.outcomes)),
+  };
+}
+
+/** The questions that leave more than one possibility, with what is still possible. */
+export function openQuestions(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+): { question: QuestionId; among: readonly string[] }[] {
+  const answers = { ...site, ...zone };
+  const deciding: QuestionId[] = [
+    'element',
+    'setting',
+    'salts',
+    'freezeThaw',
+    'warnings',
+    'depth',
+    'looseness',
+    'contamination',
+    'texture',
+    'cracks',
+    'steel',
+    'finish',
+  ];
+  if (zone.barLoss) deciding.push('barLoss');
+  return deciding
+    .filter((id) => answers[id] === undefined || isOpen(answers[id]))
+    .map((question) => {
+      const answer = answers[question];
+      if (question === 'warnings' || question === 'contamination')
+        return { question, among: openMany(question, answer as never).maybe };
+      return { question, among: Array.isArray(answer) ? answer : possible(question, undefined) };
+    })
+    .filter(({ question, among }) => among.length > 0 && choicesOf(question).length > 0);
+}
+
+/** Every open answer, and whether settling it could change the outcome. */
+export function assumptionsOf(survey: Survey, site: SiteAnswers, zone: ZoneAnswers): Assumption[] {
+  return openQuestions(site, zone).map(({ question, among }) => {
+    const { expected, now } = settlesOf(survey, question);
+    return { question, among, matters: expected < now };
+  });
+}
+
+/**
+ * What to find out, most useful first: what the holds ask for, then the open questions,
+ * by how many outcomes a minute of testing would settle.
+ */
+export function rankFindOut(
+  survey: Survey,
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  outcomes: readonly Outcome[],
+): (FindOut | RankedFindOut)[] {
+  if (outcomes.length === 1) return [...(outcomes[0] as Outcome).example.findOut];
+  return openQuestions(site, zone)
+    .map(({ question }): RankedFindOut => ({
+      question,
+      test: testFor[question],
+      settles: settlesOf(survey, question),
+    }))
+    .filter(({ settles }) => settles.expected < settles.now)
+    .sort((one, other) => worth(other) - worth(one));
+}
+
+const worth = ({ test, settles }: RankedFindOut): number =>
+  (settles.now - settles.expected) / valueOf(`test.${test}`);

@@ -1,0 +1,168 @@
+import type { ManyAnswer, SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { bandOf, depthBands, depthEdges, rangeOfBand } from '$lib/answers/depth';
+import {
+  choicesOf,
+  questions,
+  type DepthBand,
+  type QuestionId,
+  type SiteQuestion,
+  type ZoneQuestion,
+} from '$lib/answers/questions';
+import type { MethodId } from '$shared/methods';
+import { survey } from './survey';
+import type { Verdict } from './types';
+import type { Margin } from './zone-advice';
+
+type Asked = SiteQuestion | ZoneQuestion;
+interface Ending {
+  readonly verdict: Verdict;
+  readonly method: MethodId | null;
+}
+
+/**
+ * The questions a reader is likeliest to have misjudged, first.
+ * Source: common practice, no published source: ears and scrapers mislead before eyes do.
+ */
+export const oftenMisjudged: readonly Asked[] = [
+  'looseness',
+  'depth',
+  'contamination',
+  'cracks',
+  'steel',
+  'texture',
+  'barLoss',
+  'warnings',
+  'finish',
+  'freezeThaw',
+  'salts',
+  'element',
+  'setting',
+];
+
+/** One answer changed to another, as the answers it would make. */
+export interface Change {
+  readonly question: Asked;
+  readonly from: string;
+  readonly to: string;
+  readonly atMm?: number;
+  readonly apply: (answers: SiteAnswers & ZoneAnswers) => SiteAnswers & ZoneAnswers;
+}
+
+/** What the answers come to; null while they come to more than one thing. */
+export function endingOf(answers: SiteAnswers & ZoneAnswers): Ending | null {
+  const { tallies } = survey(answers, answers);
+  const [only] = tallies;
+  return only && tallies.length === 1 ? { verdict: only.verdict, method: only.method } : null;
+}
+
+const sameEnding = (one: Ending | null, other: Ending | null): boolean =>
+  one?.verdict === other?.verdict && one?.method === other?.method;
+
+/** Every other certain answer to a question the reader is sure of. */
+export function changesOf(question: Asked, answers: SiteAnswers & ZoneAnswers): Change[] {
+  const answer = answers[question];
+  if (answer === undefined || answer === 'unknown') return [];
+  if (question === 'depth') return depthChanges(answers);
+  if (questions[question].kind === 'many')
+    return toggles(question as 'warnings' | 'contamination', answer as ManyAnswer<string>);
+  if (!Array.isArray(answer) || answer.length !== 1) return [];
+  const from = answer[0] as string;
+  return choicesOf(question)
+    .filter((choice) => choice !== from)
+    .map((to) => ({ question, from, to, apply: (all) => ({ ...all, [question]: [to] }) }));
+}
+
+function toggles(question: 'warnings' | 'contamination', answer: ManyAnswer<string>): Change[] {
+  return choicesOf(question)
+    .filter((choice) => !answer.maybe.includes(choice))
+    .map((choice) => {
+      const there = answer.yes.includes(choice);
+      const yes = there ? answer.yes.filter((each) => each !== choice) : [...answer.yes, choice];
+      return {
+        question,
+        from: there ? choice : `no ${choice}`,
+        to: there ? `no ${choice}` : choice,
+        apply: (all) => ({ ...all, [question]: { yes, maybe: answer.maybe } }),
+      };
+    });
+}
+
+/** A measured depth moves from edge to edge, a band to another band. */
+function depthChanges(answers: SiteAnswers & ZoneAnswers): Change[] {
+  const thickness = answers.thickness ?? 'unknown';
+  const { depth } = answers;
+  if (typeof depth === 'number') {
+    return depthEdges(thickness).map(({ at, below, above }) => {
+      const to = depth <= below ? above : below;
+      return {
+        question: 'depth' as const,
+        from: bandOf(depth, thickness),
+        to: bandOf(to, thickness),
+        atMm: at,
+        apply: (all) => ({ ...all, depth: to }),
+      };
+    });
+  }
+  if (depth?.length !== 1) return [];
+  const [from] = depth;
+  return depthBands
+    .filter((band) => band !== from)
+    .map((to) => ({
+      question: 'depth' as const,
+      from,
+      to,
+      atMm: edgeBetween(from, to, thickness),
+      apply: (all) => ({ ...all, depth: [to] as const }),
+    }));
+}
+
+function edgeBetween(from: DepthBand, to: DepthBand, thickness: number | 'unknown'): number {
+  const deeper = depthBands.indexOf(to) > depthBands.indexOf(from);
+  return rangeOfBand(to, thickness)[deeper ? 0 : 1];
+}
+
+/**
+ * The smallest single changes that flip the verdict or the method of settled advice,
+ * likeliest misjudgement first. Along an ordered scale only the nearest change to each
+ * different ending is kept.
+ */
+export function marginsOf(site: SiteAnswers, zone: ZoneAnswers): Margin[] {
+  const answers = { ...site, ...zone };
+  const now = endingOf(answers);
+  return oftenMisjudged.flatMap((question) => {
+    const flips = changesOf(question, answers).flatMap((change) => {
+      const ending = endingOf(change.apply(answers));
+      return ending && !sameEnding(ending, now) ? [{ change, ending }] : [];
+    });
+    return nearest(question, flips).map(({ change, ending }): Margin => ({
+      question,
+      from: change.from,
+      to: change.to,
+      ...(change.atMm !== undefined && { atMm: change.atMm }),
+      verdict: ending.verdict,
+      method: ending.method,
+    }));
+  });
+}
+
+type Flip = { readonly change: Change; readonly ending: Ending };
+
+/** Depth is a scale: of several changes to the same ending in one direction, the nearest says it all. */
+function nearest(question: QuestionId, flips: readonly Flip[]): readonly Flip[] {
+  if (question !== 'depth') return flips;
+  const place = (band: string) => depthBands.indexOf(band as DepthBand);
+  const distance = ({ change }: Flip) => Math.abs(place(change.to) - place(change.from));
+  const deeper = ({ change }: Flip) => place(change.to) >= place(change.from);
+  return flips.filter(
+    (flip) =>
+      !flips.some(
+        (other) =>
+          other !== flip &&
+          deeper(other) === deeper(flip) &&
+          sameEnding(other.ending, flip.ending) &&
+          (distance(other) < distance(flip) ||
+            (distance(other) === distance(flip) &&
+              (other.change.atMm ?? 0) < (flip.change.atMm ?? 0) === deeper(flip))),
+      ),
+  );
+}

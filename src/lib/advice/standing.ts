@@ -1,0 +1,105 @@
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { questionIds, type QuestionId } from '$lib/answers/questions';
+import { methodIds, type MethodId } from '$shared/methods';
+import { choose, rejectionsFor } from './choice';
+import { kindsFor, kindsOf, plainSite, plainZone } from './completions';
+import { demandsOf, isFloor, opensBelow } from './demands';
+import { indices } from './groups';
+import type { Reason } from './types';
+import type { Standing } from './zone-advice';
+
+/** A method at one moment of the interview. */
+interface State {
+  chosen: boolean;
+  wouldDo: boolean;
+  /** A reason against it, from the completions in which it is not chosen. */
+  why: Reason;
+}
+type States = Readonly<Record<MethodId, State>>;
+
+/** Answers come one by one, so the states before the last answer have been worked out already. */
+const remembered = new Map<string, States>();
+const mostRemembered = 64;
+
+/** Where each method stands when only these answers count. */
+function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
+  const key = JSON.stringify([site, zone]);
+  const known = remembered.get(key);
+  if (known) return known;
+  const states = Object.fromEntries(
+    methodIds.map((id) => [id, { chosen: false, wouldDo: false, why: { rule: 'meets-all' } }]),
+  ) as Record<MethodId, State>;
+  const kinds = choosingKinds(site, zone);
+  for (const at of indices(kinds.map((list) => list.length))) {
+    const place: object = Object.assign(
+      {},
+      ...kinds.map((list, index) => list[at[index] as number]),
+    );
+    const demands = demandsOf({ ...plainSite, ...place }, { ...plainZone, ...place });
+    const choice = choose(demands);
+    states[choice.method].chosen = true;
+    for (const { method, wouldDo, ...why } of rejectionsFor(choice, demands)) {
+      states[method].wouldDo ||= wouldDo;
+      if (states[method].why.rule === 'meets-all' || (wouldDo && !states[method].chosen))
+        states[method].why = why;
+    }
+  }
+  if (remembered.size >= mostRemembered) remembered.clear();
+  remembered.set(key, states);
+  return states;
+}
+
+/** One of every kind that the choice of method can tell apart. */
+function choosingKinds(site: SiteAnswers, zone: ZoneAnswers): readonly (readonly object[])[] {
+  const kinds = kindsFor(site, zone);
+  const only = <T>(list: readonly { readonly value: T }[], trait: (value: T) => string) =>
+    kindsOf(
+      list.map(({ value }) => value),
+      trait,
+    ).map(({ value }) => value);
+  return [
+    only(kinds.element, (element) => `${isFloor(element)}`).map((element) => ({ element })),
+    kinds.depthAndLooseness.map(({ value }) => value),
+    only(kinds.contamination, (set) => set.filter((each) => each !== 'growth').join()).map(
+      (contamination) => ({ contamination }),
+    ),
+    kinds.texture.map(({ value: texture }) => ({ texture })),
+    only(kinds.cracks, (cracks) => `${opensBelow(cracks)}`).map((cracks) => ({ cracks })),
+    kinds.finish.map(({ value: finish }) => ({ finish })),
+  ];
+}
+
+/**
+ * Each method while the answers come in: standing while some way of completing them still leads
+ * to it; would do when it could do the work but never is the gentlest; out otherwise, with the
+ * first answer, in the order of the interview, that ruled it out.
+ */
+export function standingOf(site: SiteAnswers, zone: ZoneAnswers): Standing[] {
+  const given = questionIds.filter(
+    (id) => site[id as never] !== undefined || zone[id as never] !== undefined,
+  );
+  const upTo = (count: number) => pick(site, zone, given.slice(0, count));
+  const now = statesAt(...upTo(given.length));
+  return methodIds.map((method): Standing => {
+    const state = now[method];
+    if (state.chosen) return { method, state: 'standing' };
+    const { why } = state;
+    if (state.wouldDo) return { method, state: 'would-do', why };
+    const at = given.findIndex((_, index) => {
+      const then = statesAt(...upTo(index + 1))[method];
+      return !then.chosen && !then.wouldDo;
+    });
+    const by = given[at];
+    return { method, state: 'out', why, ...(by && { by }) };
+  });
+}
+
+function pick(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  ids: readonly QuestionId[],
+): [SiteAnswers, ZoneAnswers] {
+  const among = (answers: object) =>
+    Object.fromEntries(Object.entries(answers).filter(([id]) => ids.includes(id as QuestionId)));
+  return [among(site), among(zone)];
+}
