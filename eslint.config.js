@@ -38,7 +38,7 @@ const above = {
   readiness: ['safety', 'climate', 'interview', 'keep', 'words', 'drawing', 'ui'],
   interview: ['keep', 'words', 'drawing', 'ui'],
   keep: ['words', 'drawing', 'ui'],
-  words: ['keep', 'interview', 'drawing', 'ui'],
+  words: ['interview', 'drawing', 'ui'],
   drawing: ['keep', 'interview', 'ui'],
 };
 const engine = ['answers', 'advice', 'climate', 'plan', 'safety', 'readiness'];

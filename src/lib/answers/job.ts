@@ -1,3 +1,4 @@
+import type { OwnFigures } from '$shared/figures';
 import type { SiteAnswers, ZoneAnswers } from './answers';
 
 /** A part of the surface with one condition. */
@@ -17,4 +18,6 @@ export interface Job {
   readonly machines?: readonly string[];
   /** People on the crew; absent when the reader has not said. */
   readonly crew?: number;
+  /** Figures of the trade the reader has put a value of their own over. */
+  readonly own?: OwnFigures;
 }

@@ -1,0 +1,17 @@
+/** Bounds of the file format. Not figures of the trade: they keep reading quick and names readable. */
+export const bounds = {
+  /** Characters of a job file. A thousand zones with long names take about a quarter of this. */
+  fileLength: 4_000_000,
+  /** Levels of nesting. The format needs six. */
+  nesting: 32,
+  /** Characters (code points) of a site's or a zone's name. */
+  nameLength: 120,
+  /** Characters of a zone's id. */
+  idLength: 40,
+  /** Characters of the fragment of a share link that is read. */
+  linkLength: 100_000,
+  /** Characters above which a link is not offered: some programs cut longer ones. */
+  linkOffered: 2_000,
+  /** Largest size of a reader's own value of a figure. */
+  ownFigure: 1e9,
+} as const;

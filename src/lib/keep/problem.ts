@@ -1,0 +1,114 @@
+/**
+ * What is wrong with work that comes from outside, as data. The sentences are in
+ * `words/en/keep.ts`; the command line and the pages make the same sentence from the same problem.
+ */
+
+/** What would have been right at that place. */
+export type Expected =
+  /** A file or a link no longer than `limit` characters. */
+  | { readonly id: 'smaller'; readonly limit: number }
+  | { readonly id: 'content' }
+  /** JSON; line and column count from 1 and are absent where they could not be told. */
+  | { readonly id: 'json'; readonly line?: number; readonly column?: number }
+  | { readonly id: 'flatter'; readonly limit: number }
+  | { readonly id: 'format'; readonly format: string }
+  | { readonly id: 'version'; readonly known: readonly number[] }
+  | { readonly id: 'object'; readonly fields: readonly string[] }
+  | { readonly id: 'known-field'; readonly fields: readonly string[] }
+  | { readonly id: 'field'; readonly field: string }
+  | { readonly id: 'list'; readonly most: number }
+  | { readonly id: 'choice'; readonly choices: readonly string[] }
+  | { readonly id: 'choices'; readonly choices: readonly string[] }
+  | { readonly id: 'either'; readonly choices: readonly string[] }
+  | {
+      readonly id: 'depth';
+      readonly choices: readonly string[];
+      readonly unit: string;
+      readonly range: readonly [number, number];
+    }
+  | { readonly id: 'number'; readonly unit: string; readonly range: readonly [number, number] }
+  | { readonly id: 'own-number'; readonly unit: string; readonly range: readonly [number, number] }
+  | { readonly id: 'count'; readonly range: readonly [number, number] }
+  | { readonly id: 'names'; readonly choices: readonly string[] }
+  | { readonly id: 'unique' }
+  | { readonly id: 'unique-id' }
+  | { readonly id: 'name'; readonly most: number }
+  | { readonly id: 'zone-id'; readonly most: number }
+  | { readonly id: 'link' }
+  | { readonly id: 'link-version'; readonly known: readonly string[] }
+  | { readonly id: 'whole-link' };
+
+/** What was there instead, cut short and made harmless to show. */
+export type Found =
+  | { readonly id: 'nothing' }
+  | { readonly id: 'text'; readonly text: string }
+  | { readonly id: 'long-text'; readonly length: number }
+  | { readonly id: 'number'; readonly text: string }
+  | { readonly id: 'truth'; readonly value: boolean }
+  | { readonly id: 'null' }
+  | { readonly id: 'list'; readonly length: number }
+  | { readonly id: 'object' }
+  | { readonly id: 'field'; readonly field: string }
+  | { readonly id: 'broken' };
+
+/** One thing wrong: where (`zones[2].depth`; empty for the whole), what was expected, what was found. */
+export interface Problem {
+  readonly path: string;
+  readonly expected: Expected;
+  readonly found: Found;
+}
+
+export type Checked<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
+
+const shownLength = 40;
+
+/** Characters that could act on a screen or a terminal, or hide what a text says: controls, line ends, turns of direction, halves. */
+const acting = /\p{Cc}|[\u2028-\u202e\u200e\u200f\u2066-\u2069]|\p{Cs}/gu;
+
+/** Text from outside as it may be shown: at most 40 characters, acting characters spelled out. */
+export function harmless(text: string): string {
+  const start = [...text.slice(0, 2 * shownLength)].slice(0, shownLength).join('');
+  const shown = start.replace(
+    acting,
+    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+  return start.length < text.length ? `${shown}…` : shown;
+}
+
+/** What a value is, for a sentence about it. Looks no deeper than its first level. */
+export function describe(value: unknown): Found {
+  if (value === undefined) return { id: 'nothing' };
+  if (value === null) return { id: 'null' };
+  if (typeof value === 'string')
+    return value.length > 4 * shownLength
+      ? { id: 'long-text', length: value.length }
+      : { id: 'text', text: harmless(value) };
+  if (typeof value === 'boolean') return { id: 'truth', value };
+  if (Array.isArray(value)) return { id: 'list', length: value.length };
+  if (typeof value === 'object') return { id: 'object' };
+  return { id: 'number', text: String(value) };
+}
+
+/** A path as it is shown: `zones[2].depth`, `own["removal.x"]`. */
+export function pathOf(keys: readonly (string | number)[]): string {
+  return keys
+    .map((key) =>
+      typeof key === 'number'
+        ? `[${key}]`
+        : /^[A-Za-z_$][\w$-]{0,39}$/.test(key)
+          ? `.${key}`
+          : `["${harmless(key)}"]`,
+    )
+    .join('')
+    .replace(/^\./, '');
+}
+
+export const refuse = (
+  keys: readonly (string | number)[],
+  expected: Expected,
+  found: Found,
+): { readonly ok: false; readonly problem: Problem } => ({
+  ok: false,
+  problem: { path: pathOf(keys), expected, found },
+});

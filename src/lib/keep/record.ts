@@ -1,0 +1,67 @@
+import type { Job } from '$lib/answers/job';
+import { parseJob, writeJob, type Checked } from './job-file';
+import type { JobSummary, StoredJob } from './store';
+
+/** A job as the device has it: the job file beside what the store needs. */
+export interface JobRecord {
+  readonly id: string;
+  readonly file: unknown;
+  readonly createdAt: number;
+  readonly changedAt: number;
+  readonly revision: number;
+}
+
+const number = (value: unknown, otherwise: number): number =>
+  typeof value === 'number' && Number.isFinite(value) ? value : otherwise;
+
+/** Makes a record whole whatever is in it: times and revision fall back to 0. */
+export function asRecord(id: string, raw: unknown): JobRecord {
+  const fields = (typeof raw === 'object' && raw !== null ? raw : {}) as Partial<JobRecord>;
+  return {
+    id,
+    file: fields.file,
+    createdAt: number(fields.createdAt, 0),
+    changedAt: number(fields.changedAt, 0),
+    revision: number(fields.revision, 0),
+  };
+}
+
+export const recordOf = (stored: StoredJob): JobRecord => ({
+  id: stored.id,
+  file: writeJob(stored.job),
+  createdAt: stored.createdAt,
+  changedAt: stored.changedAt,
+  revision: stored.revision,
+});
+
+/** A record through the one parser. */
+export function readRecord(record: JobRecord): Checked<StoredJob> {
+  const read = parseJob(record.file);
+  if (!read.ok) return read;
+  const { id, createdAt, changedAt, revision } = record;
+  return { ok: true, value: { id, job: read.value, createdAt, changedAt, revision } };
+}
+
+/** A record's line in the list. */
+export function summaryOf(record: JobRecord): JobSummary {
+  const read = parseJob(record.file);
+  const { id, createdAt, changedAt, revision } = record;
+  const line = { id, createdAt, changedAt, revision };
+  return read.ok
+    ? { ...line, name: read.value.name, zones: read.value.zones.length }
+    : { ...line, name: '', zones: 0, damaged: read.problem };
+}
+
+/** The next record of a job, after the one that is there. */
+export const nextRecord = (
+  id: string,
+  job: Job,
+  now: number,
+  before: JobRecord | undefined,
+): JobRecord => ({
+  id,
+  file: writeJob(job),
+  createdAt: before?.createdAt ?? now,
+  changedAt: now,
+  revision: (before?.revision ?? 0) + 1,
+});

@@ -1,0 +1,97 @@
+import type { Expected, Found, Problem } from '$lib/keep/problem';
+import type { Unavailable } from '$lib/keep/store';
+
+type Say<T extends { id: string }> = {
+  readonly [I in T['id']]: (about: Extract<T, { id: I }>) => string;
+};
+
+/** More fields than this are not listed one by one. */
+const listed = 30;
+
+const oneOf = (choices: readonly string[]): string =>
+  choices.map((choice) => `"${choice}"`).join(', ');
+const fieldsOf = (fields: readonly string[]): string =>
+  fields.length > listed ? 'the id of a figure of this site' : `one of ${fields.join(', ')}`;
+const between = ([low, high]: readonly [number, number]): string => `from ${low} to ${high}`;
+const thousands = (count: number): string => count.toLocaleString('en-GB');
+
+const expectedWords: Say<Expected> = {
+  smaller: ({ limit }) => `no more than ${thousands(limit)} characters`,
+  content: () => 'a job file',
+  json: () => 'JSON',
+  flatter: ({ limit }) => `lists and objects nested no deeper than ${limit}`,
+  format: ({ format }) => `"${format}"`,
+  version: ({ known }) =>
+    `a version this site can read (${known.join(', ')}); a newer file needs a newer copy of the site`,
+  object: ({ fields }) => `an object with the fields ${fields.join(', ')}`,
+  'known-field': ({ fields }) => `a field that is known here: ${fieldsOf(fields)}`,
+  field: ({ field }) => `a field "${field}"`,
+  list: ({ most }) => `a list of at most ${thousands(most)}`,
+  choice: ({ choices }) =>
+    `one of ${oneOf(choices)}, a list of those still possible, or "not-sure"`,
+  choices: ({ choices }) =>
+    `a list with any of ${oneOf(choices)}, "not-sure", or {"yes": [...], "maybe": [...]}`,
+  depth: ({ choices, unit, range }) =>
+    `a number of ${unit} ${between(range)}, one of ${oneOf(choices)}, a list of those still possible, or "not-sure"`,
+  number: ({ unit, range }) => `a number of ${unit} ${between(range)}, or "unknown"`,
+  'own-number': ({ unit, range }) => `a number in ${unit} ${between(range)}`,
+  count: ({ range }) => `a whole number ${between(range)}`,
+  names: ({ choices }) => `a list with any of ${oneOf(choices)}`,
+  unique: () => 'nothing said twice',
+  'unique-id': () => 'an id that no zone before has',
+  name: ({ most }) =>
+    `a text of at most ${most} characters, without line ends, control characters or characters that turn the writing direction`,
+  'zone-id': ({ most }) =>
+    `an id of 1 to ${most} letters, digits, dots, dashes or underscores that starts with a letter or digit`,
+  link: () => 'a link to a job made by this site',
+  'link-version': ({ known }) =>
+    `a link of a version this site can read (${known.join(', ')}); a newer link needs a newer copy of the site`,
+  'whole-link': () => 'the whole link; part of it is missing or was changed on the way',
+};
+
+const foundWords: Say<Found> = {
+  nothing: () => 'nothing there',
+  text: ({ text }) => `found "${text}"`,
+  'long-text': ({ length }) => `found ${thousands(length)} characters`,
+  number: ({ text }) => `found ${text}`,
+  truth: ({ value }) => `found ${value}`,
+  null: () => 'found null',
+  list: ({ length }) => (length === 0 ? 'found an empty list' : `found a list of ${length}`),
+  object: () => 'found an object',
+  field: ({ field }) => `found "${field}"`,
+  broken: () => '',
+};
+
+const say = <T extends { id: string }>(words: Say<T>, about: T): string =>
+  (words[about.id as T['id']] as (about: T) => string)(about);
+
+/** One line: the place, what was expected there, what was found. */
+export function problemSentence({ path, expected, found }: Problem): string {
+  const place =
+    expected.id === 'json' && expected.line !== undefined
+      ? `line ${expected.line}, column ${expected.column}`
+      : path;
+  const what = [`expected ${say(expectedWords, expected)}`, say(foundWords, found)];
+  return `${place ? `${place}: ` : ''}${what.filter(Boolean).join('; ')}`;
+}
+
+/** Why work is held in this tab only. */
+export const memoryWords: Readonly<Record<Unavailable, string>> = {
+  'no-storage':
+    'This browser keeps no data for websites, or that is switched off. Your work stays in this tab only. Save it as a file before you close the tab.',
+  refused:
+    'This browser would not open its storage, perhaps because this is a private window. Your work stays in this tab only. Save it as a file before you close the tab.',
+  blocked:
+    'Another tab holds an older copy of this site open. Close the other tabs and reload. Until then your work stays in this tab only.',
+  slow: 'The storage of this browser did not answer. Your work stays in this tab only. Save it as a file, then reload.',
+};
+
+/** Why a write failed. The work itself stays open in the tab. */
+export const putWords: Readonly<Record<'newer' | 'quota' | 'unavailable', string>> = {
+  newer:
+    'This job was changed in another tab after you opened it here. Nothing has been overwritten. Choose which one to keep, or keep this one as a copy.',
+  quota:
+    'This device has no room left for the job. Your work is still open here. Save it as a file, or delete jobs you no longer need.',
+  unavailable:
+    'The job could not be saved on this device. Your work is still open here. Save it as a file.',
+};
