@@ -19,7 +19,6 @@ export type Expected =
   | { readonly id: 'list'; readonly most: number }
   | { readonly id: 'choice'; readonly choices: readonly string[] }
   | { readonly id: 'choices'; readonly choices: readonly string[] }
-  | { readonly id: 'either'; readonly choices: readonly string[] }
   | {
       readonly id: 'depth';
       readonly choices: readonly string[];

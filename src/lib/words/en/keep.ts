@@ -34,7 +34,8 @@ const expectedWords: Say<Expected> = {
   depth: ({ choices, unit, range }) =>
     `a number of ${unit} ${between(range)}, one of ${oneOf(choices)}, a list of those still possible, or "not-sure"`,
   number: ({ unit, range }) => `a number of ${unit} ${between(range)}, or "unknown"`,
-  'own-number': ({ unit, range }) => `a number in ${unit} ${between(range)}`,
+  'own-number': ({ unit, range: [low] }) =>
+    `a number (unit: ${unit})${low > 0 ? ' greater than 0' : low === 0 ? ' not below 0' : ''}`,
   count: ({ range }) => `a whole number ${between(range)}`,
   names: ({ choices }) => `a list with any of ${oneOf(choices)}`,
   unique: () => 'nothing said twice',
