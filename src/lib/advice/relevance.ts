@@ -1,0 +1,130 @@
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { bandOf } from '$lib/answers/depth';
+import { questionIds, type QuestionId } from '$lib/answers/questions';
+import { methodIds } from '$shared/methods';
+import type { Demands } from './demands';
+import { fullDepthHold } from './holds';
+import { judgeRemoval } from './methods/judge';
+import type { SettledSite, SettledZone } from './types';
+
+/** Why a question is not asked: its answer could change neither verdict, nor method, nor any step. */
+export const skipReasons = [
+  'no-cracks',
+  'no-corroded-bar',
+  'concrete-itself-harmed',
+  'ground-first',
+  'damaged-through',
+  'past-half-thickness',
+  'broken-out-anyway',
+] as const;
+export type SkipReason = (typeof skipReasons)[number];
+
+/** Asked whatever the rest says: the site is asked once for all its zones, and every plan needs an area. */
+const alwaysAsked: ReadonlySet<QuestionId> = new Set<QuestionId>([
+  'element',
+  'setting',
+  'salts',
+  'freezeThaw',
+  'thickness',
+  'warnings',
+  'area',
+]);
+
+/**
+ * Why a question cannot matter here any more, or null while it can.
+ * Only certain answers count: as long as one possibility needs the question, it is asked.
+ * That no choice of a skipped question changes verdict, method or steps is proven in the tests.
+ */
+export function whyNotAsked(
+  question: QuestionId,
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+): SkipReason | null {
+  if (alwaysAsked.has(question)) return null;
+  if (site.warnings?.yes.includes('fire-or-chemical')) return 'concrete-itself-harmed';
+  if (site.warnings?.yes.includes('settled-or-rocking')) return 'ground-first';
+  if (question === 'depth') return null;
+  if (everyDepth(site, zone, ({ depth }) => depth === 'through')) return 'damaged-through';
+  if (question === 'looseness') return null;
+  if (everyState(site, zone, pastRepair)) return 'past-half-thickness';
+  if (question === 'texture' && everyState(site, zone, onlyBreakingReaches))
+    return 'broken-out-anyway';
+  if (question === 'crackLength' && only(zone.cracks, 'none')) return 'no-cracks';
+  if (question === 'barLoss' && zone.steel && !zone.steel.includes('corroded'))
+    return 'no-corroded-bar';
+  return null;
+}
+
+/** The questions that still count, in the order they are asked. */
+export const askedQuestions = (site: SiteAnswers, zone: ZoneAnswers): QuestionId[] =>
+  questionIds.filter((question) => whyNotAsked(question, site, zone) === null);
+
+/** The questions that are asked and have no answer yet. Not sure is an answer. */
+export const missingQuestions = (site: SiteAnswers, zone: ZoneAnswers): QuestionId[] =>
+  askedQuestions(site, zone).filter(
+    (question) =>
+      ({ ...site, ...zone })[question as keyof (SiteAnswers & ZoneAnswers)] === undefined,
+  );
+
+type DepthState = Pick<SettledZone, 'depth' | 'depthMm'>;
+type LooseState = DepthState & Pick<SettledZone, 'looseness'>;
+
+const only = (answer: readonly string[] | undefined, choice: string): boolean =>
+  answer?.length === 1 && answer[0] === choice;
+
+function everyDepth(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  holds: (state: DepthState) => boolean,
+): boolean {
+  const thickness = site.thickness ?? 'unknown';
+  if (zone.depth === undefined) return false;
+  if (typeof zone.depth === 'number')
+    return holds({ depth: bandOf(zone.depth, thickness), depthMm: zone.depth });
+  return zone.depth.every((depth) => holds({ depth }));
+}
+
+function everyState(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  holds: (state: LooseState, thickness: number | 'unknown') => boolean,
+): boolean {
+  const { looseness } = zone;
+  if (!looseness) return false;
+  return everyDepth(site, zone, (state) =>
+    looseness.every((each) => holds({ ...state, looseness: each }, site.thickness ?? 'unknown')),
+  );
+}
+
+/** Loose to half the thickness or more: that part is replaced full depth. */
+const pastRepair = (state: LooseState, thickness: number | 'unknown'): boolean =>
+  fullDepthHold({ ...plainSite, thickness }, { ...plainZone, ...state })?.verdict === 'stop';
+
+/** No method gentler than breaking out gets the loose concrete off. */
+const onlyBreakingReaches = ({ depth, looseness }: LooseState): boolean => {
+  const demands = { remove: { band: depth, looseness } } as Demands;
+  return methodIds.every(
+    (method) =>
+      method === 'break-out' || method === 'water-jet' || judgeRemoval(method, demands) !== null,
+  );
+};
+
+/** A site and zone with nothing wrong, to hang one state on. */
+const plainSite: SettledSite = {
+  element: 'slab',
+  setting: 'open',
+  salts: 'none',
+  freezeThaw: 'rare',
+  thickness: 'unknown',
+  warnings: [],
+};
+const plainZone: SettledZone = {
+  depth: 'film',
+  looseness: 'tight',
+  contamination: [],
+  texture: 'smooth',
+  cracks: 'none',
+  steel: 'none-seen',
+  finish: 'undecided',
+  area: 'unknown',
+};

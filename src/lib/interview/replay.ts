@@ -1,0 +1,58 @@
+import { initialTransition, transition, type SnapshotFrom } from 'xstate';
+import { questionIds, type QuestionId } from '$lib/answers/questions';
+import {
+  answerOf,
+  interview,
+  type AnswerGiven,
+  type InterviewContext,
+  type InterviewEvent,
+  type InterviewPlace,
+} from './machine';
+
+export type InterviewState = SnapshotFrom<typeof interview>;
+
+/** The question a state stands at, or `done`. */
+export const placeOf = (state: InterviewState): InterviewPlace => state.value as InterviewPlace;
+
+const step = (state: InterviewState, event: InterviewEvent): InterviewState =>
+  transition(interview, state, event)[0];
+
+/**
+ * The state the answers lead to: each fed to the machine as if given now, in the order of the
+ * questions. It rests at the first question that became missing, or at `done`.
+ * @param except a question whose answer is held back, so that the machine can stand at it
+ */
+export function replay(answers: InterviewContext, except?: QuestionId): InterviewState {
+  let [state] = initialTransition(interview);
+  for (const question of questionIds) {
+    const answer = answerOf(answers, question);
+    if (answer === undefined || question === except) continue;
+    const given = { question, answer } as AnswerGiven;
+    const there = step(state, { type: 'GO_TO', question });
+    state =
+      placeOf(there) === question
+        ? step(there, { type: 'ANSWER', ...given })
+        : step(state, { type: 'KEEP', ...given });
+  }
+  return state;
+}
+
+/** The machine standing at a question that is asked, its answer open; elsewhere when it is not asked. */
+export const standAt = (answers: InterviewContext, question: QuestionId): InterviewState =>
+  step(replay(answers, question), { type: 'GO_TO', question });
+
+/** The answers with one more given, and the question that comes next. */
+export function give(
+  answers: InterviewContext,
+  given: AnswerGiven,
+): { readonly answers: InterviewContext; readonly next: InterviewPlace } {
+  const state = step(standAt(answers, given.question), { type: 'ANSWER', ...given });
+  return { answers: state.context, next: placeOf(state) };
+}
+
+/** The question asked before this one, or null at the first. */
+export function before(answers: InterviewContext, question: QuestionId): QuestionId | null {
+  const there = standAt(answers, question);
+  const place = placeOf(step(there, { type: 'BACK' }));
+  return place === question || place === 'done' ? null : place;
+}

@@ -1,0 +1,185 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { getShortestPaths } from 'xstate/graph';
+import { notSure } from '$lib/answers/answers';
+import { choicesOf, questionIds, questions, type QuestionId } from '$lib/answers/questions';
+import { missingQuestions, whyNotAsked } from '$lib/advice/relevance';
+import {
+  answerOf,
+  interview,
+  type AnswerGiven,
+  type InterviewContext,
+  type InterviewEvent,
+} from '$lib/interview/machine';
+import { before, give, placeOf, replay, standAt, type InterviewState } from '$lib/interview/replay';
+
+const empty: InterviewContext = { site: {}, zone: {} };
+
+/** The answers that the guards can tell apart, for each question. */
+function legal(question: QuestionId): AnswerGiven[] {
+  const { kind } = questions[question];
+  const answers: unknown[] =
+    kind === 'number'
+      ? ['unknown', 100]
+      : kind === 'many'
+        ? [
+            notSure(question),
+            { yes: [], maybe: [] },
+            ...choicesOf(question).map((choice) => ({ yes: [choice], maybe: [] })),
+          ]
+        : [notSure(question), ...choicesOf(question).map((choice) => [choice])];
+  if (kind === 'depth') answers.push(4, 60, 100);
+  return answers.map((answer) => ({ question, answer }) as AnswerGiven);
+}
+
+const eventsOf = (state: InterviewState): InterviewEvent[] => {
+  const place = placeOf(state);
+  if (place === 'done') return [];
+  return [
+    ...legal(place).map((given): InterviewEvent => ({ type: 'ANSWER', ...given })),
+    { type: 'BACK' },
+  ];
+};
+
+/** What the guards read: which questions are asked, which are answered. The rest cannot steer. */
+const projection = (state: InterviewState): string =>
+  JSON.stringify([
+    state.value,
+    questionIds.map((id) => [
+      whyNotAsked(id, state.context.site, state.context.zone),
+      answerOf(state.context, id) !== undefined,
+    ]),
+    state.context.zone.depth,
+    state.context.zone.looseness,
+    state.context.site.thickness,
+  ]);
+
+describe('the machine', () => {
+  const paths = getShortestPaths(interview, {
+    events: eventsOf,
+    serializeState: projection,
+    limit: 200_000,
+  });
+  const seen = new Set(paths.map(({ state }) => placeOf(state)));
+
+  it('reaches every question, and its end', () => {
+    const states = Object.keys(interview.states).filter((id) => id !== 'next');
+    expect([...seen].sort()).toEqual(states.sort());
+  });
+
+  it('never rests in the state that only picks', () => {
+    expect([...seen]).not.toContain('next');
+  });
+
+  it('ends from everywhere: one "not sure" after the other leads to the end', () => {
+    for (const { state } of paths) {
+      let answers: InterviewContext = state.context;
+      let place = placeOf(state);
+      for (let steps = 0; place !== 'done'; steps += 1) {
+        expect(steps).toBeLessThanOrEqual(questionIds.length);
+        const given = { question: place, answer: notSure(place) } as AnswerGiven;
+        ({ answers, next: place } = give(answers, given));
+      }
+      expect(missingQuestions(answers.site, answers.zone)).toEqual([]);
+    }
+  }, 120_000);
+
+  it('describes each of its states', () => {
+    for (const state of Object.values(interview.states)) expect(state.description).toBeTruthy();
+  });
+
+  it('refuses an answer to another question than the one it stands at', () => {
+    const state = standAt(empty, 'element');
+    const given = { question: 'salts', answer: ['none'] } as const;
+    expect(give(empty, { question: 'element', answer: ['slab'] }).next).toBe('setting');
+    expect(placeOf(state)).toBe('element');
+    expect(replay(empty).can({ type: 'ANSWER', ...given })).toBe(false);
+  });
+});
+
+describe('a fold of answers', () => {
+  const anyGiven = fc.constantFrom(...questionIds.flatMap(legal));
+  const anyAnswers = fc.array(anyGiven, { maxLength: 24 });
+  const filled = (given: readonly AnswerGiven[]): InterviewContext => {
+    const answers = { site: {}, zone: {} } as Record<'site' | 'zone', Record<string, unknown>>;
+    for (const { question, answer } of given) answers[questions[question].scope][question] = answer;
+    return answers as unknown as InterviewContext;
+  };
+
+  it('replaying what was replayed changes nothing', () => {
+    fc.assert(
+      fc.property(anyAnswers, (given) => {
+        const once = replay(filled(given));
+        const twice = replay(once.context);
+        expect(twice.context).toEqual(once.context);
+        expect(twice.value).toEqual(once.value);
+      }),
+    );
+  });
+
+  it('keeps every answer, also one whose question is not asked now', () => {
+    fc.assert(
+      fc.property(anyAnswers, (given) => {
+        const answers = filled(given);
+        expect(replay(answers).context).toEqual(answers);
+      }),
+    );
+  });
+
+  it('does not care in which order the answers came', () => {
+    const order = fc.uniqueArray(anyGiven, { selector: ({ question }) => question, maxLength: 16 });
+    fc.assert(
+      fc.property(
+        order.chain((given) =>
+          fc.tuple(fc.constant(given), fc.shuffledSubarray(given, { minLength: given.length })),
+        ),
+        ([one, other]) => {
+          const fold = (all: readonly AnswerGiven[]) =>
+            all.reduce<InterviewContext>((answers, each) => {
+              const asked = whyNotAsked(each.question, answers.site, answers.zone) === null;
+              return asked
+                ? give(answers, each).answers
+                : replay(filled([...list(answers), each])).context;
+            }, empty);
+          const list = (answers: InterviewContext) =>
+            questionIds
+              .filter((id) => answerOf(answers, id) !== undefined)
+              .map((id) => ({ question: id, answer: answerOf(answers, id) }) as AnswerGiven);
+          expect(fold(other)).toEqual(fold(one));
+          expect(replay(fold(other)).value).toEqual(replay(fold(one)).value);
+        },
+      ),
+    );
+  });
+
+  it('asks only what became missing when an answer is changed', () => {
+    let answers = empty;
+    let place = placeOf(replay(answers));
+    while (place !== 'done') {
+      const given = { question: place, answer: legal(place)[1]?.answer } as AnswerGiven;
+      ({ answers, next: place } = give(answers, given));
+    }
+    expect(answers.zone.cracks).toEqual(['none']);
+    const changed = give(answers, { question: 'cracks', answer: ['crumbling'] });
+    expect(changed.next).toBe('crackLength');
+    expect({ ...changed.answers.zone, cracks: undefined }).toEqual({
+      ...answers.zone,
+      cracks: undefined,
+    });
+    const sized = give(changed.answers, { question: 'crackLength', answer: 12 });
+    expect(sized.next).toBe('done');
+    const undone = give(sized.answers, { question: 'cracks', answer: ['none'] });
+    expect(undone.next).toBe('done');
+    expect(undone.answers.zone.crackLength).toBe(12);
+  });
+
+  it('goes back over questions that are not asked', () => {
+    const answers = filled([
+      { question: 'cracks', answer: ['none'] },
+      { question: 'steel', answer: ['none-seen'] },
+    ]);
+    expect(before(answers, 'steel')).toBe('cracks');
+    expect(before(answers, 'finish')).toBe('steel');
+    expect(before(answers, 'element')).toBe(null);
+  });
+});
