@@ -2,10 +2,11 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { bandOf } from '$lib/answers/depth';
 import { questionIds, type QuestionId } from '$lib/answers/questions';
 import { methodIds } from '$shared/methods';
+import { plainSite, plainZone } from './completions';
 import type { Demands } from './demands';
 import { fullDepthHold } from './holds';
 import { judgeRemoval } from './methods/judge';
-import type { SettledSite, SettledZone } from './types';
+import type { SettledZone } from './types';
 
 /** Why a question is not asked: its answer could change neither verdict, nor method, nor any step. */
 export const skipReasons = [
@@ -107,24 +108,4 @@ const onlyBreakingReaches = ({ depth, looseness }: LooseState): boolean => {
     (method) =>
       method === 'break-out' || method === 'water-jet' || judgeRemoval(method, demands) !== null,
   );
-};
-
-/** A site and zone with nothing wrong, to hang one state on. */
-const plainSite: SettledSite = {
-  element: 'slab',
-  setting: 'open',
-  salts: 'none',
-  freezeThaw: 'rare',
-  thickness: 'unknown',
-  warnings: [],
-};
-const plainZone: SettledZone = {
-  depth: 'film',
-  looseness: 'tight',
-  contamination: [],
-  texture: 'smooth',
-  cracks: 'none',
-  steel: 'none-seen',
-  finish: 'undecided',
-  area: 'unknown',
 };
