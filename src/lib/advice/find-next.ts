@@ -40,15 +40,23 @@ export function branchesOf(survey: Survey, question: QuestionId): readonly Branc
   /** Kinds of two questions walked together, looked at from one of them. */
   const through = <T>(
     name: 'depthAndLooseness' | 'steel',
-    side: (member: T) => string,
+    side: (member: T) => string | undefined,
   ): Branch[] => {
     const list = kinds[name] as readonly { readonly members: readonly unknown[] }[];
     const bits = new Map<string, number>();
+    // Members the question does not touch (no bar to measure) stay possible whatever its answer.
+    let untouched = 0;
     list.forEach((kind, index) => {
-      for (const member of kind.members as readonly T[])
-        bits.set(side(member), (bits.get(side(member)) ?? 0) | (1 << index));
+      for (const member of kind.members as readonly T[]) {
+        const choice = side(member);
+        if (choice === undefined) untouched |= 1 << index;
+        else bits.set(choice, (bits.get(choice) ?? 0) | (1 << index));
+      }
     });
-    return [...bits.values()].map((mask) => ({ outcomes: reached(name, mask), weight: 1 }));
+    return [...bits.values()].map((mask) => ({
+      outcomes: reached(name, mask | untouched),
+      weight: 1,
+    }));
   };
   switch (question) {
     case 'depth':
@@ -61,7 +69,7 @@ export function branchesOf(survey: Survey, question: QuestionId): readonly Branc
     case 'steel':
       return through<{ steel: string }>('steel', ({ steel }) => steel);
     case 'barLoss':
-      return through<{ barLoss?: string }>('steel', ({ barLoss }) => barLoss ?? 'not corroded');
+      return through<{ barLoss?: string }>('steel', ({ barLoss }) => barLoss);
     case 'warnings':
       return survey.warningSets.map((_, index) => ({
         outcomes: tallies.filter((tally) => tally.warnings.has(index)).length,
@@ -114,7 +122,8 @@ export function openQuestions(
     'steel',
     'finish',
   ];
-  if (zone.barLoss) deciding.push('barLoss');
+  const mayBeCorroded = !zone.steel || zone.steel.includes('corroded');
+  if (zone.barLoss && mayBeCorroded) deciding.push('barLoss');
   return deciding
     .filter((id) => answers[id] === undefined || isOpen(answers[id]))
     .map((question) => {

@@ -23,7 +23,19 @@ const mostRemembered = 64;
 
 /** Where each method stands when only these answers count. */
 function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
-  const key = JSON.stringify([site, zone]);
+  const { element, thickness } = site;
+  const { depth, looseness, contamination, texture, cracks, finish } = zone;
+  // Only these take part in the choice; the others leave every method where it was.
+  const key = JSON.stringify([
+    element,
+    typeof depth === 'number' && thickness,
+    depth,
+    looseness,
+    contamination,
+    texture,
+    cracks,
+    finish,
+  ]);
   const known = remembered.get(key);
   if (known) return known;
   const states = Object.fromEntries(

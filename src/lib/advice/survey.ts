@@ -106,7 +106,8 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
         endings = endingsFor(siteNow, zoneNow, reach, group.depthHold, warningSets);
         known.set(signature, endings);
       }
-      const weight = group.weight * cracks.weight * steel.weight * frost.weight * salts.weight;
+      const weight =
+        group.weight * cracks.weight * steel.weight * frost.weight * salts.weight * settings.length;
       total += weight * warningSets.length;
       for (const ending of endings.list) {
         const warnings = warningSets[ending.warnings[0] as number] ?? [];

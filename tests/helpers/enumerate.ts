@@ -1,0 +1,87 @@
+import type { Answers } from '$lib/answers/answers';
+import { bandOf } from '$lib/answers/depth';
+import { choicesOf, questionIds, type Choice, type QuestionId } from '$lib/answers/questions';
+import type { SettledSite, SettledZone } from '$lib/advice/types';
+
+/** Plain enumeration of every completion of open answers: slow, obvious, and the measure of the quick way. */
+export function* completions(
+  answers: Answers,
+): Generator<{ site: SettledSite; zone: SettledZone }> {
+  const thickness = answers.thickness ?? 'unknown';
+  const one = <Q extends QuestionId>(id: Q): readonly Choice<Q>[] =>
+    (answers[id] as readonly Choice<Q>[] | undefined) ?? choicesOf(id);
+  const lists = {
+    element: one('element'),
+    setting: one('setting'),
+    salts: one('salts'),
+    freezeThaw: one('freezeThaw'),
+    warnings: sets('warnings', answers.warnings),
+    depth: typeof answers.depth === 'number' ? [answers.depth] : one('depth'),
+    looseness: one('looseness'),
+    contamination: sets('contamination', answers.contamination),
+    texture: one('texture'),
+    cracks: one('cracks'),
+    finish: one('finish'),
+  };
+  for (const picked of product(lists) as Generator<Record<string, never>>) {
+    const { element, setting, salts, freezeThaw, warnings, depth, ...rest } = picked as Record<
+      string,
+      unknown
+    >;
+    const site = {
+      element,
+      setting,
+      salts,
+      freezeThaw,
+      warnings,
+      thickness,
+    } as unknown as SettledSite;
+    const deep =
+      typeof depth === 'number' ? { depth: bandOf(depth, thickness), depthMm: depth } : { depth };
+    for (const steel of one('steel'))
+      for (const barLoss of steel === 'corroded' && answers.barLoss ? answers.barLoss : [undefined])
+        yield {
+          site,
+          zone: {
+            ...rest,
+            ...deep,
+            steel,
+            ...(barLoss && { barLoss }),
+            area: answers.area ?? 'unknown',
+          } as unknown as SettledZone,
+        };
+  }
+}
+
+export function sets<Q extends 'warnings' | 'contamination'>(
+  id: Q,
+  answer: { yes: readonly string[]; maybe: readonly string[] } | undefined,
+): string[][] {
+  const { yes, maybe } = answer ?? { yes: [], maybe: choicesOf(id) as readonly string[] };
+  return Array.from({ length: 1 << maybe.length }, (_, bits) => [
+    ...yes,
+    ...maybe.filter((_each, index) => bits & (1 << index)),
+  ]);
+}
+
+function* product(lists: Record<string, readonly unknown[]>): Generator<Record<string, unknown>> {
+  const [first, ...others] = Object.entries(lists);
+  if (!first) return yield {};
+  for (const rest of product(Object.fromEntries(others)))
+    for (const value of first[1]) yield { [first[0]]: value, ...rest };
+}
+
+/** How many completions the answers have. */
+export function countCompletions(answers: Answers): number {
+  let count = 1;
+  for (const id of questionIds) {
+    const answer = answers[id];
+    if (id === 'warnings' || id === 'contamination')
+      count *=
+        1 << ((answer as { maybe: readonly string[] } | undefined)?.maybe ?? choicesOf(id)).length;
+    else if (Array.isArray(answer)) count *= answer.length;
+    else if (answer === undefined)
+      count *= Math.max(1, id === 'barLoss' ? 1 : choicesOf(id).length);
+  }
+  return count;
+}

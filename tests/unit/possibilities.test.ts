@@ -1,0 +1,160 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { adviseZone } from '$lib/advice/advise';
+import { choose } from '$lib/advice/choice';
+import { demandsOf } from '$lib/advice/demands';
+import { openQuestions, settlesOf } from '$lib/advice/find-next';
+import { adviseSettled } from '$lib/advice/settle';
+import { standingOf } from '$lib/advice/standing';
+import { survey } from '$lib/advice/survey';
+import type { Answers } from '$lib/answers/answers';
+import { choicesOf, type QuestionId } from '$lib/answers/questions';
+import { completions, countCompletions, sets } from '../helpers/enumerate';
+
+/** Random answers, mostly sure, some open, small enough to enumerate. */
+const one = (id: QuestionId) =>
+  fc.oneof(
+    { weight: 3, arbitrary: fc.constantFrom(...choicesOf(id)).map((choice) => [choice]) },
+    { weight: 1, arbitrary: fc.shuffledSubarray([...choicesOf(id)], { minLength: 1 }) },
+  );
+const many = (id: QuestionId) =>
+  fc
+    .tuple(
+      fc.subarray([...choicesOf(id)], { maxLength: 2 }),
+      fc.subarray([...choicesOf(id)], { maxLength: 3 }),
+    )
+    .map(([yes, maybe]) => ({ yes, maybe: maybe.filter((each) => !yes.includes(each)) }));
+const answersArb = fc
+  .record({
+    element: one('element'),
+    setting: one('setting'),
+    salts: one('salts'),
+    freezeThaw: one('freezeThaw'),
+    thickness: fc.constantFrom('unknown' as const, 60, 100, 150, 300),
+    warnings: fc.oneof(
+      { weight: 2, arbitrary: fc.constant({ yes: [], maybe: [] }) },
+      { weight: 1, arbitrary: many('warnings') },
+    ),
+    depth: fc.oneof(one('depth'), fc.constantFrom(0, 0.5, 2, 5, 6.2, 6.4, 12, 40, 50, 75, 120)),
+    looseness: one('looseness'),
+    contamination: many('contamination'),
+    texture: one('texture'),
+    cracks: one('cracks'),
+    steel: one('steel'),
+    barLoss: fc.option(one('barLoss'), { nil: undefined }),
+    finish: one('finish'),
+    area: fc.constantFrom('unknown' as const, 0.5, 20),
+  })
+  .map((raw) => JSON.parse(JSON.stringify(raw)) as Answers)
+  .filter((answers) => countCompletions(answers) <= 6000);
+
+/** Everything plain enumeration says of the answers. */
+function enumerated(answers: Answers) {
+  const outcomes = new Map<string, number>();
+  const cautions = new Set<string>();
+  const holds = new Set<string>();
+  let common: string[] | null = null;
+  let total = 0;
+  for (const { site, zone } of completions(answers)) {
+    const advice = adviseSettled(site, zone);
+    const key = `${advice.verdict} ${advice.underneath}`;
+    outcomes.set(key, (outcomes.get(key) ?? 0) + 1);
+    total += 1;
+    for (const hazard of advice.cautions) cautions.add(hazard);
+    for (const hold of advice.holds) holds.add(hold.rule);
+    if (advice.verdict !== 'stop') {
+      const ids: string[] = advice.steps.map(({ id }) => id);
+      common = common ? common.filter((id) => ids.includes(id)) : ids;
+    }
+  }
+  return { outcomes, cautions, holds, common: common ?? [], total };
+}
+
+describe('advice for open answers', () => {
+  it('is the union over all completions, by plain enumeration', () => {
+    fc.assert(
+      fc.property(answersArb, (answers) => {
+        const quick = survey(answers, answers);
+        const plain = enumerated(answers);
+        const shares = Object.fromEntries(
+          quick.tallies.map((tally) => [`${tally.verdict} ${tally.method}`, tally.weight]),
+        );
+        expect(quick.total).toBe(plain.total);
+        expect(shares).toEqual(Object.fromEntries(plain.outcomes));
+        expect([...quick.commonSteps].sort()).toEqual([...plain.common].sort());
+        expect([...quick.cautions].sort()).toEqual([...plain.cautions].sort());
+        expect(quick.holds.map(({ rule }) => rule).sort()).toEqual([...plain.holds].sort());
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('ranks tests as full enumeration would', () => {
+    fc.assert(
+      fc.property(answersArb, (answers) => {
+        const quick = survey(answers, answers);
+        for (const { question } of openQuestions(answers, answers)) {
+          const left = branches(answers, question).map(
+            (branch) => enumerated(branch).outcomes.size,
+          );
+          const settles = settlesOf(quick, question);
+          expect(settles.worst).toBe(Math.max(...left));
+          expect(settles.expected).toBeCloseTo(
+            left.reduce((sum, each) => sum + each, 0) / left.length,
+            9,
+          );
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  /** The answers with one question settled, in every way it can be. */
+  function branches(answers: Answers, question: QuestionId): Answers[] {
+    const answer = answers[question];
+    if (question === 'warnings' || question === 'contamination')
+      return sets(question, answer as never).map((yes) => ({
+        ...answers,
+        [question]: { yes, maybe: [] },
+      }));
+    return (answer as readonly string[]).map((choice) => ({ ...answers, [question]: [choice] }));
+  }
+
+  it('is a method only when every completion prepares by it', () => {
+    fc.assert(
+      fc.property(answersArb, (answers) => {
+        const advice = adviseZone(answers, answers);
+        const { outcomes } = enumerated(answers);
+        if (advice.verdict === 'prepare')
+          expect([...outcomes.keys()]).toEqual([`prepare ${advice.method}`]);
+        if (advice.verdict === 'stop')
+          expect([...outcomes.keys()].every((key) => key.startsWith('stop'))).toBe(true);
+        if (advice.verdict === 'find-out-first') expect(advice.method).toBeNull();
+        const rejected = advice.rejections.map(({ method }) => method);
+        expect(rejected.length + (advice.method ? 1 : advice.methods.length)).toBe(8);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('keeps a method standing exactly while some completion chooses it', () => {
+    fc.assert(
+      fc.property(answersArb, (answers) => {
+        const chosen = new Set<string>();
+        for (const { site, zone } of completions(answers))
+          chosen.add(choose(demandsOf(site, zone)).method);
+        const standing = standingOf(answers, answers).filter(({ state }) => state === 'standing');
+        expect(standing.map(({ method }) => method).sort()).toEqual([...chosen].sort());
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('copes with nothing answered at all', () => {
+    const advice = adviseZone({}, {});
+    expect(advice.verdict).toBe('find-out-first');
+    expect(advice.methods).toContain('pressure-wash');
+    expect(advice.methods).toContain('break-out');
+    expect(advice.findOut.length).toBeGreaterThan(0);
+  });
+});
