@@ -1,0 +1,77 @@
+import type { HazardId } from '$shared/methods';
+import type { HazardWords, Say } from '$lib/words/types';
+
+type PlaceHazard = Extract<
+  HazardId,
+  'chemicals' | 'lead-asbestos' | 'structure' | 'overhead' | 'wash-water' | 'weather'
+>;
+
+/** Hazards that come from the place or from what is used there. Controls stand in order: the best first. */
+export const placeHazards = (_say: Say): Readonly<Record<PlaceHazard, HazardWords>> => ({
+  chemicals: {
+    name: 'Cleaners and cement',
+    harm: 'Strong cleaners and wet cement burn skin and eyes. With cement you may feel it only hours later.',
+    controls: [
+      'Use the mildest cleaner that works. Do not use acid or solvents here.',
+      'Mix outdoors or with good air. Never mix two cleaners.',
+      'Keep clean water close by, and wash off splashes at once.',
+      'Wear the gloves and goggles that the label names, and long sleeves.',
+    ],
+    stop: 'Stop when skin or eyes burn. Rinse with plenty of water for as long as the label says, and see a doctor about eyes.',
+  },
+  'lead-asbestos': {
+    name: 'Lead and asbestos',
+    harm: 'Old paint can hold lead, and old coatings and tile glue can hold asbestos. Their dust poisons and causes cancer, for you and for those at home.',
+    controls: [
+      'Have it tested before anybody scrapes, grinds or blasts it.',
+      'If it holds either, leave it alone. A licensed crew takes it off.',
+      'Keep everybody out until the result is there.',
+      'A dust mask from the shop is not enough. What protects you is set by law.',
+    ],
+    stop: 'Stop when you come upon an old coating, glue or board that nobody has tested. Leave the dust where it is, and keep people out.',
+  },
+  structure: {
+    name: 'Collapse and stretched cables',
+    harm: 'Taking concrete away can bring down what it holds up. A stretched steel cable that is cut lets go with deadly force.',
+    controls: [
+      'Have a licensed structural engineer say what may go, before anything goes.',
+      'Put up the props they ask for first, and leave them until they say so.',
+      'Have cables located and marked. Do not saw or drill near them.',
+      'Keep everybody out from below and beside the work.',
+    ],
+    stop: 'Stop when it cracks, creaks or sags, when you meet a cable or a tube you did not expect, or when there is more damage than you were told. Get out, and call the engineer.',
+  },
+  overhead: {
+    name: 'Falling pieces',
+    harm: 'What you loosen on a wall or above your head falls on you, often in one large piece.',
+    controls: [
+      'Bring down what is loose from the side, from a safe stand, before you work under it.',
+      'Put up a deck or a net, and close off the ground below.',
+      'Work from a scaffold or a lift, not from a ladder. Never stand right under the tool.',
+      'Wear a helmet with a chin strap, and a face shield.',
+    ],
+    stop: 'Stop when pieces come down that you did not aim at, or when someone walks below.',
+  },
+  'wash-water': {
+    name: 'Wash water and slurry',
+    harm: 'Water that has run over fresh-cut concrete is strongly alkaline. It burns skin, kills fish, and sets hard in drains.',
+    controls: [
+      'Use less water, or a vacuum that takes it up.',
+      'Cover drains, and dam the water in. It must never reach a storm drain, a ditch or a stream.',
+      'Let it settle, and have it taken away as local rules ask.',
+      'Wear waterproof gloves and boots, and wash it off skin.',
+    ],
+    stop: 'Stop when water gets past the dam, or towards a drain or a garden.',
+  },
+  weather: {
+    name: 'Frost and heat',
+    harm: 'Wet surfaces freeze and trip you, and frost ruins a wet surface before it is covered. In heat, heavy work in full gear can make you collapse.',
+    controls: [
+      'Choose the day. Do no wet work when frost is due before it dries.',
+      'Put up shade or a shelter.',
+      'Start early, drink often, rest in the shade, and look out for each other.',
+      'Dress for it, in layers you can take off.',
+    ],
+    stop: 'Stop when water freezes on the ground, in a thunderstorm, or when someone is dizzy, confused or no longer sweats. Cool them down, and call for help.',
+  },
+});

@@ -1,0 +1,21 @@
+import type { Words } from '$lib/words/types';
+import { hazardWords } from './hazards';
+import { methodWords } from './methods';
+import { numberMessages } from './numbers';
+import { questionWords } from './questions';
+import { ruleSentences } from './rules';
+import { stepWords } from './steps';
+import { testWords } from './tests';
+import { verdictWords } from './verdicts';
+
+/** All of English. Pages that need one part import its file instead, to stay small. */
+export const englishWords: Words = {
+  questions: questionWords,
+  rules: ruleSentences,
+  methods: methodWords,
+  steps: stepWords,
+  hazards: hazardWords,
+  tests: testWords,
+  verdicts: verdictWords,
+  numbers: numberMessages,
+};

@@ -1,0 +1,96 @@
+import type { QuestionsWords, Say } from '$lib/words/types';
+
+/** What is in the concrete of a zone: cracks and steel. */
+export const insideQuestionWords = (
+  say: Say,
+): Pick<QuestionsWords, 'cracks' | 'crackLength' | 'steel' | 'barLoss'> => ({
+  cracks: {
+    ask: 'Are there cracks?',
+    short: 'Cracks',
+    why: 'A crack lets water in, and its edges may be loose. A crack that moves will break any stiff repair.',
+    find: [
+      'Brush it clean. Try to slide in a sheet of paper, then a coin.',
+      'Tap along both edges. A dull sound or falling bits mean they have let go.',
+      'Draw a pencil line across it. Look again in a week, or after a hot day, to see if it moved.',
+    ],
+    choices: {
+      none: { name: 'None', hint: 'You see no crack, even when it is damp.' },
+      hairline: { name: 'Hairline', hint: 'You see it, but paper will not go in.' },
+      open: { name: 'Open, firm edges', hint: 'A gap, and both edges ring when you tap them.' },
+      crumbling: { name: 'Crumbling edges', hint: 'The edges break off or sound dull.' },
+      moving: {
+        name: 'Moving',
+        hint: 'It opens and closes, has come back after a repair, or one side stands higher.',
+      },
+    },
+    number: null,
+  },
+  crackLength: {
+    ask: 'How long are the cracks?',
+    short: 'Crack length',
+    why: 'Opening and filling a crack is counted by its length. It sets the time and the filler you need.',
+    find: ['Walk along each crack with a tape or a string. Add them up.'],
+    choices: {},
+    number: {
+      label: 'Length of all cracks',
+      unit: say.unitOf('m'),
+      hint: 'Follow the bends. A rough figure will do.',
+      example: `For example ${say.distance(4)}`,
+      unknown: 'I do not know',
+    },
+  },
+  steel: {
+    ask: 'Does steel show?',
+    short: 'Steel',
+    why: 'Rust takes up more room than steel and pushes concrete off. If rust stays under a repair, it will push that off too.',
+    find: [
+      'Look for brown stains, most of all along straight lines.',
+      'Look into holes and wide cracks for bars or mesh.',
+      'Scrape the bar with a nail. See if rust comes off in layers.',
+    ],
+    choices: {
+      'none-seen': { name: 'None seen', hint: 'No bar and no rust stain.' },
+      'rust-stain': { name: 'Rust stain', hint: 'Brown marks, but no bar in sight.' },
+      exposed: {
+        name: 'Bar shows, light rust',
+        hint: 'A bar is bare. Its ribs are whole and a wire brush cleans it.',
+      },
+      corroded: {
+        name: 'Bar badly rusted',
+        hint: 'Rust comes off in layers, or the bar has got thinner.',
+      },
+    },
+    number: null,
+  },
+  barLoss: {
+    ask: 'How much of the bar has rust taken?',
+    short: 'Steel lost',
+    why: 'Thin bars carry less. Past a certain loss, an engineer must decide whether new steel is needed.',
+    find: [
+      'Scrape the rust off down to bright steel.',
+      'Measure across the bar at its thinnest, then where it is still whole.',
+      `A bar that is a little thinner has lost more than it looks. At ${say.share(thinnerAt(say))} thinner, ${say.figure('bar.loss-one')} of it is gone.`,
+    ],
+    choices: {
+      'within-limit': {
+        name: 'Only a little',
+        hint: `No bar has lost more than ${say.figure('bar.loss-one')}, and no two side by side more than ${say.figure('bar.loss-neighbours')} each.`,
+      },
+      'one-bar': {
+        name: `One bar, over ${say.figure('bar.loss-one')}`,
+        hint: 'One bar is badly thinned. The bars beside it are not.',
+      },
+      neighbours: {
+        name: `Bars side by side, over ${say.figure('bar.loss-neighbours')}`,
+        hint: 'Two or more bars next to each other are thinned.',
+      },
+    },
+    number: null,
+  },
+});
+
+/**
+ * How much thinner a round bar is, as a ratio of its diameter, when it has lost the limit of one
+ * bar's section: the section goes with the square of the diameter, so 1 - sqrt(1 - loss).
+ */
+const thinnerAt = (say: Say): number => 1 - Math.sqrt(1 - say.valueOf('bar.loss-one'));

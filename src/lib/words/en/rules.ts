@@ -1,0 +1,13 @@
+import type { RulesWords } from '$lib/words/types';
+import { choiceSentences } from './rules/choice';
+import { holdSentences } from './rules/holds';
+import { rejectionSentences } from './rules/rejections';
+import { stepSentences } from './rules/steps';
+
+/** A sentence for every rule of the advice, in English. A rule without one does not compile. */
+export const ruleSentences: RulesWords = {
+  ...choiceSentences,
+  ...rejectionSentences,
+  ...stepSentences,
+  ...holdSentences,
+};

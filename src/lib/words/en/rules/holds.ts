@@ -1,0 +1,49 @@
+import type { holdRules } from '$lib/advice/rules';
+import { elementNames } from '$lib/words/en/names';
+import type { RuleSentence } from '$lib/words/types';
+import { amount, named, saw } from './facts';
+
+/** Why the work must wait: what is wrong, who to call, and what happens next. */
+export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSentence>> = {
+  'structure-before-removal': (reason) => {
+    const element = named(reason, 'element', elementNames);
+    const carries =
+      saw(reason, 'element', 'slab') || saw(reason, 'element', 'steps') || !element
+        ? 'You said that something rests on this concrete, and the work would take some of the concrete away.'
+        : `The work would take concrete out of ${element}, and that concrete carries load.`;
+    return `${carries} Call a licensed structural engineer. Work starts only when they have said what may go, and what must be propped first.`;
+  },
+  'tendons-before-depth': (_, say) =>
+    `There may be stretched steel cables inside. Cut one, and it can let go with deadly force along its whole length. Do not saw, drill or go deeper than ${say.figure('tendon.depth')} until a licensed structural engineer has had them located and marked.`,
+  'settled-or-rocking': () =>
+    'The concrete has sunk or rocks, so the ground or what carries it has failed. Call a licensed structural engineer to find the cause. A repair on top would crack again until that is put right.',
+  'moving-crack': () =>
+    'This crack moves, and a stiff filling would only break beside it. Call a licensed structural engineer to find out why it moves. It may have to become a joint.',
+  'fire-or-chemical': () =>
+    'Fire or chemicals weaken concrete further in than you can see. Call a licensed structural engineer. They decide from tests how much is still good.',
+  'map-cracking': () =>
+    'Cracks like a map can mean that the concrete itself is swelling, or that frost has ruined it. Neither will hold a patch. Send a piece to a concrete testing laboratory, and wait for what they find.',
+  'old-coating': () =>
+    'The old coating or glue may hold lead or asbestos, and any tool would put it into the air. Call a licensed surveyor to take samples. Make no dust before the result is there.',
+  'buried-services': () =>
+    'There may be cables or pipes where you would cut or break. Call a service that locates them. Start when they are marked, and what must be dead is switched off and checked.',
+  'full-depth': (reason, say) => {
+    const half = amount(reason, 'half');
+    const limit = half === null ? '' : `, which is ${say.length(half)} here`;
+    return `The damage goes through ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness or more${limit}. A repair of the surface would not last. Call a concrete contractor to replace this part through its full depth.`;
+  },
+  through: () =>
+    'The damage goes right through, so there is nothing left to repair onto. Call a concrete contractor to replace this part through its full depth.',
+  'thickness-decides': (reason, say) => {
+    const half = amount(reason, 'half');
+    return half === null
+      ? `Whether this can be repaired depends on how thick the concrete is. If the damage reaches ${say.fraction(say.valueOf('depth.full-limit'))} of it, this part must be replaced. Measure the thickness first.`
+      : `Whether this can be repaired depends on how deep it goes. From ${say.length(half)}, which is ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness, this part must be replaced. Measure the depth first.`;
+  },
+  'bar-section-loss': (reason, say) =>
+    reason.figures?.includes('bar.loss-neighbours')
+      ? `Rust has taken more than ${say.figure('bar.loss-neighbours')} of bars that lie side by side. Call a licensed structural engineer. They decide what must be propped, and where new steel goes in.`
+      : `Rust has taken more than ${say.figure('bar.loss-one')} of a bar. Call a licensed structural engineer. They decide what must be propped, and where new steel goes in.`,
+  'answers-differ': () =>
+    'Your answers leave more than one outcome open, and they call for different work. Do the first test named below, and answer again.',
+};

@@ -1,0 +1,55 @@
+import type { rejectionRules } from '$lib/advice/rules';
+import {
+  contaminantNames,
+  depthNames,
+  looseNames,
+  methodNames,
+  reachNames,
+} from '$lib/words/en/names';
+import type { RuleSentence } from '$lib/words/types';
+import { amount, named, namedAll, saw } from './facts';
+
+/** Why not that one. Each follows the name of the method and a colon. */
+export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number], RuleSentence>> = {
+  'leaves-loose': (reason) =>
+    saw(reason, 'looseness', 'hollow')
+      ? 'would leave the hollow layer where it is, and the repair would come off with it.'
+      : `would leave ${named(reason, 'looseness', looseNames)} behind, and the repair would come off with it.`,
+  'past-its-reach': (reason, say) =>
+    `would stop too soon. The damage is ${named(reason, 'depth', depthNames(say))}, and on ${named(reason, 'looseness', looseNames)} this method reaches only ${named(reason, 'reach', reachNames(say))}.`,
+  'leaves-contaminant': (reason, say) =>
+    `would leave ${say.list(namedAll(reason, 'contamination', contaminantNames))} on the surface, and the repair would not stick.`,
+  'washing-spreads-oil': () =>
+    'would spread the oil and drive it deeper. Water alone does not lift it.',
+  'glazes-coating': () =>
+    'would skim the coating and glaze it. The heat smears it over the concrete.',
+  'shot-bounces': () =>
+    'would not get through the coating. Shot bounces off what is thick or soft.',
+  'rides-over-pits': () => 'would ride over the pits, and leave what is in them.',
+  'rides-over-cracks': () => 'would ride over the open cracks, and leave their loose edges.',
+  'too-smooth-after': (reason, say) => {
+    const leaves = amount(reason, 'leaves');
+    const needs = amount(reason, 'needs');
+    return leaves === null || needs === null
+      ? 'would leave the surface too smooth for the finish to grip.'
+      : `would leave the surface too smooth: ${say.csp(leaves)} at best, and the finish needs at least ${say.csp(needs)} to grip.`;
+  },
+  'needs-a-floor': () => 'needs a floor to stand on and room to turn. There is none here.',
+  'washing-after-stripping': () =>
+    'would not be enough. Scraping the coating off leaves a residue that water does not lift.',
+  'would-bruise-sound-concrete': () =>
+    'would do, but its teeth bruise sound concrete, and here only roughness is missing.',
+  'harsher-than-needed': (reason) =>
+    `would do, but it is harder on the sound concrete. ${capitalOf(named(reason, 'chosen', methodNames))} is enough here.`,
+  'not-on-this-ladder': (reason) =>
+    saw(reason, 'bruises', 'no')
+      ? 'would do, but it throws its dust into the open and has to be tented in. Keep it for when the advised method cannot be had.'
+      : 'would do, but it is slow by hand and bruises the surface. Keep it for edges and small spots.',
+  'specialist-alternative': () =>
+    'would do, and leaves no bruised skin. It takes a specialist crew and a site that can hold the water, so ask about it for a large area.',
+  held: () => 'must wait. What stands in the way has to be cleared before any method is chosen.',
+};
+
+function capitalOf(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,121 @@
+import type { StepId } from '$shared/methods';
+import type { Say, StepWords } from '$lib/words/types';
+
+type AroundStep = Extract<
+  StepId,
+  | 'make-safe'
+  | 'degrease'
+  | 'strip-growth'
+  | 'strip-coating'
+  | 'sound-and-mark'
+  | 'tap-crack'
+  | 'saw-cut'
+  | 'chase-crack'
+  | 'route-crack'
+  | 'free-bar'
+  | 're-sound'
+>;
+
+/** What comes before and around the main method. */
+export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> => ({
+  'make-safe': {
+    name: 'Make safe',
+    how: [
+      'Fence the place off, and put up signs where people pass.',
+      'Find out where cables and pipes run. Have what must be dead switched off and checked.',
+      'Cover drains, glass and doors.',
+      'Lay out the gear for lungs, ears, eyes and hands, and see that it fits.',
+      'Done when nobody can walk in by mistake and nothing hidden is left to chance.',
+    ],
+  },
+  degrease: {
+    name: 'Degrease',
+    how: [
+      'Scrape up what is thick.',
+      'Scrub in a detergent made for oil, and let it work for as long as its label says.',
+      'Rinse, and catch the water. Do it again.',
+      'Done when a drop of water spreads out on the clean, dried spot. If it still beads after two rounds, the oil has soaked in.',
+    ],
+  },
+  'strip-growth': {
+    name: 'Take off growth',
+    how: [
+      'Scrape off the thick growth and bag it.',
+      'Scrub the rest with a stiff brush and water. Let it dry.',
+      'Done when the brush lifts nothing green or black.',
+    ],
+  },
+  'strip-coating': {
+    name: 'Strip the coating',
+    how: [
+      'Start only when the coating has been tested for lead and asbestos, if nobody knows its age.',
+      'Push a sharp long-handled scraper under a loose edge. Use a power scraper where it holds.',
+      'Bag the pieces as you go.',
+      'Done when you see bare concrete, with only a thin residue in the pores.',
+    ],
+  },
+  'sound-and-mark': {
+    name: 'Sound and mark',
+    how: [
+      'Tap with a hammer about every hand’s width, or drag a chain over a floor. Do not do this on frozen concrete.',
+      'Listen: a clear ring is sound, a dull note is hollow.',
+      'Mark the edge of every dull spot with a crayon.',
+      `Draw a patch with square corners round each one, at least ${say.figure('patch.min-length')} by ${say.figure('patch.min-width')}. Join patches that are closer than ${say.figure('patch.merge')}.`,
+      'Done when all that lies outside the lines rings clear.',
+    ],
+  },
+  'tap-crack': {
+    name: 'Tap along the crack',
+    how: [
+      'Tap with a small hammer along both sides of the crack, from end to end.',
+      'Mark where it sounds dull, or where the edge chips.',
+      'Done when both edges ring all along. Where they do not, chase the crack.',
+    ],
+  },
+  'saw-cut': {
+    name: 'Saw the edge',
+    how: [
+      'Find the steel first, and set the blade so that it cannot reach it.',
+      'Saw along the lines with water on the blade, square to the surface.',
+      `Cut ${say.figure('sawcut.depth')} deep. Stop short at the corners, and finish them with a chisel.`,
+      'Wash the slurry off before it dries, and catch it.',
+      'Done when each patch has a square edge all round, with no corner that points inward.',
+    ],
+  },
+  'chase-crack': {
+    name: 'Chase the crack',
+    how: [
+      'Take a light hammer with a narrow chisel.',
+      'Work along the whole crack, and take the loose edge off on both sides.',
+      'Tap as you go. Where an edge sounds dull, go wider.',
+      'Done when both edges ring clear from end to end, and the groove is square, not a V.',
+    ],
+  },
+  'route-crack': {
+    name: 'Rout the crack',
+    how: [
+      'Follow the crack with a crack router, or with a grinder and a crack blade, with extraction on it.',
+      `Cut a groove at least ${say.figure('rout.width')} wide and ${say.figure('rout.depth')} deep.`,
+      'Suck the dust out of the groove.',
+      'Done when the groove is clean and has the same width and depth all along.',
+    ],
+  },
+  'free-bar': {
+    name: 'Free the bar',
+    how: [
+      'Break the concrete away beside the bar and behind it, with a light hammer. Do not hit the bar.',
+      `Clear at least ${say.figure('bar.clear')} behind it: a finger goes all the way round.`,
+      `Go on along the bar until it is clean, at least ${say.figure('bar.along')} past the last rust.`,
+      'Tie up any bar that hangs loose.',
+      'Done when you can reach all round the bar, and it comes out of the concrete clean at both ends.',
+    ],
+  },
+  're-sound': {
+    name: 'Sound again',
+    how: [
+      'Clear the rubble, then tap the bottom and all the edges.',
+      'Take off what sounds dull, and tap once more.',
+      'Done when all of it rings clear.',
+    ],
+  },
+});

@@ -1,0 +1,84 @@
+import type { StepId } from '$shared/methods';
+import type { Say, StepWords } from '$lib/words/types';
+
+type FinishStep = Extract<
+  StepId,
+  | 'edge-work'
+  | 'blast-clean'
+  | 'clean-bar'
+  | 'vacuum'
+  | 'final-wash'
+  | 'fill-level'
+  | 'check-ready'
+  | 'wet-or-dry'
+>;
+
+/** What follows the main method, up to the repair. */
+export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> => ({
+  'edge-work': {
+    name: 'Do the border',
+    how: [
+      'Do the strip along walls and edges with a hand grinder or a needle scaler.',
+      'Keep the shroud and the extraction on.',
+      'Done when the strip is as clean and as rough as the rest.',
+    ],
+  },
+  'blast-clean': {
+    name: 'Take off the bruised skin',
+    how: [
+      'On a floor, shotblast. Elsewhere, blast with grit, or wash at high pressure.',
+      'Go over every part that a hammer or a toothed tool has touched.',
+      'Done when you see no crushed stone and no fine cracks, and a scraper takes nothing.',
+    ],
+  },
+  'clean-bar': {
+    name: 'Clean the bar',
+    how: [
+      'Blast or wire-brush the bar all round, the back too.',
+      'Measure it where it is thinnest.',
+      'Done when it is bright or evenly grey, with no flake of rust left.',
+    ],
+  },
+  vacuum: {
+    name: 'Vacuum',
+    how: [
+      'Use a vacuum with a fine-dust (HEPA) filter. Do not sweep dry, and do not blow with air.',
+      'Go over it twice, the second time across the first. Do corners and grooves with a narrow nozzle.',
+      'Done when clear tape pressed on the surface lifts no dust.',
+    ],
+  },
+  'final-wash': {
+    name: 'Wash everything',
+    how: [
+      'Wash all zones on the same day, from the top down and from the wind’s side.',
+      'Let each pass overlap the last, at the same distance from the surface.',
+      'Catch the water. Do not let it dry in puddles.',
+      'Done when the water runs off clear, and a dark cloth wiped over the dried surface stays clean.',
+    ],
+  },
+  'fill-level': {
+    name: 'Fill level',
+    how: [
+      'Fill the rough spots with a repair mortar that the maker of the finish accepts.',
+      'Let it cure for as long as its label says.',
+      'Done when a straight edge lies flat on it, and the roughness is what the finish asks for.',
+    ],
+  },
+  'check-ready': {
+    name: 'Check that it is ready',
+    how: [
+      'Sound it, tape it, and put drops of water on it. Compare its roughness with CSP chips.',
+      'Do pull-off tests where the job calls for them.',
+      'Write down each result with place and time.',
+      'Done when every check passes. If one fails, go back to the step that cures it.',
+    ],
+  },
+  'wet-or-dry': {
+    name: 'Make it damp, or let it dry',
+    how: [
+      'For concrete or cement mortar: soak it well beforehand. Then take off standing water, so that it is dark but does not shine.',
+      'For coatings and crack fillers: let it dry, and measure as the maker says.',
+      `Done when it is as the product asks. Then cover it within ${say.figure('open.limit')} of the last cleaning.`,
+    ],
+  },
+});

@@ -1,0 +1,79 @@
+import type { MethodId } from '$shared/methods';
+import type { Say, StepWords } from '$lib/words/types';
+
+/** The main method as a step. */
+export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => ({
+  'pressure-wash': {
+    name: 'Wash with pressure',
+    how: [
+      'Try a hidden spot first, and keep the nozzle at a distance that does not carve.',
+      'Wash from the top down and downwind. Let each pass overlap the last, at the same distance.',
+      'Hold the water back from storm drains.',
+      'Done when a dark cloth wiped over it, once dry, stays clean.',
+    ],
+  },
+  grind: {
+    name: 'Grind',
+    how: [
+      'Fit the shroud and switch on the extraction before the grinder.',
+      'Keep the head flat, and go in overlapping rows. Then cross them.',
+      'Stop as soon as you see clean, sound concrete with fine sand in it.',
+      'Done when a scraper takes nothing and a hard brush lifts no dust.',
+    ],
+  },
+  'abrasive-blast': {
+    name: 'Blast with grit',
+    how: [
+      'Put up a tent that holds the dust in. Keep everybody else out.',
+      'Use grit that holds no silica. Never blast with sand.',
+      'Move the nozzle evenly, and look often. Stop at sound concrete.',
+      'Done when it is clean and rough all over, in corners and hollows too.',
+    ],
+  },
+  scarify: {
+    name: 'Scarify',
+    how: [
+      'Find bolts, bars and joints first, and mark them.',
+      `Set a shallow cut. Several light passes do less harm than one deep one, and ${say.figure('depth.shallow')} is as deep as it goes.`,
+      'Go in rows, then cross them. Keep the extraction running.',
+      'Done when what was loose or coated is gone, and the floor rings clear.',
+    ],
+  },
+  shotblast: {
+    name: 'Shotblast',
+    how: [
+      'See that the floor is dry and swept of bolts and stones.',
+      'Try a small patch. Set the shot size and the speed by what it leaves.',
+      'Go in straight rows that just overlap. Pick up stray shot with a magnet.',
+      'Done when the floor is even and rough, and no shiny or coated spot is left.',
+    ],
+  },
+  'needle-scale': {
+    name: 'Needle scale',
+    how: [
+      'Hold the needles nearly square to the surface. Let the tool do the work.',
+      'Keep it moving, and do not dwell on one spot.',
+      'Change over with someone often: it shakes the hands hard.',
+      'Done when no loose chip is left and the surface is dull all over.',
+    ],
+  },
+  'break-out': {
+    name: 'Break out',
+    how: [
+      'Start in the middle of the patch and work towards the sawn edge.',
+      'Hold the chisel at a slant, not straight down. Take small bites.',
+      'Near the edge and near steel, change to a light hammer.',
+      `Go ${say.figure('patch.into-sound')} into sound concrete.`,
+      'Done when the bottom is rough, level and firm, and rings clear.',
+    ],
+  },
+  'water-jet': {
+    name: 'Jet with water',
+    how: [
+      'Have a specialist do it. Agree first who holds the water and who treats it.',
+      'Try it on a sound spot and a bad one, so that the jet takes only the bad.',
+      'Keep everybody out of reach of the jet.',
+      'Done when all that is left rings clear, and slurry is rinsed off before it sets.',
+    ],
+  },
+});

@@ -1,0 +1,84 @@
+import type { TestId } from '$lib/advice/types';
+import type { Say, TestWords } from '$lib/words/types';
+
+type ExpertTest = Extract<
+  TestId,
+  | 'petrography'
+  | 'lead-asbestos-test'
+  | 'locate-services'
+  | 'ask-engineer'
+  | 'ask-owner'
+  | 'ask-maker'
+  | 'local-weather'
+  | 'chloride-test'
+>;
+
+const aCall = 'a phone call, then days until they come';
+
+/** Tests that need a laboratory, a licensed person, or somebody who knows. */
+export const expertTests = (_say: Say): Readonly<Record<ExpertTest, TestWords>> => ({
+  petrography: {
+    name: 'Have a core looked at',
+    how: [
+      'Ask a concrete testing laboratory to take a core. They say where and how deep.',
+      'They look at it under a microscope. They tell you whether the stone is swelling, or frost has ruined it, and how deep that goes.',
+    ],
+    minutes: 'one to three weeks',
+  },
+  'lead-asbestos-test': {
+    name: 'Have the coating tested',
+    how: [
+      'Call a licensed surveyor. They take samples without making dust. Do not scrape it yourself.',
+      'Wait for the report before any tool touches it.',
+    ],
+    minutes: 'a few days',
+  },
+  'locate-services': {
+    name: 'Have cables and pipes located',
+    how: [
+      'Ask the owner for plans, and call the service that marks buried lines where you live.',
+      'For cables inside the concrete, have it scanned. Have what must be dead switched off and checked.',
+    ],
+    minutes: 'a few days’ notice, then an hour',
+  },
+  'ask-engineer': {
+    name: 'Ask an engineer',
+    how: [
+      'Call a licensed structural engineer. Send photographs and the summary from this site.',
+      'Ask what may be taken away, what must be propped, and what caused the damage.',
+    ],
+    minutes: aCall,
+  },
+  'ask-owner': {
+    name: 'Ask who knows the place',
+    how: [
+      'Ask the owner or caretaker how old it is, what was spilled or painted on it, and whether it is salted.',
+      'Ask for drawings, and for what was repaired before.',
+    ],
+    minutes: 'ten minutes',
+  },
+  'ask-maker': {
+    name: 'Ask the maker',
+    how: [
+      'Look in the data sheet of what goes on next, or call its maker.',
+      'Ask which CSP it needs, whether the concrete must be damp or dry, and how soon it must be covered.',
+    ],
+    minutes: 'ten minutes',
+  },
+  'local-weather': {
+    name: 'Count the frosts',
+    how: [
+      'Ask someone who has lived there for years, or load a weather file on the frost page.',
+      'Count days that freeze at night and thaw by day. Long hard frost without a thaw counts once.',
+    ],
+    minutes: 'ten minutes',
+  },
+  'chloride-test': {
+    name: 'Test for salt in the concrete',
+    how: [
+      'Have powder drilled out at the depth of the steel, with extraction on the drill.',
+      'A laboratory measures the chloride. If it is high at the bar, ask an engineer before you repair.',
+    ],
+    minutes: 'half an hour on site, then about a week',
+  },
+});

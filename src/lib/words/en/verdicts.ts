@@ -1,0 +1,118 @@
+import type { VerdictWords } from '$lib/words/types';
+
+/** Verdicts, who to call, and the short explanations that stand beside advice, in English. */
+export const verdictWords: VerdictWords = {
+  verdicts: {
+    prepare: {
+      name: 'Prepare it',
+      line: 'This surface can be prepared for a repair. The steps are in order below.',
+    },
+    'find-out-first': {
+      name: 'Find out first',
+      line: 'Something has to be known before work starts. A test settles it.',
+    },
+    stop: {
+      name: 'Stop',
+      line: 'Do not start. Someone who is qualified has to look at this first.',
+    },
+  },
+  who: {
+    engineer: {
+      name: 'a licensed structural engineer',
+      line: 'They judge what the concrete carries, why it failed, and what must be propped or replaced.',
+    },
+    laboratory: {
+      name: 'a concrete testing laboratory',
+      line: 'They look at a piece of the concrete under a microscope and say what is wrong with it.',
+    },
+    locator: {
+      name: 'a service that locates cables and pipes',
+      line: 'They mark what is hidden, and tell you what must be switched off.',
+    },
+    surveyor: {
+      name: 'a licensed lead and asbestos surveyor',
+      line: 'They take samples in a safe way, and tell you what the coating holds.',
+    },
+    'concrete-contractor': {
+      name: 'a concrete contractor',
+      line: 'They can replace that part through its full depth.',
+    },
+    crew: {
+      name: 'whoever will do the work',
+      line: 'They can measure it on the spot.',
+    },
+  },
+  moisture: {
+    'saturated-surface-dry': {
+      name: 'Saturated surface-dry',
+      line: 'The concrete has drunk its fill, but no water stands or shines on it.',
+    },
+    dry: {
+      name: 'Dry',
+      line: 'Dry through, not just on top. The maker of the finish says how dry.',
+    },
+    'ask-maker': {
+      name: 'Ask the maker',
+      line: 'Some want it dry and some want it damp. The data sheet of the product says which.',
+    },
+  },
+  bruisedSkin: {
+    'must-go': {
+      name: 'The bruised skin must go',
+      line: 'It freezes often here, and a bruised skin under a repair soon lets go.',
+    },
+    'should-go': {
+      name: 'The bruised skin should go',
+      line: 'What is bonded to a bruised skin comes off with it.',
+    },
+    'may-stay': {
+      name: 'A bruised skin may stay',
+      line: 'A sealer soaks in. It does not pull on the surface.',
+    },
+  },
+  finishes: {
+    sealer: { name: 'Sealer', line: 'It soaks in and leaves almost nothing on top.' },
+    'thin-film': { name: 'Thin paint', line: 'A coat as thin as house paint.' },
+    'build-coat': { name: 'Build coat', line: 'A thick paint in several coats.' },
+    'self-levelling': {
+      name: 'Self-levelling layer',
+      line: 'It is poured, and finds its own level.',
+    },
+    'thin-overlay': { name: 'Thin overlay', line: 'A thin layer, spread with a trowel.' },
+    overlay: { name: 'Overlay or patch', line: 'A thicker layer of concrete or repair mortar.' },
+    rebuild: { name: 'Form and pour', line: 'A part is formed and poured anew.' },
+    undecided: { name: 'Not decided', line: 'Until it is, no roughness can be aimed for.' },
+  },
+  bases: {
+    published: {
+      name: 'published',
+      line: 'Read in the text of the source that is named.',
+    },
+    reported: {
+      name: 'as reported',
+      line: 'Read in another text that quotes the source. Look at the source before you rely on it.',
+    },
+    memory: {
+      name: 'from memory, check a copy',
+      line: 'Written down from memory. Check a copy of the source before you rely on it.',
+    },
+    practice: {
+      name: 'common practice, no published source',
+      line: 'What careful crews do. No published source was found. You can put in your own value.',
+    },
+    derived: {
+      name: 'worked out',
+      line: 'Worked out from other figures. The sum is shown with it.',
+    },
+  },
+  deferral:
+    'This is general guidance. The law, local codes, the maker’s instructions and a licensed professional come first.',
+  ownerLimits: [
+    'Do not break out concrete yourself. It throws stones, and it can hit what you cannot see.',
+    'Do not shotblast or blast with grit yourself. The dust can ruin your lungs.',
+    'Do not work on anything above your head. What comes loose falls on you.',
+    'Keep away from anything near electricity: cables, sockets, lights or a meter.',
+    'Do not cut, hammer or dig near steel. It may be what holds the concrete up.',
+    'Do not sand, scrape or grind an old coating until it has been tested for lead and asbestos.',
+  ],
+};

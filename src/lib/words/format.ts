@@ -1,0 +1,129 @@
+import { toUs, type Convertible, type UnitSystem } from '$lib/answers/units';
+import { figures, rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
+import type { Unit } from '$shared/types';
+import { english } from './en/language';
+import { decimalsFor, inchFraction, roundest } from './round';
+import type { Formatter, Language } from './types';
+import { minutesPerHour, shown, type ShownUnit } from './units';
+
+const mmPerMetre = 1000;
+const kgPerTonne = 1000;
+/** Inches from which a length reads better in feet. */
+const inchesInFeet = 36;
+const poundsInTons = 2000;
+
+/**
+ * A formatter for one reader.
+ * @param units the system of units the reader sees
+ * @param own the reader's own values, laid over the figures
+ * @param language how numbers and lists are written
+ */
+export function formatter(
+  units: UnitSystem,
+  own?: OwnFigures,
+  language: Language = english,
+): Formatter {
+  const us = units === 'us';
+  const { locale, to, fractions } = language;
+  const joined = new Intl.ListFormat(locale, { type: 'conjunction' });
+  const apart = new Intl.ListFormat(locale, { type: 'disjunction' });
+
+  const number = (value: number, digits = decimalsFor(value)): string =>
+    new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(value);
+  const timed = (value: number, unit: string): string =>
+    new Intl.NumberFormat(locale, {
+      style: 'unit',
+      unit,
+      unitDisplay: 'long',
+      maximumFractionDigits: 1,
+    }).format(value);
+  const withLabel = (text: string, label: string) => (label ? `${text} ${label}` : text);
+  /** One number, or the two ends of a range. */
+  const ends = (low: string, high: string) => (low === high ? low : `${low} ${to} ${high}`);
+  const plain = (unit: ShownUnit, value: number): string => {
+    const { label, factor } = shown[unit][units];
+    return withLabel(number(value * factor), label);
+  };
+
+  const inches = (value: number): string => {
+    const parts = inchFraction(value);
+    if (!parts) return number(value, 3);
+    const { whole, numerator, denominator } = parts;
+    if (!numerator) return number(whole);
+    const rest = `${String(numerator)}/${String(denominator)}`;
+    return whole ? `${number(whole)} ${rest}` : rest;
+  };
+  const lengths = (low: number, high: number): string => {
+    if (us && toUs('mm', high) < inchesInFeet)
+      return `${ends(inches(toUs('mm', low)), inches(toUs('mm', high)))} in`;
+    if (!us && high < mmPerMetre) return `${ends(number(low), number(high))} mm`;
+    const { label, factor } = shown.m[units];
+    return `${ends(number((low / mmPerMetre) * factor), number((high / mmPerMetre) * factor))} ${label}`;
+  };
+  const fahrenheit = (value: number) => value * 1.8 + 32;
+  const degrees = (low: number, high: number) => {
+    const turn = (value: number) => number(us ? fahrenheit(value) : value, 0);
+    return `${ends(turn(low), turn(high))} °${us ? 'F' : 'C'}`;
+  };
+  const percents = (low: number, high: number) => `${ends(number(low), number(high))}%`;
+
+  /** The units that are not a number and a label. */
+  const special: Record<Exclude<Unit, ShownUnit>, (low: number, high: number) => string> = {
+    mm: lengths,
+    C: degrees,
+    percent: percents,
+    ratio: (low, high) => percents(low * 100, high * 100),
+    CSP: (low, high) => `CSP ${ends(number(low), number(high))}`,
+    degree: (low, high) => `${ends(number(low), number(high))}°`,
+    h: (low, high) => (low === high ? timed(low, 'hour') : ends(number(low), timed(high, 'hour'))),
+    min: (low, high) =>
+      low === high ? timed(low, 'minute') : ends(number(low), timed(high, 'minute')),
+    d: (low, high) => (low === high ? timed(low, 'day') : ends(number(low), timed(high, 'day'))),
+  };
+  const speak = (unit: Unit, low: number, high: number): string => {
+    if (!(unit in shown)) return special[unit as Exclude<Unit, ShownUnit>](low, high);
+    const { label, factor } = shown[unit as ShownUnit][units];
+    const turn = (value: number) =>
+      number(factor === 1 ? value : Number(roundest(value * factor).toPrecision(12)));
+    return withLabel(ends(turn(low), turn(high)), label);
+  };
+
+  return {
+    units,
+    number,
+    lengths,
+    length: (value) => lengths(value, value),
+    distance: (value) => plain('m', value),
+    area: (value) => plain('m2', value),
+    volume: (value) => plain('m3', value),
+    mass: (value) =>
+      (us ? toUs('kg', value) >= poundsInTons : value >= kgPerTonne)
+        ? plain('t', value / kgPerTonne)
+        : plain('kg', value),
+    stress: (value) => plain('MPa', value),
+    temperature: (value) => degrees(value, value),
+    csp: (range) => {
+      const [low, high] = typeof range === 'number' ? [range, range] : range;
+      return special.CSP(low, high);
+    },
+    percent: (value) => percents(Math.round(value), Math.round(value)),
+    share: (ratio) => percents(Math.round(ratio * 100), Math.round(ratio * 100)),
+    fraction: (ratio) =>
+      fractions.find((each) => Math.abs(each.ratio - ratio) < 0.001)?.word ??
+      percents(Math.round(ratio * 100), Math.round(ratio * 100)),
+    hours: (value) =>
+      value < 1 ? timed(Math.round(value * minutesPerHour), 'minute') : timed(value, 'hour'),
+    list: (items) => joined.format(items),
+    either: (items) => apart.format(items),
+    figure: (id: FigureId) => speak(figures[id].unit, ...rangeOf(id, own)),
+    span: (low, high) => speak(figures[low].unit, rangeOf(low, own)[0], rangeOf(high, own)[1]),
+    valueOf: (id) => valueOf(id, own),
+    unitOf: (kind: Convertible) => {
+      if (kind === 'mm') return us ? 'in' : 'mm';
+      // Volumes are typed in what they are shown in.
+      return shown[kind][units].label;
+    },
+    typed: (kind: Convertible, value: number) =>
+      number(kind === 'mm' ? (us ? toUs('mm', value) : value) : value * shown[kind][units].factor),
+  };
+}

@@ -1,0 +1,62 @@
+/** Rounding for display. Nothing here is ever kept or computed with. */
+
+/** How far a rounded trade value may lie from the true one: 100 mm is 4 in, 14 kg is 30 lb. */
+const inchTolerance = 0.02;
+const coarseTolerance = 0.03;
+
+/** Below this many inches a fraction says too little, and decimals are used, as on a crack gauge. */
+const leastFraction = 1 / 40;
+/** Below this many inches the finest step is a thirty-second instead of a sixteenth. */
+const fineBelow = 1 / 4;
+
+/**
+ * Inches as the trade writes them: whole inches and fractions, the coarsest that is within 2 %,
+ * at the finest to the sixteenth (below 1/4 in to the thirty-second).
+ * @param value inches, zero or more
+ * @returns whole inches, and numerator over denominator of the rest (0 over 1 when there is none);
+ *   null where the value is too small for a fraction
+ */
+export function inchFraction(
+  value: number,
+): { whole: number; numerator: number; denominator: number } | null {
+  if (value > 0 && value < leastFraction) return null;
+  const finest = value < fineBelow ? 32 : 16;
+  let denominator = 1;
+  while (
+    denominator < finest &&
+    Math.abs(Math.round(value * denominator) / denominator - value) > value * inchTolerance
+  )
+    denominator *= 2;
+  let parts = Math.round(value * denominator);
+  while (denominator > 1 && parts % 2 === 0) {
+    parts /= 2;
+    denominator /= 2;
+  }
+  const whole = Math.floor(parts / denominator);
+  return { whole, numerator: parts - whole * denominator, denominator };
+}
+
+/**
+ * The roundest number within 3 %: the coarsest multiple of 1, 2 or 5 times a power of ten.
+ * For figures that came from the other system of units as round numbers.
+ */
+export function roundest(value: number): number {
+  if (value === 0) return 0;
+  const start = Math.floor(Math.log10(Math.abs(value))) + 1;
+  for (let power = start; power >= start - 4; power--)
+    for (const lead of [5, 2, 1]) {
+      const step = lead * 10 ** power;
+      const rounded = Math.round(value / step) * step;
+      if (rounded !== 0 && Math.abs(rounded - value) <= Math.abs(value) * coarseTolerance)
+        return rounded;
+    }
+  return value;
+}
+
+/** Decimals worth showing: about three figures, never fewer than whole numbers. */
+export function decimalsFor(value: number): number {
+  const size = Math.abs(value);
+  if (size >= 100) return 0;
+  if (size >= 10) return 1;
+  return size >= 1 ? 2 : 3;
+}

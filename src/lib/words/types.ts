@@ -1,0 +1,200 @@
+import type {
+  Choice,
+  DepthQuestion,
+  Finish,
+  NumberQuestion,
+  QuestionId,
+} from '$lib/answers/questions';
+import type { Convertible, UnitSystem } from '$lib/answers/units';
+import type { RuleId } from '$lib/advice/rules';
+import type { Hold, Reason, Target, TestId, Verdict } from '$lib/advice/types';
+import type { FigureId } from '$shared/figures';
+import type { HazardId, MethodId, StepId } from '$shared/methods';
+import type { Basis } from '$shared/types';
+
+/**
+ * Speaks values in the reader's units and language. Every method takes engine units
+ * (mm, m, m2, m3, kg, MPa, C, h) and returns text to put into a sentence. Rounds for display only.
+ */
+export interface Formatter {
+  readonly units: UnitSystem;
+  /** A bare number with the separators of the language. */
+  number(value: number): string;
+  /** mm: "6.4 mm" or "1/4 in". */
+  length(value: number): string;
+  /** mm to mm: "75 to 100 mm" or "3 to 4 in". */
+  lengths(low: number, high: number): string;
+  /** m: "12.5 m" or "41 ft". */
+  distance(value: number): string;
+  /** m2 */
+  area(value: number): string;
+  /** m3: "0.5 m³" or "0.65 cu yd". */
+  volume(value: number): string;
+  /** kg: kilograms or tonnes; pounds or US tons. */
+  mass(value: number): string;
+  /** MPa, or psi. */
+  stress(value: number): string;
+  /** Degrees Celsius, or Fahrenheit. */
+  temperature(value: number): string;
+  /** A roughness or a range of them: "CSP 5 to 10". */
+  csp(range: readonly [number, number] | number): string;
+  /** 0 to 100. */
+  percent(value: number): string;
+  /** A ratio of 0 to 1 as a percentage. */
+  share(ratio: number): string;
+  /** A ratio of 0 to 1 in a word where there is one: "half", "a third"; else a percentage. */
+  fraction(ratio: number): string;
+  /** Hours; minutes where it is less than one. */
+  hours(value: number): string;
+  /** "oil, paint and moss" */
+  list(items: readonly string[]): string;
+  /** "oil, paint or moss" */
+  either(items: readonly string[]): string;
+  /** A figure of the trade with its unit; the reader's own value where there is one. */
+  figure(id: FigureId): string;
+  /** From one figure to another of the same unit: "3.2 to 6.4 mm". */
+  span(low: FigureId, high: FigureId): string;
+  /**
+   * The bare value of a figure in its engine unit, for arithmetic inside a sentence.
+   * @throws Error when the figure is a range
+   */
+  valueOf(id: FigureId): number;
+  /** The unit a typed number is in: "mm" or "in". */
+  unitOf(kind: Convertible): string;
+  /** A number as it would be typed in the reader's unit, without the unit. */
+  typed(kind: Convertible, value: number): string;
+}
+
+/** What the sentences are given to speak with. */
+export type Say = Formatter;
+
+export interface ChoiceWords {
+  /** The choice as a button, a few words. */
+  readonly name: string;
+  /** How to know it when you see it, one sentence. */
+  readonly hint: string;
+}
+
+/** What stands round a field for a typed number. */
+export interface NumberWords {
+  readonly label: string;
+  /** The unit the reader types in. */
+  readonly unit: string;
+  /** What to measure, and where. */
+  readonly hint: string;
+  /** A number as it might be typed. */
+  readonly example: string;
+  readonly unknown: string;
+}
+
+export interface QuestionWords<Q extends QuestionId = QuestionId> {
+  /** The question, in full. */
+  readonly ask: string;
+  /** Two or three words for lists and summaries. */
+  readonly short: string;
+  readonly why: string;
+  /** How to find out on the spot in two minutes. */
+  readonly find: readonly string[];
+  readonly choices: { readonly [C in Choice<Q>]: ChoiceWords };
+  readonly number: Q extends NumberQuestion | DepthQuestion ? NumberWords : null;
+}
+
+/** The words of every question, in the units of `say`. */
+export type QuestionsWords = { readonly [Q in QuestionId]: QuestionWords<Q> };
+
+/** A sentence or two for a reason; those against a method are written to follow its name and a colon. */
+export type RuleSentence = (reason: Reason, say: Say) => string;
+export type RulesWords = Readonly<Record<RuleId, RuleSentence>>;
+
+export interface MethodWords {
+  /** "Grinding" */
+  readonly name: string;
+  /** As an instruction: "Grind the surface". */
+  readonly doing: string;
+  readonly what: string;
+  /** What it leaves behind. */
+  readonly leaves: string;
+  /** What it costs: dust, noise, time, bruises. */
+  readonly costs: string;
+}
+
+export interface StepWords {
+  readonly name: string;
+  /** Instructions in order; the last says how to tell that it is done. */
+  readonly how: readonly string[];
+}
+
+export interface HazardWords {
+  readonly name: string;
+  /** What it does to you. */
+  readonly harm: string;
+  /** In order of control: do away with it, water or extraction, distance and time, gear. */
+  readonly controls: readonly string[];
+  /** When to stop. */
+  readonly stop: string;
+}
+
+export interface TestWords {
+  readonly name: string;
+  readonly how: readonly string[];
+  /** How long it takes, in words, since some take days. */
+  readonly minutes: string;
+}
+
+/** A name and a sentence that explains it. */
+export interface Named {
+  readonly name: string;
+  readonly line: string;
+}
+
+export interface VerdictWords {
+  readonly verdicts: Readonly<Record<Verdict, Named>>;
+  /** Who to call: what they are called, and what they do for you. */
+  readonly who: Readonly<Record<Hold['who'], Named>>;
+  readonly moisture: Readonly<Record<Target['moisture'], Named>>;
+  readonly bruisedSkin: Readonly<Record<Target['bruisedSkin'], Named>>;
+  readonly finishes: Readonly<Record<Finish, Named>>;
+  readonly bases: Readonly<Record<Basis, Named>>;
+  /** Stands on every page with advice. */
+  readonly deferral: string;
+  /** What is not do-it-yourself, for an owner. */
+  readonly ownerLimits: readonly string[];
+}
+
+/** What can be wrong with a number somebody typed. */
+export interface NumberMessages {
+  readonly empty: string;
+  readonly notNumber: (typed: string) => string;
+  readonly negative: string;
+  /** @param least the limit, spoken with its unit */
+  readonly tooSmall: (least: string) => string;
+  /** @param most the limit, spoken with its unit */
+  readonly tooLarge: (most: string) => string;
+  /** @param thickness the slab's, spoken with its unit */
+  readonly deeperThanSlab: (thickness: string) => string;
+}
+
+/**
+ * Everything one language has to provide. Words with numbers in them are made from `say`,
+ * so that they come in the reader's units.
+ */
+export interface Words {
+  readonly questions: (say: Say) => QuestionsWords;
+  readonly rules: RulesWords;
+  readonly methods: (say: Say) => Readonly<Record<MethodId, MethodWords>>;
+  readonly steps: (say: Say) => Readonly<Record<StepId, StepWords>>;
+  readonly hazards: (say: Say) => Readonly<Record<HazardId, HazardWords>>;
+  readonly tests: (say: Say) => Readonly<Record<TestId, TestWords>>;
+  readonly verdicts: VerdictWords;
+  readonly numbers: NumberMessages;
+}
+
+/** What the formatter needs to know of a language. */
+export interface Language {
+  /** BCP 47 tag for Intl. */
+  readonly locale: string;
+  /** Between the ends of a range. */
+  readonly to: string;
+  /** Ratios that have a word of their own. */
+  readonly fractions: readonly { readonly ratio: number; readonly word: string }[];
+}
