@@ -1,5 +1,6 @@
 import type { OwnFigures } from '$shared/figures';
 import type { SiteAnswers, ZoneAnswers } from './answers';
+import type { ReadinessRecord } from './readiness-record';
 
 /** A part of the surface with one condition. */
 export interface Zone {
@@ -20,4 +21,6 @@ export interface Job {
   readonly crew?: number;
   /** Figures of the trade the reader has put a value of their own over. */
   readonly own?: OwnFigures;
+  /** What was found when the prepared surface was checked; absent while nothing was. */
+  readonly readiness?: ReadinessRecord;
 }

@@ -39,11 +39,13 @@ export const usFactor = {
   kg: kgPerPound,
   /** psi to MPa: pound-force over square inch, N/mm2 */
   MPa: (kgPerPound * standardGravity) / mmPerInch ** 2,
+  /** pound-force to kN */
+  kN: (kgPerPound * standardGravity) / 1000,
 } as const;
 
 export type Convertible = keyof typeof usFactor;
 
-/** A number in a US unit (inch, foot, square foot, cubic foot, pound, psi) as the matching engine unit. */
+/** A number in a US unit (inch, foot, square foot, cubic foot, pound, psi, pound-force) as the matching engine unit. */
 export const fromUs = (kind: Convertible, value: number): number => value * usFactor[kind];
 
 /** A number in an engine unit as the matching US unit. */

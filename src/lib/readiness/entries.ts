@@ -1,0 +1,34 @@
+import type { CheckId, Entry } from '$lib/answers/readiness-record';
+import { rangeOf, type FigureId } from '$shared/figures';
+import type { Problem, ProblemField } from './rules';
+
+/** Where an entry stands, for the problem that names it. */
+export interface Place {
+  readonly check: CheckId;
+  readonly field: ProblemField;
+  readonly row?: number;
+}
+
+/**
+ * Reads one typed number; a wrong one becomes a problem and is left out, never changed.
+ * @param limit figure with the lowest and highest value that is taken seriously
+ */
+export function readNumber(
+  entry: Entry | undefined,
+  limit: FigureId,
+  place: Place,
+  problems: Problem[],
+): number | undefined {
+  if (entry === undefined || entry === '') return undefined;
+  if (typeof entry === 'string' || !Number.isFinite(entry)) {
+    problems.push({ id: 'not-a-number', ...place, typed: entry });
+    return undefined;
+  }
+  const [lowest, highest] = rangeOf(limit);
+  if (entry < lowest || entry > highest) {
+    const id = entry < 0 && lowest >= 0 ? 'negative' : 'out-of-range';
+    problems.push({ id, ...place, typed: entry, limits: [lowest, highest] });
+    return undefined;
+  }
+  return entry;
+}

@@ -1,0 +1,108 @@
+import { moistureOf } from '$lib/advice/target';
+import { isFloor, profileFigureOf } from '$lib/advice/demands';
+import type { SettledSite, SettledZone } from '$lib/advice/types';
+import { checkIds, type CheckId } from '$lib/answers/readiness-record';
+import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
+import type { StepId } from '$shared/methods';
+import { checks } from './checks';
+import type { NeedRule, ReadinessReason } from './rules';
+
+/** What the rules about checks look at: part of the settled answers, and the steps advised. */
+export interface CheckSituation {
+  readonly site: Pick<SettledSite, 'element' | 'setting' | 'salts'>;
+  readonly zone: Pick<SettledZone, 'steel' | 'finish' | 'area' | 'contamination'>;
+  readonly steps: readonly StepId[];
+}
+
+/** How strongly a check is called for: by these answers, or only where the specification says so. */
+export type NeedLevel = 'needed' | 'if-specified';
+
+export interface Need {
+  readonly check: CheckId;
+  readonly level: NeedLevel;
+  readonly why: ReadinessReason<NeedRule>;
+  /** Figures that say what passes. */
+  readonly passes: readonly FigureId[];
+}
+
+type Call = readonly [NeedLevel, NeedRule, (readonly FigureId[])?] | null;
+
+const thick = new Set(['build-coat', 'self-levelling', 'thin-overlay', 'overlay', 'rebuild']);
+const sealing = new Set(['build-coat', 'self-levelling']);
+
+/**
+ * Whether each check is called for, and why.
+ * Source: common practice, no published source; the figures of a check carry their own.
+ */
+const calls: Readonly<Record<CheckId, (s: CheckSituation, own?: OwnFigures) => Call>> = {
+  sounding: () => ['needed', 'sound-everywhere'],
+  edges: ({ steps }) => (steps.includes('saw-cut') ? ['needed', 'edge-square'] : null),
+  'bars-free': ({ zone }) => (barShows(zone) ? ['needed', 'bar-gripped-round'] : null),
+  'bars-clean': ({ zone }) => (barShows(zone) ? ['needed', 'rust-off'] : null),
+  chloride: ({ site, zone }) =>
+    steelAndSalt(site, zone) ? ['needed', 'salts-reach-steel'] : null,
+  carbonation: ({ zone }) =>
+    zone.steel === 'corroded'
+      ? ['needed', 'air-reaches-steel']
+      : zone.steel === 'none-seen'
+        ? null
+        : ['if-specified', 'air-if-specified'],
+  'half-cell': ({ site, zone }) =>
+    steelAndSalt(site, zone) ? ['if-specified', 'potential-if-specified'] : null,
+  profile: ({ zone }) => {
+    const figure = profileFigureOf(zone.finish);
+    return figure ? ['needed', 'profile-for-finish', [figure]] : ['needed', 'finish-open'];
+  },
+  'pull-off': ({ zone }, own) => {
+    if (zone.finish === 'undecided') return ['if-specified', 'finish-open'];
+    if (!thick.has(zone.finish)) return ['if-specified', 'thin-if-specified'];
+    const large = zone.area === 'unknown' || zone.area >= valueOf('pulloff.large-area', own);
+    return large
+      ? ['needed', 'bond-carries-finish', ['pulloff.large-area']]
+      : ['if-specified', 'small-if-specified', ['pulloff.large-area']];
+  },
+  ph: ({ zone }) => (zone.contamination.includes('oil') ? ['needed', 'chemicals-left'] : null),
+  'dust-tape': () => ['needed', 'dust-breaks-bond'],
+  'water-drop': () => ['needed', 'drop-shows-film'],
+  absorption: () => ['needed', 'must-drink'],
+  'plastic-sheet': ({ zone }) => {
+    if (zone.finish === 'sealer') return ['if-specified', 'sealer-if-specified'];
+    return moistureOf(zone.finish) === 'saturated-surface-dry'
+      ? null
+      : ['needed', 'coating-hates-damp'];
+  },
+  humidity: ({ site, zone }) =>
+    sealing.has(zone.finish) && site.setting === 'indoors' && isFloor(site.element)
+      ? ['needed', 'film-traps-moisture']
+      : null,
+  'surface-damp': ({ zone }) =>
+    moistureOf(zone.finish) === 'saturated-surface-dry' ? ['needed', 'damp-for-cement'] : null,
+  'open-time': () => ['needed', 'stale-after-a-day'],
+};
+
+const barShows = (zone: CheckSituation['zone']) =>
+  zone.steel === 'exposed' || zone.steel === 'corroded';
+
+const steelAndSalt = (site: CheckSituation['site'], zone: CheckSituation['zone']) =>
+  zone.steel !== 'none-seen' && site.salts !== 'none';
+
+/** The checks that one settled zone calls for, in the order they are done. */
+export function checksFor(situation: CheckSituation, own?: OwnFigures): Need[] {
+  const needs: Need[] = [];
+  for (const check of checkIds) {
+    const call = calls[check](situation, own);
+    if (!call) continue;
+    const [level, rule, figures] = call;
+    const facts = { finish: situation.zone.finish, steel: situation.zone.steel };
+    needs.push({
+      check,
+      level,
+      why: { rule, facts, ...(figures && { figures }) },
+      passes: [
+        ...(check === 'profile' && figures ? figures : []),
+        ...checks[check].figures.filter((id) => check !== 'profile' || id !== 'csp.scale'),
+      ],
+    });
+  }
+  return needs;
+}

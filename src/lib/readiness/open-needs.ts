@@ -1,0 +1,162 @@
+import { profileFigureOf } from '$lib/advice/demands';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { choicesOf, type Choice, type Finish, type QuestionId } from '$lib/answers/questions';
+import { checkIds, type CheckId } from '$lib/answers/readiness-record';
+import { rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
+import type { StepId } from '$shared/methods';
+import { checksFor, type CheckSituation, type Need } from './needs';
+
+/** A need of a zone about which some answers may still be open. */
+export interface OpenNeed extends Need {
+  /** Whether every way the open answers could turn out needs the check. If not, one does. */
+  readonly certain: boolean;
+  /** The open answers that decide whether it is needed; empty when certain. */
+  readonly depends: readonly QuestionId[];
+}
+
+/** What the readiness of a zone is judged by. */
+export interface ZoneNeeds {
+  readonly needs: readonly OpenNeed[];
+  /** CSP that every possible finish accepts; null when there is none, or the finish is open. */
+  readonly profile: readonly [number, number] | null;
+  /** Steel that may be corroded: a bar that only shows may stay bonded, a rusty one not. */
+  readonly corroded: boolean;
+  readonly finishes: readonly Finish[];
+}
+
+/** The part of a zone's advice the checks look at; what `adviseZone` returns fits. */
+export interface StepsAdvised {
+  readonly steps: readonly { readonly id: StepId }[];
+  readonly outcomes: readonly {
+    readonly example: { readonly steps: readonly { readonly id: StepId }[] };
+  }[];
+}
+
+const possible = <Q extends QuestionId>(id: Q, answer: readonly Choice<Q>[] | undefined) =>
+  answer ?? choicesOf(id);
+
+/** The ways the open answers that matter to the checks could turn out. */
+function completions(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  advised: StepsAdvised,
+): (CheckSituation & { readonly saw: boolean })[] {
+  const certain = advised.steps.map((step) => step.id);
+  const saws = certain.includes('saw-cut')
+    ? [true]
+    : advised.outcomes.some(({ example }) => example.steps.some((step) => step.id === 'saw-cut'))
+      ? [true, false]
+      : [false];
+  const given = zone.contamination;
+  const oils = given?.yes.includes('oil')
+    ? [true]
+    : !given || given.maybe.includes('oil')
+      ? [true, false]
+      : [false];
+  const area = zone.area ?? 'unknown';
+  const all: (CheckSituation & { saw: boolean })[] = [];
+  for (const element of possible('element', site.element))
+    for (const setting of possible('setting', site.setting))
+      for (const salts of possible('salts', site.salts))
+        for (const steel of possible('steel', zone.steel))
+          for (const finish of possible('finish', zone.finish))
+            for (const oil of oils)
+              for (const saw of saws)
+                all.push({
+                  site: { element, setting, salts },
+                  zone: { steel, finish, area, contamination: oil ? ['oil'] : [] },
+                  steps: saw ? ['saw-cut'] : [],
+                  saw,
+                });
+  return all;
+}
+
+/** What a question's answer is in one completion, for telling which questions a need hangs on. */
+const traits: Readonly<Partial<Record<QuestionId, (s: CheckSituation) => string>>> = {
+  element: ({ site }) => site.element,
+  setting: ({ site }) => site.setting,
+  salts: ({ site }) => site.salts,
+  steel: ({ zone }) => zone.steel,
+  finish: ({ zone }) => zone.finish,
+  contamination: ({ zone }) => zone.contamination.join(),
+  looseness: ({ steps }) => steps.join(),
+};
+
+/**
+ * The checks a zone calls for, whatever is still open about it: a check is there if any way the
+ * open answers could turn out calls for it, at the strongest level any of them gives.
+ */
+export function needsOf(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  advised: StepsAdvised,
+  own?: OwnFigures,
+): ZoneNeeds {
+  const ways = completions(site, zone, advised);
+  const called = ways.map((way) => ({
+    way,
+    needs: new Map(checksFor(way, own).map((need) => [need.check, need])),
+  }));
+  const needs: OpenNeed[] = [];
+  for (const check of checkIds) {
+    const found = called.flatMap(({ needs: map }) => map.get(check) ?? []);
+    const strongest = found.find((need) => need.level === 'needed') ?? found[0];
+    if (!strongest) continue;
+    const isNeeded = called.map(({ way, needs: map }) => ({
+      way,
+      yes: map.get(check)?.level === strongest.level,
+    }));
+    const certain = isNeeded.every(({ yes }) => yes);
+    const passes = [...new Set(found.flatMap((need) => need.passes))];
+    needs.push({
+      ...strongest,
+      passes,
+      certain,
+      depends: certain ? [] : dependsOn(isNeeded),
+    });
+  }
+  const finishes = [...possible('finish', zone.finish)];
+  return {
+    needs,
+    profile: commonProfile(finishes, own),
+    corroded: possible('steel', zone.steel).includes('corroded'),
+    finishes,
+  };
+}
+
+/** Questions whose answer alone can change whether the check is needed. */
+function dependsOn(ways: readonly { way: CheckSituation; yes: boolean }[]): QuestionId[] {
+  const questions: QuestionId[] = [];
+  for (const [question, trait] of Object.entries(traits) as [
+    QuestionId,
+    (s: CheckSituation) => string,
+  ][]) {
+    const shares = new Map<string, { yes: number; all: number }>();
+    for (const { way, yes } of ways) {
+      const tally = shares.get(trait(way)) ?? { yes: 0, all: 0 };
+      shares.set(trait(way), { yes: tally.yes + (yes ? 1 : 0), all: tally.all + 1 });
+    }
+    const rates = new Set([...shares.values()].map(({ yes, all }) => yes / all));
+    if (rates.size > 1) questions.push(question);
+  }
+  return questions;
+}
+
+/** The profile every possible finish accepts. */
+function commonProfile(
+  finishes: readonly Finish[],
+  own?: OwnFigures,
+): readonly [number, number] | null {
+  const ranges = finishes.map((finish) => {
+    const figure: FigureId | null = profileFigureOf(finish);
+    return figure && rangeOf(figure, own);
+  });
+  let low = -Infinity;
+  let high = Infinity;
+  for (const range of ranges) {
+    if (!range) return null;
+    low = Math.max(low, range[0]);
+    high = Math.min(high, range[1]);
+  }
+  return low <= high ? [low, high] : null;
+}
