@@ -7,7 +7,12 @@ export type OpenTime =
   | { readonly state: 'not-started' }
   /** The time typed lies after now. */
   | { readonly state: 'time-ahead' }
-  | { readonly state: 'fresh'; readonly open: number; readonly left: number; readonly limit: number }
+  | {
+      readonly state: 'fresh';
+      readonly open: number;
+      readonly left: number;
+      readonly limit: number;
+    }
   | { readonly state: 'gone-stale'; readonly open: number; readonly limit: number }
   | { readonly state: 'spoiled'; readonly by: Spoiler; readonly open: number };
 

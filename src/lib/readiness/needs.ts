@@ -39,8 +39,7 @@ const calls: Readonly<Record<CheckId, (s: CheckSituation, own?: OwnFigures) => C
   edges: ({ steps }) => (steps.includes('saw-cut') ? ['needed', 'edge-square'] : null),
   'bars-free': ({ zone }) => (barShows(zone) ? ['needed', 'bar-gripped-round'] : null),
   'bars-clean': ({ zone }) => (barShows(zone) ? ['needed', 'rust-off'] : null),
-  chloride: ({ site, zone }) =>
-    steelAndSalt(site, zone) ? ['needed', 'salts-reach-steel'] : null,
+  chloride: ({ site, zone }) => (steelAndSalt(site, zone) ? ['needed', 'salts-reach-steel'] : null),
   carbonation: ({ zone }) =>
     zone.steel === 'corroded'
       ? ['needed', 'air-reaches-steel']

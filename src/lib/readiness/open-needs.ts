@@ -1,7 +1,7 @@
-import { profileFigureOf } from '$lib/advice/demands';
+import { isFloor, profileFigureOf } from '$lib/advice/demands';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { choicesOf, type Choice, type Finish, type QuestionId } from '$lib/answers/questions';
-import { checkIds, type CheckId } from '$lib/answers/readiness-record';
+import { checkIds } from '$lib/answers/readiness-record';
 import { rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import { checksFor, type CheckSituation, type Need } from './needs';
@@ -35,6 +35,11 @@ export interface StepsAdvised {
 const possible = <Q extends QuestionId>(id: Q, answer: readonly Choice<Q>[] | undefined) =>
   answer ?? choicesOf(id);
 
+/** One of each kind: the checks cannot tell the members of a kind apart. */
+const oneOfEach = <T>(values: readonly T[], kind: (value: T) => boolean): T[] => [
+  ...new Map(values.map((value) => [kind(value), value])).values(),
+];
+
 /** The ways the open answers that matter to the checks could turn out. */
 function completions(
   site: SiteAnswers,
@@ -55,9 +60,9 @@ function completions(
       : [false];
   const area = zone.area ?? 'unknown';
   const all: (CheckSituation & { saw: boolean })[] = [];
-  for (const element of possible('element', site.element))
-    for (const setting of possible('setting', site.setting))
-      for (const salts of possible('salts', site.salts))
+  for (const element of oneOfEach(possible('element', site.element), isFloor))
+    for (const setting of oneOfEach(possible('setting', site.setting), (id) => id === 'indoors'))
+      for (const salts of oneOfEach(possible('salts', site.salts), (id) => id === 'none'))
         for (const steel of possible('steel', zone.steel))
           for (const finish of possible('finish', zone.finish))
             for (const oil of oils)

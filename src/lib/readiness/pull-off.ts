@@ -72,7 +72,12 @@ function readStress(test: PullOffTest, row: number, problems: Problem[]): number
   if (stress < lowest || stress > highest) {
     const limits = [lowest, highest].map((edge) => edge / stressFrom(1, disc));
     const id = force < 0 ? 'negative' : 'out-of-range';
-    problems.push({ id, ...place('force'), typed: force, limits: [limits[0] ?? 0, limits[1] ?? 0] });
+    problems.push({
+      id,
+      ...place('force'),
+      typed: force,
+      limits: [limits[0] ?? 0, limits[1] ?? 0],
+    });
     return undefined;
   }
   return stress;

@@ -10,7 +10,9 @@ export interface RedoContext {
 type Way = (context: RedoContext) => Redo;
 
 const nothing: Redo = { steps: [], ask: [] };
-const again = (...steps: StepId[]): Way => () => ({ steps, ask: [] });
+const again =
+  (...steps: StepId[]): Way =>
+  () => ({ steps, ask: [] });
 
 /** The method that cuts a rougher profile than washing or grinding, where nothing stronger was advised. */
 const rougher = ({ method, floor }: RedoContext): StepId =>

@@ -1,0 +1,238 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { PullOffTest, Requirement } from '$lib/answers/readiness-record';
+import { fromUs } from '$lib/answers/units';
+import { judgePullOff } from '$lib/readiness/judge-pull-off';
+import { readPullOff } from '$lib/readiness/pull-off';
+import { askedBy } from '$lib/readiness/requirement';
+import type { Problem } from '$lib/readiness/rules';
+
+const base = (stress: number): PullOffTest => ({ stress, shares: { base: 100 } });
+const bond = (stress: number): PullOffTest => ({ stress, shares: { bond: 100 } });
+const glue = (stress: number): PullOffTest => ({ stress, shares: { glue: 100 } });
+const overlay: Requirement = { id: 'overlay-control' };
+
+function judge(tests: PullOffTest[], requirement: Requirement = overlay) {
+  const problems: Problem[] = [];
+  const reading = readPullOff(tests, problems);
+  const finding = judgePullOff(reading, askedBy(requirement, problems), 0);
+  return { ...finding, reading, problems };
+}
+
+describe('a worked example', () => {
+  // Marrow Quay, boat-shed floor (invented). Disc 50 mm, area 1963.495 mm2. Worked by hand:
+  //   1: 3.53 kN -> 3530 / 1963.495 = 1.7978 MPa, base
+  //   2: 3.93 kN -> 3930 / 1963.495 = 2.0015 MPa, base
+  //   3: 3.34 kN -> 3340 / 1963.495 = 1.7010 MPa, base
+  //   4: 1.20 kN -> glue, void
+  // mean (1.7978 + 2.0015 + 1.7010) / 3 = 5.5003 / 3 = 1.8334
+  // deviations -0.0356, 0.1681, -0.1324; squares 0.00127, 0.02826, 0.01753, sum 0.04706
+  // s = sqrt(0.04706 / 2) = 0.1534; lower bound 1.8334 - 1.686 x 0.1534 = 1.5748
+  const force = (kN: number): PullOffTest => ({ force: kN, disc: 50, shares: { base: 100 } });
+  const tests = [force(3.53), force(3.93), force(3.34), { ...force(1.2), shares: { glue: 100 } }];
+  const { reading, ...verdict } = judge(tests);
+
+  it('reads four tests, one of them void', () => {
+    expect(reading).toMatchObject({ valid: 3, voided: 1 });
+    expect(reading.tests.map((test) => test.void)).toEqual([false, false, false, true]);
+  });
+
+  it('has the mean, spread and bound worked by hand', () => {
+    const [group] = reading.groups;
+    expect(group?.mode).toBe('base');
+    expect(group?.summary.mean).toBeCloseTo(1.8334, 3);
+    expect(group?.summary.deviation).toBeCloseTo(0.1534, 3);
+    expect(group?.summary.lowerBound).toBeCloseTo(1.5748, 3);
+    expect(group?.summary.least).toBeCloseTo(1.701, 3);
+    expect(group?.summary.most).toBeCloseTo(2.0015, 3);
+  });
+
+  it('passes the overlay rule on its mean, and says that the bound does not reach it', () => {
+    expect(verdict).toMatchObject({ state: 'ready', facts: { have: 3, sure: 'no' } });
+  });
+});
+
+describe('bonded overlay quality control', () => {
+  // Source: ACI 548.8M-19: the mean of three is at least 1.7 MPa, on CSP 5 or rougher.
+  it('passes on a mean of 1.7, though one result lies below', () => {
+    expect(judge([base(1.5), base(1.7), base(1.9)]).state).toBe('ready');
+  });
+  it('fails on a mean of 1.69', () => {
+    const verdict = judge([base(1.47), base(1.7), base(1.9)]);
+    expect(verdict).toMatchObject({ state: 'not-ready', rule: 'mean-low-base' });
+  });
+  it('needs three', () => {
+    expect(judge([base(2), base(2.2)])).toMatchObject({
+      state: 'not-yet-checked',
+      rule: 'too-few',
+      facts: { have: 2, need: 3 },
+    });
+  });
+  it('asks for CSP 5 as well', () => {
+    expect(askedBy(overlay, [])).toMatchObject({ mean: 1.7, tests: 3, profile: 5 });
+  });
+});
+
+describe('product classes', () => {
+  // Source: EN 1504-3 (as reported): R4 2.0, R3 1.5, R2 and R1 0.8 MPa; for products, not for sites.
+  it.each([
+    ['product-r4', 2],
+    ['product-r3', 1.5],
+    ['product-r2', 0.8],
+  ] as const)('%s asks %f MPa and is marked as borrowed', (id, mean) => {
+    expect(askedBy({ id }, [])).toMatchObject({ mean, borrowed: true });
+  });
+});
+
+describe('like with like', () => {
+  // Source: ASTM C1583-13 5.4: the mode is reported for each test; results are averaged only if the
+  // same mode occurred.
+  it('averages base failures apart from bond failures', () => {
+    const { reading } = judge([base(2), bond(1), base(2.4), bond(1.4)]);
+    expect(reading.groups.map(({ mode, summary }) => [mode, summary.n])).toEqual([
+      ['base', 2],
+      ['bond', 2],
+    ]);
+    expect(reading.groups[0]?.summary.mean).toBeCloseTo(2.2, 10);
+    expect(reading.groups[1]?.summary.mean).toBeCloseTo(1.2, 10);
+  });
+
+  // Source: the same: the weakest plane governs.
+  it('is not ready when the bond is low, however good the base', () => {
+    const tests = [base(3), base(3), base(3), bond(1), bond(1.1), bond(0.9)];
+    expect(judge(tests)).toMatchObject({ state: 'not-ready', rule: 'mean-low-bond' });
+  });
+
+  it('asks for more of a mode that is low on too few tests to average', () => {
+    const tests = [base(3), base(3), base(3), bond(1)];
+    expect(judge(tests)).toMatchObject({ state: 'retest', rule: 'too-few-alike' });
+  });
+
+  it('needs no mean where every single result reaches what is asked of the mean', () => {
+    expect(judge([base(2), bond(1.8), base(1.9)]).state).toBe('ready');
+  });
+
+  it('keeps breaks through two planes apart', () => {
+    const mixed: PullOffTest = { stress: 1.9, shares: { base: 60, bond: 40 } };
+    const { reading } = judge([mixed, base(2), mixed]);
+    expect(reading.groups.map(({ mode }) => mode)).toEqual(['base', 'base+bond']);
+  });
+});
+
+describe('glue failures', () => {
+  // Source: AS 1012.24:2015 6.6: where the adhesive failed the strength is not calculated, and further
+  // sites are tested until there are three normal results.
+  it('do not count, and are tested again elsewhere', () => {
+    expect(judge([base(2), base(2), glue(0.4)])).toMatchObject({
+      state: 'retest',
+      rule: 'glue-failed',
+      facts: { have: 2, need: 3, voided: 1 },
+    });
+  });
+
+  // Source: ASTM D4541 (from memory): over a quarter of the disc in the glue.
+  it.each([
+    [25, false],
+    [26, true],
+  ])('with %i %% in the glue a test is void: %s', (share, isVoid) => {
+    const { reading } = judge([{ stress: 2, shares: { base: 100 - share, glue: share } }]);
+    expect(reading.tests[0]?.void).toBe(isVoid);
+  });
+
+  const stress = fc.double({ min: 0, max: 5, noNaN: true });
+  it('never change a mean, wherever they come', () => {
+    fc.assert(
+      fc.property(fc.array(stress, { minLength: 1 }), fc.array(stress), (good, bad) => {
+        const plain = judge(good.map(base)).reading.groups;
+        expect(judge([...bad.map(glue), ...good.map(base)]).reading.groups).toEqual(plain);
+        expect(judge([...good.map(base), ...bad.map(glue)]).reading.groups).toEqual(plain);
+      }),
+    );
+  });
+});
+
+describe('whatever the results', () => {
+  const stress = fc.double({ min: 0, max: 5, noNaN: true });
+  const shares = fc.constantFrom<PullOffTest['shares']>(
+    { base: 100 },
+    { bond: 100 },
+    { repair: 100 },
+    { glue: 100 },
+    { base: 50, bond: 50 },
+    { base: 90, glue: 10 },
+  );
+  const tests = fc.array(fc.record({ stress, shares }), { maxLength: 20 });
+
+  it('their order does not matter', () => {
+    fc.assert(
+      fc.property(tests, (typed) => {
+        const forwards = judge(typed);
+        const backwards = judge([...typed].reverse());
+        const sums = (verdict: typeof forwards) =>
+          verdict.reading.groups.map(({ mode, summary }) => [mode, summary]);
+        expect(sums(backwards)).toEqual(sums(forwards));
+        expect(backwards.state).toBe(forwards.state);
+        expect(backwards.rule).toBe(forwards.rule);
+      }),
+    );
+  });
+
+  it('their unit does not matter: psi, and pounds-force on inches, give the same megapascals', () => {
+    const psi = fc.array(fc.double({ min: 1, max: 700, noNaN: true }), { minLength: 1 });
+    fc.assert(
+      fc.property(psi, (values) => {
+        const area = (Math.PI * 2 * 2) / 4;
+        const byStress = judge(values.map((value) => base(fromUs('MPa', value))));
+        const byForce = judge(
+          values.map((value) => ({
+            force: fromUs('kN', value * area),
+            disc: fromUs('mm', 2),
+            shares: { base: 100 },
+          })),
+        );
+        const mean = byStress.reading.groups[0]?.summary.mean ?? NaN;
+        expect(byForce.reading.groups[0]?.summary.mean).toBeCloseTo(mean, 9);
+        // The mean in psi is the mean of the psi.
+        const plain = values.reduce((sum, value) => sum + value, 0) / values.length;
+        expect(mean / fromUs('MPa', 1)).toBeCloseTo(plain, 6);
+      }),
+    );
+  });
+
+  it('a stronger result never makes a ready surface not ready', () => {
+    fc.assert(
+      fc.property(
+        tests,
+        fc.nat(),
+        fc.double({ min: 0, max: 3, noNaN: true }),
+        (typed, at, more) => {
+          if (typed.length === 0 || judge(typed).state !== 'ready') return;
+          const index = at % typed.length;
+          const better = typed.map((test, i) =>
+            i === index ? { ...test, stress: test.stress + more } : test,
+          );
+          expect(judge(better).state).toBe('ready');
+        },
+      ),
+    );
+  });
+});
+
+describe("the reader's own requirement", () => {
+  // No published rule for a single result was found: the reader's own, or none.
+  it('may have a least single result', () => {
+    const own: Requirement = { id: 'own', mean: 1.5, least: 1 };
+    expect(judge([base(2), base(2), base(1.1)], own).state).toBe('ready');
+    expect(judge([base(3), base(3), base(0.9)], own)).toMatchObject({
+      state: 'not-ready',
+      rule: 'single-low',
+      facts: { lowest: 0.9, least: 1 },
+    });
+  });
+  it('is asked for before anything is judged', () => {
+    const problems: Problem[] = [];
+    const reading = readPullOff([base(2), base(2), base(2)], problems);
+    expect(judgePullOff(reading, askedBy(undefined, problems), 0).rule).toBe('no-requirement');
+    expect(judgePullOff(reading, askedBy({ id: 'own' }, problems), 0).rule).toBe('no-requirement');
+  });
+});
