@@ -41,6 +41,8 @@ export const units = [
   'count',
   'ratio',
   'm3/min',
+  'm3/min per mm',
+  'bar',
   'mm water',
 ] as const;
 export type Unit = (typeof units)[number];

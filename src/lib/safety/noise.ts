@@ -1,0 +1,143 @@
+import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
+import type { ToolId } from '$shared/tools';
+import { mapBounds, nothing, standingTo, sumOf } from './bounds';
+import {
+  allowedHours,
+  dayLevel,
+  figuresOfLimit,
+  noiseLimitIds,
+  partOf,
+  type NoiseLimitId,
+} from './noise-limits';
+import { protectorFor, protectorFigures, type Protector } from './protector';
+import { figuresOf, levelOf, type Known, type Strength } from './tasks';
+import type { Bounds, Origin, SettledTask, Standing } from './types';
+
+/** How a day stands to one noise limit. */
+export interface NoiseStanding {
+  /** Part of the limit used up; 1 is all of it, so for the OSHA limit a hundred times this is the dose in percent. */
+  readonly part: Bounds;
+  /** Mean over the reference day, dB(A): TWA, or LEX,8h for the EU. */
+  readonly level: Bounds;
+  readonly standing: Standing;
+  /** Hours of the same mix still left before the limit, in a day of 24; `low` at the loudest and longest. */
+  readonly hoursLeft: Bounds;
+  readonly protector: Protector;
+  readonly figures: readonly FigureId[];
+}
+
+/** One task's share in the day's noise. */
+export interface NoiseOfTask {
+  readonly tool: ToolId;
+  /** dB(A) at the ear */
+  readonly level: Known<Strength>;
+  /** Hours with this tool alone that use up each limit, at its loudest and its quietest; null where unknown or silent. */
+  readonly allowed: Readonly<Record<NoiseLimitId, readonly [number, number]>> | null;
+}
+
+export interface NoiseOfDay {
+  readonly limits: Readonly<Record<NoiseLimitId, NoiseStanding>>;
+  readonly tasks: readonly NoiseOfTask[];
+  /** Tools without a level: the reader is asked for the maker's figure or a measurement. */
+  readonly unknown: readonly ToolId[];
+  /** How the loudest tool stands to the top of Table D-2, above which no time is allowed. */
+  readonly ceiling: Standing;
+  readonly figures: readonly FigureId[];
+}
+
+const each = <T>(make: (limit: NoiseLimitId) => T): Readonly<Record<NoiseLimitId, T>> =>
+  Object.fromEntries(noiseLimitIds.map((limit) => [limit, make(limit)])) as Record<NoiseLimitId, T>;
+
+/** The longest a day can be, h; times beyond it mean "all day". */
+const longestDay = (own?: OwnFigures): number => rangeOf('limit.exposure-hours', own)[1];
+
+/** What one task adds to a limit. */
+function partOfTask(
+  limit: NoiseLimitId,
+  task: SettledTask,
+  level: Known<Strength>,
+  own?: OwnFigures,
+): Bounds {
+  if (level === 'none') return nothing;
+  if (level === 'unknown') return { ...nothing, open: task.hours[1] > 0 };
+  return {
+    low: partOf(limit, level.range[0], task.hours[0], own),
+    high: partOf(limit, level.range[1], task.hours[1], own),
+    open: false,
+  };
+}
+
+/** Hours of a mix left before a limit, when `hours` of it use up `part`. */
+function hoursLeft(hours: number, part: number, longest: number): number {
+  return part <= 0 ? longest : Math.min(longest, Math.max(0, hours / part - hours));
+}
+
+/** A mean level as low as silence carries no news; it is shown as 0 dB(A). */
+const floorAtSilence = (level: number): number => Math.max(0, level);
+
+/**
+ * The noise of one person's day. Levels are ranges, so every result has a low and a high end;
+ * a tool without a level leaves the result open: at least the part of the known tools.
+ */
+export function noiseOfDay(tasks: readonly SettledTask[], own?: OwnFigures): NoiseOfDay {
+  const levels = tasks.map((task) => levelOf(task, own));
+  const longest = longestDay(own);
+  const counted = tasks.filter((task, index) => levels[index] !== 'none');
+  const hours = sumOf(counted.map(({ hours: [low, high] }) => ({ low, high, open: false })));
+
+  const limits = each((limit): NoiseStanding => {
+    const part = sumOf(
+      tasks.map((task, index) => partOfTask(limit, task, levels[index] ?? 'unknown', own)),
+    );
+    const level = mapBounds(part, (value) => floorAtSilence(dayLevel(limit, value, own)));
+    return {
+      part,
+      level,
+      standing: standingTo(part, 1),
+      hoursLeft: {
+        low: part.open ? 0 : hoursLeft(hours.high, part.high, longest),
+        high: hoursLeft(hours.low, part.low, longest),
+        open: part.open,
+      },
+      protector: protectorFor(level, dayLevel(limit, 1, own), own),
+      figures: [...figuresOfLimit(limit), ...protectorFigures],
+    };
+  });
+
+  const strengths = levels.filter((level): level is Strength => typeof level === 'object');
+  return {
+    limits,
+    tasks: tasks.map((task, index) => {
+      const level = levels[index] ?? 'unknown';
+      return {
+        tool: task.tool,
+        level,
+        allowed:
+          typeof level === 'string'
+            ? null
+            : each((limit) => {
+                const [low, high] = level.range;
+                const at = (decibels: number) =>
+                  Math.min(longest, allowedHours(limit, decibels, own));
+                return [at(high), at(low)] as const;
+              }),
+      };
+    }),
+    unknown: [
+      ...new Set(
+        tasks.flatMap((task, index) =>
+          levels[index] === 'unknown' && task.hours[1] > 0 ? [task.tool] : [],
+        ),
+      ),
+    ],
+    ceiling: standingTo(
+      {
+        low: Math.max(0, ...strengths.map(({ range }) => range[0])),
+        high: Math.max(0, ...strengths.map(({ range }) => range[1])),
+        open: levels.includes('unknown'),
+      },
+      valueOf('noise.osha-ceiling', own),
+    ),
+    figures: [...figuresOf(strengths.map(({ origin }): Origin => origin)), 'noise.osha-ceiling'],
+  };
+}

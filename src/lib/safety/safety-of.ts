@@ -1,0 +1,120 @@
+import type { FigureId, OwnFigures } from '$shared/figures';
+import { silicaDuties, respiratorsFor, type Duty } from './duties';
+import { noiseOfDay, type NoiseOfDay } from './noise';
+import type { NoiseLimitId } from './noise-limits';
+import { shiftProblems, type ShiftProblem } from './problems';
+import { shareOut, type BudgetId, type SharingOut } from './share-out';
+import { silicaOfDay, type SilicaOfDay } from './silica';
+import { settleTask } from './tasks';
+import type { Region, SettledTask, WorkerDay } from './types';
+import { vibrationOfDay, type VibrationOfDay } from './vibration';
+
+/** What the crew does in a day, or in the days of a plan. */
+export interface ShiftInput {
+  readonly region: Region;
+  readonly workers: readonly WorkerDay[];
+  /** People there are to share with; as many as there are workers when not given. */
+  readonly crew?: number;
+}
+
+/** One person's day in numbers. */
+export interface SafetyOfWorker {
+  readonly id: string;
+  readonly tasks: readonly SettledTask[];
+  readonly silica: SilicaOfDay;
+  /** Respirators that do for the whole day; null where exposure has to be assessed first. */
+  readonly respirators: ReturnType<typeof respiratorsFor> | null;
+  readonly noise: NoiseOfDay;
+  readonly vibration: VibrationOfDay;
+}
+
+export const sharingAims = [
+  'vibration-action',
+  'vibration-limit',
+  'noise-limit',
+  'everything',
+] as const;
+export type SharingAim = (typeof sharingAims)[number];
+
+export interface Safety {
+  readonly region: Region;
+  readonly workers: readonly SafetyOfWorker[];
+  /** All the work, shared out so that nobody passes what is aimed at. No hearing protector is counted in. */
+  readonly sharing: Readonly<Record<SharingAim, SharingOut>>;
+  readonly duties: readonly Duty[];
+  /** Every figure that any number here leans on. */
+  readonly basis: readonly FigureId[];
+}
+
+export type SafetyResult =
+  | { readonly ok: true; readonly safety: Safety }
+  | { readonly ok: false; readonly problems: readonly ShiftProblem[] };
+
+/** The noise limit that sharing aims at: the recommended one in the US, where the legal one is laxer. */
+export const noiseAim: Readonly<Record<Region, NoiseLimitId>> = {
+  us: 'niosh',
+  elsewhere: 'eu-upper',
+};
+
+function budgetsOf(aim: SharingAim, region: Region): readonly BudgetId[] {
+  if (aim === 'noise-limit') return [noiseAim[region]];
+  return aim === 'everything' ? ['vibration-action', noiseAim[region]] : [aim];
+}
+
+function ofWorker(worker: WorkerDay, own?: OwnFigures): SafetyOfWorker {
+  const tasks = worker.tasks.map(settleTask);
+  const silica = silicaOfDay(tasks, own);
+  return {
+    id: worker.id,
+    tasks,
+    silica,
+    respirators: silica.protection === null ? null : respiratorsFor(silica.protection, own),
+    noise: noiseOfDay(tasks, own),
+    vibration: vibrationOfDay(tasks, own),
+  };
+}
+
+/** Every figure that the numbers of a result lean on, once. */
+function basisOf(
+  workers: readonly SafetyOfWorker[],
+  sharing: Safety['sharing'],
+  duties: readonly Duty[],
+): FigureId[] {
+  const used = [
+    ...workers.flatMap(({ silica, noise, vibration, respirators }) => [
+      ...silica.figures,
+      ...noise.figures,
+      ...Object.values(noise.limits).flatMap((limit) => limit.figures),
+      ...vibration.figures,
+      ...(respirators ?? []).map(({ figure }) => figure),
+    ]),
+    ...Object.values(sharing).flatMap((shared) => (shared.can === 'share' ? shared.figures : [])),
+    ...duties.flatMap((duty) => duty.figures),
+  ];
+  return [...new Set(used)];
+}
+
+/**
+ * Dust, noise and vibration of a crew's day, and how to share the work out.
+ * With bad input only the problems come back: the caller keeps what it had.
+ */
+export function safetyOf(input: ShiftInput, own?: OwnFigures): SafetyResult {
+  const problems = shiftProblems(input.workers, input.crew);
+  if (problems.length) return { ok: false, problems };
+  const { region } = input;
+  const workers = input.workers.map((worker) => ofWorker(worker, own));
+  const crew = input.crew ?? Math.max(1, workers.length);
+  const work = workers.flatMap(({ tasks }) => tasks);
+  const sharing = Object.fromEntries(
+    sharingAims.map((aim) => [aim, shareOut(work, budgetsOf(aim, region), crew, own)]),
+  ) as Record<SharingAim, SharingOut>;
+  const duties = silicaDuties(
+    region,
+    workers.some(({ silica }) => silica.protection !== 0),
+    workers.some(({ silica }) => silica.protection === null),
+  );
+  return {
+    ok: true,
+    safety: { region, workers, sharing, duties, basis: basisOf(workers, sharing, duties) },
+  };
+}
