@@ -10,6 +10,8 @@ export const bounds = {
   idLength: 40,
   /** Characters of the fragment of a share link that is read. */
   linkLength: 100_000,
+  /** Bytes a link may unfold to. The longest link offered unfolds to about a hundredth. */
+  linkContent: 1_000_000,
   /** Characters above which a link is not offered: some programs cut longer ones. */
   linkOffered: 2_000,
   /** Largest size of a reader's own value of a figure. */

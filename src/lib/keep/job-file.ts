@@ -3,6 +3,7 @@ import type { Job } from '$lib/answers/job';
 import { bounds } from './bounds';
 import { jobShape } from './job-shape';
 import { refuse, type Checked } from './problem';
+import { readJson } from './read-json';
 import { problemOf } from './refusal';
 import { atPresentVersion } from './versions';
 import { writeJob } from './write-job';
@@ -28,49 +29,33 @@ export const jobText = (job: Job): string => `${JSON.stringify(writeJob(job), nu
 
 /** Reads the text of a job file. Never throws; the work is bounded by the length allowed. */
 export async function readJobText(text: string): Promise<Checked<Job>> {
-  if (text.length > bounds.fileLength)
-    return refuse(
-      [],
-      { id: 'smaller', limit: bounds.fileLength },
-      { id: 'long-text', length: text.length },
-    );
+  if (text.length > bounds.fileLength) return tooLarge(text.length);
   const json = await readJson(text.replace(/^\uFEFF/, ''));
   return json.ok ? parseJob(json.value) : json;
 }
 
+const tooLarge = (length: number) =>
+  refuse([], { id: 'smaller', limit: bounds.fileLength }, { id: 'long-text', length });
+
+/** UTF-8 takes at most three bytes for each character counted. */
+export const mostBytes = 3 * bounds.fileLength;
+
+/** Reads the bytes of a job file, which are UTF-8. */
+export async function readJobBytes(bytes: Uint8Array): Promise<Checked<Job>> {
+  if (bytes.length > mostBytes) return tooLarge(bytes.length);
+  let text: string;
+  try {
+    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return refuse([], { id: 'utf-8' }, { id: 'broken' });
+  }
+  return readJobText(text);
+}
+
 /** Reads a chosen file. Its size is looked at before its content. */
 export async function readJobBlob(file: Blob): Promise<Checked<Job>> {
-  // UTF-8 takes at most three bytes for each UTF-16 unit.
-  if (file.size > 3 * bounds.fileLength)
-    return refuse(
-      [],
-      { id: 'smaller', limit: bounds.fileLength },
-      { id: 'long-text', length: file.size },
-    );
-  return readJobText(await file.text());
-}
-
-async function readJson(text: string): Promise<Checked<unknown>> {
-  if (text.trim() === '') return refuse([], { id: 'content' }, { id: 'nothing' });
-  if (nestsDeeper(text, bounds.nesting))
-    return refuse([], { id: 'flatter', limit: bounds.nesting }, { id: 'broken' });
-  try {
-    return { ok: true, value: JSON.parse(text) as unknown };
-  } catch {
-    const { placeOfError } = await import('./json-place');
-    return refuse([], { id: 'json', ...placeOfError(text) }, { id: 'broken' });
-  }
-}
-
-/** Whether brackets outside of strings nest deeper than a limit. Linear in the text. */
-function nestsDeeper(text: string, limit: number): boolean {
-  let depth = 0;
-  for (const [token] of text.matchAll(/"(?:[^"\\]|\\.)*"|[[{\]}]/gs)) {
-    if (token === '[' || token === '{') depth += 1;
-    else if (token === ']' || token === '}') depth -= 1;
-    if (depth > limit) return true;
-  }
-  return false;
+  if (file.size > mostBytes) return tooLarge(file.size);
+  return readJobBytes(new Uint8Array(await file.arrayBuffer()));
 }
 
 /** A name for the file of a job: the job's own, in letters every system takes. */

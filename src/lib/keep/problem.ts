@@ -8,6 +8,7 @@ export type Expected =
   /** A file or a link no longer than `limit` characters. */
   | { readonly id: 'smaller'; readonly limit: number }
   | { readonly id: 'content' }
+  | { readonly id: 'utf-8' }
   /** JSON; line and column count from 1 and are absent where they could not be told. */
   | { readonly id: 'json'; readonly line?: number; readonly column?: number }
   | { readonly id: 'flatter'; readonly limit: number }

@@ -18,6 +18,7 @@ const thousands = (count: number): string => count.toLocaleString('en-GB');
 const expectedWords: Say<Expected> = {
   smaller: ({ limit }) => `no more than ${thousands(limit)} characters`,
   content: () => 'a job file',
+  'utf-8': () => 'text in UTF-8',
   json: () => 'JSON',
   flatter: ({ limit }) => `lists and objects nested no deeper than ${limit}`,
   format: ({ format }) => `"${format}"`,
@@ -96,3 +97,9 @@ export const putWords: Readonly<Record<'newer' | 'quota' | 'unavailable', string
   unavailable:
     'The job could not be saved on this device. Your work is still open here. Save it as a file.',
 };
+
+/** What the command line says when it cannot begin. */
+export const commandWords = {
+  usage: 'expected one argument: a job file, or - for standard input',
+  unreadable: (file: string, code: string) => `${file}: cannot be read (${code})`,
+} as const;

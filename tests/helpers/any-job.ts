@@ -1,0 +1,82 @@
+import fc from 'fast-check';
+import type { Answer } from '$lib/answers/answers';
+import type { Job, Zone } from '$lib/answers/job';
+import {
+  choicesOf,
+  questions,
+  siteQuestionIds,
+  zoneQuestionIds,
+  type QuestionId,
+} from '$lib/answers/questions';
+import { figures, rangeOf, type FigureId } from '$shared/figures';
+import { methodIds } from '$shared/methods';
+
+/** Numbers a reader can give, with the rough edges of real ones: whole, one decimal, any. */
+const numberWithin = ([low, high]: readonly [number, number]) =>
+  fc.oneof(
+    fc.integer({ min: Math.ceil(low), max: Math.floor(high) }),
+    fc
+      .integer({ min: Math.ceil(low * 10), max: Math.floor(high * 10) })
+      .map((tenths) => tenths / 10),
+    fc.double({ min: low, max: high, noNaN: true }).map((value) => value + 0),
+  );
+
+/** Some choices in the order of the question. */
+const some = (id: QuestionId, least: number) =>
+  fc.subarray([...choicesOf(id)] as string[], { minLength: least });
+
+/** Any answer a question can have, sure, half sure and not sure. */
+export function anyAnswer(id: QuestionId): fc.Arbitrary<Answer<QuestionId>> {
+  const question = questions[id];
+  if (question.kind === 'number')
+    return fc.oneof(numberWithin(rangeOf(question.limit)), fc.constant('unknown' as const));
+  const open = some(id, 1) as unknown as fc.Arbitrary<Answer<QuestionId>>;
+  if (question.kind === 'depth') return fc.oneof(numberWithin(rangeOf(question.limit)), open);
+  if (question.kind === 'one') return open;
+  return fc
+    .array(fc.constantFrom('yes', 'maybe', 'no'), {
+      minLength: question.choices.length,
+      maxLength: question.choices.length,
+    })
+    .map((marks) => ({
+      yes: question.choices.filter((_, index) => marks[index] === 'yes'),
+      maybe: question.choices.filter((_, index) => marks[index] === 'maybe'),
+    })) as unknown as fc.Arbitrary<Answer<QuestionId>>;
+}
+
+const anyAnswers = (ids: readonly QuestionId[]) =>
+  fc.record(Object.fromEntries(ids.map((id) => [id, anyAnswer(id)])), { requiredKeys: [] });
+
+/** Any name the format takes: every script, marks, pictures; nothing that acts on the screen. */
+export const anyName = fc
+  .string({ unit: 'binary', maxLength: 40 })
+  .map((text) => text.replace(/\p{Cc}|\p{Cs}|[\u2028-\u202e\u2066-\u2069]/gu, ''));
+
+const anyZone: fc.Arbitrary<Zone> = fc.record({
+  id: fc.stringMatching(/^[A-Za-z0-9][A-Za-z0-9._-]{0,11}$/).filter((id) => !(id in {})),
+  name: anyName,
+  answers: anyAnswers(zoneQuestionIds),
+}) as fc.Arbitrary<Zone>;
+
+const ownIds = (Object.keys(figures) as FigureId[]).filter((id) => !id.startsWith('limit.'));
+
+/** Any job the format can hold, with up to `zones` zones. */
+export const anyJob = (zones = 6, least = 0): fc.Arbitrary<Job> =>
+  fc.record(
+    {
+      name: anyName,
+      site: anyAnswers(siteQuestionIds),
+      zones: fc.uniqueArray(anyZone, {
+        minLength: least,
+        maxLength: zones,
+        selector: ({ id }) => id,
+      }),
+      machines: fc.subarray([...methodIds] as string[]),
+      crew: fc.integer({ min: 1, max: rangeOf('limit.crew')[1] }),
+      own: fc.dictionary(fc.constantFrom(...ownIds), fc.integer({ min: 1, max: 9999 }), {
+        maxKeys: 3,
+        noNullPrototype: true,
+      }),
+    },
+    { requiredKeys: ['name', 'site', 'zones'], noNullPrototype: true },
+  ) as fc.Arbitrary<Job>;

@@ -1,0 +1,109 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { Readable } from 'node:stream';
+import { describe, expect, it } from 'vitest';
+import { adviseZone } from '$lib/advice/advise';
+import { parseJob } from '$lib/keep/job-file';
+import { adviceDocument } from '../../src/cli/advice-document';
+import { adviseCommand } from '../../src/cli/advise-command';
+import { methodIds } from '$shared/methods';
+
+const jobFile = fileURLToPath(new URL('job-files/version-1.json', import.meta.url));
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const jobContent = readFileSync(jobFile, 'utf8');
+
+/** Runs the command as a reader does. */
+function advise(args: readonly string[], input?: string | Buffer) {
+  const run = spawnSync('npm', ['run', '-s', 'advise', '--', ...args], {
+    cwd: root,
+    encoding: 'utf8',
+    maxBuffer: 64e6,
+    ...(input !== undefined && { input }),
+  });
+  return { code: run.status, out: run.stdout, error: run.stderr };
+}
+
+interface Printed {
+  format: string;
+  version: number;
+  zones: Record<string, unknown>[];
+}
+
+describe('advice on the command line', () => {
+  it('prints one JSON object for a file, with every promised field, and ends with 0', () => {
+    const { code, out, error } = advise([jobFile]);
+    expect([code, error]).toEqual([0, '']);
+    const printed = JSON.parse(out) as Printed;
+    expect(printed).toMatchObject({ format: 'down-to-sound.advice', version: 1 });
+    expect(printed.zones.map(({ id }) => id)).toEqual(['a', 'b', 'c']);
+    for (const zone of printed.zones) {
+      expect(zone.verdict).toMatch(/^(prepare|find-out-first|stop)$/);
+      expect(methodIds).toEqual(expect.arrayContaining(zone.methods as string[]));
+      expect(zone.method === null).toBe(zone.verdict !== 'prepare');
+      for (const list of ['steps', 'reasons', 'rejections', 'cautions', 'margins', 'findOut'])
+        expect(zone[list]).toBeInstanceOf(Array);
+      for (const test of zone.findOut as object[])
+        expect(Object.keys(test)).toEqual(expect.arrayContaining(['question', 'test', 'settles']));
+      expect(zone.target).toHaveProperty('profile');
+    }
+  });
+
+  it('says the same from standard input, and the same as the engine in the site', () => {
+    const { code, out } = advise(['-'], jobContent);
+    expect(code).toBe(0);
+    expect(out).toBe(advise([jobFile]).out);
+    const job = parseJob(JSON.parse(jobContent));
+    if (!job.ok) throw new Error('the kept file is refused');
+    const [zone] = job.value.zones;
+    const direct = adviseZone(job.value.site, zone?.answers ?? {});
+    const [printed] = (JSON.parse(out) as Printed).zones;
+    expect(printed).toMatchObject(
+      JSON.parse(JSON.stringify({ ...direct, outcomes: [{}], findOut: [{}] })) as object,
+    );
+    expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify(adviceDocument(job.value))));
+  });
+
+  const bad: [string, string[], string | Buffer | undefined, RegExp][] = [
+    [
+      'a slip in a field',
+      ['-'],
+      jobContent.replace('"looseness"', '"loosness"'),
+      /^zones\[0\]\.loosness: expected .*looseness/,
+    ],
+    [
+      'a wrong id',
+      ['-'],
+      jobContent.replace('"sandy"', '"sand"'),
+      /^zones\[0\]\.texture: expected one of "smooth".*found "sand"\n$/,
+    ],
+    ['an empty input', ['-'], '', /^expected a job file/],
+    ['text that is not JSON', ['-'], '{\n  oops', /^line 2, column 3: expected JSON/],
+    ['bytes that are not text', ['-'], Buffer.from([0xff, 0xfe, 0x00]), /^expected text in UTF-8/],
+    ['13 MB', ['-'], Buffer.alloc(13_000_000, 32), /^expected no more than 4,000,000 characters/],
+    [
+      'a file that is not there',
+      ['no/such/file.json'],
+      undefined,
+      /^no\/such\/file\.json: cannot be read \(ENOENT\)\n$/,
+    ],
+    ['a folder', [root], undefined, /cannot be read \(EISDIR\)\n$/],
+    ['no argument', [], undefined, /^expected one argument/],
+    ['two arguments', [jobFile, jobFile], undefined, /^expected one argument/],
+  ];
+  it.each(bad)('answers %s with one line and 2', async (_name, args, input, line) => {
+    const { code, out, error } = await adviseCommand(
+      args,
+      Readable.from([Buffer.from(input ?? '')]),
+    );
+    expect([code, out]).toEqual([2, '']);
+    expect(error).toMatch(line);
+    expect(error.match(/\n/g)).toHaveLength(1);
+  });
+
+  it('ends with 2 and prints nothing when run on a bad file', () => {
+    const { code, out, error } = advise(['-'], '{"format": "other"}');
+    expect([code, out]).toEqual([2, '']);
+    expect(error).toBe('format: expected "down-to-sound.job"; found "other"\n');
+  });
+});
