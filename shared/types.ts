@@ -44,6 +44,8 @@ export const units = [
   'm3/min per mm',
   'bar',
   'mm water',
+  'index',
+  'MB',
 ] as const;
 export type Unit = (typeof units)[number];
 
