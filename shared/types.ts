@@ -43,6 +43,7 @@ export const units = [
   'm3/min',
   'm3/min per mm',
   'bar',
+  'kN',
   'mm water',
   'index',
   'MB',

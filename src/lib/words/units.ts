@@ -62,6 +62,9 @@ export const shown = {
   'ug/m3': same('µg/m³'),
   count: same(''),
   'm3/min': pair('m³/min', 'cfm', perUs.cubicFoot),
+  'm3/min per mm': pair('m³/min per mm', 'cfm per in', perUs.cubicFoot * usFactor.mm),
+  bar: pair('bar', 'psi', 0.1 / usFactor.MPa),
+  kN: pair('kN', 'lbf', 1 / usFactor.kN),
   'mm water': pair('mm of water', 'in of water', 1 / usFactor.mm),
 } satisfies Partial<Record<Unit, { metric: Shown; us: Shown }>>;
 
