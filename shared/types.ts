@@ -45,6 +45,7 @@ export const units = [
   'bar',
   'kN',
   'mm water',
+  'K',
   'index',
   'MB',
 ] as const;

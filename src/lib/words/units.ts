@@ -66,6 +66,10 @@ export const shown = {
   bar: pair('bar', 'psi', 0.1 / usFactor.MPa),
   kN: pair('kN', 'lbf', 1 / usFactor.kN),
   'mm water': pair('mm of water', 'in of water', 1 / usFactor.mm),
+  // A difference of temperatures: no offset between the two scales.
+  K: pair('°C', '°F', 1.8),
+  index: same(''),
+  MB: same('MB'),
 } satisfies Partial<Record<Unit, { metric: Shown; us: Shown }>>;
 
 export type ShownUnit = keyof typeof shown;
