@@ -39,7 +39,8 @@ const above = {
   interview: ['keep', 'words', 'drawing', 'ui'],
   keep: ['words', 'drawing', 'ui'],
   words: ['interview', 'drawing', 'ui'],
-  drawing: ['keep', 'interview', 'ui'],
+  drawing: ['keep', 'interview', 'learn', 'ui'],
+  learn: ['keep', 'interview', 'ui'],
 };
 const engine = ['answers', 'advice', 'climate', 'plan', 'safety', 'readiness'];
 

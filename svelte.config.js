@@ -1,11 +1,18 @@
 import adapter from '@sveltejs/adapter-static';
 import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
 import { mdsvex } from 'mdsvex';
+import { glossaryLinks } from './src/lib/learn/build/glossary-links.js';
+import { explainerSource, moduleScript } from './src/lib/learn/build/preprocess.js';
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
   extensions: ['.svelte', '.md'],
-  preprocess: [vitePreprocess(), mdsvex({ extensions: ['.md'] })],
+  preprocess: [
+    vitePreprocess(),
+    explainerSource(),
+    mdsvex({ extensions: ['.md'], highlight: false, rehypePlugins: [glossaryLinks] }),
+    moduleScript(),
+  ],
   kit: {
     adapter: adapter({ fallback: '404.html' }),
     alias: {

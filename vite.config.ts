@@ -1,9 +1,10 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
+import { explainers } from './src/lib/learn/build/plugin.js';
 
 export default defineConfig({
-  plugins: [sveltekit()],
+  plugins: [explainers(), sveltekit()],
   server: { fs: { allow: ['content', 'shared'] } },
   test: {
     projects: [
@@ -13,8 +14,7 @@ export default defineConfig({
           name: 'engine',
           environment: 'node',
           include: ['tests/{unit,published,every-route,hostile}/**/*.test.ts'],
-          // Long, so that a busy machine turns nothing red; the rates are printed and judged by eye.
-          testTimeout: 600_000,
+          testTimeout: 180_000,
         },
       },
       {

@@ -2,6 +2,7 @@ import carbon from './figures/carbon.json';
 import climate from './figures/climate.json';
 import cracks from './figures/cracks.json';
 import depth from './figures/depth.json';
+import explain from './figures/explain.json';
 import hazards from './figures/hazards.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
@@ -48,6 +49,7 @@ const all = {
   ...quantities,
   ...rates,
   ...carbon,
+  ...explain,
   ...tests,
 };
 export type FigureId = keyof typeof all;

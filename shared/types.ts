@@ -30,6 +30,7 @@ export const units = [
   'm/s2',
   'points',
   'MPa',
+  'kN',
   'mV',
   'pH',
   'ppm',
@@ -43,11 +44,7 @@ export const units = [
   'm3/min',
   'm3/min per mm',
   'bar',
-  'kN',
   'mm water',
-  'K',
-  'index',
-  'MB',
 ] as const;
 export type Unit = (typeof units)[number];
 

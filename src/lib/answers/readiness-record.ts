@@ -91,7 +91,7 @@ export interface ClockRecord {
 }
 
 /** Everything typed about one zone. */
-export interface ReadinessRecord {
+export interface ZoneRecord {
   /** Whole number the test places are drawn from; printed, so that anyone can draw them again. */
   readonly seed: number;
   /** m; absent when only the area is known. */
@@ -110,3 +110,6 @@ export interface ReadinessRecord {
   readonly at?: string;
   readonly note?: string;
 }
+
+/** Zone id to what was typed about that zone. */
+export type ReadinessRecord = Readonly<Record<string, ZoneRecord>>;

@@ -6,7 +6,6 @@ import { figures, rangeOf, type FigureId } from '$shared/figures';
 import { methodIds } from '$shared/methods';
 import { answerFields } from './answer-shapes';
 import { bounds } from './bounds';
-import { readinessShape } from './readiness-shape';
 import { list, name, object, picked, says, unique, within, zoneId } from './shapes';
 
 export const formatName = 'down-to-sound.job';
@@ -58,7 +57,7 @@ export const siteExtras = {
     ),
   ),
 };
-export const zoneExtras = { readiness: v.exactOptional(readinessShape) };
+export const zoneExtras = {};
 export const jobExtras = { own: v.exactOptional(object(ownFields)) };
 
 const siteShape = object({

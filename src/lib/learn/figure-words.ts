@@ -1,0 +1,32 @@
+import { formatter } from '$lib/words/format';
+import { valueOf, figures, type FigureId } from '$shared/figures';
+import type { Basis } from '$shared/types';
+
+const metric = formatter('metric');
+const american = formatter('us');
+
+/** A ratio above one is a factor, not a share: it is printed as it is. */
+const isFactor = (id: FigureId) => {
+  const { unit, value, range } = figures[id];
+  return unit === 'ratio' && Math.max(...(range ?? [value ?? 0])) > 1;
+};
+
+/** A figure as the explainers print it: metric, then US measure in brackets where the two differ. */
+export function sayFigure(id: FigureId): string {
+  if (isFactor(id)) {
+    const { range } = figures[id];
+    return range ? `${range[0]} to ${range[1]} times` : `${valueOf(id)} times`;
+  }
+  if (figures[id].unit === 'pH') return `pH ${metric.number(valueOf(id))}`;
+  const [first, second] = [metric.figure(id), american.figure(id)];
+  return first === second ? first : `${first} (${second})`;
+}
+
+/** What a basis means, for the reader. */
+export const basisWords: Readonly<Record<Basis, string>> = {
+  published: 'published',
+  reported: 'as reported by others',
+  memory: 'from memory; check a copy before you rely on it',
+  practice: 'common practice, no published source',
+  derived: 'worked out here',
+};

@@ -1,0 +1,36 @@
+import * as v from 'valibot';
+
+const term = v.strictObject({
+  /** Spelled as the site spells it. */
+  term: v.pipe(v.string(), v.minLength(1)),
+  /** Other spellings that are linked too: plurals, verbs, short forms. */
+  forms: v.optional(v.array(v.pipe(v.string(), v.minLength(1)))),
+  /** One to three plain sentences. */
+  says: v.pipe(v.string(), v.minLength(20)),
+  /** The explainer that says more. */
+  see: v.optional(v.string()),
+});
+
+export type Term = v.InferOutput<typeof term>;
+export type Glossary = Readonly<Record<string, Term>>;
+
+/**
+ * Reads the glossary: id of a term to what it means.
+ * @throws Error naming the term and the field, or two terms that share a spelling.
+ */
+export function readGlossary(raw: unknown): Glossary {
+  const parsed = v.safeParse(v.record(v.pipe(v.string(), v.regex(/^[a-z0-9-]+$/)), term), raw);
+  if (!parsed.success)
+    throw new Error(
+      parsed.issues.map((issue) => `glossary: ${v.getDotPath(issue)}: ${issue.message}`).join('\n'),
+    );
+  const seen = new Map<string, string>();
+  for (const [id, entry] of Object.entries(parsed.output))
+    for (const spelling of [entry.term, ...(entry.forms ?? [])]) {
+      const key = spelling.toLowerCase();
+      const other = seen.get(key);
+      if (other) throw new Error(`glossary: "${spelling}" stands in both ${other} and ${id}`);
+      seen.set(key, id);
+    }
+  return parsed.output;
+}

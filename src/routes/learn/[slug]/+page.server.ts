@@ -1,0 +1,37 @@
+import { figuresIn } from '$lib/learn/check';
+import { basisWords, sayFigure } from '$lib/learn/figure-words';
+import { explainerOf, explainers, listed } from '$lib/learn/library.server';
+import { figures, type FigureId } from '$shared/figures';
+import { sources, type SourceId } from '$shared/sources';
+import type { EntryGenerator, PageServerLoad } from './$types';
+
+export const csr = false;
+
+export const entries: EntryGenerator = () => explainers.map(({ slug }) => ({ slug }));
+
+const nameSource = (id: string) => ({ id, ...sources[id as SourceId] });
+
+/** One explainer's head, and what stands at its foot: figures, sources, where to read on. */
+export const load: PageServerLoad = ({ params }) => {
+  const { slug, front, body } = explainerOf(params.slug);
+  const notes = figuresIn(body).map((id) => {
+    const figure = figures[id as FigureId];
+    return {
+      said: sayFigure(id as FigureId),
+      basis: basisWords[figure.basis],
+      note: figure.note,
+      sources: (figure.source ?? []).map(nameSource),
+    };
+  });
+  const named = new Set([
+    ...front.sources,
+    ...figuresIn(body).flatMap((id) => figures[id as FigureId].source ?? []),
+  ]);
+  return {
+    slug,
+    front,
+    notes,
+    sources: [...named].map(nameSource),
+    related: front.related.map((id) => listed(explainerOf(id))),
+  };
+};
