@@ -1,0 +1,75 @@
+import { rangeOfBand } from '$lib/answers/depth';
+import type { OneAnswer, SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type {
+  Contaminant,
+  Cracks,
+  Element,
+  Looseness,
+  Steel,
+  Texture,
+} from '$lib/answers/questions';
+import { valueOf } from '$shared/figures';
+
+/** What preparing is to leave; the target of an advice fits here as it is. */
+export interface SectionTarget {
+  /** CSP lowest and highest the method leaves. */
+  readonly leaves?: readonly [number, number] | null;
+  /** Least clear space behind a freed bar, mm. */
+  readonly behindBar?: number;
+}
+
+/** What is known of the cross-section so far. Null: not answered, or more than one thing possible. */
+export interface SectionState {
+  readonly element: Element;
+  /** mm; the usual thickness where it is not known */
+  readonly thickness: number;
+  readonly thicknessKnown: boolean;
+  /** Least and most depth of the damage still possible, mm; null before the question. */
+  readonly depth: readonly [least: number, most: number] | null;
+  readonly looseness: Looseness | null;
+  readonly coatings: readonly Contaminant[];
+  readonly texture: Texture | null;
+  readonly cracks: Cracks | null;
+  readonly steel: Steel | null;
+  /** Mean CSP that will be left, where the method is known. */
+  readonly profile: number | null;
+  readonly behindBar: number | null;
+}
+
+const only = <C extends string>(answer: OneAnswer<C> | undefined): C | null =>
+  answer?.length === 1 ? answer[0] : null;
+
+/** Reads what can be drawn from the answers, whatever is still open. */
+export function sectionState(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  target: SectionTarget = {},
+): SectionState {
+  const given = site.thickness;
+  const known = typeof given === 'number' && given > 0;
+  const thickness = known ? given : valueOf('thickness.usual-slab');
+  const depth = zone.depth;
+  const bands =
+    depth === undefined || typeof depth === 'number'
+      ? []
+      : depth.map((band) => rangeOfBand(band, thickness));
+  const open = bands.length > 0;
+  return {
+    element: only(site.element) ?? 'slab',
+    thickness,
+    thicknessKnown: known,
+    depth:
+      typeof depth === 'number'
+        ? [Math.min(depth, thickness), Math.min(depth, thickness)]
+        : open
+          ? [Math.min(...bands.map(([least]) => least)), Math.max(...bands.map(([, most]) => most))]
+          : null,
+    looseness: only(zone.looseness),
+    coatings: zone.contamination?.yes ?? [],
+    texture: only(zone.texture),
+    cracks: only(zone.cracks),
+    steel: only(zone.steel),
+    profile: target.leaves ? (target.leaves[0] + target.leaves[1]) / 2 : null,
+    behindBar: target.behindBar ?? null,
+  };
+}
