@@ -1,0 +1,15 @@
+import { resolve } from '$app/paths';
+import type { InterviewPlace } from '$lib/interview/machine';
+
+const inZone = (path: string, zone: string | null | undefined): string =>
+  zone ? `${path}?zone=${encodeURIComponent(zone)}` : path;
+
+/** Addresses of the site's pages. */
+export const paths = {
+  home: () => resolve('/'),
+  learn: () => `${resolve('/')}learn/`,
+  advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),
+  /** A question, or the advice when the interview has come to its end. */
+  place: (place: InterviewPlace, zone?: string | null) =>
+    place === 'done' ? paths.advice(zone) : inZone(`${resolve('/')}assess/${place}/`, zone),
+};

@@ -1,0 +1,77 @@
+import type { UnitSystem } from '$lib/answers/units';
+
+/** How the reader wants it shown. Changes what is shown first and how, never the advice. */
+export const readers = ['work', 'own', 'explain'] as const;
+export type Reader = (typeof readers)[number];
+
+interface Kept {
+  readonly units: UnitSystem;
+  readonly reader: Reader | null;
+  /** The job last worked on in this browser. */
+  readonly job: string | null;
+}
+
+const key = 'down-to-sound.preferences';
+
+/** Reads what was kept; anything unreadable counts as not kept. */
+function read(): Partial<Record<keyof Kept, unknown>> {
+  try {
+    const found: unknown = JSON.parse(localStorage.getItem(key) ?? '{}');
+    return typeof found === 'object' && found !== null ? found : {};
+  } catch {
+    return {};
+  }
+}
+
+/** People in the United States are met in feet and inches until they choose. */
+const guessUnits = (): UnitSystem => (/-US$/i.test(navigator.language) ? 'us' : 'metric');
+
+/** Units, way of reading and current job, kept in this browser. Works without storage, for this tab only. */
+class Preferences {
+  #units = $state<UnitSystem>('metric');
+  #reader = $state<Reader | null>(null);
+  #job: string | null = null;
+
+  /** Takes up what was kept. Called once the page runs in a browser. */
+  load(): void {
+    const { units, reader, job } = read();
+    this.#units = units === 'us' || units === 'metric' ? units : guessUnits();
+    this.#reader = readers.find((each) => each === reader) ?? null;
+    this.#job = typeof job === 'string' ? job : null;
+  }
+
+  get units(): UnitSystem {
+    return this.#units;
+  }
+  set units(units: UnitSystem) {
+    this.#units = units;
+    this.#keep();
+  }
+
+  get reader(): Reader | null {
+    return this.#reader;
+  }
+  set reader(reader: Reader | null) {
+    this.#reader = reader;
+    this.#keep();
+  }
+
+  get job(): string | null {
+    return this.#job;
+  }
+  set job(job: string | null) {
+    this.#job = job;
+    this.#keep();
+  }
+
+  #keep(): void {
+    const kept: Kept = { units: this.#units, reader: this.#reader, job: this.#job };
+    try {
+      localStorage.setItem(key, JSON.stringify(kept));
+    } catch {
+      // No storage, or none left: the choice holds for this tab.
+    }
+  }
+}
+
+export const preferences = new Preferences();

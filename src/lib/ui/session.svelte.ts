@@ -1,0 +1,187 @@
+import type { Job, Zone } from '$lib/answers/job';
+import { give } from '$lib/interview/replay';
+import type { AnswerGiven, InterviewContext, InterviewPlace } from '$lib/interview/machine';
+import {
+  newJobId,
+  openStore,
+  type JobStore,
+  type JobSummary,
+  type StoredJob,
+} from '$lib/keep/store';
+import { preferences } from './preferences.svelte';
+
+/** How keeping the work is going. Everything but `idle`, `saving` and `saved` is told to the reader. */
+export type Saving = 'idle' | 'saving' | 'saved' | 'newer' | 'quota' | 'unavailable';
+
+export const firstZoneId = 'a';
+const blankJob = (): Job => ({
+  name: '',
+  site: {},
+  zones: [{ id: firstZoneId, name: '', answers: {} }],
+});
+
+/**
+ * The job in hand: what the reader said, saved on the device at every answer.
+ * One for the page; it opens the store once a browser runs it.
+ */
+export class Session {
+  #job = $state.raw<Job>(blankJob());
+  #ready = $state(false);
+  #saving = $state<Saving>('idle');
+  #durable = $state(true);
+  /** What another tab saved over the same job. */
+  #theirs = $state.raw<StoredJob | undefined>(undefined);
+  #id = '';
+  #revision = 0;
+  #store: JobStore | undefined;
+  #opening: Promise<void> | undefined;
+  #writing: Promise<void> | undefined;
+  #unsaved = false;
+
+  get job(): Job {
+    return this.#job;
+  }
+  get ready(): boolean {
+    return this.#ready;
+  }
+  get saving(): Saving {
+    return this.#saving;
+  }
+  /** False when work is held in this tab only. */
+  get durable(): boolean {
+    return this.#durable;
+  }
+  get started(): boolean {
+    return Object.keys(this.#job.site).length > 0 || this.#job.zones.some(hasAnswers);
+  }
+
+  /** Opens the store and takes up the job last worked on. Safe to call again. */
+  open(): Promise<void> {
+    return (this.#opening ??= this.#openStore());
+  }
+
+  async #openStore(): Promise<void> {
+    preferences.load();
+    const store = await openStore();
+    this.#store = store;
+    this.#durable = store.kind === 'device';
+    store.onChange((event) => void this.#changedElsewhere(event.id, event.kind));
+    const stored = preferences.job ? await store.get(preferences.job) : undefined;
+    if (stored) this.#take(stored);
+    else this.#id = newJobId();
+    this.#ready = true;
+  }
+
+  /** The zone by that id, or the first one. */
+  zone(id: string | null): Zone {
+    const { zones } = this.#job;
+    return zones.find((zone) => zone.id === id) ?? (zones[0] as Zone);
+  }
+
+  /** All answers that count for one zone. */
+  answersFor(id: string | null): InterviewContext {
+    return { site: this.#job.site, zone: this.zone(id).answers };
+  }
+
+  /** Takes an answer, saves it, and says which question comes next. */
+  async answer(zoneId: string | null, given: AnswerGiven): Promise<InterviewPlace> {
+    await this.open();
+    const { id } = this.zone(zoneId);
+    const { answers, next } = give(this.answersFor(id), given);
+    this.update((job) => ({
+      ...job,
+      site: answers.site,
+      zones: job.zones.map((zone) => (zone.id === id ? { ...zone, answers: answers.zone } : zone)),
+    }));
+    return next;
+  }
+
+  /** Changes the job and saves it. */
+  update(change: (job: Job) => Job): void {
+    this.#job = change(this.#job);
+    this.#unsaved = true;
+    this.#writing ??= this.#write();
+  }
+
+  /** Saves until nothing is unsaved; one write at a time, the last state wins. */
+  async #write(): Promise<void> {
+    await this.open();
+    const store = this.#store as JobStore;
+    while (this.#unsaved) {
+      this.#unsaved = false;
+      this.#saving = 'saving';
+      const result = await store.put(this.#id, this.#job, this.#revision);
+      if (result.ok) {
+        this.#revision = result.revision;
+        this.#saving = 'saved';
+        preferences.job = this.#id;
+      } else {
+        this.#saving = result.why;
+        this.#theirs = result.why === 'newer' ? result.stored : undefined;
+        break;
+      }
+    }
+    this.#writing = undefined;
+  }
+
+  /** Tries again to save, over what another tab saved when there is such a thing. */
+  keepMine(): void {
+    this.#revision = this.#saving === 'newer' ? (this.#theirs?.revision ?? 0) : this.#revision;
+    this.#theirs = undefined;
+    this.update((job) => job);
+  }
+
+  /** Gives up what this tab has for what another tab saved. */
+  takeTheirs(): void {
+    if (this.#theirs) this.#take(this.#theirs);
+    this.#saving = 'saved';
+  }
+
+  async #changedElsewhere(id: string, kind: 'put' | 'remove'): Promise<void> {
+    if (id !== this.#id) return;
+    if (kind === 'remove') {
+      this.#revision = 0;
+      return;
+    }
+    const stored = await this.#store?.get(id);
+    const idle = !this.#unsaved && !this.#writing && this.#saving !== 'newer';
+    if (stored && stored.revision > this.#revision && idle) this.#take(stored);
+  }
+
+  #take(stored: StoredJob): void {
+    this.#id = stored.id;
+    this.#revision = stored.revision;
+    this.#job = stored.job.zones.length ? stored.job : { ...stored.job, zones: blankJob().zones };
+    this.#theirs = undefined;
+  }
+
+  /** The jobs on this device, last changed first. */
+  async list(): Promise<readonly JobSummary[]> {
+    await this.open();
+    return (this.#store as JobStore).list();
+  }
+
+  /** Takes up another job of this device; false when it cannot be read. */
+  async switchTo(id: string): Promise<boolean> {
+    await this.open();
+    const stored = await this.#store?.get(id);
+    if (!stored) return false;
+    this.#take(stored);
+    preferences.job = id;
+    return true;
+  }
+
+  /** Puts the job in hand aside and starts an empty one, or the one given. It is saved at its first answer. */
+  async startNew(job: Job = blankJob()): Promise<void> {
+    await this.open();
+    this.#id = newJobId();
+    this.#revision = 0;
+    this.#job = job;
+    this.#saving = 'idle';
+    preferences.job = null;
+  }
+}
+
+const hasAnswers = (zone: Zone): boolean => Object.keys(zone.answers).length > 0;
+
+export const session = new Session();

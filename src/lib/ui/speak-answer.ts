@@ -1,0 +1,41 @@
+import type { Answer } from '$lib/answers/answers';
+import { choicesOf, questions, type QuestionId } from '$lib/answers/questions';
+import { questionPageWords as labels } from '$lib/words/en/ui/question';
+import type { QuestionsWords, Say } from '$lib/words/types';
+
+/** An answer in a few words, for lists. */
+export function speakAnswer(
+  question: QuestionId,
+  answer: Answer<QuestionId>,
+  words: QuestionsWords,
+  say: Say,
+): string {
+  if (answer === 'unknown') return labels.unsureAnswer;
+  if (typeof answer === 'number') {
+    const about = questions[question];
+    const unit = 'unit' in about ? about.unit : 'mm';
+    return unit === 'mm'
+      ? say.length(answer)
+      : unit === 'm'
+        ? say.distance(answer)
+        : say.area(answer);
+  }
+  const name = (choice: string) => choiceWords(words, question, choice).name;
+  const all = choicesOf(question).length;
+  if ('yes' in answer) {
+    const { yes, maybe } = answer;
+    if (!yes.length && !maybe.length) return labels.noneAnswer;
+    if (!yes.length && maybe.length === all) return labels.unsureAnswer;
+    return [...yes.map(name), ...maybe.map((each) => labels.maybeAnswer(name(each)))].join('; ');
+  }
+  if (answer.length === all) return labels.unsureAnswer;
+  if (answer.length === 1) return name(answer[0]);
+  return labels.possible(say.either(answer.map(name)));
+}
+
+/** The words of a choice whose question is only known at run time. */
+export const choiceWords = (words: QuestionsWords, question: QuestionId, choice: string) =>
+  (words[question].choices as Readonly<Record<string, { name: string; hint: string }>>)[choice] ?? {
+    name: choice,
+    hint: '',
+  };

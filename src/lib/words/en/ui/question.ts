@@ -1,0 +1,92 @@
+import type { SkipReason } from '$lib/advice/relevance';
+import type { NumberProblem } from '$lib/answers/parse-number';
+import { numberMessages } from '$lib/words/en/numbers';
+import type { Say } from '$lib/words/types';
+
+/** Why a question is not asked, to follow its name. */
+export const skipWords: Readonly<Record<SkipReason, string>> = {
+  'no-cracks': 'There are no cracks.',
+  'no-corroded-bar': 'No rusted bar shows.',
+  'concrete-itself-harmed':
+    'Fire or chemicals have harmed the concrete itself. An engineer comes first.',
+  'ground-first': 'The ground or the bed moved. The cause comes first.',
+  'damaged-through': 'The damage goes right through. That part is replaced, not prepared.',
+  'past-half-thickness':
+    'It is loose to half the thickness or deeper. That part is replaced, not prepared.',
+  'broken-out-anyway': 'Whatever it is, this surface is broken out.',
+};
+
+/** What is wrong with a typed number. */
+export function problemWords(
+  problem: NumberProblem,
+  { typed, limit, unit }: { typed: string; limit: string; unit: string },
+): string {
+  switch (problem) {
+    case 'empty':
+      return numberMessages.empty;
+    case 'not-a-number':
+      return numberMessages.notNumber(typed);
+    case 'negative':
+      return numberMessages.negative;
+    case 'too-small':
+      return numberMessages.tooSmall(limit);
+    case 'too-large':
+      return numberMessages.tooLarge(limit);
+    case 'deeper-than-slab':
+      return numberMessages.deeperThanSlab(limit);
+    case 'which-comma':
+      return `“${typed}” can be read two ways. Leave the comma out, or use a point for decimals.`;
+    case 'other-unit':
+      return `That unit does not measure this. Type the number in ${unit}.`;
+  }
+}
+
+/** What stands round a question. */
+export const questionPageWords = {
+  site: 'The site',
+  zone: (name: string, place: number) => (name ? `Zone ${place}: ${name}` : `Zone ${place}`),
+  progress: (at: number, of: number) => `Question ${at} of about ${of}`,
+  find: 'How to find out on the spot',
+  several: 'More than one is possible',
+  onlyOne: 'I know which one it is',
+  severalHint: 'Tick every one that could be true.',
+  manyHint: 'Tick all that are there. Tick “maybe” where you cannot tell.',
+  maybe: 'Maybe',
+  maybeOf: (name: string) => `Maybe: ${name}`,
+  none: { name: 'None of these', hint: 'You looked, and there is none.' },
+  unsure: { name: 'Not sure', hint: 'Carry on. Every possibility stays open.' },
+  measured: { name: 'I measured it', hint: 'Type what you measured.' },
+  back: 'Back',
+  next: 'Continue',
+  pick: 'Choose one, or choose “Not sure”.',
+  tick: 'Tick what is there, or choose “None of these” or “Not sure”.',
+  noScript:
+    'You can read every question here. Taking your answers and working out the advice is done in your own browser, and needs JavaScript, which is switched off.',
+  given: 'Answers so far',
+  givenNone: 'No answers yet.',
+  change: 'Change',
+  changeOf: (short: string) => `Change: ${short}`,
+  skipped: 'Not asked',
+  ask: 'Answer',
+  toAdvice: 'See the advice so far',
+  maybeAnswer: (name: string) => `maybe ${name}`,
+  unsureAnswer: 'Not sure',
+  noneAnswer: 'None',
+  possible: (names: string) => `Could be ${names}`,
+} as const;
+
+/** What stands beside a question. */
+export const asideWords = {
+  section: 'What you have told us, to scale',
+  standing: 'Methods still standing',
+  states: { standing: 'Still standing', 'would-do': 'Would do it, but is not first', out: 'Out' },
+  by: (short: string) => `Ruled out by: ${short}`,
+  announce: (count: number, names: string) =>
+    count === 1
+      ? `One method still standing: ${names}.`
+      : `${count} methods still standing: ${names}.`,
+} as const;
+
+/** A limit, spoken in the unit of its question. */
+export const spokenLimit = (unit: 'mm' | 'm' | 'm2', limit: number, say: Say): string =>
+  unit === 'mm' ? say.length(limit) : unit === 'm' ? say.distance(limit) : say.area(limit);

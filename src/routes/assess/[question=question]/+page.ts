@@ -1,0 +1,7 @@
+import { questionIds, type QuestionId } from '$lib/answers/questions';
+import type { EntryGenerator, PageLoad } from './$types';
+
+/** One page for every question, so that each can be read without JavaScript. */
+export const entries: EntryGenerator = () => questionIds.map((question) => ({ question }));
+
+export const load: PageLoad = ({ params }) => ({ question: params.question as QuestionId });
