@@ -80,7 +80,6 @@ export const stepRules = [
   'several-passes',
   'dry-before-shot',
   'depth-past-third',
-  'tight-hollow-is-a-form',
   'soaked-oil-must-go',
   'make-safe-first',
   'engine-outside',

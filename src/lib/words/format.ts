@@ -4,13 +4,14 @@ import type { Unit } from '$shared/types';
 import { english } from './en/language';
 import { decimalsFor, inchFraction, roundest } from './round';
 import type { Formatter, Language } from './types';
-import { minutesPerHour, shown, type ShownUnit } from './units';
+import { minutesIn, shown, type ShownUnit } from './units';
 
 const mmPerMetre = 1000;
 const kgPerTonne = 1000;
 /** Inches from which a length reads better in feet. */
 const inchesInFeet = 36;
 const poundsInTons = 2000;
+const daysPerWeek = 7;
 
 /**
  * A formatter for one reader.
@@ -28,8 +29,12 @@ export function formatter(
   const joined = new Intl.ListFormat(locale, { type: 'conjunction' });
   const apart = new Intl.ListFormat(locale, { type: 'disjunction' });
 
+  // Making one is slow, using one is not.
+  const plainNumbers = [0, 1, 2, 3].map(
+    (digits) => new Intl.NumberFormat(locale, { maximumFractionDigits: digits }),
+  );
   const number = (value: number, digits = decimalsFor(value)): string =>
-    new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(value);
+    (plainNumbers[digits] as Intl.NumberFormat).format(value);
   const timed = (value: number, unit: string): string =>
     new Intl.NumberFormat(locale, {
       style: 'unit',
@@ -112,7 +117,17 @@ export function formatter(
       fractions.find((each) => Math.abs(each.ratio - ratio) < 0.001)?.word ??
       percents(Math.round(ratio * 100), Math.round(ratio * 100)),
     hours: (value) =>
-      value < 1 ? timed(Math.round(value * minutesPerHour), 'minute') : timed(value, 'hour'),
+      value < 1 ? timed(Math.round(value * minutesIn.hour), 'minute') : timed(value, 'hour'),
+    duration: (minutes) => {
+      // Each unit is left for the next where two of the next would do.
+      if (minutes < 2 * minutesIn.hour && minutes !== minutesIn.hour)
+        return timed(Math.round(minutes), 'minute');
+      if (minutes < 2 * minutesIn.day) return timed(Math.round(minutes / minutesIn.hour), 'hour');
+      const days = Math.round(minutes / minutesIn.day);
+      return days < 2 * daysPerWeek
+        ? timed(days, 'day')
+        : timed(Math.round(days / daysPerWeek), 'week');
+    },
     list: (items) => joined.format(items),
     either: (items) => apart.format(items),
     figure: (id: FigureId) => speak(figures[id].unit, ...rangeOf(id, own)),

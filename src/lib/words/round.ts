@@ -37,14 +37,14 @@ export function inchFraction(
 }
 
 /**
- * The roundest number within 3 %: the coarsest multiple of 1, 2 or 5 times a power of ten.
+ * The roundest number within 3 %: the coarsest multiple of 1, 2, 2.5 or 5 times a power of ten.
  * For figures that came from the other system of units as round numbers.
  */
 export function roundest(value: number): number {
   if (value === 0) return 0;
   const start = Math.floor(Math.log10(Math.abs(value))) + 1;
   for (let power = start; power >= start - 4; power--)
-    for (const lead of [5, 2, 1]) {
+    for (const lead of [5, 2.5, 2, 1]) {
       const step = lead * 10 ** power;
       const rounded = Math.round(value / step) * step;
       if (rounded !== 0 && Math.abs(rounded - value) <= Math.abs(value) * coarseTolerance)

@@ -46,6 +46,8 @@ export interface Formatter {
   fraction(ratio: number): string;
   /** Hours; minutes where it is less than one. */
   hours(value: number): string;
+  /** Minutes in the largest unit that fits: "2 minutes", "7 days", "2 weeks". */
+  duration(minutes: number): string;
   /** "oil, paint and moss" */
   list(items: readonly string[]): string;
   /** "oil, paint or moss" */
@@ -137,7 +139,7 @@ export interface HazardWords {
 export interface TestWords {
   readonly name: string;
   readonly how: readonly string[];
-  /** How long it takes, in words, since some take days. */
+  /** How long it takes: minutes on the spot, weeks at a laboratory. */
   readonly minutes: string;
 }
 

@@ -12,8 +12,8 @@ const feetPerMile = 5280;
 const poundsPerTon = 2000;
 /** A US gallon is 231 cubic inches by definition; litres in one. */
 const litresPerGallon = (231 * usFactor.mm ** 3) / 1e6;
-/** Minutes in an hour. */
-export const minutesPerHour = 60;
+/** Minutes in longer units of time. */
+export const minutesIn = { hour: 60, day: 1440 } as const;
 
 const perUs = {
   foot: 1 / usFactor.m,

@@ -39,7 +39,7 @@ export const placeHazards = (_say: Say): Readonly<Record<PlaceHazard, HazardWord
       'Have cables located and marked. Do not saw or drill near them.',
       'Keep everybody out from below and beside the work.',
     ],
-    stop: 'Stop when it cracks, creaks or sags, when you meet a cable or a tube you did not expect, or when there is more damage than you were told. Get out, and call the engineer.',
+    stop: 'Stop when it cracks, creaks or sags. Stop when you meet a cable or a tube, or more damage than you were told of. Get out, and call the engineer.',
   },
   overhead: {
     name: 'Falling pieces',

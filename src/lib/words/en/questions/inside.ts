@@ -1,3 +1,4 @@
+import { fromUs } from '$lib/answers/units';
 import type { QuestionsWords, Say } from '$lib/words/types';
 
 /** What is in the concrete of a zone: cracks and steel. */
@@ -35,7 +36,7 @@ export const insideQuestionWords = (
       label: 'Length of all cracks',
       unit: say.unitOf('m'),
       hint: 'Follow the bends. A rough figure will do.',
-      example: `For example ${say.distance(4)}`,
+      example: `For example ${say.distance(say.units === 'us' ? fromUs('m', 12) : 4)}`,
       unknown: 'I do not know',
     },
   },

@@ -1,3 +1,4 @@
+import { fromUs } from '$lib/answers/units';
 import type { QuestionsWords, Say } from '$lib/words/types';
 
 /** What comes after, and how large the zone is. */
@@ -44,7 +45,7 @@ export const nextQuestionWords = (say: Say): Pick<QuestionsWords, 'finish' | 'ar
       label: 'Area of this zone',
       unit: say.unitOf('m2'),
       hint: 'Only the part with this kind of damage.',
-      example: `For example ${say.area(12)}`,
+      example: `For example ${say.area(say.units === 'us' ? fromUs('m2', 120) : 12)}`,
       unknown: 'I do not know',
     },
   },

@@ -1,7 +1,7 @@
 import type { holdRules } from '$lib/advice/rules';
-import { elementNames } from '$lib/words/en/names';
+import { elementNames, methodNames } from '$lib/words/en/names';
 import type { RuleSentence } from '$lib/words/types';
-import { amount, named, saw } from './facts';
+import { amount, named, namedAll, saw } from './facts';
 
 /** Why the work must wait: what is wrong, who to call, and what happens next. */
 export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSentence>> = {
@@ -44,6 +44,12 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
     reason.figures?.includes('bar.loss-neighbours')
       ? `Rust has taken more than ${say.figure('bar.loss-neighbours')} of bars that lie side by side. Call a licensed structural engineer. They decide what must be propped, and where new steel goes in.`
       : `Rust has taken more than ${say.figure('bar.loss-one')} of a bar. Call a licensed structural engineer. They decide what must be propped, and where new steel goes in.`,
-  'answers-differ': () =>
-    'Your answers leave more than one outcome open, and they call for different work. Do the first test named below, and answer again.',
+  'answers-differ': (reason, say) => {
+    const methods = namedAll(reason, 'methods', methodNames);
+    const open =
+      methods.length > 1
+        ? `Your answers leave more than one outcome open. It may come to ${say.either(methods)}.`
+        : 'Your answers leave more than one outcome open.';
+    return `${open} Do the first test named here, then answer again.`;
+  },
 };

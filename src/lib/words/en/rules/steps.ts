@@ -88,8 +88,6 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     const limit = third === null ? '' : `, past ${say.length(third)}`;
     return `The damage may go below the top ${partName(say)} of the slab${limit}. A patch that deep is doubtful. If you find that it reaches ${say.fraction(say.valueOf('depth.full-limit'))}, stop: that part is replaced through its full depth.`;
   },
-  'tight-hollow-is-a-form': () =>
-    'The hollow has a firm bottom. Nothing is to be taken out of it: it is a form to fill.',
   'thickness-unknown': (_, say) =>
     `You do not know the thickness. Measure it as soon as an edge is open. If you find that the damage reaches ${say.fraction(say.valueOf('depth.full-limit'))} of it, stop: that part is replaced through its full depth.`,
   'water-jet-alternative': () =>

@@ -1,5 +1,6 @@
 import type { TestId } from '$lib/advice/types';
 import type { Say, TestWords } from '$lib/words/types';
+import { takes } from './takes';
 
 type ExpertTest = Extract<
   TestId,
@@ -13,17 +14,15 @@ type ExpertTest = Extract<
   | 'chloride-test'
 >;
 
-const aCall = 'a phone call, then days until they come';
-
 /** Tests that need a laboratory, a licensed person, or somebody who knows. */
-export const expertTests = (_say: Say): Readonly<Record<ExpertTest, TestWords>> => ({
+export const expertTests = (say: Say): Readonly<Record<ExpertTest, TestWords>> => ({
   petrography: {
     name: 'Have a core looked at',
     how: [
       'Ask a concrete testing laboratory to take a core. They say where and how deep.',
       'They look at it under a microscope. They tell you whether the stone is swelling, or frost has ruined it, and how deep that goes.',
     ],
-    minutes: 'one to three weeks',
+    minutes: takes(say, 'petrography'),
   },
   'lead-asbestos-test': {
     name: 'Have the coating tested',
@@ -31,7 +30,7 @@ export const expertTests = (_say: Say): Readonly<Record<ExpertTest, TestWords>> 
       'Call a licensed surveyor. They take samples without making dust. Do not scrape it yourself.',
       'Wait for the report before any tool touches it.',
     ],
-    minutes: 'a few days',
+    minutes: takes(say, 'lead-asbestos-test'),
   },
   'locate-services': {
     name: 'Have cables and pipes located',
@@ -39,7 +38,7 @@ export const expertTests = (_say: Say): Readonly<Record<ExpertTest, TestWords>> 
       'Ask the owner for plans, and call the service that marks buried lines where you live.',
       'For cables inside the concrete, have it scanned. Have what must be dead switched off and checked.',
     ],
-    minutes: 'a few days’ notice, then an hour',
+    minutes: takes(say, 'locate-services', ' or more, as the law where you are says'),
   },
   'ask-engineer': {
     name: 'Ask an engineer',
@@ -47,7 +46,7 @@ export const expertTests = (_say: Say): Readonly<Record<ExpertTest, TestWords>> 
       'Call a licensed structural engineer. Send photographs and the summary from this site.',
       'Ask what may be taken away, what must be propped, and what caused the damage.',
     ],
-    minutes: aCall,
+    minutes: takes(say, 'ask-engineer'),
   },
   'ask-owner': {
     name: 'Ask who knows the place',
@@ -55,7 +54,7 @@ export const expertTests = (_say: Say): Readonly<Record<ExpertTest, TestWords>> 
       'Ask the owner or caretaker how old it is, what was spilled or painted on it, and whether it is salted.',
       'Ask for drawings, and for what was repaired before.',
     ],
-    minutes: 'ten minutes',
+    minutes: takes(say, 'ask-owner'),
   },
   'ask-maker': {
     name: 'Ask the maker',
@@ -63,7 +62,7 @@ export const expertTests = (_say: Say): Readonly<Record<ExpertTest, TestWords>> 
       'Look in the data sheet of what goes on next, or call its maker.',
       'Ask which CSP it needs, whether the concrete must be damp or dry, and how soon it must be covered.',
     ],
-    minutes: 'ten minutes',
+    minutes: takes(say, 'ask-maker'),
   },
   'local-weather': {
     name: 'Count the frosts',
@@ -71,7 +70,7 @@ export const expertTests = (_say: Say): Readonly<Record<ExpertTest, TestWords>> 
       'Ask someone who has lived there for years, or load a weather file on the frost page.',
       'Count days that freeze at night and thaw by day. Long hard frost without a thaw counts once.',
     ],
-    minutes: 'ten minutes',
+    minutes: takes(say, 'local-weather'),
   },
   'chloride-test': {
     name: 'Test for salt in the concrete',
@@ -79,6 +78,6 @@ export const expertTests = (_say: Say): Readonly<Record<ExpertTest, TestWords>> 
       'Have powder drilled out at the depth of the steel, with extraction on the drill.',
       'A laboratory measures the chloride. If it is high at the bar, ask an engineer before you repair.',
     ],
-    minutes: 'half an hour on site, then about a week',
+    minutes: takes(say, 'chloride-test', ' with a site kit; a laboratory takes days'),
   },
 });

@@ -1,5 +1,6 @@
 import type { TestId } from '$lib/advice/types';
 import type { Say, TestWords } from '$lib/words/types';
+import { takes } from './takes';
 
 type FieldTest = Extract<
   TestId,
@@ -19,9 +20,6 @@ type FieldTest = Extract<
   | 'measure-area'
 >;
 
-const twoMinutes = 'two minutes';
-const tenMinutes = 'ten minutes';
-
 /** Tests that anyone can do on the spot. */
 export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => ({
   'hammer-tap': {
@@ -30,7 +28,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Wear goggles. Tap lightly all over, or drag a chain over a floor. Not when it is frozen.',
       'A clear ring is sound. A dull note is hollow. If chips come loose, it is broken on top.',
     ],
-    minutes: twoMinutes,
+    minutes: takes(say, 'hammer-tap'),
   },
   scrape: {
     name: 'Scrape it',
@@ -38,7 +36,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Push a stiff scraper along the surface with both hands.',
       'If it takes nothing, it is tight. If thin flakes lift, it is flaking.',
     ],
-    minutes: twoMinutes,
+    minutes: takes(say, 'scrape'),
   },
   brush: {
     name: 'Brush it',
@@ -46,7 +44,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Damp the dust down around you first. Rub one spot hard with a stiff brush, and wipe it clean.',
       'Rub it again. If dust still comes, it is powdery.',
     ],
-    minutes: twoMinutes,
+    minutes: takes(say, 'brush'),
   },
   'water-drop': {
     name: 'Put a drop of water on it',
@@ -54,7 +52,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Put a few drops on the dry surface, in several spots.',
       'If a drop spreads and soaks in, it is clean. If it stays a bead, oil or a sealer is in the way.',
     ],
-    minutes: twoMinutes,
+    minutes: takes(say, 'water-drop'),
   },
   'measure-depth': {
     name: 'Measure the depth',
@@ -62,7 +60,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Scrape out what is loose. Lay a straight edge across the hollow.',
       'Measure from the straight edge down to the firm bottom, at the deepest spot.',
     ],
-    minutes: twoMinutes,
+    minutes: takes(say, 'measure-depth'),
   },
   'measure-thickness': {
     name: 'Measure the thickness',
@@ -70,7 +68,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Measure at a free edge, a joint, a drain or a hole.',
       'If there is none, ask for the drawings. Drill a small hole only when cables, pipes and tendons are ruled out.',
     ],
-    minutes: tenMinutes,
+    minutes: takes(say, 'measure-thickness'),
   },
   'tap-crack': {
     name: 'Tap along the crack',
@@ -78,7 +76,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Tap with a small hammer along both edges, from end to end.',
       'If they ring, the edges are firm. If they sound dull or chips come off, the crack is crumbling.',
     ],
-    minutes: twoMinutes,
+    minutes: takes(say, 'tap-crack'),
   },
   'crack-gauge': {
     name: 'Measure the crack',
@@ -86,7 +84,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       `Hold a crack gauge or feeler blades to it. Under ${say.figure('crack.fine')} it is fine, over ${say.figure('crack.wide')} it is wide.`,
       'Draw a line across it with the date, and measure again on a warm day and on a cold one. If the width changes, it moves.',
     ],
-    minutes: 'two minutes, and once more some days later',
+    minutes: takes(say, 'crack-gauge', ', and once more some weeks later'),
   },
   'look-at-steel': {
     name: 'Look at the steel',
@@ -94,7 +92,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Shine a light into holes and cracks. Look for bars, mesh and brown lines.',
       'Scrape a bar with a nail. If rust comes off in layers, it is badly rusted.',
     ],
-    minutes: twoMinutes,
+    minutes: takes(say, 'look-at-steel'),
   },
   'measure-bar': {
     name: 'Measure the bar',
@@ -103,7 +101,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Measure across it at the thinnest spot, and where it is whole. Do the same for the bars beside it.',
       `Work out the loss with the areas, not the widths. Over ${say.figure('bar.loss-one')} of one bar, or over ${say.figure('bar.loss-neighbours')} of bars side by side, needs an engineer.`,
     ],
-    minutes: tenMinutes,
+    minutes: takes(say, 'measure-bar'),
   },
   'sound-round-stain': {
     name: 'Sound round the stain',
@@ -111,7 +109,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Tap round the rust stain in growing circles. Mark where it sounds dull.',
       'If it is dull, steel is pushing the concrete off. If all of it rings, the rust may have come from somewhere else.',
     ],
-    minutes: twoMinutes,
+    minutes: takes(say, 'sound-round-stain'),
   },
   'look-close': {
     name: 'Look close',
@@ -119,7 +117,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Brush a spot clean and kneel down to it. Look at it dry, then damp.',
       'Feel it with your palm, and compare it with the drawings.',
     ],
-    minutes: twoMinutes,
+    minutes: takes(say, 'look-close'),
   },
   'look-round': {
     name: 'Look round the place',
@@ -127,11 +125,11 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
       'Walk all round it, and look underneath and above.',
       'Look for joints, posts, drains, cables, and signs that it has moved.',
     ],
-    minutes: tenMinutes,
+    minutes: takes(say, 'look-round'),
   },
   'measure-area': {
     name: 'Measure the zone',
     how: ['Measure its length and width with a tape, and multiply. Split odd shapes into oblongs.'],
-    minutes: tenMinutes,
+    minutes: takes(say, 'measure-area'),
   },
 });

@@ -1,0 +1,219 @@
+import { convert } from 'convert';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { formatter } from '$lib/words/format';
+import { inchFraction, roundest } from '$lib/words/round';
+import { shown } from '$lib/words/units';
+import { figures, type FigureId } from '$shared/figures';
+import { units } from '$shared/types';
+
+const metric = formatter('metric');
+const us = formatter('us');
+
+/** The number at the head of a spoken value, fractions and thousands read back. */
+function heard(text: string): number {
+  const [, whole = '', top, bottom] =
+    /^([\d,.]+(?= |$|%)(?! ?\/))?\s*(?:(\d+)\/(\d+))?/.exec(text) ?? [];
+  return Number(whole.replaceAll(',', '') || 0) + (top ? Number(top) / Number(bottom) : 0);
+}
+
+describe('lengths', () => {
+  it.each([
+    [0.41, '0.41 mm', '0.016 in'],
+    [1, '1 mm', '1/32 in'],
+    [3.2, '3.2 mm', '1/8 in'],
+    [6.4, '6.4 mm', '1/4 in'],
+    [7, '7 mm', '1/4 in'],
+    [19, '19 mm', '3/4 in'],
+    [38, '38 mm', '1 1/2 in'],
+    [50, '50 mm', '2 in'],
+    [100, '100 mm', '4 in'],
+    [150, '150 mm', '6 in'],
+    [300, '300 mm', '12 in'],
+    [2000, '2 m', '6.56 ft'],
+  ])('says %s mm as the trade does', (value, inMetric, inUs) => {
+    expect(metric.length(value)).toBe(inMetric);
+    expect(us.length(value)).toBe(inUs);
+  });
+
+  it('says a range once with its unit', () => {
+    expect(metric.lengths(75, 100)).toBe('75 to 100 mm');
+    expect(us.lengths(75, 100)).toBe('3 to 4 in');
+    expect(us.lengths(3.2, 6.4)).toBe('1/8 to 1/4 in');
+    expect(metric.lengths(5, 5)).toBe('5 mm');
+  });
+
+  it('never says inches further than a thirty-second or 2 % from the truth', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.7, max: 900, noNaN: true }), (value) => {
+        // Reference: the `convert` library.
+        const inches = convert(value, 'millimeters').to('inches');
+        const off = Math.abs(heard(us.length(value)) - inches);
+        expect(off).toBeLessThanOrEqual(Math.max(1 / 32, inches * 0.02) + 1e-9);
+      }),
+    );
+  });
+
+  it('never says a longer length as a shorter one', () => {
+    const inches = (value: number) => {
+      const parts = inchFraction(value);
+      return parts ? parts.whole + parts.numerator / parts.denominator : value;
+    };
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 40, noNaN: true }),
+        fc.double({ min: 0, max: 0.2, noNaN: true }),
+        (value, more) => {
+          expect(inches(value)).toBeLessThanOrEqual(inches(value + more) + 1e-3);
+        },
+      ),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('writes every fraction in its lowest terms', () => {
+    for (let sixteenths = 1; sixteenths < 64; sixteenths++) {
+      const parts = inchFraction(sixteenths / 16);
+      expect(parts).not.toBeNull();
+      if (!parts?.numerator) continue;
+      expect(parts.numerator % 2).toBe(1);
+      expect(parts.numerator).toBeLessThan(parts.denominator);
+    }
+  });
+});
+
+describe('US units against the convert library', () => {
+  const close = (text: string, expected: number) =>
+    expect(Math.abs(heard(text) - expected)).toBeLessThanOrEqual(
+      Math.max(expected * 0.005, 0.0006),
+    );
+
+  it.each([0.3, 1, 2.5, 12.5, 120, 4321])('for %s of each', (value) => {
+    close(us.distance(value), convert(value, 'meters').to('feet'));
+    close(us.area(value), convert(value, 'square meters').to('square feet'));
+    close(us.volume(value), convert(value, 'cubic meters').to('cubic feet') / 27);
+    close(
+      us.mass(value),
+      value < 907
+        ? convert(value, 'kilograms').to('pounds')
+        : convert(value, 'kilograms').to('pounds') / 2000,
+    );
+    close(us.stress(value), convert(value, 'megapascals').to('pounds per square inch'));
+  });
+
+  it('turns degrees', () => {
+    for (const value of [-10, 0, 10, 37])
+      expect(us.temperature(value)).toBe(
+        `${Math.round(convert(value, 'celsius').to('fahrenheit'))} °F`,
+      );
+    expect(metric.temperature(10)).toBe('10 °C');
+  });
+
+  it('knows the factors of units that appear only in figures', () => {
+    expect(shown.L.us.factor).toBeCloseTo(convert(1, 'liters').to('US liquid gallons'), 9);
+    expect(shown.km.us.factor).toBeCloseTo(convert(1, 'kilometers').to('miles'), 9);
+    expect(shown.t.us.factor).toBeCloseTo(convert(1, 'metric tons').to('short tons'), 9);
+    expect(shown['m3/min'].us.factor).toBeCloseTo(convert(1, 'cubic meters').to('cubic feet'), 9);
+    expect(shown['kg/m3'].us.factor).toBeCloseTo(
+      convert(1, 'kilograms').to('pounds') / convert(1, 'cubic meters').to('cubic feet'),
+      9,
+    );
+    expect(shown['h/m3'].us.factor * shown['m3/h'].us.factor).toBeCloseTo(1, 12);
+  });
+});
+
+describe('figures', () => {
+  // The US values are those printed in the sources; the figures' notes name them.
+  it.each([
+    ['csp.needs.overlay', 'CSP 5 to 10', 'CSP 5 to 10'],
+    ['hammer.above-steel', '14 kg', '30 lb'],
+    ['hammer.at-steel', '7 kg', '15 lb'],
+    ['water.low', '34 MPa', '5,000 psi'],
+    ['water.high', '34 to 70 MPa', '5,000 to 10,000 psi'],
+    ['strength.untreated', '0.52 MPa', '75 psi'],
+    ['strength.blasted', '1.9 MPa', '275 psi'],
+    ['seal.temperature', '10 °C', '50 °F'],
+    ['bar.loss-one', '25%', '25%'],
+    ['patch.life-good', '80 to 100%', '80 to 100%'],
+    ['sawcut.depth', '25 to 51 mm', '1 to 2 in'],
+    ['patch.skip-width', '38 mm', '1 1/2 in'],
+    ['bar.clear', '19 mm', '3/4 in'],
+    ['rout.depth', '6 to 25 mm', '1/4 to 1 in'],
+    ['open.limit', '24 hours', '24 hours'],
+    ['patch.min-corner', '90°', '90°'],
+  ] satisfies [FigureId, string, string][])('%s', (id, inMetric, inUs) => {
+    expect(metric.figure(id)).toBe(inMetric);
+    expect(us.figure(id)).toBe(inUs);
+  });
+
+  it('says every figure in both systems', () => {
+    for (const id of Object.keys(figures) as FigureId[])
+      for (const say of [metric, us]) {
+        const text = say.figure(id);
+        expect(text, id).toMatch(/\d/);
+        expect(text, id).not.toMatch(/NaN|undefined|Infinity/);
+      }
+  });
+
+  it('can say every unit a figure may carry', () => {
+    const carried = new Set(Object.values(figures).map(({ unit }) => unit));
+    for (const unit of carried) expect(units).toContain(unit);
+  });
+
+  it('says the reader’s own value where there is one', () => {
+    const own = formatter('metric', { 'bar.clear': 25 });
+    expect(own.figure('bar.clear')).toBe('25 mm');
+    expect(own.span('bar.clear', 'bar.along')).toBe('25 to 150 mm');
+  });
+
+  it('never rounds a figure by more than 3 %', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1e-3, max: 1e6, noNaN: true }), (value) => {
+        expect(Math.abs(roundest(value) - value)).toBeLessThanOrEqual(value * 0.03 + 1e-9);
+      }),
+    );
+    expect(roundest(0)).toBe(0);
+  });
+});
+
+describe('the rest', () => {
+  it('lists, ratios and times', () => {
+    expect(metric.list(['oil', 'paint', 'moss'])).toBe('oil, paint and moss');
+    expect(metric.either(['oil', 'paint', 'moss'])).toBe('oil, paint or moss');
+    expect(metric.list(['oil'])).toBe('oil');
+    expect(metric.csp(7)).toBe('CSP 7');
+    expect(metric.csp([5, 10])).toBe('CSP 5 to 10');
+    expect(metric.share(0.6049)).toBe('60%');
+    expect(metric.percent(33.4)).toBe('33%');
+    expect(metric.fraction(0.5)).toBe('half');
+    expect(metric.fraction(0.3333)).toBe('a third');
+    expect(metric.fraction(0.42)).toBe('42%');
+    expect(metric.hours(0.25)).toBe('15 minutes');
+    expect(metric.hours(1)).toBe('1 hour');
+    expect(metric.hours(2.5)).toBe('2.5 hours');
+    expect(metric.mass(850)).toBe('850 kg');
+    expect(metric.mass(2400)).toBe('2.4 t');
+    expect(us.mass(1000)).toBe('1.1 US tons');
+    expect(metric.number(12345.6)).toBe('12,346');
+  });
+
+  it.each([
+    [1, '1 minute'],
+    [90, '90 minutes'],
+    [60, '1 hour'],
+    [1440, '24 hours'],
+    [5000, '3 days'],
+    [10000, '7 days'],
+    [20000, '2 weeks'],
+  ])('says %s minutes', (minutes, text) => {
+    expect(metric.duration(minutes)).toBe(text);
+  });
+
+  it('names the unit to type in, and types a value in it', () => {
+    expect(metric.unitOf('mm')).toBe('mm');
+    expect(us.unitOf('mm')).toBe('in');
+    expect(us.unitOf('m2')).toBe('sq ft');
+    expect(us.typed('mm', 25.4)).toBe('1');
+    expect(us.typed('m2', 1)).toBe('10.8');
+  });
+});

@@ -1,0 +1,119 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { adviseZone } from '$lib/advice/advise';
+import { ruleIds, type RuleId } from '$lib/advice/rules';
+import { adviseSettled } from '$lib/advice/settle';
+import type { Hold, SettledSite, SettledZone } from '$lib/advice/types';
+import { choicesOf, type QuestionId } from '$lib/answers/questions';
+import { words } from '$lib/words';
+import { formatter } from '$lib/words/format';
+import type { Say } from '$lib/words/types';
+import { broken, mute, sentence, spokenBy, strangers } from '../helpers/words';
+
+const one = <Q extends QuestionId>(id: Q) => fc.constantFrom(...choicesOf(id));
+/** A few of many: more than three at once is rare, and most often there is none. */
+const some = <Q extends QuestionId>(id: Q) =>
+  fc.oneof(fc.constant([]), fc.subarray([...choicesOf(id)], { maxLength: 3 }));
+
+const sites = fc.record({
+  element: one('element'),
+  setting: one('setting'),
+  salts: one('salts'),
+  freezeThaw: one('freezeThaw'),
+  thickness: fc.constantFrom<number | 'unknown'>('unknown', 75, 100, 150, 300),
+  warnings: some('warnings'),
+}) as fc.Arbitrary<SettledSite>;
+
+const zones = fc
+  .record({
+    depth: one('depth'),
+    looseness: one('looseness'),
+    contamination: some('contamination'),
+    texture: one('texture'),
+    cracks: one('cracks'),
+    steel: one('steel'),
+    loss: fc.option(one('barLoss'), { nil: undefined }),
+    finish: one('finish'),
+    area: fc.constantFrom<number | 'unknown'>('unknown', 0.5, 12),
+  })
+  .map(({ loss, ...zone }) => ({
+    ...zone,
+    ...(loss && zone.steel === 'corroded' && { barLoss: loss }),
+  })) as fc.Arbitrary<SettledZone>;
+
+const cases = fc.sample(fc.tuple(sites, zones), { seed: 2026, numRuns: 4000 });
+const advices = [
+  ...cases.map(([site, zone]) => adviseSettled(site, zone)),
+  adviseZone({ element: ['slab'] }, { depth: ['under-3', 'over-50'], finish: ['overlay'] }),
+  adviseZone({}, {}),
+];
+const speakers = [formatter('metric'), formatter('us')];
+
+/** Every different sentence the cases are told in. */
+const told = (say: Say) => {
+  const texts = new Map<string, ReturnType<typeof spokenBy>[number]>();
+  for (const advice of advices)
+    for (const each of spokenBy(advice, say)) texts.set(`${each.at} ${each.text}`, each);
+  return [...texts.values()];
+};
+
+describe('advice over thousands of cases', () => {
+  it.each(speakers.map((say) => [say.units, say] as const))(
+    'is told in whole sentences in the house spelling, in %s',
+    (_units, say) => {
+      const sentences = told(say);
+      expect(sentences.length).toBeGreaterThan(150);
+      for (const { at, text, whole } of sentences) {
+        expect(text, at).not.toMatch(broken);
+        // What speaks against a method follows its name and a colon.
+        expect(text, at).toMatch(whole ? sentence : /^[a-z].*\.$/);
+        expect(text.length, at).toBeLessThan(420);
+        for (const stranger of strangers) expect(text, at).not.toMatch(stranger);
+      }
+    },
+  );
+
+  it('takes every number from what the rule saw or from a figure', () => {
+    for (const { at, text } of told(mute)) expect(text, at).not.toMatch(/\d/);
+  });
+
+  it('puts every rule that can be raised into words', () => {
+    const heard = new Set<RuleId>();
+    for (const { rule } of told(mute)) heard.add(rule);
+    expect(ruleIds.filter((rule) => !heard.has(rule))).toEqual([]);
+  });
+
+  it('names whom to call in every hold', () => {
+    const [say] = speakers as [Say];
+    const calls = {
+      engineer: 'licensed structural engineer',
+      laboratory: 'testing laboratory',
+      locator: 'service that locates',
+      surveyor: 'licensed surveyor',
+      'concrete-contractor': 'concrete contractor',
+      crew: 'Measure the',
+    } satisfies Record<Hold['who'], string>;
+    const seen = new Set<string>();
+    for (const hold of advices.flatMap(({ holds }) => holds)) {
+      seen.add(hold.who);
+      expect(words.rules[hold.rule](hold, say), hold.rule).toContain(calls[hold.who]);
+    }
+    expect([...seen].sort()).toEqual(Object.keys(calls).sort());
+  });
+
+  it('shows a value the rule saw', () => {
+    const [say] = speakers as [(typeof speakers)[0]];
+    const heard = (rule: RuleId, facts: Record<string, string | number | readonly string[]>) =>
+      words.rules[rule]({ rule, facts }, say);
+    expect(
+      heard('past-its-reach', { looseness: 'flaking', depth: '6-to-20', reach: 'under-3' }),
+    ).toBe(
+      'would stop too soon. The damage is 6.4 to 20 mm deep, and on flaking concrete this method reaches only 3.2 mm.',
+    );
+    expect(heard('too-smooth-after', { leaves: 2, needs: 5 })).toContain('CSP 2 at best');
+    expect(heard('leaves-contaminant', { contamination: ['growth', 'thin-coating'] })).toContain(
+      'the growth and the thin coating',
+    );
+    expect(heard('full-depth', { half: 50, thickness: 100 })).toContain('50 mm');
+  });
+});
