@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { notSure } from '$lib/answers/answers';
 import { questionIds } from '$lib/answers/questions';
 import { jobText, parseJob, readJobBlob, readJobText, writeJob } from '$lib/keep/job-file';
+import { cleanName, isName } from '$lib/keep/names';
 import { currentVersion } from '$lib/keep/job-shape';
 import { atPresentVersion } from '$lib/keep/versions';
 import { problemSentence } from '$lib/words/en/keep';
@@ -91,6 +92,20 @@ describe('the job file', () => {
     expect(at(2)).not.toHaveProperty('value.first');
     for (const wrong of [0, 4, 1.5, '1', null, undefined, [1]])
       expect(at(wrong)).toMatchObject({ ok: false, problem: { path: 'version' } });
+  });
+});
+
+describe('a name', () => {
+  it('that was typed or pasted can always be kept once cleaned, and a good one stays as it is', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary', maxLength: 300 }), (text) => {
+        expect(isName(cleanName(text))).toBe(true);
+        if (isName(text)) expect(cleanName(text)).toBe(text);
+      }),
+      { numRuns: 2000 },
+    );
+    expect(cleanName('Front\r\nsteps \u202etxt\ud800')).toBe('Front steps txt');
+    expect(isName('\u05e7\u05d9\u05e8 \u{1f469}\u200d\u{1f527}')).toBe(true);
   });
 });
 

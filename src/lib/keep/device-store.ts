@@ -1,5 +1,13 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import { asRecord, nextRecord, readRecord, recordOf, summaryOf, type JobRecord } from './record';
+import {
+  asRecord,
+  nextRecord,
+  readRecord,
+  recordOf,
+  summaryOf,
+  unreadable,
+  type JobRecord,
+} from './record';
 import type { JobStore, PutResult, StoredJob, StoreEvent, Unavailable } from './store';
 
 interface Schema extends DBSchema {
@@ -27,19 +35,22 @@ function openDatabase(name: string, blocked: () => void): Promise<Database> {
 }
 
 /** The jobs on this device, or why they cannot be had. Never throws. */
-export function openDeviceStore(name: string, patience: number): Promise<JobStore | Unavailable> {
-  return new Promise((resolve) => {
-    if (typeof indexedDB === 'undefined' || indexedDB === null) return resolve('no-storage');
-    const timer = setTimeout(() => resolve('slow'), patience);
-    const settle = (result: JobStore | Unavailable) => {
-      clearTimeout(timer);
-      resolve(result);
-    };
-    openDatabase(name, () => settle('blocked')).then(
-      (database) => settle(deviceStore(name, database)),
-      () => settle('refused'),
-    );
-  });
+export async function openDeviceStore(
+  name: string,
+  patience: number,
+): Promise<JobStore | Unavailable> {
+  try {
+    // Where storage is forbidden even asking for it can throw.
+    if (typeof indexedDB === 'undefined' || indexedDB === null) return 'no-storage';
+    return await new Promise((resolve, reject) => {
+      const timer = setTimeout(() => resolve('slow'), patience);
+      openDatabase(name, () => resolve('blocked'))
+        .then((database) => resolve(deviceStore(name, database)), reject)
+        .finally(() => clearTimeout(timer));
+    });
+  } catch {
+    return 'refused';
+  }
 }
 
 function deviceStore(name: string, first: Database): JobStore {
@@ -74,6 +85,8 @@ function deviceStore(name: string, first: Database): JobStore {
     try {
       return await using(async (open) => {
         const transaction = open.transaction('jobs', 'readwrite', { durability: 'strict' });
+        // Awaited below; until then a failure must not count as unhandled.
+        transaction.done.catch(() => undefined);
         const raw = await transaction.store.get(id);
         const there = raw === undefined ? undefined : asRecord(id, raw);
         const record = next(there);
@@ -103,13 +116,17 @@ function deviceStore(name: string, first: Database): JobStore {
       const raw = await using((open) => open.get('jobs', id));
       return raw && read(asRecord(id, raw));
     },
-    put: (id, job, revision) =>
-      write(id, (there) =>
+    async put(id, job, revision) {
+      const problem = unreadable(job);
+      if (problem) return { ok: false, why: 'invalid', problem };
+      return write(id, (there) =>
         (there?.revision ?? 0) === revision ? nextRecord(id, job, Date.now(), there) : undefined,
-      ),
+      );
+    },
     async remove(id) {
       const there = await using(async (open) => {
         const transaction = open.transaction('jobs', 'readwrite', { durability: 'strict' });
+        transaction.done.catch(() => undefined);
         const raw = await transaction.store.get(id);
         await Promise.all([transaction.store.delete(id), transaction.done]);
         return raw;

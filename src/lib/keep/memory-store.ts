@@ -1,4 +1,12 @@
-import { asRecord, nextRecord, readRecord, recordOf, summaryOf, type JobRecord } from './record';
+import {
+  asRecord,
+  nextRecord,
+  readRecord,
+  recordOf,
+  summaryOf,
+  unreadable,
+  type JobRecord,
+} from './record';
 import type { JobStore, Unavailable } from './store';
 
 /** Jobs held in this tab only; they are gone when it is closed. The same rules as on the device. */
@@ -15,6 +23,8 @@ export function memoryStore(why: Unavailable): JobStore {
       [...records.values()].map(summaryOf).sort((one, other) => other.changedAt - one.changedAt),
     get: async (id) => read(records.get(id)),
     async put(id, job, revision) {
+      const problem = unreadable(job);
+      if (problem) return { ok: false, why: 'invalid', problem };
       const before = records.get(id);
       if ((before?.revision ?? 0) !== revision) {
         const stored = read(before);

@@ -1,5 +1,5 @@
 import type { Job } from '$lib/answers/job';
-import { parseJob, writeJob, type Checked } from './job-file';
+import { parseJob, writeJob, type Checked, type Problem } from './job-file';
 import type { JobSummary, StoredJob } from './store';
 
 /** A job as the device has it: the job file beside what the store needs. */
@@ -52,6 +52,18 @@ export function summaryOf(record: JobRecord): JobSummary {
     : { ...line, name: '', zones: 0, damaged: read.problem };
 }
 
+/** What would keep a job from being read back; such a job is not written. */
+export function unreadable(job: Job): Problem | undefined {
+  const read = parseJob(writeJob(job));
+  return read.ok ? undefined : read.problem;
+}
+
+/**
+ * Where the revisions of a new job begin. Drawn by lot, so that a job deleted and written anew
+ * under the same id is not taken for the old one by a tab that still holds that.
+ */
+const firstRevision = (): number => 1 + Math.floor(Math.random() * 2 ** 31);
+
 /** The next record of a job, after the one that is there. */
 export const nextRecord = (
   id: string,
@@ -63,5 +75,5 @@ export const nextRecord = (
   file: writeJob(job),
   createdAt: before?.createdAt ?? now,
   changedAt: now,
-  revision: (before?.revision ?? 0) + 1,
+  revision: before ? before.revision + 1 : firstRevision(),
 });

@@ -10,7 +10,7 @@ export interface StoredJob {
   /** Milliseconds since 1970, by the device's clock. */
   readonly createdAt: number;
   readonly changedAt: number;
-  /** 1 for the first write, one more with every later one. */
+  /** One more with every write; where it begins is drawn by lot, never 0. */
   readonly revision: number;
 }
 
@@ -40,17 +40,20 @@ export type PutResult =
   | { readonly ok: true; readonly revision: number }
   /** `newer`: another tab saved since; `stored` is what it saved, absent when it deleted the job. */
   | { readonly ok: false; readonly why: 'newer'; readonly stored?: StoredJob }
-  | { readonly ok: false; readonly why: 'quota' | 'unavailable' };
+  | { readonly ok: false; readonly why: 'quota' | 'unavailable' }
+  /** The job could not be read back as it is, so it was not written. */
+  | { readonly ok: false; readonly why: 'invalid'; readonly problem: Problem };
 
 export type StoreEvent =
   | { readonly kind: 'put'; readonly id: string; readonly revision: number }
   | { readonly kind: 'remove'; readonly id: string };
 
+/** Reads reject when the device fails; writes say it in their result. */
 export interface JobStore {
   /** `memory` holds work in this tab only; `why` then says what is the matter. */
   readonly kind: 'device' | 'memory';
   readonly why?: Unavailable;
-  /** All jobs, last changed first. */
+  /** All jobs, last changed first; a damaged record is listed as such. */
   list(): Promise<readonly JobSummary[]>;
   /** A job; undefined when there is none by that id, or when its record is damaged. */
   get(id: string): Promise<StoredJob | undefined>;

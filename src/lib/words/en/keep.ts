@@ -89,11 +89,12 @@ export const memoryWords: Readonly<Record<Unavailable, string>> = {
 };
 
 /** Why a write failed. The work itself stays open in the tab. */
-export const putWords: Readonly<Record<'newer' | 'quota' | 'unavailable', string>> = {
+export const putWords: Readonly<Record<'newer' | 'quota' | 'unavailable' | 'invalid', string>> = {
   newer:
     'This job was changed in another tab after you opened it here. Nothing has been overwritten. Choose which one to keep, or keep this one as a copy.',
   quota:
     'This device has no room left for the job. Your work is still open here. Save it as a file, or delete jobs you no longer need.',
+  invalid: 'The job was not saved, because something in it could not be read back:',
   unavailable:
     'The job could not be saved on this device. Your work is still open here. Save it as a file.',
 };

@@ -1,0 +1,30 @@
+import { toJsonSchema } from '@valibot/to-json-schema';
+import type { Expected } from './problem';
+import { formatName, currentVersion, jobShape } from './job-shape';
+
+/**
+ * The JSON Schema (draft 2020-12) of the job file, made from the parser's own shape. A file that
+ * passes it may still be refused for two zones with one id, or a choice in both `yes` and `maybe`.
+ */
+export function jobSchema(): object {
+  const schema = toJsonSchema(jobShape, {
+    target: 'draft-2020-12',
+    typeMode: 'input',
+    overrideAction({ valibotAction, jsonSchema }) {
+      if (valibotAction.type === 'regex')
+        return {
+          ...jsonSchema,
+          pattern: (valibotAction as unknown as { requirement: RegExp }).requirement.source,
+        };
+      if (valibotAction.type === 'raw_check') return jsonSchema;
+      if (valibotAction.type !== 'check') return undefined;
+      const said = JSON.parse(
+        String((valibotAction as unknown as { message: string }).message),
+      ) as Expected;
+      if (said.id === 'unique' && jsonSchema.type === 'array')
+        return { ...jsonSchema, uniqueItems: true };
+      return jsonSchema;
+    },
+  });
+  return { ...schema, $comment: `${formatName}, version ${currentVersion}` };
+}
