@@ -1,8 +1,8 @@
 import adapter from '@sveltejs/adapter-static';
 import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
 import { mdsvex } from 'mdsvex';
-import { glossaryLinks } from './src/lib/learn/build/glossary-links.js';
-import { explainerSource, moduleScript } from './src/lib/learn/build/preprocess.js';
+import { glossaryLinks } from './src/lib/learn/markdown/glossary-links.js';
+import { explainerSource, moduleScript } from './src/lib/learn/markdown/preprocess.js';
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {

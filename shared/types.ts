@@ -30,7 +30,6 @@ export const units = [
   'm/s2',
   'points',
   'MPa',
-  'kN',
   'mV',
   'pH',
   'ppm',
@@ -44,7 +43,11 @@ export const units = [
   'm3/min',
   'm3/min per mm',
   'bar',
+  'kN',
   'mm water',
+  'K',
+  'index',
+  'MB',
 ] as const;
 export type Unit = (typeof units)[number];
 

@@ -86,9 +86,10 @@ describe('every route', () => {
       warnings: [],
     };
     const zones = [...everyZone()];
-    const started = performance.now();
+    // Time of this process on the processor, so that a busy machine does not count.
+    const started = process.cpuUsage();
     for (const zone of zones) adviseSettled(site, zone);
-    const each = ((performance.now() - started) / zones.length) * 1000;
+    const each = process.cpuUsage(started).user / zones.length;
     say(`one advice: ${each.toFixed(1)} microseconds on average over ${zones.length} zones`);
     expect(each).toBeLessThan(50);
   });

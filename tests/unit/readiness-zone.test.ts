@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
-import type { ZoneRecord, CheckResult, CheckId } from '$lib/answers/readiness-record';
+import type { ReadinessRecord, CheckResult, CheckId } from '$lib/answers/readiness-record';
 import { checks } from '$lib/readiness/checks';
 import { needsOf } from '$lib/readiness/open-needs';
 import { figuresBehind, sourcesBehind } from '$lib/readiness/sources';
@@ -38,7 +38,7 @@ const around: ZoneCircumstances = {
 };
 
 const result = (...readings: CheckResult['readings']): CheckResult => ({ readings });
-const allGood: ZoneRecord = {
+const allGood: ReadinessRecord = {
   seed: 7,
   results: {
     sounding: result('clear'),
@@ -60,14 +60,14 @@ const allGood: ZoneRecord = {
   },
   clock: { prepared: '2026-05-04T08:00:00Z', spoiled: [] },
 };
-const withResult = (check: CheckId, changed: CheckResult | undefined): ZoneRecord => {
+const withResult = (check: CheckId, changed: CheckResult | undefined): ReadinessRecord => {
   const others = Object.entries(allGood.results).filter(([id]) => id !== check);
   return {
     ...allGood,
     results: { ...Object.fromEntries(others), ...(changed && { [check]: changed }) },
   };
 };
-const verdict = (record: ZoneRecord, check: CheckId, circumstances = around) =>
+const verdict = (record: ReadinessRecord, check: CheckId, circumstances = around) =>
   judgeZone(record, circumstances).checks.find((one) => one.need.check === check)?.verdict;
 
 describe('a zone', () => {
@@ -86,7 +86,7 @@ describe('a zone', () => {
     const needed = around.needs.needs.filter((need) => need.level === 'needed');
     for (const { check } of needed) {
       const { pullOff, clock, ...rest } = withResult(check, undefined);
-      const record: ZoneRecord = {
+      const record: ReadinessRecord = {
         ...rest,
         ...(check !== 'pull-off' && pullOff && { pullOff }),
         ...(check !== 'open-time' && clock && { clock }),
@@ -98,7 +98,7 @@ describe('a zone', () => {
 
   it('does not wait for a check only a specification would ask, unless it does, or it was done', () => {
     expect(verdict(allGood, 'half-cell')?.state).toBe('not-yet-checked');
-    const asked: ZoneRecord = { ...allGood, asked: ['half-cell'] };
+    const asked: ReadinessRecord = { ...allGood, asked: ['half-cell'] };
     expect(judgeZone(asked, around).state).toBe('not-yet-checked');
     const bad = withResult('half-cell', result(-420, -410, -400));
     expect(judgeZone(bad, around).state).toBe('not-ready');

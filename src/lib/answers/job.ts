@@ -8,6 +8,8 @@ export interface Zone {
   readonly id: string;
   readonly name: string;
   readonly answers: ZoneAnswers;
+  /** What was found when the prepared surface was checked; absent while nothing was. */
+  readonly readiness?: ReadinessRecord;
 }
 
 /** A site with its zones. Holds only what the reader said, never anything derived. */
@@ -21,6 +23,4 @@ export interface Job {
   readonly crew?: number;
   /** Figures of the trade the reader has put a value of their own over. */
   readonly own?: OwnFigures;
-  /** What was found when the prepared surface was checked; absent while nothing was. */
-  readonly readiness?: ReadinessRecord;
 }

@@ -91,7 +91,7 @@ export interface ClockRecord {
 }
 
 /** Everything typed about one zone. */
-export interface ZoneRecord {
+export interface ReadinessRecord {
   /** Whole number the test places are drawn from; printed, so that anyone can draw them again. */
   readonly seed: number;
   /** m; absent when only the area is known. */
@@ -110,6 +110,3 @@ export interface ZoneRecord {
   readonly at?: string;
   readonly note?: string;
 }
-
-/** Zone id to what was typed about that zone. */
-export type ReadinessRecord = Readonly<Record<string, ZoneRecord>>;

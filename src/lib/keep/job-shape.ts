@@ -6,6 +6,7 @@ import { figures, rangeOf, type FigureId } from '$shared/figures';
 import { methodIds } from '$shared/methods';
 import { answerFields } from './answer-shapes';
 import { bounds } from './bounds';
+import { readinessShape } from './readiness-shape';
 import { list, name, object, picked, says, unique, within, zoneId } from './shapes';
 
 export const formatName = 'down-to-sound.job';
@@ -57,7 +58,7 @@ export const siteExtras = {
     ),
   ),
 };
-export const zoneExtras = {};
+export const zoneExtras = { readiness: v.exactOptional(readinessShape) };
 export const jobExtras = { own: v.exactOptional(object(ownFields)) };
 
 const siteShape = object({

@@ -33,6 +33,7 @@ export type Expected =
   | { readonly id: 'unique' }
   | { readonly id: 'unique-id' }
   | { readonly id: 'name'; readonly most: number }
+  | { readonly id: 'entry'; readonly most: number }
   | { readonly id: 'zone-id'; readonly most: number }
   | { readonly id: 'link' }
   | { readonly id: 'link-version'; readonly known: readonly string[] }

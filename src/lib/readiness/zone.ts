@@ -1,4 +1,4 @@
-import type { CheckId, ZoneRecord } from '$lib/answers/readiness-record';
+import type { CheckId, ReadinessRecord } from '$lib/answers/readiness-record';
 import type { OwnFigures } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
 import { openTime, type OpenTime } from './clock';
@@ -51,13 +51,13 @@ const order: readonly ReadyState[] = ['not-ready', 'retest', 'not-yet-checked', 
 export const worstOf = (states: readonly ReadyState[]): ReadyState =>
   order.find((state) => states.includes(state)) ?? 'not-yet-checked';
 
-const hasEntries = (record: ZoneRecord, check: CheckId): boolean =>
+const hasEntries = (record: ReadinessRecord, check: CheckId): boolean =>
   check === 'pull-off'
     ? (record.pullOff?.tests.length ?? 0) > 0
     : (record.results[check]?.readings.length ?? 0) > 0;
 
 /** Judges one zone: ready only when every check that counts is. */
-export function judgeZone(record: ZoneRecord, around: ZoneCircumstances): ZoneReadiness {
+export function judgeZone(record: ReadinessRecord, around: ZoneCircumstances): ZoneReadiness {
   const { needs, area, own, now } = around;
   const pullOffProblems: Problem[] = [];
   const pullOff = readPullOff(record.pullOff?.tests ?? [], pullOffProblems, own);

@@ -56,8 +56,6 @@ export const shown = {
   'm/s2': same('m/s²'),
   points: same('points'),
   MPa: pair('MPa', 'psi', 1 / usFactor.MPa),
-  kN: pair('kN', 'lbf', 1 / usFactor.kN),
-  bar: pair('bar', 'psi', 0.1 / usFactor.MPa),
   mV: same('mV'),
   pH: same('pH'),
   ppm: same('ppm'),
@@ -65,7 +63,13 @@ export const shown = {
   count: same(''),
   'm3/min': pair('m³/min', 'cfm', perUs.cubicFoot),
   'm3/min per mm': pair('m³/min per mm', 'cfm per in', perUs.cubicFoot * usFactor.mm),
+  bar: pair('bar', 'psi', 0.1 / usFactor.MPa),
+  kN: pair('kN', 'lbf', 1 / usFactor.kN),
   'mm water': pair('mm of water', 'in of water', 1 / usFactor.mm),
+  // A difference of temperatures: no offset between the two scales.
+  K: pair('°C', '°F', 1.8),
+  index: same(''),
+  MB: same('MB'),
 } satisfies Partial<Record<Unit, { metric: Shown; us: Shown }>>;
 
 export type ShownUnit = keyof typeof shown;

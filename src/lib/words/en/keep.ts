@@ -43,6 +43,7 @@ const expectedWords: Say<Expected> = {
   'unique-id': () => 'an id that no zone before has',
   name: ({ most }) =>
     `a text of at most ${most} characters, without line ends, control characters or characters that turn the writing direction`,
+  entry: ({ most }) => `a number, or the text that was typed, of at most ${most} characters`,
   'zone-id': ({ most }) =>
     `an id of 1 to ${most} letters, digits, dots, dashes or underscores that starts with a letter or digit`,
   link: () => 'a link to a job made by this site',

@@ -1,0 +1,45 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, join, resolve } from 'node:path';
+import { parse } from 'yaml';
+
+const folder = resolve('content/explainers');
+const name = 'virtual:explainers';
+const isExplainer = /\/content\/explainers\/[^/?]+\.md$/;
+
+/** Slug to title, and `kind:id` to slug, read from the heads of all explainers. */
+function readLinks() {
+  /** @type {Record<string, string>} */
+  const titles = {};
+  /** @type {Record<string, string>} */
+  const covered = {};
+  for (const file of readdirSync(folder).filter((entry) => entry.endsWith('.md'))) {
+    const head = /^---\n([\s\S]*?)\n---\n/.exec(readFileSync(join(folder, file), 'utf8'));
+    const front = (parse(head?.[1] ?? '') ?? {});
+    const slug = basename(file, '.md');
+    titles[slug] = String(front.title);
+    for (const key of front.covers ?? []) covered[key] = slug;
+  }
+  return { titles, covered };
+}
+
+/**
+ * Serves `virtual:explainers`, the links of the explainers without their text, and keeps the text
+ * out of what browsers load: explainers are pages without JavaScript.
+ * @returns {import('vite').Plugin}
+ */
+export function explainers() {
+  return {
+    name: 'explainers',
+    enforce: 'pre',
+    resolveId(id) {
+      return id === name ? `\0${name}` : undefined;
+    },
+    load(id, options) {
+      if (id === `\0${name}`) {
+        const { titles, covered } = readLinks();
+        return `export const titles = ${JSON.stringify(titles)};\nexport const covered = ${JSON.stringify(covered)};`;
+      }
+      return isExplainer.test(id) && !options?.ssr ? { code: '\n', map: null } : undefined;
+    },
+  };
+}
