@@ -14,8 +14,13 @@ const byStrength = [...methodIds].sort((one, other) => methods[one].class - meth
  * Advice for a zone, whatever is still open about it.
  * What is not answered counts as not sure; every possibility is carried through, and the advice
  * is what they have in common.
+ * @param options.margins whether to work out what would change settled advice, the costly part
  */
-export function adviseZone(site: SiteAnswers, zone: ZoneAnswers): ZoneAdvice {
+export function adviseZone(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  { margins = true }: { margins?: boolean } = {},
+): ZoneAdvice {
   const surveyed = survey(site, zone);
   const outcomes = surveyed.tallies.map((tally): Outcome => ({
     verdict: tally.verdict,
@@ -49,7 +54,7 @@ export function adviseZone(site: SiteAnswers, zone: ZoneAnswers): ZoneAdvice {
     target: likeliest.target,
     cautions: surveyed.cautions,
     findOut: rankFindOut(surveyed, site, zone, outcomes),
-    margins: settled ? marginsOf(site, zone) : [],
+    margins: settled && margins ? marginsOf(site, zone) : [],
     outcomes,
     assumptions: assumptionsOf(surveyed, site, zone),
   };

@@ -2,12 +2,22 @@ import type { OwnFigures } from '$shared/figures';
 import type { SiteAnswers, ZoneAnswers } from './answers';
 import type { ReadinessRecord } from './readiness-record';
 
+/** A rectangle on the surface, mm: x and y of its lower left corner from the reader's own corner. */
+export interface Rectangle {
+  readonly x: number;
+  readonly y: number;
+  readonly length: number;
+  readonly width: number;
+}
+
 /** A part of the surface with one condition. */
 export interface Zone {
   /** Short, unique in its job, stable for the job's life. */
   readonly id: string;
   readonly name: string;
   readonly answers: ZoneAnswers;
+  /** Damaged spots as rectangles on the surface, mm; absent where only the area is known. */
+  readonly patches?: readonly Rectangle[];
   /** What was found when the prepared surface was checked; absent while nothing was. */
   readonly readiness?: ReadinessRecord;
 }
@@ -21,6 +31,8 @@ export interface Job {
   readonly machines?: readonly string[];
   /** People on the crew; absent when the reader has not said. */
   readonly crew?: number;
+  /** Hours they work in a day; absent when the reader has not said. */
+  readonly hoursPerDay?: number;
   /** Figures of the trade the reader has put a value of their own over. */
   readonly own?: OwnFigures;
 }

@@ -1,0 +1,76 @@
+import type { QuestionId } from '$lib/answers/questions';
+import type { FigureId } from '$shared/figures';
+import type { Unit } from '$shared/types';
+
+/** Something known only between two ends. Same unit at both. */
+export type Span = readonly [number, number];
+
+/** What a number in a working is: the words for it are in `words/`. */
+export type TermId =
+  | 'area'
+  | 'patch-area'
+  | 'depth'
+  | 'depth-into-sound'
+  | 'hollow-depth'
+  | 'perimeter'
+  | 'crack-length'
+  | 'removed'
+  | 'fill'
+  | 'volume'
+  | 'density'
+  | 'bulking'
+  | 'waste'
+  | 'yield'
+  | 'skip'
+  | 'bag'
+  | 'rate'
+  | 'water'
+  | 'patches'
+  | 'zones'
+  | 'hours'
+  | 'mass';
+
+/** One factor of a working: multiplied in, or divided by. */
+export interface Term {
+  readonly what: TermId;
+  readonly span: Span;
+  readonly unit: Unit;
+  readonly by?: 'times' | 'over';
+  readonly figure?: FigureId;
+}
+
+/** A number with its working, or what is missing to work it out. Never zero for want of knowing. */
+export type Amount =
+  | { readonly span: Span; readonly unit: Unit; readonly working: readonly Term[] }
+  | { readonly missing: readonly QuestionId[]; readonly unit: Unit };
+
+export const isKnown = (amount: Amount): amount is Extract<Amount, { span: Span }> =>
+  'span' in amount;
+
+/** The product of its terms, low with low; dividing by a range turns it round. */
+export function product(unit: Unit, terms: readonly Term[]): Amount {
+  let [low, high] = [1, 1];
+  for (const { span, by } of terms) {
+    if (by === 'over') [low, high] = [low / span[1], high / span[0]];
+    else [low, high] = [low * span[0], high * span[1]];
+  }
+  return { span: [low, high], unit, working: terms };
+}
+
+/** Adds what is known; anything missing makes the sum missing, and says what. */
+export function sum(unit: Unit, amounts: readonly Amount[]): Amount {
+  const missing = [
+    ...new Set(amounts.flatMap((amount) => (isKnown(amount) ? [] : amount.missing))),
+  ];
+  if (missing.length) return { missing, unit };
+  const known = amounts.filter(isKnown);
+  return {
+    span: [
+      known.reduce((total, { span }) => total + span[0], 0),
+      known.reduce((total, { span }) => total + span[1], 0),
+    ],
+    unit,
+    // A sum shows its parts zone by zone; only a single part keeps its own working.
+    working: known.length === 1 ? (known[0]?.working ?? []) : [],
+  };
+}

@@ -1,0 +1,51 @@
+import { isFloor } from '$lib/advice/demands';
+import type { Advice } from '$lib/advice/types';
+import type { Element } from '$lib/answers/questions';
+import { methodIds, methods, type MethodId, type StepId } from '$shared/methods';
+import { toolsOf, type ToolId } from '$shared/tools';
+
+/** What happens to a zone whose advised machine the crew does not have. */
+export interface Substitute {
+  readonly zone: string;
+  readonly wanted: MethodId;
+  /** The gentlest sufficient method they have; null: hire one. */
+  readonly instead: MethodId | null;
+  /** What it costs against the advice. */
+  readonly costs: readonly ('bruises-more' | 'rougher' | 'slower' | 'harsher')[];
+}
+
+const bruising = ['no', 'hardly', 'little', 'yes', 'most'] as const;
+const slow: readonly MethodId[] = ['needle-scale', 'break-out', 'abrasive-blast'];
+
+/** The best sufficient machine the crew has in place of the advised one; null where they have it. */
+export function substituteFor(
+  zone: string,
+  advice: Advice,
+  machines: readonly string[],
+): Substitute | null {
+  const wanted = advice.underneath;
+  if (!wanted || machines.includes(wanted)) return null;
+  const able = advice.rejections
+    .filter(({ wouldDo, method }) => wouldDo && machines.includes(method))
+    .map(({ method }) => method)
+    .sort(
+      (one, other) =>
+        methods[one].class - methods[other].class ||
+        methodIds.indexOf(one) - methodIds.indexOf(other),
+    );
+  const [instead = null] = able;
+  const costs: Substitute['costs'][number][] = [];
+  if (instead) {
+    const worse = (of: MethodId) => bruising.indexOf(methods[of].bruises);
+    if (methods[instead].class > methods[wanted].class) costs.push('harsher');
+    if (worse(instead) > worse(wanted)) costs.push('bruises-more');
+    if (instead === 'break-out' || instead === 'scarify') costs.push('rougher');
+    if (slow.includes(instead)) costs.push('slower');
+  }
+  return { zone, wanted, instead, costs };
+}
+
+/** What to bring for a step: the usual tool of each place it is done in. Source: common practice. */
+export function toolsFor(step: StepId, elements: readonly Element[]): ToolId[] {
+  return [...new Set(elements.map((element) => toolsOf(step, isFloor(element))[0]))];
+}

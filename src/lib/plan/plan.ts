@@ -1,0 +1,173 @@
+import { adviseZone } from '$lib/advice/advise';
+import type { Advice, Hold, SettledSite } from '$lib/advice/types';
+import type { Job, Zone } from '$lib/answers/job';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { QuestionId } from '$lib/answers/questions';
+import { rangeOf, type OwnFigures } from '$shared/figures';
+import type { MethodId, StepId } from '$shared/methods';
+import type { ToolId } from '$shared/tools';
+import { sum, type Amount, type Span } from './amount';
+import { layDays, type Schedule } from './days';
+import { hoursOf, oncePerJob } from './hours';
+import { substituteFor, toolsFor, type Substitute } from './machines';
+import { orderSteps, type PlanStep } from './order';
+import { layPatches, type PatchLayout } from './patches';
+import { quantitiesOf, totalsOf, type Quantities, type ZoneWork } from './quantities';
+
+export interface PlannedZone {
+  readonly id: string;
+  readonly method: MethodId;
+  /** The method is what it will be once these are cleared. */
+  readonly holds: readonly Hold[];
+  readonly quantities: Quantities;
+  readonly patches: PatchLayout | null;
+  readonly steps: readonly StepId[];
+}
+
+/** A zone the plan has to leave out, and what for. */
+export interface HeldZone {
+  readonly id: string;
+  readonly verdict: 'stop' | 'find-out-first';
+  readonly holds: readonly Hold[];
+  /** Open answers that still decide. */
+  readonly open: readonly QuestionId[];
+}
+
+export interface TimedStep extends PlanStep {
+  /** Hands-on hours over all its zones; null where it takes none of its own. */
+  readonly hours: Amount | null;
+  readonly tools: readonly ToolId[];
+}
+
+/** The plan of a whole job. */
+export interface Plan {
+  readonly zones: readonly PlannedZone[];
+  readonly held: readonly HeldZone[];
+  readonly steps: readonly TimedStep[];
+  readonly totals: Quantities;
+  readonly schedule: Schedule;
+  readonly substitutes: readonly Substitute[];
+  /** Days after the repair before cars may use it. */
+  readonly trafficDays: { readonly cars: Span; readonly heavy: Span };
+}
+
+/** What the plan needs of a zone's advice; worked out once for the same answers. */
+interface ZonePlan {
+  readonly advice: Advice | null;
+  readonly held: Omit<HeldZone, 'id'> | null;
+}
+
+/** Answers are never changed in place, so the same objects always mean the same advice. */
+const remembered = new WeakMap<ZoneAnswers, { site: SiteAnswers; plan: ZonePlan }>();
+
+function zonePlanOf(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
+  const known = remembered.get(answers);
+  if (known?.site === site) return known.plan;
+  const plan = makeZonePlan(site, answers);
+  remembered.set(answers, { site, plan });
+  return plan;
+}
+
+function makeZonePlan(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
+  const { outcomes, holds, assumptions, verdict } = adviseZone(site, answers, { margins: false });
+  const [only] = outcomes;
+  if (only && outcomes.length === 1 && only.verdict !== 'stop' && only.method)
+    return { advice: only.example, held: null };
+  return {
+    advice: null,
+    held: {
+      verdict: verdict === 'stop' ? 'stop' : 'find-out-first',
+      holds,
+      open: assumptions.filter(({ matters }) => matters).map(({ question }) => question),
+    },
+  };
+}
+
+/**
+ * The plan of a job: what is done where in which order, how much of everything, on which days.
+ * @param own the reader's own values over the figures of the trade
+ */
+export function planJob(job: Job, own: OwnFigures | undefined = job.own): Plan {
+  const zones: PlannedZone[] = [];
+  const held: HeldZone[] = [];
+  const works: ZoneWork[] = [];
+  const substitutes: Substitute[] = [];
+  for (const zone of job.zones) {
+    const { advice, held: why } = zonePlanOf(job.site, zone.answers);
+    if (why || !advice?.underneath) {
+      if (why) held.push({ id: zone.id, ...why });
+      continue;
+    }
+    const work = workOf(zone, job.site, advice, advice.underneath);
+    works.push(work);
+    zones.push({
+      id: zone.id,
+      method: advice.underneath,
+      holds: advice.holds,
+      quantities: quantitiesOf(work, own),
+      patches: zone.patches?.length ? layPatches(zone.patches, work.frost, own) : null,
+      steps: work.steps,
+    });
+    const substitute = job.machines && substituteFor(zone.id, advice, job.machines);
+    if (substitute) substitutes.push(substitute);
+  }
+  const steps = timed(works, zones, job.site, own);
+  return {
+    zones,
+    held,
+    steps,
+    totals: totalsOf(zones.map(({ quantities }) => quantities)),
+    schedule: layDays(steps, { crew: job.crew, hoursPerDay: job.hoursPerDay }, own),
+    substitutes,
+    trafficDays: { cars: rangeOf('traffic.cars', own), heavy: rangeOf('traffic.heavy', own) },
+  };
+}
+
+function workOf(zone: Zone, site: SiteAnswers, advice: Advice, method: MethodId): ZoneWork {
+  return {
+    zone,
+    method,
+    steps: advice.steps.map(({ id }) => id),
+    thickness: site.thickness ?? 'unknown',
+    // Where frost is open, patches are laid for the harder case.
+    frost: worstFrost(site),
+    tight: zone.answers.looseness?.length === 1 && zone.answers.looseness[0] === 'tight',
+  };
+}
+
+function worstFrost(site: SiteAnswers): SettledSite['freezeThaw'] {
+  const possible = site.freezeThaw ?? ['often'];
+  return possible.includes('often') ? 'often' : possible.includes('some') ? 'some' : 'rare';
+}
+
+function timed(
+  works: readonly ZoneWork[],
+  zones: readonly PlannedZone[],
+  site: SiteAnswers,
+  own?: OwnFigures,
+): TimedStep[] {
+  const dry = (work: ZoneWork) =>
+    work.zone.answers.finish?.some((finish) => finish !== 'overlay' && finish !== 'rebuild') ??
+    true;
+  const ordered = orderSteps(
+    works.flatMap((work) =>
+      work.steps.map((step) => ({ zone: work.zone.id, step, dryFinish: dry(work) })),
+    ),
+    own,
+  );
+  const byId = new Map(
+    works.map((work, index) => [work.zone.id, { work, zone: zones[index] as PlannedZone }]),
+  );
+  return ordered.map((step): TimedStep => {
+    const hours = step.zones.flatMap((id) => {
+      const { work, zone } = byId.get(id) as { work: ZoneWork; zone: PlannedZone };
+      return hoursOf(step.id, work, zone.quantities, own) ?? [];
+    });
+    const counted = oncePerJob(step.id) ? hours.slice(0, 1) : hours;
+    return {
+      ...step,
+      hours: counted.length ? sum('h', counted) : null,
+      tools: toolsFor(step.id, site.element ?? ['slab']),
+    };
+  });
+}

@@ -1,0 +1,89 @@
+import { workOrder } from '$lib/advice/steps/work';
+import type { StepId } from '$shared/methods';
+
+/** Why one step comes before another. The sentences are in `words/`. */
+export const orderRules = [
+  'safe-first',
+  'oil-driven-in',
+  'hides-concrete',
+  'mark-before-cutting',
+  'tap-before-cutting',
+  'edge-before-breaking',
+  'sound-what-is-left',
+  'dirty-before-clean',
+  'edges-with-the-machine',
+  'cut-before-blasting',
+  'bruises-off-last',
+  'bars-after-blasting',
+  'dust-before-water',
+  'wash-last',
+  'prove-what-is-clean',
+  'cover-what-is-proven',
+  'level-what-is-ready',
+] as const;
+export type OrderRule = (typeof orderRules)[number];
+
+const breaking: readonly StepId[] = ['break-out', 'chase-crack', 'route-crack', 'free-bar'];
+const cutting: readonly StepId[] = ['scarify', 'grind', 'needle-scale'];
+const blasting: readonly StepId[] = ['shotblast', 'abrasive-blast', 'blast-clean'];
+const mechanical: readonly StepId[] = [
+  'saw-cut',
+  ...breaking,
+  ...cutting,
+  'edge-work',
+  ...blasting,
+];
+const dusty: readonly StepId[] = [...mechanical, 're-sound', 'clean-bar'];
+const washing: readonly StepId[] = ['pressure-wash', 'final-wash'];
+
+/** Which steps come before which, and why. Source: common practice, no published source. */
+export const precedence: readonly {
+  readonly before: readonly StepId[];
+  readonly after: readonly StepId[];
+  readonly why: OrderRule;
+}[] = [
+  { before: ['make-safe'], after: workOrder.filter((id) => id !== 'make-safe'), why: 'safe-first' },
+  {
+    before: ['degrease'],
+    after: [...mechanical, 'pressure-wash', 'strip-coating'],
+    why: 'oil-driven-in',
+  },
+  {
+    before: ['strip-growth', 'strip-coating'],
+    after: ['sound-and-mark', ...mechanical],
+    why: 'hides-concrete',
+  },
+  { before: ['sound-and-mark'], after: ['saw-cut', ...breaking], why: 'mark-before-cutting' },
+  { before: ['tap-crack'], after: ['chase-crack', 'route-crack'], why: 'tap-before-cutting' },
+  { before: ['saw-cut'], after: ['break-out', 'water-jet'], why: 'edge-before-breaking' },
+  { before: [...breaking, 'water-jet'], after: ['re-sound'], why: 'sound-what-is-left' },
+  {
+    before: [...breaking, 're-sound', 'water-jet'],
+    after: [...cutting, 'edge-work', ...blasting],
+    why: 'dirty-before-clean',
+  },
+  { before: ['scarify', 'grind'], after: ['edge-work'], why: 'edges-with-the-machine' },
+  { before: [...cutting, 'edge-work'], after: blasting, why: 'cut-before-blasting' },
+  { before: ['shotblast', 'abrasive-blast'], after: ['blast-clean'], why: 'bruises-off-last' },
+  { before: [...blasting, ...breaking], after: ['clean-bar'], why: 'bars-after-blasting' },
+  { before: dusty, after: ['vacuum'], why: 'dust-before-water' },
+  { before: ['vacuum'], after: washing, why: 'dust-before-water' },
+  {
+    before: [...dusty, 'degrease', 'pressure-wash', 'strip-growth'],
+    after: ['final-wash'],
+    why: 'wash-last',
+  },
+  { before: washing, after: ['check-ready'], why: 'prove-what-is-clean' },
+  { before: ['check-ready'], after: ['wet-or-dry'], why: 'cover-what-is-proven' },
+  { before: ['wet-or-dry'], after: ['fill-level'], why: 'level-what-is-ready' },
+];
+
+/** Steps that leave the surface wet, and steps that need it dry. */
+export const wets: readonly StepId[] = [
+  'degrease',
+  'saw-cut',
+  'pressure-wash',
+  'final-wash',
+  'water-jet',
+];
+export const needsDry: readonly StepId[] = blasting;
