@@ -1,8 +1,9 @@
 import type { Choice } from '$lib/answers/questions';
 import type { Drawing } from '$lib/drawing/mark';
-import { circlePath } from '$lib/drawing/points';
+import { circlePath, pathOf } from '$lib/drawing/points';
 import { barAlong } from '$lib/drawing/motif/bar';
 import { air } from '$lib/drawing/motif/concrete';
+import { slice } from '$lib/drawing/motif/lens';
 
 const radius = 6;
 const rows = [14, 36, 58] as const;
@@ -24,10 +25,7 @@ function bar(y: number, loss: number): Drawing {
     ],
     ['dashed', `M28 ${y - radius}H64`],
     ['form', end],
-    [
-      'solid',
-      `M${106 - 6.4} ${y - radius + bite - 1}A7 7 0 0 1 ${106 + 6.4} ${y - radius + bite - 1}l-4 1-2.4-1-3 1-3-.8z`,
-    ],
+    ['solid', pathOf(slice([106, y], radius + 1, 0, y - radius - 1 + bite), true)],
   ];
 }
 

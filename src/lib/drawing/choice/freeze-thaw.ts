@@ -9,16 +9,17 @@ const [left, right] = [22, 116];
 
 /**
  * A winter's temperature over the line where water freezes; each dip below it is toned.
- * @param dips how often it crosses
+ * @param dips how often it goes below
  * @param reach how far below the line
  */
 function winter(dips: number, reach: number): Drawing {
+  const mild = 18;
   const curve = Array.from({ length: 95 }, (_, index): Point => {
     const share = index / 94;
-    const season = 24 - 14 * Math.sin(Math.PI * share);
-    const swing = Math.cos(2 * Math.PI * dips * share) * 0.5 - 0.5;
-    const depth = (freezing - 8 + reach - (freezing - season - 8)) * Math.sin(Math.PI * share);
-    return [left + share * (right - left), season + 4 - swing * depth * 0.9];
+    const cold = (1 - Math.cos(2 * Math.PI * dips * share)) / 2;
+    // One short dip in a mild winter, whole waves in the others.
+    const swing = dips === 1 ? cold ** 3 : cold;
+    return [left + share * (right - left), freezing - mild + (mild + reach) * swing];
   });
   const below = curve.map(([x, y]): Point => [x, Math.max(y, freezing)]);
   const cold: Polygon = [...below, [right, freezing], [left, freezing]];
@@ -35,7 +36,7 @@ function winter(dips: number, reach: number): Drawing {
 
 /** How often a winter crosses freezing: once at most, now and then, again and again. */
 export const freezeThaw: Record<Choice<'freezeThaw'>, () => Drawing> = {
-  rare: () => winter(1, 4),
-  some: () => winter(4, 16),
-  often: () => winter(10, 24),
+  rare: () => winter(1, 7),
+  some: () => winter(3, 12),
+  often: () => winter(7, 16),
 };

@@ -18,7 +18,7 @@ function settled(): Drawing {
     ...air,
     ...concrete(rectangle(4, 30, 56, 43), 51, fine),
     ...concrete(tilted, 52, fine),
-    ['tone', 'M58 43.5 111 59.5V61H58z'],
+    ['tone', 'M4 43H57V53C74 56 92 58 111 60V61H4z'],
     ...earth(2, 118, 61),
     ['ink', 'M4 28.5V61M3 61H118M4 43H56V30M62 30 58 42.5M115 46 111 58.5 58 42.5'],
     ['heavy', 'M3 30H56M62 30 116 46.3'],

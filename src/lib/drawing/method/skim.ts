@@ -1,0 +1,178 @@
+import { roughLine } from '$lib/drawing/lines';
+import { placed, type Drawing } from '$lib/drawing/mark';
+import { circlePath, dotsPath, pathOf, type Point } from '$lib/drawing/points';
+import { strewSand } from '$lib/drawing/stones';
+import { section, unsound } from '$lib/drawing/motif/concrete';
+import { faceAt, halfDone, workAt } from '$lib/drawing/motif/work';
+
+const dust = (field: readonly Point[], seed: number, count = 22): Drawing => [
+  ['grain', dotsPath(strewSand(field, [], seed, count))],
+];
+/** A hose for dust, from the upper right of a tool. */
+const hose = (path: string): Drawing => [['heavy', path]];
+/** Which way something turns. */
+const turning: Drawing = [['ink', 'M-10 0A10 4 0 0 1 10 0M5.5-4 10 0 5-.5']];
+
+export const grind = (): Drawing => [
+  ...halfDone({ depth: 3.5, height: 0.8, step: 8, seed: 21 }),
+  ['form', 'M40 45H78V40H40z'],
+  ['fine', 'M46 40v5M52 40v5M58 40v5M64 40v5M70 40v5'],
+  ['form', 'M44 40C44 32 74 32 74 40z'],
+  ['form', 'M53 33V18H65V33z'],
+  ['ink', 'M65 22H78L92 14M92 10V18'],
+  ...hose('M74 37C86 36 88 26 100 28S112 22 120 24'),
+  ...placed(turning, 59, 11),
+];
+
+export const edgeWork = (): Drawing => [
+  ...halfDone({ depth: 3.5, height: 0.8, step: 8, seed: 22 }),
+  ['body', 'M92 0H120V54H92z'],
+  ['heavy', 'M92 0V51'],
+  ['stone', 'M100 10l6-3 6 4-2 7-8-1zM104 30l5-2 4 4-4 5-5-3z'],
+  ['form', 'M66 45H91V41H66z'],
+  ['form', 'M70 41C70 35 88 35 88 41z'],
+  ['form', 'M76 36 70 26 50 18 48 24 66 31 70 38z'],
+  ['ink', 'M58 21 62 12'],
+  ...placed(turning, 82, 27, 0, 0.7),
+  ...dust(
+    [
+      [44, 45],
+      [46, 34],
+      [62, 36],
+      [64, 45],
+    ],
+    4,
+    14,
+  ),
+];
+
+/** A drum of star-shaped cutters. */
+export function scarify(): Drawing {
+  const star = Array.from({ length: 20 }, (_, index): Point => {
+    const angle = (index / 20) * 2 * Math.PI + 0.12;
+    const reach = index % 2 ? 15 : 11;
+    return [workAt + Math.cos(angle) * reach, faceAt - 7 + Math.sin(angle) * reach];
+  });
+  return [
+    ...halfDone({ depth: 7, height: 3.4, step: 3, seed: 23 }),
+    ['form', 'M34 30C34 8 82 8 82 30V36H78C78 28 38 28 38 36H34z'],
+    ['form', pathOf(star, true)],
+    ['ink', circlePath([workAt, faceAt - 7], 6)],
+    ['solid', circlePath([workAt, faceAt - 7], 2)],
+    ['ink', 'M82 22 100 8M96 4 105 12'],
+    ['ink', 'M50 22A20 20 0 0 1 66 22M62 18 66.5 22 61.5 24'],
+    ...dust(
+      [
+        [12, 50],
+        [16, 38],
+        [34, 40],
+        [40, 50],
+      ],
+      6,
+      18,
+    ),
+  ];
+}
+
+/** Steel balls thrown down inside a closed head, and caught again. */
+export const shotblast = (): Drawing => [
+  ...halfDone({ depth: 5, height: 3, step: 4, seed: 24 }),
+  ['form', 'M34 45V26L52 6H92V20L76 26 72 45z'],
+  ['air', 'M38 44V28L54 10H66L70 26 68 44z'],
+  ['fine', 'M38 44V28L54 10H66L70 26 68 44'],
+  ['ink', circlePath([60, 17], 6.5) + 'M60 10.5v13M53.5 17h13'],
+  ['fine', 'M58 24 54 44M61 24 60 44M55 44 46 30'],
+  [
+    'solid',
+    [
+      [57, 28],
+      [55.8, 35],
+      [54.6, 41],
+      [61, 30],
+      [60.6, 38],
+      [50, 38],
+      [47, 32],
+      [52.6, 43],
+      [44, 36],
+    ]
+      .map(([x = 0, y = 0]) => circlePath([x, y], 1.4))
+      .join(''),
+  ],
+  ['form', 'M36 49a3 3 0 1 0 .1 0zM74 49a3 3 0 1 0 .1 0z'],
+  ...hose('M92 13C102 13 104 22 120 18'),
+];
+
+/** A blast nozzle with a cone of grit. */
+const blast: Drawing = [
+  ['fine', 'M0 0-16 20M0 0-6 22M0 0 4 22'],
+  [
+    'grain',
+    dotsPath(
+      strewSand(
+        [
+          [0, 2],
+          [-17, 21],
+          [5, 22],
+        ],
+        [],
+        9,
+        42,
+      ),
+    ),
+  ],
+  ['form', 'M-3-1 2.5 2.5 9-6 10.5-12 7-14 2-10z'],
+  ['form', 'M7-14 12-11 34-30 30-34z'],
+];
+export const abrasiveBlast = (): Drawing => [
+  ...halfDone({ depth: 4, height: 2.4, step: 4, seed: 25 }),
+  ...dust(
+    [
+      [20, 47],
+      [24, 30],
+      [44, 34],
+      [48, 47],
+    ],
+    12,
+    20,
+  ),
+  ...placed(blast, 68, 24),
+];
+
+/** The bruised skin taken off the floor of a broken-out patch. */
+export function blastClean(): Drawing {
+  const floor = roughLine([14, 58], [106, 58], 3.4, 6, 26);
+  const under = roughLine([14, 64], [106, 64], 1.4, 9, 27);
+  const bruised: readonly Point[] = [
+    ...floor.filter(([x]) => x > 48),
+    ...under.filter(([x]) => x > 48).reverse(),
+  ];
+  return [
+    ...section([[0, 40], [14, 40], ...floor, [106, 40], [120, 40]], 26),
+    ...unsound(bruised, 4),
+    ['fine', 'M62 59l3 4M71 58l-2 5M82 59l3 3M92 58l-2 5'],
+    ['heavy', pathOf([[0, 40], [14, 40], ...floor, [106, 40], [120, 40]])],
+    ['crayon', pathOf(under.filter(([x]) => x > 46))],
+    ...placed(blast, 58, 34),
+    ...dust(
+      [
+        [18, 54],
+        [22, 36],
+        [36, 40],
+        [40, 54],
+      ],
+      15,
+      18,
+    ),
+  ];
+}
+
+/** A bundle of needles that strike one by one. */
+export const needleScale = (): Drawing => [
+  ...halfDone({ depth: 4, height: 1.8, step: 3, seed: 27 }),
+  ['fine', 'M52 46 54 26M55 47 56 26M57.5 44 58 26M60 46 60 26M63 45 62 26M66 46 64 26'],
+  ['form', 'M51 27H67L66 10C66 4 52 4 52 10z'],
+  ['fine', 'M52 21H66.5M52 16H66'],
+  ['form', 'M66 8 84 4 86 12 70 16z'],
+  ...hose('M86 8C98 6 100 16 120 10'),
+  ['fine', 'M44 30l-6-2M44 36l-7 1M73 32l6-3M73 38l7 0'],
+];

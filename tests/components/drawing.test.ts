@@ -1,0 +1,152 @@
+import { render } from '@testing-library/svelte';
+import { describe, expect, it } from 'vitest';
+import { choicesOf, questionIds, questions } from '$lib/answers/questions';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import ChoiceDrawing from '$lib/drawing/ChoiceDrawing.svelte';
+import CrossSection from '$lib/drawing/CrossSection.svelte';
+import HazardSign from '$lib/drawing/HazardSign.svelte';
+import MethodDrawing from '$lib/drawing/MethodDrawing.svelte';
+import VerdictMark from '$lib/drawing/VerdictMark.svelte';
+import { hazardIds, stepIds } from '$shared/methods';
+
+/** The drawing in a rendered component, checked to be one. */
+function drawn(container: Element): string {
+  const svg = container.querySelector('svg');
+  if (!svg) throw new Error('nothing was drawn');
+  expect(svg.querySelectorAll('path').length).toBeGreaterThan(1);
+  const text = svg.innerHTML.replaceAll(/\s?class="[^"]*"/g, '');
+  expect(text).not.toMatch(/NaN|Infinity|undefined|null/);
+  for (const path of svg.querySelectorAll('path')) {
+    // Empty layers are allowed, broken ones are not: SVG stops at the first bad number.
+    expect(path.getAttribute('d')).toMatch(/^(M[-\d\sMLHVCSQTAZlhvcsqtaz.m]*)?$/);
+    expect(path.getAttribute('style')).toBeNull();
+  }
+  return text;
+}
+const distinct = (all: readonly string[]) => expect(new Set(all).size).toBe(all.length);
+
+describe('choices', () => {
+  it.each(questionIds)('%s: each choice has a drawing of its own', (question) => {
+    const { kind } = questions[question];
+    const choices: string[] =
+      kind === 'number'
+        ? ['typed']
+        : [...choicesOf(question), ...(kind === 'many' ? ['none'] : [])];
+    const all = [...choices, 'not-sure'].map((choice) => {
+      const { container } = render(ChoiceDrawing, { question, choice });
+      // Decoration: the label beside it says it.
+      expect(container.querySelector('svg')).toHaveAttribute('aria-hidden', 'true');
+      expect(container.querySelector('text')).toBeNull();
+      return drawn(container);
+    });
+    distinct(all);
+    for (const text of all) expect(text.length).toBeLessThan(5200);
+  });
+});
+
+describe('methods, hazards, verdicts', () => {
+  it('each method and step has a drawing of its own', () => {
+    distinct(stepIds.map((method) => drawn(render(MethodDrawing, { method }).container)));
+  });
+  it('each hazard has a sign of its own', () => {
+    distinct(hazardIds.map((hazard) => drawn(render(HazardSign, { hazard }).container)));
+  });
+  it('each verdict has a mark of its own', () => {
+    const verdicts = ['prepare', 'find-out-first', 'stop'] as const;
+    distinct(verdicts.map((verdict) => drawn(render(VerdictMark, { verdict }).container)));
+  });
+});
+
+describe('cross-section', () => {
+  const section = (site: SiteAnswers, zone: ZoneAnswers, more = {}) => {
+    const { container } = render(CrossSection, {
+      props: {
+        site,
+        zone,
+        units: 'metric',
+        label: 'A slab, cut through',
+        thicknessNote: 'thickness not known',
+        ...more,
+      },
+    });
+    return { container, text: drawn(container) };
+  };
+  const slab: SiteAnswers = { element: ['slab'], thickness: 100 };
+
+  it('is named for those who do not see it, and never changes its frame', () => {
+    const frames = [
+      section({}, {}),
+      section(slab, { depth: 5 }),
+      section({ element: ['wall'], thickness: 400 }, { depth: ['through'], steel: ['corroded'] }),
+    ].map(({ container }) => {
+      const svg = container.querySelector('svg');
+      expect(svg).toHaveAccessibleName('A slab, cut through');
+      return svg?.getAttribute('viewBox');
+    });
+    expect(new Set(frames).size).toBe(1);
+  });
+
+  it('changes with every answer it shows', () => {
+    const zone: ZoneAnswers = { depth: 30, looseness: ['fractured'] };
+    const base = section(slab, zone).text;
+    const changed = [
+      ...choicesOf('element').map((element) => section({ ...slab, element: [element] }, zone).text),
+      ...choicesOf('looseness')
+        .filter((looseness) => looseness !== 'fractured')
+        .map((looseness) => section(slab, { ...zone, looseness: [looseness] }).text),
+      ...choicesOf('contamination').map(
+        (one) => section(slab, { ...zone, contamination: { yes: [one], maybe: [] } }).text,
+      ),
+      ...choicesOf('cracks')
+        .filter((crack) => crack !== 'none')
+        .map((crack) => section(slab, { ...zone, cracks: [crack] }).text),
+      ...choicesOf('steel')
+        .filter((steel) => steel !== 'none-seen')
+        .map((steel) => section(slab, { ...zone, steel: [steel] }).text),
+      section(slab, { ...zone, texture: ['pitted'] }).text,
+      section(slab, { ...zone, texture: ['sandy'] }).text,
+      section({ ...slab, thickness: 150 }, zone).text,
+      section({ ...slab, thickness: 'unknown' }, zone).text,
+      section(slab, zone, { target: { leaves: [7, 10] } }).text,
+      section(slab, zone, { units: 'us' }).text,
+    ];
+    // A slab on ground is the one that stands for the element drawn already.
+    expect(changed.filter((text) => text === base)).toHaveLength(1);
+    expect(new Set(changed).size).toBe(changed.length);
+    // Some thirty sections: more than the usual five seconds on a busy machine.
+  }, 60_000);
+
+  it('says when the thickness is not known, and not when it is', () => {
+    expect(section({}, {}).container).toHaveTextContent('thickness not known');
+    expect(section(slab, {}).container).not.toHaveTextContent('thickness not known');
+  });
+
+  it('puts a lens over thin damage only, with a scale of its own', () => {
+    const rims = (zone: ZoneAnswers) => section(slab, zone).container.querySelectorAll('clipPath');
+    expect(rims({ depth: 3 })).toHaveLength(1);
+    expect(rims({ depth: 40 })).toHaveLength(0);
+    expect(rims({})).toHaveLength(0);
+  });
+
+  it('draws the depth to scale: twice as deep reaches twice as far', () => {
+    const reach = (depth: number) => {
+      const line = section(slab, { depth }).container.querySelector('path.crayon');
+      // The first stroke of the crayon goes from the face down to the floor.
+      const [, down] = (line?.getAttribute('d') ?? '').match(/l-?[\d.]+[ ]?(-?[\d.]+)/) ?? [];
+      return Number(down);
+    };
+    // 150 sheet units for 100 mm.
+    expect(reach(20)).toBeCloseTo(30, 1);
+    expect(reach(40)).toBeCloseTo(60, 1);
+  });
+
+  it('measures the clear space behind an open bar in the reader’s units', () => {
+    const zone: ZoneAnswers = { depth: 40, looseness: ['fractured'], steel: ['exposed'] };
+    const target = { behindBar: 19 };
+    expect(section(slab, zone, { target }).container).toHaveTextContent('19 mm');
+    expect(section(slab, zone, { target, units: 'us' }).container).toHaveTextContent('3/4 in');
+    expect(
+      section(slab, { ...zone, steel: ['none-seen'] }, { target }).container,
+    ).not.toHaveTextContent('19 mm');
+  });
+});
