@@ -110,7 +110,7 @@ describe('advice over thousands of cases', () => {
     ).toBe(
       'would stop too soon. The damage is 6.4 to 20 mm deep, and on flaking concrete this method reaches only 3.2 mm.',
     );
-    expect(heard('too-smooth-after', { leaves: 2, needs: 5 })).toContain('CSP 2 at best');
+    expect(heard('too-smooth-after', { leaves: 2, needs: 5 })).toContain('CSP 2 at the roughest');
     expect(heard('leaves-contaminant', { contamination: ['growth', 'thin-coating'] })).toContain(
       'the growth and the thin coating',
     );

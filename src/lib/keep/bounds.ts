@@ -2,6 +2,8 @@
 export const bounds = {
   /** Characters of a job file. A thousand zones with long names take about a quarter of this. */
   fileLength: 4_000_000,
+  /** Characters of a text up to which the place of a slip in its JSON is looked for. */
+  placedLength: 500_000,
   /** Levels of nesting. The format needs six. */
   nesting: 32,
   /** Characters (code points) of a site's or a zone's name. */

@@ -16,7 +16,8 @@ export function jobSchema(): object {
           ...jsonSchema,
           pattern: (valibotAction as unknown as { requirement: RegExp }).requirement.source,
         };
-      if (valibotAction.type === 'raw_check') return jsonSchema;
+      // JSON has no other numbers than finite ones.
+      if (['raw_check', 'finite'].includes(valibotAction.type)) return jsonSchema;
       if (valibotAction.type !== 'check') return undefined;
       const said = JSON.parse(
         String((valibotAction as unknown as { message: string }).message),

@@ -12,6 +12,11 @@ export function placeOfError(text: string): { line: number; column: number } | u
     { disallowComments: true, allowTrailingComma: false },
   );
   if (offset === undefined) return undefined;
-  const before = text.slice(0, offset).split(/\r\n|\r|\n/);
-  return { line: before.length, column: (before.at(-1) ?? '').length + 1 };
+  let line = 1;
+  let start = 0;
+  for (let at = text.indexOf('\n'); at !== -1 && at < offset; at = text.indexOf('\n', at + 1)) {
+    line += 1;
+    start = at + 1;
+  }
+  return { line, column: offset - start + 1 };
 }

@@ -9,6 +9,8 @@ export async function readJson(text: string): Promise<Checked<unknown>> {
   try {
     return { ok: true, value: JSON.parse(text) as unknown };
   } catch {
+    // Looking for the place takes far longer than reading; nobody looks for it by eye in so long a text.
+    if (text.length > bounds.placedLength) return refuse([], { id: 'json' }, { id: 'broken' });
     const { placeOfError } = await import('./json-place');
     return refuse([], { id: 'json', ...placeOfError(text) }, { id: 'broken' });
   }

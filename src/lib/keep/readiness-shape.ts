@@ -22,9 +22,10 @@ const seedRange = [0, 2 ** 32 - 1] as const;
  * A value as the reader typed it: a number, or the text that could not be read as one. The
  * readiness engine says what is wrong with it; refusing the file for it would lose the rest.
  */
+const entryExpected = says({ id: 'entry', most: bounds.nameLength });
 const entry: v.GenericSchema<Entry, Entry> = v.union(
-  [v.pipe(v.number(), v.finite()), name],
-  says({ id: 'entry', most: bounds.nameLength }),
+  [v.pipe(v.number(entryExpected), v.finite(entryExpected)), name],
+  entryExpected,
 );
 
 /** The same shape under each of these fields, every one of which may be missing. */

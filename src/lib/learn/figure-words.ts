@@ -1,5 +1,5 @@
 import { formatter } from '$lib/words/format';
-import { valueOf, figures, type FigureId } from '$shared/figures';
+import { figures, rangeOf, valueOf, type FigureId } from '$shared/figures';
 import type { Basis } from '$shared/types';
 
 const metric = formatter('metric');
@@ -17,7 +17,10 @@ export function sayFigure(id: FigureId): string {
     const { range } = figures[id];
     return range ? `${range[0]} to ${range[1]} times` : `${valueOf(id)} times`;
   }
-  if (figures[id].unit === 'pH') return `pH ${metric.number(valueOf(id))}`;
+  if (figures[id].unit === 'pH') {
+    const ends = [...new Set(rangeOf(id))].map((end) => metric.number(end));
+    return `pH ${ends.join(' to ')}`;
+  }
   const [first, second] = [metric.figure(id), american.figure(id)];
   return first === second ? first : `${first} (${second})`;
 }

@@ -20,7 +20,7 @@ export interface NoiseStanding {
   /** Mean over the reference day, dB(A): TWA, or LEX,8h for the EU. */
   readonly level: Bounds;
   readonly standing: Standing;
-  /** Hours of the same mix still left before the limit, in a day of 24; `low` at the loudest and longest. */
+  /** Hours of the same mix still left before the limit once it has run for its most hours, in a day of 24: `low` with every tool at its loudest, `high` at its quietest. */
   readonly hoursLeft: Bounds;
   readonly protector: Protector;
   readonly figures: readonly FigureId[];
@@ -54,15 +54,15 @@ const longestDay = (own?: OwnFigures): number => rangeOf('limit.exposure-hours',
 /** What one task adds to a limit. */
 function partOfTask(
   limit: NoiseLimitId,
-  task: SettledTask,
+  [least, most]: SettledTask['hours'],
   level: Known<Strength>,
   own?: OwnFigures,
 ): Bounds {
   if (level === 'none') return nothing;
-  if (level === 'unknown') return { ...nothing, open: task.hours[1] > 0 };
+  if (level === 'unknown') return { ...nothing, open: most > 0 };
   return {
-    low: partOf(limit, level.range[0], task.hours[0], own),
-    high: partOf(limit, level.range[1], task.hours[1], own),
+    low: partOf(limit, level.range[0], least, own),
+    high: partOf(limit, level.range[1], most, own),
     open: false,
   };
 }
@@ -82,21 +82,29 @@ const floorAtSilence = (level: number): number => Math.max(0, level);
 export function noiseOfDay(tasks: readonly SettledTask[], own?: OwnFigures): NoiseOfDay {
   const levels = tasks.map((task) => levelOf(task, own));
   const longest = longestDay(own);
-  const counted = tasks.filter((task, index) => levels[index] !== 'none');
-  const hours = sumOf(counted.map(({ hours: [low, high] }) => ({ low, high, open: false })));
+  const mostHours = tasks.reduce(
+    (sum, { hours: [, most] }, index) => sum + (levels[index] === 'none' ? 0 : most),
+    0,
+  );
 
   const limits = each((limit): NoiseStanding => {
-    const part = sumOf(
-      tasks.map((task, index) => partOfTask(limit, task, levels[index] ?? 'unknown', own)),
-    );
+    const partAt = (hoursOf: (task: SettledTask) => SettledTask['hours']) =>
+      sumOf(
+        tasks.map((task, index) =>
+          partOfTask(limit, hoursOf(task), levels[index] ?? 'unknown', own),
+        ),
+      );
+    const part = partAt(({ hours }) => hours);
+    // Both ends of the time left start from the same mix, or the quieter end could come out shorter.
+    const afterAll = partAt(({ hours: [, most] }) => [most, most]);
     const level = mapBounds(part, (value) => floorAtSilence(dayLevel(limit, value, own)));
     return {
       part,
       level,
       standing: standingTo(part, 1),
       hoursLeft: {
-        low: part.open ? 0 : hoursLeft(hours.high, part.high, longest),
-        high: hoursLeft(hours.low, part.low, longest),
+        low: part.open ? 0 : hoursLeft(mostHours, afterAll.high, longest),
+        high: hoursLeft(mostHours, afterAll.low, longest),
         open: part.open,
       },
       protector: protectorFor(level, dayLevel(limit, 1, own), own),

@@ -11,7 +11,7 @@ import {
 import { preferences } from './preferences.svelte';
 
 /** How keeping the work is going. Everything but `idle`, `saving` and `saved` is told to the reader. */
-export type Saving = 'idle' | 'saving' | 'saved' | 'newer' | 'quota' | 'unavailable';
+export type Saving = 'idle' | 'saving' | 'saved' | 'newer' | 'quota' | 'unavailable' | 'invalid';
 
 export const firstZoneId = 'a';
 const blankJob = (): Job => ({

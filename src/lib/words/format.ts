@@ -79,6 +79,7 @@ export function formatter(
     percent: percents,
     ratio: (low, high) => percents(low * 100, high * 100),
     CSP: (low, high) => `CSP ${ends(number(low), number(high))}`,
+    pH: (low, high) => `pH ${ends(number(low), number(high))}`,
     degree: (low, high) => `${ends(number(low), number(high))}°`,
     h: (low, high) => (low === high ? timed(low, 'hour') : ends(number(low), timed(high, 'hour'))),
     min: (low, high) =>

@@ -8,6 +8,7 @@ import type {
 import type { Convertible, UnitSystem } from '$lib/answers/units';
 import type { RuleId } from '$lib/advice/rules';
 import type { Hold, Reason, Target, TestId, Verdict } from '$lib/advice/types';
+import type { Margin } from '$lib/advice/zone-advice';
 import type { FigureId } from '$shared/figures';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
 import type { Basis } from '$shared/types';
@@ -183,6 +184,8 @@ export interface NumberMessages {
 export interface Words {
   readonly questions: (say: Say) => QuestionsWords;
   readonly rules: RulesWords;
+  /** What would change the advice. */
+  readonly margins: (margin: Margin, say: Say, questions: QuestionsWords) => string;
   readonly methods: (say: Say) => Readonly<Record<MethodId, MethodWords>>;
   readonly steps: (say: Say) => Readonly<Record<StepId, StepWords>>;
   readonly hazards: (say: Say) => Readonly<Record<HazardId, HazardWords>>;

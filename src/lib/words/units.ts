@@ -57,7 +57,6 @@ export const shown = {
   points: same('points'),
   MPa: pair('MPa', 'psi', 1 / usFactor.MPa),
   mV: same('mV'),
-  pH: same('pH'),
   ppm: same('ppm'),
   'ug/m3': same('µg/m³'),
   count: same(''),

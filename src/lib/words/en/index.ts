@@ -1,5 +1,6 @@
 import type { Words } from '$lib/words/types';
 import { hazardWords } from './hazards';
+import { marginSentence } from './margins';
 import { methodWords } from './methods';
 import { numberMessages } from './numbers';
 import { questionWords } from './questions';
@@ -12,6 +13,7 @@ import { verdictWords } from './verdicts';
 export const englishWords: Words = {
   questions: questionWords,
   rules: ruleSentences,
+  margins: marginSentence,
   methods: methodWords,
   steps: stepWords,
   hazards: hazardWords,

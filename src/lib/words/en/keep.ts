@@ -24,7 +24,10 @@ const expectedWords: Say<Expected> = {
   format: ({ format }) => `"${format}"`,
   version: ({ known }) =>
     `a version this site can read (${known.join(', ')}); a newer file needs a newer copy of the site`,
-  object: ({ fields }) => `an object with the fields ${fields.join(', ')}`,
+  object: ({ fields }) =>
+    fields.length > listed
+      ? 'an object whose fields are ids of figures of this site'
+      : `an object with the fields ${fields.join(', ')}`,
   'known-field': ({ fields }) => `a field that is known here: ${fieldsOf(fields)}`,
   field: ({ field }) => `a field "${field}"`,
   list: ({ most }) => `a list of at most ${thousands(most)}`,

@@ -15,10 +15,10 @@ type BodyHazard = Extract<
 >;
 
 /** Hazards that the tools bring wherever they are used. Controls stand in order: the best first. */
-export const bodyHazards = (_say: Say): Readonly<Record<BodyHazard, HazardWords>> => ({
+export const bodyHazards = (say: Say): Readonly<Record<BodyHazard, HazardWords>> => ({
   silica: {
     name: 'Silica dust',
-    harm: 'Concrete dust holds silica, much of it too fine to see. It scars the lungs for good, and can cause lung cancer. The harm shows years later.',
+    harm: `Concrete dust holds silica, much of it too fine to see. It scars the lungs for good, and can cause lung cancer. The harm shows years later. The US limit over a day is ${say.figure('silica.limit')}, far less than a cloud you can see.`,
     controls: [
       'Choose the method that makes the least dust, and take off no more than has to go.',
       'Put water on the cutting point, or a shroud and extraction with a fine-dust filter on the tool.',
@@ -30,7 +30,7 @@ export const bodyHazards = (_say: Say): Readonly<Record<BodyHazard, HazardWords>
   },
   noise: {
     name: 'Noise',
-    harm: 'Loud tools kill hearing bit by bit. It does not hurt while it happens, and what is lost does not come back. Ears that ring after work are a warning.',
+    harm: `Loud tools kill hearing bit by bit. It does not hurt while it happens, and what is lost does not come back. A day at ${say.figure('noise.niosh-criterion')} is as much as is advised, and a hammer can make ${say.figure('noise.jackhammer')}.`,
     controls: [
       'Choose a quieter method or machine.',
       'Set compressors and engines far off, or behind a screen.',
@@ -63,7 +63,7 @@ export const bodyHazards = (_say: Say): Readonly<Record<BodyHazard, HazardWords>
   },
   'water-injection': {
     name: 'Water jet through the skin',
-    harm: 'A pressure jet can go through skin and boots and drive water and dirt deep inside. The hole looks tiny, and the damage is not. It can cost a limb.',
+    harm: `From about ${say.figure('hazard.water-injection')} a jet can go through skin, and drive water and dirt deep inside. The hole looks tiny, and the damage is not. It can cost a limb.`,
     controls: [
       'Use the lowest pressure that does the job.',
       'Check hoses and couplings before you start, and let the pressure off before you touch the nozzle.',
@@ -78,10 +78,10 @@ export const bodyHazards = (_say: Say): Readonly<Record<BodyHazard, HazardWords>
     controls: [
       'Use electric or air tools. Run no engine indoors or under a roof with walls around it.',
       'Leave the engine outside, away from doors, windows and air inlets, and lead in a hose or a cable.',
-      'Hang an alarm for carbon monoxide where people work.',
+      `Hang an alarm for carbon monoxide where people work. Over a shift the mean must stay below ${say.figure('hazard.co-mean')}.`,
       'No dust mask helps against it. Do not count on one.',
     ],
-    stop: 'Stop at a headache, dizziness or sickness, or when the alarm sounds. Get everybody out into fresh air, and call for help.',
+    stop: `Stop at a headache, dizziness or sickness, when the alarm sounds, or at ${say.figure('hazard.co-ceiling')} even for a moment. Get everybody out into fresh air, and call for help.`,
   },
   electric: {
     name: 'Electric shock',

@@ -7,7 +7,7 @@ type PlaceHazard = Extract<
 >;
 
 /** Hazards that come from the place or from what is used there. Controls stand in order: the best first. */
-export const placeHazards = (_say: Say): Readonly<Record<PlaceHazard, HazardWords>> => ({
+export const placeHazards = (say: Say): Readonly<Record<PlaceHazard, HazardWords>> => ({
   chemicals: {
     name: 'Cleaners and cement',
     harm: 'Strong cleaners and wet cement burn skin and eyes. With cement you may feel it only hours later.',
@@ -54,7 +54,7 @@ export const placeHazards = (_say: Say): Readonly<Record<PlaceHazard, HazardWord
   },
   'wash-water': {
     name: 'Wash water and slurry',
-    harm: 'Water that has run over fresh-cut concrete is strongly alkaline. It burns skin, kills fish, and sets hard in drains.',
+    harm: `Water that has run over fresh-cut concrete is strongly alkaline. It burns skin, kills fish, and sets hard in drains. From ${say.figure('hazard.wash-water-ph')} up it counts as hazardous waste in the US.`,
     controls: [
       'Use less water, or a vacuum that takes it up.',
       'Cover drains, and dam the water in. It must never reach a storm drain, a ditch or a stream.',

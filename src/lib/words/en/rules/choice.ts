@@ -28,7 +28,7 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
   'lifts-coating-then-pits': () =>
     'The coating bridges the low spots, so the teeth of a scarifier can lift it. What lies in the low spots is left for blasting afterwards.',
   'profile-without-bruises': () =>
-    'What is loose would come off with less, and only the finish asks for more roughness. Shotblasting gives it without bruising sound concrete.',
+    'A gentler method would take off all that has to go, and only the finish asks for more roughness. Shotblasting gives it without bruising sound concrete.',
   'steps-up-for-profile': () =>
     'A gentler method would do but for the finish: it would leave the surface too smooth.',
   'deep-or-loose-in-depth': (reason, say) =>

@@ -32,7 +32,7 @@ export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number]
     const needs = amount(reason, 'needs');
     return leaves === null || needs === null
       ? 'would leave the surface too smooth for the finish to grip.'
-      : `would leave the surface too smooth: ${say.csp(leaves)} at best, and the finish needs at least ${say.csp(needs)} to grip.`;
+      : `would leave the surface too smooth: ${say.csp(leaves)} at the roughest, and the finish needs at least ${say.csp(needs)} to grip.`;
   },
   'needs-a-floor': () => 'needs a floor to stand on and room to turn. There is none here.',
   'washing-after-stripping': () =>

@@ -11,7 +11,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'does-the-removal': (reason, say) =>
     saw(reason, 'looseness', 'tight')
       ? 'This cleans and opens the sound concrete, so that the next layer grips it.'
-      : `This takes off what is loose: ${named(reason, 'looseness', looseNames)}, ${named(reason, 'depth', depthNames(say))}.`,
+      : `This takes off ${named(reason, 'looseness', looseNames)}, ${named(reason, 'depth', depthNames(say))}.`,
   'make-safe-first': (reason, say) => {
     const warnings = namedAll(reason, 'warnings', warningNames);
     return warnings.length
@@ -53,7 +53,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'bruised-skin-wash-will-do': (_, say) =>
     `The tool leaves a bruised skin, usually about ${say.figure('depth.bruise')} thick. Frost is rare here and the zone is no larger than ${say.figure('blast.small-area')}, so a thorough wash under pressure will do.`,
   'dust-off': () =>
-    'Dust keeps a repair from sticking, and it harms your lungs. Suck it up; never sweep it dry.',
+    'Dust keeps a repair from sticking, and it harms your lungs. Vacuum it up; never sweep it dry.',
   'wash-everything': () =>
     'A last wash takes the fine dust out of the pores, here and in the zones beside it.',
   'salt-bloom-off': () =>

@@ -19,6 +19,7 @@ export const frameWords = {
   saving: {
     quota: 'The last answer is not saved: this device has no room left. Keep this tab open.',
     unavailable: 'The last answer is not saved: storage did not respond. Keep this tab open.',
+    invalid: 'The last answer is not saved: something in the job could not be read back.',
     newer: 'This job was changed in another tab.',
   },
   again: 'Try again',

@@ -1,0 +1,74 @@
+/** What a page needs to know about versions of the site. */
+export interface Updates {
+  /** Starts the waiting version and reloads this tab. Nothing happens when none waits. */
+  take(): Promise<void>;
+  /** Looks for a new version now, without waiting for the browser to do so. */
+  look(): Promise<void>;
+  stop(): void;
+}
+
+export interface UpdateListener {
+  /** A new version is on the device and waits. It may be called again for a later one. */
+  readonly waits: () => void;
+  /**
+   * Another tab has taken a new version. This tab still runs the old one: load the next page
+   * from the start instead of by the router. Nothing is lost by that, work is saved as it is made.
+   */
+  readonly taken: () => void;
+}
+
+/**
+ * Watches for a new version of the site. It never takes one by itself: `take` is for a button.
+ * Does nothing where the browser has no service workers.
+ * @param reload how to load the tab anew; given by tests
+ */
+export function watchUpdates(
+  { waits, taken }: UpdateListener,
+  reload = () => location.reload(),
+): Updates {
+  const container = typeof navigator === 'undefined' ? undefined : navigator.serviceWorker;
+  if (!container) {
+    const nothing = async () => undefined;
+    return { take: nothing, look: nothing, stop: () => undefined };
+  }
+  const ending = new AbortController();
+  const { signal } = ending;
+  let consented = false;
+  let first = container.controller === null;
+
+  /** A worker that has been installed beside a running one waits; the very first does not. */
+  const follow = (worker: ServiceWorker | null) => {
+    const told = () => {
+      if (worker?.state === 'installed' && container.controller) waits();
+    };
+    worker?.addEventListener('statechange', told, { signal });
+  };
+  void container.ready.then((registration) => {
+    if (signal.aborted) return;
+    if (registration.waiting && container.controller) waits();
+    follow(registration.installing);
+    registration.addEventListener('updatefound', () => follow(registration.installing), { signal });
+  });
+  container.addEventListener(
+    'controllerchange',
+    () => {
+      if (consented) reload();
+      else if (first) first = false;
+      else taken();
+    },
+    { signal },
+  );
+  return {
+    async take() {
+      const waiting = (await container.getRegistration())?.waiting;
+      if (!waiting) return;
+      consented = true;
+      waiting.postMessage('SKIP_WAITING');
+    },
+    async look() {
+      // Offline there is nothing to find.
+      await (await container.getRegistration())?.update().catch(() => undefined);
+    },
+    stop: () => ending.abort(),
+  };
+}

@@ -1,0 +1,39 @@
+import { depthBands } from '$lib/answers/depth';
+import type { DepthBand } from '$lib/answers/questions';
+import type { Margin } from '$lib/advice/zone-advice';
+import type { QuestionsWords, Say } from '$lib/words/types';
+import { methodNames } from './names';
+
+/** A change of one answer in "tick all that apply" is named by its choice, taken away with this before it. */
+const without = 'no ';
+
+/** What would change the advice: the smallest change of one answer, and what it would come to. */
+export function marginSentence(margin: Margin, say: Say, questions: QuestionsWords): string {
+  return `${conditionOf(margin, say, questions)}, ${endingOf(margin)}.`;
+}
+
+function conditionOf(margin: Margin, say: Say, questions: QuestionsWords): string {
+  const { question, from, to, atMm } = margin;
+  const names = questions[question].choices as Readonly<Record<string, { name: string }>>;
+  const name = (choice: string) => `“${names[choice]?.name ?? choice}”`;
+  if (question === 'depth' && atMm !== undefined && to !== 'through')
+    return depthCondition(from as DepthBand, to as DepthBand, atMm, say);
+  if (from.startsWith(without)) return `If ${name(to)} were true as well`;
+  if (to.startsWith(without)) return `If ${name(from)} were not true`;
+  return `If the answer to “${questions[question].ask}” were ${name(to)} instead of ${name(from)}`;
+}
+
+/** Which side the edge itself belongs to differs from edge to edge; both of these hold for all. */
+function depthCondition(from: DepthBand, to: DepthBand, at: number, say: Say): string {
+  const deeper = depthBands.indexOf(to) >= depthBands.indexOf(from);
+  return `If it were ${deeper ? 'more' : 'less'} than ${say.length(at)} deep`;
+}
+
+function endingOf({ verdict, method }: Margin): string {
+  const named = method && methodNames[method];
+  if (verdict === 'stop') return 'the answer would be to stop';
+  if (verdict === 'prepare') return `the method would be ${named ?? 'another'}`;
+  return named
+    ? `something would have to be found out first, and the method would then be ${named}`
+    : 'something would have to be found out first';
+}

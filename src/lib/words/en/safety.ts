@@ -1,0 +1,30 @@
+/** Dust, noise and vibration of a crew's day, in English: one file for each. */
+export { toolWords, type ToolWords } from './safety/tools';
+export {
+  airflowSentence,
+  columnSentence,
+  dutyWords,
+  protectionSentence,
+  respiratorWords,
+  silicaControlWords,
+  silicaRowWords,
+  silicaSentence,
+} from './safety/silica';
+export {
+  boundsWords,
+  hoursLeftSentence,
+  noiseLimitWords,
+  noiseSentence,
+  protectorCautions,
+  protectorSentence,
+  standingWords,
+  unknownNoiseSentence,
+} from './safety/noise';
+export {
+  minutesSentence,
+  sharingSentence,
+  unknownVibrationSentence,
+  vibrationLimitWords,
+  vibrationSentence,
+} from './safety/vibration';
+export { shiftProblemSentence } from './safety/problems';

@@ -1,0 +1,125 @@
+import type { NoiseOfDay, NoiseStanding } from '$lib/safety/noise';
+import type { NoiseLimitId } from '$lib/safety/noise-limits';
+import type { Protector, ProtectorCautionId } from '$lib/safety/protector';
+import type { Bounds, Standing } from '$lib/safety/types';
+import type { Say } from '$lib/words/types';
+import { toolWords } from './tools';
+
+/** The name of each noise limit and what it means to pass it. */
+export const noiseLimitWords = (
+  say: Say,
+): Readonly<Record<NoiseLimitId, { readonly name: string; readonly means: string }>> => ({
+  'osha-action': {
+    name: `US action level, ${say.figure('noise.osha-action')} over ${say.figure('noise.day')}`,
+    means: 'From here employers in general industry must test and protect hearing.',
+  },
+  'osha-limit': {
+    name: `US legal limit (OSHA), ${say.figure('noise.osha-criterion')} over ${say.figure('noise.day')}`,
+    means: 'Past this the law asks for less noise or less time, and protectors.',
+  },
+  niosh: {
+    name: `US recommended limit (NIOSH), ${say.figure('noise.niosh-criterion')} over ${say.figure('noise.day')}`,
+    means: 'Past this hearing is at risk. It is stricter than the law, and closer to the harm.',
+  },
+  'eu-lower': {
+    name: `European lower action value, ${say.figure('noise.eu-lower')} over ${say.figure('noise.day')}`,
+    means: 'From here protectors must be offered, and people told of the risk.',
+  },
+  'eu-upper': {
+    name: `European upper action value, ${say.figure('noise.eu-upper')} over ${say.figure('noise.day')}`,
+    means: 'From here protectors must be worn, and the noise brought down by a plan.',
+  },
+  'eu-limit': {
+    name: `European limit, ${say.figure('noise.eu-limit')} over ${say.figure('noise.day')} at the ear`,
+    means: 'Nobody may pass this, protectors counted in.',
+  },
+});
+
+/** How a day stands to a limit, in a few words that need no colour. */
+export const standingWords: Readonly<Record<Standing, string>> = {
+  over: 'over',
+  'may-be-over': 'may be over',
+  under: 'under',
+  unknown: 'not known',
+};
+
+/** A number with its ends, and "at least" where something unknown comes on top. */
+export function boundsWords(say: Say, { low, high, open }: Bounds, unit: string): string {
+  const end = (value: number) => say.number(value);
+  const [from, to] = [end(low), end(high)];
+  const label = unit === '%' ? unit : ` ${unit}`;
+  if (open)
+    return from === to
+      ? `unknown, at least ${from}${label}`
+      : `unknown, at least ${from} to ${to}${label}`;
+  return from === to ? `${from}${label}` : `${from} to ${to}${label}`;
+}
+
+const round = (bounds: Bounds, step: number): Bounds => ({
+  ...bounds,
+  low: Math.round(bounds.low / step) * step,
+  high: Math.round(bounds.high / step) * step,
+});
+
+/** How much of a limit a day uses up. */
+export function noiseSentence(say: Say, { part, level, standing }: NoiseStanding): string {
+  const percent = boundsWords(
+    say,
+    round({ ...part, low: part.low * 100, high: part.high * 100 }, 1),
+    '%',
+  );
+  const mean = boundsWords(say, round(level, 1), 'dB(A)');
+  switch (standing) {
+    case 'over':
+      return `Over the limit: ${percent} of it is used up. The mean of the day is ${mean}.`;
+    case 'may-be-over':
+      return `It may pass the limit: ${percent} of it is used up. The mean of the day is ${mean}.`;
+    case 'under':
+      return `Under the limit: ${percent} of it is used up. The mean of the day is ${mean}.`;
+    case 'unknown':
+      return `We cannot tell: ${percent} of the limit. Ask the maker for the level at the operator, or have it measured.`;
+  }
+}
+
+/** The tools whose level nobody has published. */
+export function unknownNoiseSentence(say: Say, { unknown }: NoiseOfDay): string | null {
+  if (!unknown.length) return null;
+  const names = say.list(unknown.map((tool) => toolWords[tool].name));
+  return `We found no published level for: ${names}. Type the maker’s figure or a measurement. Until then we show what the other tools give at least, and never a guess.`;
+}
+
+/** The time left before a limit. */
+export function hoursLeftSentence(say: Say, { hoursLeft, standing }: NoiseStanding): string {
+  if (standing === 'over') return 'No time is left today.';
+  if (hoursLeft.open) return 'How much time is left cannot be told until every level is known.';
+  const day = 24;
+  const quarter = (hours: number) => Math.floor(hours * 4) / 4;
+  const [least, most] = [quarter(hoursLeft.low), quarter(hoursLeft.high)];
+  if (least >= day) return 'This mix does not reach the limit in a day.';
+  if (least <= 0) return 'There may be no time left today.';
+  return `After the longest time planned: at the loudest, ${say.hours(least)} more of this mix ${
+    most > least && most < day ? `(at the quietest ${say.hours(most)}) ` : ''
+  }reach the limit.`;
+}
+
+/** What a protector has to do. */
+export function protectorSentence(say: Say, { needed, rating, beyondOne }: Protector): string {
+  if (needed.high <= 0 && !needed.open)
+    return 'No protector is needed for this limit. It does no harm to wear one.';
+  const up = (value: number) => say.number(Math.ceil(value - 1e-9));
+  const open = needed.open ? ' or more: some levels are not known' : '';
+  const label = `Protectors have to take off ${up(needed.high)} dB at the ear${open}. Worn on a site they lose about ${say.figure('noise.rating-derating')} of what the label says, so look for a rating (NRR) of ${up(rating.high)} or more.`;
+  return beyondOne
+    ? `${label} One protector may not do that (the highest is ${say.figure('noise.rating-highest')}): wear plugs and muffs together, and cut the time.`
+    : label;
+}
+
+/** What always goes with a protector. */
+export const protectorCautions: Readonly<Record<ProtectorCautionId, string>> = {
+  'rating-is-laboratory':
+    'The rating on the label was found in a laboratory. Real use gives less, and a bad fit gives nothing.',
+  'fit-it-and-check':
+    'Roll plugs thin, pull the ear up and back, and hold them in until they fill it. Have the fit checked.',
+  'hear-the-warnings': 'Make sure that warnings and machines can still be heard or seen.',
+  'quieter-first': 'A quieter tool or more distance comes before any protector.',
+};
