@@ -103,9 +103,10 @@ export function judgeReadings(
   problems: Problem[],
 ): Finding {
   const { figures } = checks[check];
+  const before = problems.length;
   const values = readReadings(check, result, problems);
   const given = readGiven(check, result, problems);
-  if (!result || result.readings.length === 0)
+  if (values.length === 0 && problems.length === before)
     return { state: 'not-yet-checked', rule: 'nothing-entered', figures };
   const marks = values.map(({ value, row }) => ({
     row,
@@ -148,6 +149,7 @@ function readReadings(check: CheckId, result: CheckResult | undefined, problems:
   }
   const values: { value: Reading; row: number }[] = [];
   typed.forEach((reading, index) => {
+    if (reading === '') return;
     const place = { check, field: 'reading', row: index + 1 } as const;
     if (typeof reading === 'string' && choices.includes(reading))
       values.push({ value: reading, row: index + 1 });

@@ -54,7 +54,7 @@ export const worstOf = (states: readonly ReadyState[]): ReadyState =>
 const hasEntries = (record: ReadinessRecord, check: CheckId): boolean =>
   check === 'pull-off'
     ? (record.pullOff?.tests.length ?? 0) > 0
-    : (record.results[check]?.readings.length ?? 0) > 0;
+    : !!record.results[check]?.readings.some((reading) => reading !== '');
 
 /** Judges one zone: ready only when every check that counts is. */
 export function judgeZone(record: ReadinessRecord, around: ZoneCircumstances): ZoneReadiness {

@@ -1,4 +1,10 @@
-import type { CheckId, GivenId, Plane, RequirementId, Spoiler } from '$lib/answers/readiness-record';
+import type {
+  CheckId,
+  GivenId,
+  Plane,
+  RequirementId,
+  Spoiler,
+} from '$lib/answers/readiness-record';
 import type { CheckSituation } from '$lib/readiness/needs';
 import type {
   NeedRule,

@@ -25,7 +25,8 @@ export const needSentences: Readonly<Record<NeedRule, NeedSentence>> = {
     `${capital(finishOf(why, say))} pulls on what is under it as it hardens and moves. On ${say.figure('pulloff.large-area')} or more, prove that it holds.`,
   'small-if-specified': (_, say) =>
     `On less than ${say.figure('pulloff.large-area')} this is tested where the specification asks for it.`,
-  'thin-if-specified': () => 'Under a thin finish this is tested where the specification asks for it.',
+  'thin-if-specified': () =>
+    'Under a thin finish this is tested where the specification asks for it.',
   'coating-hates-damp': (why, say) => `Water pushes ${finishOf(why, say)} off from below.`,
   'sealer-if-specified': () => 'Some sealers want it dry. The label says so.',
   'film-traps-moisture': () =>

@@ -12,8 +12,10 @@ const stress = (verdict: Verdict, fact: string, say: Say) => say.stress(count(ve
 /** "2 of 5" */
 const share = (verdict: Verdict, say: Say) =>
   `${say.number(count(verdict, 'failed'))} of ${say.number(count(verdict, 'have'))}`;
-const low = (where: string): VerdictSentence => (verdict, say) =>
-  `The mean of the tests that broke ${where} is ${stress(verdict, 'mean', say)}. ${stress(verdict, 'asked', say)} is asked.`;
+const low =
+  (where: string): VerdictSentence =>
+  (verdict, say) =>
+    `The mean of the tests that broke ${where} is ${stress(verdict, 'mean', say)}. ${stress(verdict, 'asked', say)} is asked.`;
 const spoilers: Readonly<Record<string, string>> = {
   rain: 'Rain',
   dust: 'Dust',
