@@ -9,6 +9,7 @@ export const paths = {
   home: () => resolve('/'),
   learn: () => `${resolve('/')}learn/`,
   advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),
+  ready: (zone?: string | null) => inZone(`${resolve('/')}ready/`, zone),
   /** A question, or the advice when the interview has come to its end. */
   place: (place: InterviewPlace, zone?: string | null) =>
     place === 'done' ? paths.advice(zone) : inZone(`${resolve('/')}assess/${place}/`, zone),
