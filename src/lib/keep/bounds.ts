@@ -18,4 +18,6 @@ export const bounds = {
   linkOffered: 2_000,
   /** Largest size of a reader's own value of a figure. */
   ownFigure: 1e9,
+  /** Largest size of a number typed as a result; what is larger is kept as text. */
+  entry: 1e9,
 } as const;

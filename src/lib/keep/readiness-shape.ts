@@ -18,14 +18,15 @@ import { list, name, object, picked, says, unique, within } from './shapes';
 /** A seed is what a 32-bit generator takes. */
 const seedRange = [0, 2 ** 32 - 1] as const;
 
+const entryExpected = { id: 'entry', most: bounds.nameLength } as const;
+
 /**
  * A value as the reader typed it: a number, or the text that could not be read as one. The
  * readiness engine says what is wrong with it; refusing the file for it would lose the rest.
  */
-const entryExpected = says({ id: 'entry', most: bounds.nameLength });
 const entry: v.GenericSchema<Entry, Entry> = v.union(
-  [v.pipe(v.number(entryExpected), v.finite(entryExpected)), name],
-  entryExpected,
+  [within([-bounds.entry, bounds.entry], entryExpected), name],
+  says(entryExpected),
 );
 
 /** The same shape under each of these fields, every one of which may be missing. */

@@ -1,6 +1,7 @@
 import { readQuantity } from '$lib/answers/parse-number';
 import type { Entry } from '$lib/answers/readiness-record';
 import { fromUs, type Convertible, type UnitSystem } from '$lib/answers/units';
+import { bounds } from '$lib/keep/bounds';
 
 /** The kind of number a field takes; `plain` is the same in both systems of units. */
 export type EntryKind = Extract<Convertible, 'MPa' | 'kN' | 'mm' | 'm'> | 'plain';
@@ -15,7 +16,8 @@ const factor = (kind: EntryKind, units: UnitSystem) =>
 export function entryOf(text: string, kind: EntryKind, units: UnitSystem): Entry {
   const plain = text.replace(/[\p{Cc}\u2028-\u202e\u2066-\u2069]+/gu, ' ').trim();
   const value = readQuantity(plain.replace('\u2212', '-'));
-  return typeof value === 'number' ? value * factor(kind, units) : plain.slice(0, longest);
+  const isKept = typeof value === 'number' && Math.abs(value) < bounds.entry / 1000;
+  return isKept ? value * factor(kind, units) : plain.slice(0, longest);
 }
 
 /** An entry as its field shows it. */
