@@ -8,6 +8,7 @@ const inZone = (path: string, zone: string | null | undefined): string =>
 export const paths = {
   home: () => resolve('/'),
   learn: () => `${resolve('/')}learn/`,
+  explainer: (slug: string) => `${resolve('/')}learn/${slug}/`,
   advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),
   ready: (zone?: string | null) => inZone(`${resolve('/')}ready/`, zone),
   /** A question, or the advice when the interview has come to its end. */

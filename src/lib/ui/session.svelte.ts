@@ -6,12 +6,13 @@ import {
   openStore,
   type JobStore,
   type JobSummary,
+  type PutResult,
   type StoredJob,
 } from '$lib/keep/store';
 import { preferences } from './preferences.svelte';
 
 /** How keeping the work is going. Everything but `idle`, `saving` and `saved` is told to the reader. */
-export type Saving = 'idle' | 'saving' | 'saved' | 'newer' | 'quota' | 'unavailable' | 'invalid';
+export type Saving = 'idle' | 'saving' | 'saved' | Exclude<PutResult, { ok: true }>['why'];
 
 export const firstZoneId = 'a';
 const blankJob = (): Job => ({

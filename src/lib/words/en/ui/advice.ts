@@ -1,7 +1,94 @@
+import type { Hold } from '$lib/advice/types';
+import type { Say } from '$lib/words/types';
+
+const atLeast = (from: string) => `from ${from}`;
+
 /** The page with the advice for a zone. */
 export const advicePageWords = {
   title: 'Advice',
   waiting: 'Fetching your answers from this device.',
   noScript:
     'Working out the advice is done in your own browser, and needs JavaScript, which is switched off.',
+  nothing: {
+    title: 'No advice yet',
+    line: 'Answer the questions about your concrete first. Where you cannot tell, “Not sure” is an answer.',
+    start: 'Answer the questions',
+  },
+  missing: (count: number) =>
+    count === 1
+      ? 'One question has no answer yet. It counts as “not sure”.'
+      : `${count} questions have no answer yet. They count as “not sure”.`,
+  answerThem: 'Go on answering',
+  among: (names: string) => `It comes down to ${names}.`,
+  underneath: (name: string) => `Once that is cleared, the method is ${name}.`,
+  beyond: 'No way of preparing the surface helps here.',
+  holds: { stop: 'Why it stops', 'find-out-first': 'What has to be known first' },
+  call: 'Call',
+  ask: 'Who finds out',
+  findOut: 'Find out first',
+  checkToo: 'Check this as well',
+  settles: (from: number, mean: string) =>
+    `Of ${from} ways it can come out, about ${mean} are left once you know.`,
+  steps: 'What to do, in order',
+  stepsCommon: 'What to do in any case, in order',
+  noSteps: 'Do nothing to the concrete until that has been cleared.',
+  why: 'Why',
+  how: 'How',
+  hazards: 'Look out for',
+  reasons: 'Why this way',
+  others: 'Why not another way',
+  wouldDo: 'would do it',
+  out: 'ruled out',
+  target: 'What you are aiming for',
+  targets: {
+    profile: 'Roughness it needs',
+    leaves: 'Roughness this leaves',
+    undecided: 'Depends on what goes on next',
+    bruised: 'Bruised skin',
+    moisture: 'Moisture',
+    behindBar: 'Clear space behind a bar',
+    open: 'Cover it within',
+    atLeast: (length: string) => `${length} at least, and more where the repair has larger stones`,
+  },
+  margins: 'What would change it',
+  marginsNone: 'No single other answer would change it.',
+  marginAt: (question: string, depth: string) => `${question} ${atLeast(depth)}`,
+  marginTo: (question: string, to: string) => `${question}: ${to}`,
+  changed: { prepare: 'then', 'find-out-first': 'then find out first', stop: 'then stop' },
+  outcomes: 'How it can come out',
+  share: (share: string) => `${share} of the possibilities`,
+  assumptions: 'Left open',
+  matters: 'changes the advice',
+  mattersNot: 'makes no difference here',
+  cautions: 'What can hurt you',
+  controls: 'What to do about it, best first',
+  stopWhen: 'Stop when',
+  more: 'Read more',
+  numbers: 'Where the numbers come from',
+  where: 'Where this number comes from',
+  noSource: 'No published source.',
+  limits: 'What to leave to others',
+  print: 'Print this',
+  site: 'Site',
+  zone: 'Zone',
 } as const;
+
+/** A hold names who has to come: called, or asked to find out. */
+export const callOrAsk = ({ verdict }: Hold): string =>
+  verdict === 'stop' ? advicePageWords.call : advicePageWords.ask;
+
+/** The cross-section in words, for those who do not see it. */
+export function sectionWords(
+  say: Say,
+  {
+    element,
+    thickness,
+    depth,
+    state,
+  }: { element?: string; thickness?: number; depth?: string; state?: string },
+): string {
+  const of = `Drawing of the concrete cut through${element ? `: ${element}` : ''}`;
+  const thick = thickness === undefined ? 'thickness not known' : `${say.length(thickness)} thick`;
+  const deep = depth ? `, damage ${depth}` : ', no damage told yet';
+  return `${of}, ${thick}${deep}${state ? `, ${state}` : ''}.`;
+}

@@ -1,0 +1,32 @@
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { adviseZone } from '$lib/advice/advise';
+import { whyNotAsked } from '$lib/advice/relevance';
+import type { Reason } from '$lib/advice/types';
+import type { ZoneAdvice } from '$lib/advice/zone-advice';
+import type { FigureId } from '$shared/figures';
+
+/** The advice as the page shows it: what is left open leaves out questions that are not asked. */
+export function readerAdvice(site: SiteAnswers, zone: ZoneAnswers): ZoneAdvice {
+  const advice = adviseZone(site, zone);
+  const asked = ({ question }: { question: Parameters<typeof whyNotAsked>[0] }) =>
+    whyNotAsked(question, site, zone) === null;
+  return {
+    ...advice,
+    assumptions: advice.assumptions.filter(asked),
+    margins: advice.margins.filter(asked),
+  };
+}
+
+const figuresOf = (reasons: readonly Reason[]): readonly FigureId[] =>
+  reasons.flatMap(({ figures }) => figures ?? []);
+
+/** Every figure the advice leans on, each once, in the order it comes up. */
+export const figuresUsed = (advice: ZoneAdvice): readonly FigureId[] => [
+  ...new Set([
+    ...figuresOf(advice.holds),
+    ...advice.steps.flatMap(({ why }) => figuresOf(why)),
+    ...figuresOf(advice.reasons),
+    ...figuresOf(advice.rejections),
+    ...advice.target.figures,
+  ]),
+];
