@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { figures, rangeOf } from '$shared/figures';
 import { settleTask } from '$lib/safety/tasks';
 import type { ShiftTask } from '$lib/safety/types';
 import {
@@ -55,5 +56,18 @@ describe('hand-arm vibration', () => {
   test('trigger time: 10 m/s2 reaches the action value in 30 minutes and the limit in 2 hours (derived from A(8))', () => {
     expect(triggerMinutes('action', 10)).toBeCloseTo(30, 9);
     expect(triggerMinutes('limit', 10)).toBeCloseTo(120, 9);
+  });
+
+  // HSE's table of common tools, as reported in a university's copy: lowest, typical, highest.
+  test.each([
+    ['vibration.road-breaker', 5, 12, 20],
+    ['vibration.demolition-hammer', 8, 15, 25],
+    ['vibration.hammer-drill', 6, 9, 25],
+    ['vibration.needle-scaler', 5, undefined, 18],
+    ['vibration.angle-grinder', 4, undefined, 8],
+    ['vibration.scabbler', 40, undefined, 40],
+  ] as const)('%s: %d, %s, %d m/s2', (figure, low, typical, high) => {
+    expect(rangeOf(figure)).toEqual([low, high]);
+    expect(figures[figure].typical).toBe(typical);
   });
 });

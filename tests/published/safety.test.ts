@@ -3,6 +3,7 @@ import { allowedHours, dayLevel, noiseRules, partOf } from '$lib/safety/noise-li
 import { noiseOfDay } from '$lib/safety/noise';
 import { ratingFor } from '$lib/safety/protector';
 import { settleTask } from '$lib/safety/tasks';
+import { rangeOf } from '$shared/figures';
 
 /** One unit in the last printed digit of a number. */
 const lastDigit = (printed: string): number => 10 ** -(printed.split('.')[1]?.length ?? 0);
@@ -202,6 +203,20 @@ describe('NIOSH 98-126, Table 1-1 (as reported)', () => {
   test('99 dBA is printed as 18 min 59 s, which its own formula does not give', () => {
     expect(allowedHours('niosh', 99) * 3600).toBeCloseTo((480 * 60) / 2 ** (14 / 3), 6);
     expect(Math.round(allowedHours('niosh', 99) * 3600)).toBe(18 * 60 + 54);
+  });
+});
+
+describe('levels at the operator', () => {
+  // Read in the lists themselves: Ontario's guide to the noise regulation, Appendix D; the OSHA talk of 2003
+  // for the chipping hammer.
+  test.each([
+    ['noise.jackhammer', 100, 115],
+    ['noise.concrete-saw', 97, 103],
+    ['noise.blast-nozzle', 111, 117],
+    ['noise.compressor', 85, 104],
+    ['noise.chipping-hammer', 103, 113],
+  ] as const)('%s from %d to %d dB(A)', (figure, low, high) => {
+    expect(rangeOf(figure)).toEqual([low, high]);
   });
 });
 
