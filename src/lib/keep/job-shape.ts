@@ -42,6 +42,12 @@ const ownFields = Object.fromEntries(
 
 const machine = picked(methodIds, { id: 'names', choices: methodIds });
 
+/** A length or time of the trade, within its own limits. */
+const measured = (limit: FigureId) => {
+  const range = rangeOf(limit);
+  return within(range, { id: 'number', unit: figures[limit].unit, range });
+};
+
 /**
  * Fields that are kept in the file as they are in memory. To add a section to the job, write its
  * shape, name it here, and give it a place in `Job` or `Zone`; reading, writing, the link, the
@@ -57,8 +63,18 @@ export const siteExtras = {
       v.integer(says({ id: 'count', range: rangeOf('limit.crew') })),
     ),
   ),
+  hoursPerDay: v.exactOptional(measured('limit.hours-per-day')),
 };
-export const zoneExtras = { readiness: v.exactOptional(readinessShape) };
+const spot = object({
+  x: measured('limit.spot-place'),
+  y: measured('limit.spot-place'),
+  length: measured('limit.spot-side'),
+  width: measured('limit.spot-side'),
+});
+export const zoneExtras = {
+  patches: v.exactOptional(list(spot, rangeOf('limit.spots')[1])),
+  readiness: v.exactOptional(readinessShape),
+};
 export const jobExtras = { own: v.exactOptional(object(ownFields)) };
 
 const siteShape = object({

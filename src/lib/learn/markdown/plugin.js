@@ -14,7 +14,7 @@ function readLinks() {
   const covered = {};
   for (const file of readdirSync(folder).filter((entry) => entry.endsWith('.md'))) {
     const head = /^---\n([\s\S]*?)\n---\n/.exec(readFileSync(join(folder, file), 'utf8'));
-    const front = (parse(head?.[1] ?? '') ?? {});
+    const front = parse(head?.[1] ?? '') ?? {};
     const slug = basename(file, '.md');
     titles[slug] = String(front.title);
     for (const key of front.covers ?? []) covered[key] = slug;
