@@ -168,7 +168,7 @@ export const weatherPageWords = {
   classes: 'Exposure classes',
   american: 'ACI 318-19',
   european: 'EN 206',
-  classLine: 'The classes ask this of new concrete. A repair that is poured has to meet it too.',
+  classLine: 'What each class asks of new concrete. Ask for it when you pour.',
   saltOpen: 'You have not said whether salt gets on it, so more than one class is possible.',
   saltLink: 'Answer the salt question',
   airNote: (air: string) => `${air} air`,
@@ -186,8 +186,8 @@ export const weatherPageWords = {
   indexLabel: 'Weathering index',
   noRain: 'The file has no rain, so there is no index. The days alone decide.',
   snowUnknown: 'The file has no snow, so all of it counts as rain. The index is an upper limit.',
-  snowLow:
-    'Snow is taken off at a tenth of its depth. In snowy winters that is too much: the rain comes out a sixth too low or so, and in January up to 40% too low. Snow that melts on the concrete is not counted at all.',
+  snowLow: (winter: string, january: string) =>
+    `Snow is taken off at a tenth of its depth. In snowy winters that takes off too much: the rain can come out ${winter} low, in January ${january}. Snow that melts on the concrete is not counted at all.`,
   noWholeYear: (limit: string) =>
     `No year in this file is whole enough to count. A year may miss ${limit}. Choose a longer file, or allow more missing days.`,
   yearsKept: (kept: string, from: string, to: string) =>
@@ -215,7 +215,8 @@ export const weatherPageWords = {
   coldToSeal: 'Too cold to seal cracks',
   month: 'Month',
   coldNights: 'After a night too cold the repair has to be kept warm until it is strong.',
-  figures: 'Figures and where they come from',
+  workerFailed:
+    'The file could not be read on this device. Try again, or answer the two questions instead.',
   note: {
     title: 'From your weather',
     link: 'Work it out from the weather',
