@@ -134,5 +134,6 @@ describe('encodings', () => {
   test('old line ends', () => {
     expect(readFile(text.replaceAll('\n', '\r')).days).toHaveLength(rows.length);
     expect(readFile(text.replaceAll('\n', '\r\n')).days).toHaveLength(rows.length);
+    expect(readFile(text.replace('\n', '\r\n')).days).toHaveLength(rows.length);
   });
 });

@@ -88,12 +88,14 @@ export function fitLayout(table: Table, header: number, roles: Roles): Layout {
       ? { order: 'ymd' as const }
       : findOrder(rows.map((row) => (row[date] ?? '').trim()));
   const order = 'order' in found ? found.order : null;
-  const dated = rows.filter((row) => rowDate(row, roles, order) !== null);
+  // Rows of units or notes stand at the start; what follows them is dated, or is found wanting later.
+  const first = rows.findIndex((row) => rowDate(row, roles, order) !== null);
+  const dated = first > 0 ? rows.slice(first) : rows;
   return {
     header,
     columns,
     roles,
-    ...findUnits(dated.length ? dated : rows, columns, roles),
+    ...findUnits(dated, columns, roles),
     order,
     stations,
     station: stations.length === 1 ? (stations[0] ?? null) : null,

@@ -61,7 +61,8 @@ export function readDays(table: Table, layout: Layout): FileRead {
   if (gap) return fatal(gap);
   const readRow = rowReader(layout);
   const problems: Problem[] = [];
-  const days = new Map<number, { day: Day; row: number }>();
+  const days = new Map<number, Day>();
+  const rowOf = new Map<number, number>();
   const disputed = new Set<number>();
   let [rows, bad, sorted, before, started] = [0, 0, true, -Infinity, false];
   for (let index = layout.header + 1; index < table.length; index += 1) {
@@ -80,11 +81,13 @@ export function readDays(table: Table, layout: Layout): FileRead {
     if (day.at < before) sorted = false;
     before = day.at;
     const known = days.get(day.at);
-    if (!known) days.set(day.at, { day, row: index + 1 });
-    else if (!sameValues(known.day, day)) {
+    if (!known) {
+      days.set(day.at, day);
+      rowOf.set(day.at, index + 1);
+    } else if (!sameValues(known, day)) {
       disputed.add(day.at);
       bad += 1;
-      problems.push({ id: 'same-day-twice', row: index + 1, other: known.row });
+      problems.push({ id: 'same-day-twice', row: index + 1, other: rowOf.get(day.at) ?? 0 });
     }
   }
   if (!rows) return fatal({ id: 'headers-only', row: layout.header + 1 });
@@ -101,10 +104,11 @@ export function readDays(table: Table, layout: Layout): FileRead {
       problems: [{ ...worst, id: 'too-many-bad', count: bad }, ...problems],
     };
   for (const at of disputed) days.delete(at);
-  const inOrder = [...days.values()].map(({ day }) => day).sort((a, b) => a.at - b.at);
+  const inOrder = [...days.values()];
+  if (!sorted) inOrder.sort((a, b) => a.at - b.at);
   if (!inOrder.length)
     return { days: [], rows, problems: [{ id: 'too-many-bad', count: bad }, ...problems] };
-  const odd = findOddities(inOrder, (at) => days.get(at)?.row);
+  const odd = findOddities(inOrder, (at) => rowOf.get(at));
   if (!sorted) odd.push({ id: 'out-of-order' });
   return { days: inOrder, rows, problems: [...problems, ...odd] };
 }

@@ -78,7 +78,9 @@ export function rowReader(layout: Layout): (row: readonly string[], number: numb
       [min, max] = [null, null];
     }
     const day = {
-      ...date,
+      year: date.year,
+      month: date.month,
+      day: date.day,
       at: dayNumber(date),
       min,
       max,

@@ -149,7 +149,7 @@ export const weatherPageWords = {
     'Have a daily weather file of a station near you? Most public weather services hand them out free. Each row is a day, with its lowest and highest temperature, and its rain and snow if you have them.',
   privacy:
     'Your file stays on this device. It is read here, works without a network, and nothing is sent.',
-  choose: 'Weather file (CSV)',
+  choose: 'Choose a weather file (CSV)',
   reading: 'Reading the file',
   cancel: 'Stop reading',
   count: 'Count the days',
@@ -191,7 +191,7 @@ export const weatherPageWords = {
   noWholeYear: (limit: string) =>
     `No year in this file is whole enough to count. A year may miss ${limit}. Choose a longer file, or allow more missing days.`,
   yearsKept: (kept: string, from: string, to: string) =>
-    `${kept} counted, between ${from} and ${to}.`,
+    `Years counted: ${kept}, between ${from} and ${to}.`,
   leftOut: 'Left out',
   noneLeftOut: 'No year is left out.',
   allow: 'Days a year that may be missing',
@@ -217,6 +217,7 @@ export const weatherPageWords = {
   coldNights: 'After a night too cold the repair has to be kept warm until it is strong.',
   workerFailed:
     'The file could not be read on this device. Try again, or answer the two questions instead.',
+  toAnswer: 'Back up to the answer',
   note: {
     title: 'From your weather',
     link: 'Work it out from the weather',
