@@ -35,7 +35,7 @@ export const explained: { readonly [K in Kind]: readonly Explained[K][] } = {
   check: checkIds,
   hold: holdRules,
 };
-export const kinds = ['method', 'hazard'] as Kind[];
+export const kinds = Object.keys(explained) as Kind[];
 
 /** The parts of the library, in the order the index shows them. */
 export const groups = {
