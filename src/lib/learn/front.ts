@@ -3,7 +3,7 @@ import { parse } from 'yaml';
 import { groups, type Group } from './kinds';
 
 /** The three ways of reading the site. */
-export const readerIds = ['works', 'owns', 'explains'] as const;
+const readerIds = ['works', 'owns', 'explains'] as const;
 
 const oneLine = (most: number) =>
   v.pipe(
@@ -25,7 +25,7 @@ const shape = v.strictObject({
 });
 
 /** What stands at the head of an explainer. `covers` holds `kind:id` of everything the page explains. */
-export type Front = v.InferOutput<typeof shape>;
+type Front = v.InferOutput<typeof shape>;
 
 /** An explainer as it lies in `content/explainers/`: its file name without ending, head and text. */
 export interface Explainer {

@@ -11,7 +11,7 @@ const term = v.strictObject({
   see: v.optional(v.string()),
 });
 
-export type Term = v.InferOutput<typeof term>;
+type Term = v.InferOutput<typeof term>;
 export type Glossary = Readonly<Record<string, Term>>;
 
 /**

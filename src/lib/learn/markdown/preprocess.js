@@ -20,7 +20,7 @@ function importOf(tag, file) {
  * @param {string} content
  * @param {string} file
  */
-export function prepareExplainer(content, file) {
+function prepareExplainer(content, file) {
   /** @type {string[]} */
   const seen = [];
   const numbered = content.replace(/<Fig\s+id="([^"]+)"\s*\/>/g, (_, id) => {
