@@ -1,0 +1,41 @@
+import { existsSync } from 'node:fs';
+import { defineConfig } from '@playwright/test';
+
+/** The Chromium to drive: named in CHROMIUM_PATH, the system's, or Playwright's own. */
+const system = '/usr/bin/chromium';
+const executablePath = process.env.CHROMIUM_PATH ?? (existsSync(system) ? system : undefined);
+const port = Number(process.env.PORT ?? 4183);
+
+/** Drives the built site as `npm start` serves it; build it first. */
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../../test-results',
+  fullyParallel: true,
+  workers: 2,
+  timeout: 60_000,
+  reporter: [['list']],
+  use: {
+    baseURL: `http://127.0.0.1:${port}`,
+    locale: 'en-GB',
+    launchOptions: {
+      ...(executablePath && { executablePath }),
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  webServer: {
+    command: 'node --import tsx src/cli/serve.ts',
+    cwd: '../..',
+    env: { PORT: String(port) },
+    url: `http://127.0.0.1:${port}/`,
+    reuseExistingServer: false,
+    timeout: 30_000,
+  },
+});
