@@ -1,5 +1,6 @@
 import carbon from './figures/carbon.json';
 import climate from './figures/climate.json';
+import courses from './figures/courses.json';
 import cracks from './figures/cracks.json';
 import depth from './figures/depth.json';
 import explain from './figures/explain.json';
@@ -31,6 +32,7 @@ export const figureFiles = [
   quantities,
   rates,
   carbon,
+  courses,
   tests,
 ];
 
@@ -49,6 +51,7 @@ const all = {
   ...quantities,
   ...rates,
   ...carbon,
+  ...courses,
   ...explain,
   ...tests,
 };

@@ -1,0 +1,63 @@
+import type { Job, Zone } from '$lib/answers/job';
+import type { RuleId } from '$lib/advice/rules';
+import type { Plan } from './plan';
+
+/** What state a part of the area is in, best first. */
+export const conditionIds = [
+  'sound',
+  'surface',
+  'break-out',
+  'replace',
+  'engineer',
+  'not-known',
+] as const;
+export type ConditionId = (typeof conditionIds)[number];
+
+export interface Conditions {
+  /** m2 by condition, of the zones whose area is known. */
+  readonly area: Readonly<Record<ConditionId, number>>;
+  /** Part of the known area, 0 to 1, by condition. */
+  readonly share: Readonly<Record<ConditionId, number>>;
+  /** m2 */
+  readonly known: number;
+  /** Zones without an area: they are in no share. */
+  readonly unmeasured: readonly string[];
+  readonly of: Readonly<Record<string, ConditionId>>;
+}
+
+const fullDepth: readonly RuleId[] = ['full-depth', 'through'];
+
+/** Puts every zone of a planned job in its condition and adds up the areas. */
+export function conditionsOf(job: Job, plan: Plan): Conditions {
+  const area = Object.fromEntries(conditionIds.map((id) => [id, 0])) as Record<ConditionId, number>;
+  const of: Record<string, ConditionId> = {};
+  const unmeasured: string[] = [];
+  for (const zone of job.zones) {
+    const condition = conditionOf(zone, plan);
+    of[zone.id] = condition;
+    const size = zone.answers.area;
+    if (size === undefined || size === 'unknown') unmeasured.push(zone.id);
+    else area[condition] += size;
+  }
+  const known = conditionIds.reduce((total, id) => total + area[id], 0);
+  const share = Object.fromEntries(
+    conditionIds.map((id) => [id, known ? area[id] / known : 0]),
+  ) as Record<ConditionId, number>;
+  return { area, share, known, unmeasured, of };
+}
+
+function conditionOf(zone: Zone, plan: Plan): ConditionId {
+  const planned = plan.zones.find(({ id }) => id === zone.id);
+  if (planned) {
+    if (planned.method === 'break-out') return 'break-out';
+    const { looseness } = zone.answers;
+    const firm = looseness?.length === 1 && looseness[0] === 'tight';
+    return firm ? 'sound' : 'surface';
+  }
+  const held = plan.held.find(({ id }) => id === zone.id);
+  if (!held || held.verdict !== 'stop') return 'not-known';
+  const engineer = held.holds.some(
+    ({ rule, verdict }) => verdict === 'stop' && !fullDepth.includes(rule),
+  );
+  return engineer ? 'engineer' : 'replace';
+}
