@@ -12,6 +12,8 @@ import {
   type Polygon,
 } from '$lib/drawing/points';
 import { randomFrom } from '$lib/drawing/random';
+import { bodyStones } from '$lib/drawing/section/body';
+import { frameOf } from '$lib/drawing/section/frame';
 import { sceneOf } from '$lib/drawing/section/scene';
 import { sectionState } from '$lib/drawing/section/state';
 import { roundLength, ticks } from '$lib/drawing/section/ruler';
@@ -198,18 +200,20 @@ describe('ruler', () => {
   });
 });
 
+const draw = (...answers: Parameters<typeof sectionState>) => {
+  const state = sectionState(...answers);
+  return sceneOf(state, 'metric', bodyStones(frameOf(state.element, state.thickness)));
+};
+
 describe('cross-section', () => {
   it('draws every depth and thickness the questions allow', () => {
     for (const thickness of [30, 75, 300, 2000])
       for (const depth of [0, 0.1, 1, 6.4, 29, 1000])
         for (const element of choicesOf('element')) {
-          const scene = sceneOf(
-            sectionState(
-              { element: [element], thickness },
-              { depth, steel: ['corroded'], looseness: ['rotten'], cracks: ['crumbling'] },
-              { behindBar: 19, leaves: [7, 10] },
-            ),
-            'metric',
+          const scene = draw(
+            { element: [element], thickness },
+            { depth, steel: ['corroded'], looseness: ['rotten'], cracks: ['crumbling'] },
+            { behindBar: 19, leaves: [7, 10] },
           );
           const paths = [
             ...scene.layers.flatMap(({ marks }) => marks),
@@ -223,8 +227,8 @@ describe('cross-section', () => {
 
   it('shows the range of a depth that is not settled, and a tight hollow as empty', () => {
     const marks = (zone: Parameters<typeof sectionState>[1]) =>
-      sceneOf(sectionState({ element: ['slab'], thickness: 100 }, zone), 'metric').layers.flatMap(
-        (layer) => layer.marks.map(([ink]) => ink),
+      draw({ element: ['slab'], thickness: 100 }, zone).layers.flatMap((layer) =>
+        layer.marks.map(([ink]) => ink),
       );
     expect(marks({ depth: ['6-to-20', '20-to-50'] })).toContain('crayon-open');
     expect(marks({ depth: ['6-to-20', '20-to-50'] })).not.toContain('crayon');

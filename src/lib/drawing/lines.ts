@@ -4,12 +4,13 @@ import { randomFrom } from './random';
 
 /**
  * Peak-to-valley height in mm with which a concrete surface profile is drawn.
- * Only the top of the scale has a published height (CSP 10); the steps below it are spread
- * evenly, which is good enough to tell them apart in a drawing and is used for nothing else.
+ * Only the top of the scale has a published height (CSP 10). Below it the height is let fall
+ * with the square of the step, so that CSP 1 is as good as smooth: an assumption of the drawing,
+ * to tell the steps apart, and used for nothing else.
  */
 export function amplitudeOf(profile: number): number {
   const [, roughest] = rangeOf('csp.scale');
-  return (valueOf('csp.10-amplitude') * profile) / roughest;
+  return valueOf('csp.10-amplitude') * (profile / roughest) ** 2;
 }
 
 /**

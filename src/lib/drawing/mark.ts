@@ -11,6 +11,8 @@ export type Ink =
   | 'form'
   /** Solid ink. */
   | 'solid'
+  /** Darkness whatever the scheme: an open gap, oil. Outlined in ink. */
+  | 'dark'
   /** A quiet tone. */
   | 'tone'
   /** Concrete that will not hold. Always drawn together with `hatch`. */

@@ -17,10 +17,10 @@ const skin = (thick: number, end: number): Drawing => [
 const oil = (): Drawing => [
   ...slab(61),
   [
-    'solid',
+    'dark',
     'M22 42C30 38.5 84 38.5 94 42C88 50 80 47 74 56C69 49 62 52 57 64C52 50 46 53 41 50C35 47 28 49 22 42z',
   ],
-  ['solid', dropPath([58, 20], 1.3) + dropPath([58, 33], 0.8)],
+  ['dark', dropPath([58, 20], 1.3) + dropPath([58, 33], 0.8)],
   ['form', 'M44-2H72V5C68 10 62 6 58 11C54 6 48 10 44 5z'],
 ];
 

@@ -163,7 +163,7 @@ export const stripCoating = (): Drawing => [
 /** The head of a hammer on a crack's edge, and the edge that gives. */
 export const tapCrack = (): Drawing => [
   ...soundFace(38),
-  ['solid', 'M66 46l-4 7 3 6-4 7 1 6h1l1-6 4-7-3-6 5-7z'],
+  ['dark', 'M66 46l-4 7 3 6-4 7 1 6h1l1-6 4-7-3-6 5-7z'],
   ...unsound(
     [
       [68, 46],

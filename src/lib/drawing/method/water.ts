@@ -85,7 +85,7 @@ export const finalWash = (): Drawing => [
 
 export const degrease = (): Drawing => [
   ...soundFace(14),
-  ['solid', 'M70 46C76 44 104 44 112 46C104 54 96 51 91 60C86 52 78 53 70 46z'],
+  ['dark', 'M70 46C76 44 104 44 112 46C104 54 96 51 91 60C86 52 78 53 70 46z'],
   [
     'form',
     [

@@ -4,9 +4,8 @@ import type { Drawing } from '$lib/drawing/mark';
 import type { Point } from '$lib/drawing/points';
 import { reach, type Frame } from './frame';
 
-/** Where the crack starts on the face. */
-export const crackAt = (frame: Frame): number =>
-  frame.length * (frame.element === 'steps' ? 0.44 : 0.67);
+/** Where the crack starts on the face: clear of the lens. */
+export const crackAt = (frame: Frame): number => frame.length * 0.36;
 
 /**
  * A crack from the face into the concrete.
@@ -28,7 +27,7 @@ export function crackMarks(frame: Frame, cracks: Cracks | null, start: number): 
         into,
       ]),
   ];
-  const gap: Drawing = [['solid', frame.path(wedge, true)]];
+  const gap: Drawing = [['dark', frame.path(wedge, true)]];
   if (cracks === 'open') return gap;
   if (cracks === 'crumbling') {
     const edge: Point[] = [

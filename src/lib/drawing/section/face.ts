@@ -22,7 +22,7 @@ export function foundFace(
   seed: number,
 ): readonly Point[] {
   const [, roughest] = texture ? rangeOf(found[texture]) : [0, 1];
-  const height = roughness(texture === 'pitted' ? roughest : roughest / 2, scale);
+  const height = roughness(roughest, scale);
   return roughLine([from, height * 0.2], [to, height * 0.2], height, Math.max(4, height), seed);
 }
 

@@ -2,7 +2,7 @@ import type { UnitSystem } from '$lib/answers/units';
 import type { Drawing } from '$lib/drawing/mark';
 import type { Point } from '$lib/drawing/points';
 import type { Stone } from '$lib/drawing/stones';
-import { bodyMarks, bodyStones, edgeMarks, nosing } from './body';
+import { bodyMarks, edgeMarks, nosing } from './body';
 import { crackAt, crackMarks } from './crack';
 import { damageMarks, type Damage } from './damage';
 import { foundFace, leftFloor } from './face';
@@ -61,8 +61,11 @@ function clearStones(
   });
 }
 
-/** Draws what is known. */
-export function sceneOf(state: SectionState, units: UnitSystem): Scene {
+/**
+ * Draws what is known.
+ * @param stones of the whole concrete, from `bodyStones`
+ */
+export function sceneOf(state: SectionState, units: UnitSystem, stones: readonly Stone[]): Scene {
   const frame = frameOf(state.element, state.thickness);
   const { scale, length } = frame;
   const [from, to] = zoneOf(frame);
@@ -102,14 +105,14 @@ export function sceneOf(state: SectionState, units: UnitSystem): Scene {
     ? [foundFace(-6, from, state.texture, scale, 11), foundFace(to, end, state.texture, scale, 13)]
     : [foundFace(-6, end, state.texture, scale, 11)];
   const cracked = state.cracks !== null && state.cracks !== 'none';
-  const stones = clearStones(frame, bodyStones(frame), damage, bars, cracked, behind);
+  const clear = clearStones(frame, stones, damage, bars, cracked, behind);
   const hollow = state.looseness === 'tight' && shown > 4;
   const certain = least >= most;
   const marks = ticks(state.thickness, scale, units);
   return {
     frame,
     layers: [
-      { id: 'body', marks: bodyMarks(frame, stones) },
+      { id: 'body', marks: bodyMarks(frame, clear) },
       { id: 'edges', marks: edgeMarks(frame, state.thicknessKnown) },
       { id: 'damage', marks: damage ? damageMarks(frame, damage) : [] },
       { id: 'crack', marks: crackMarks(frame, state.cracks, hollow ? shown : 0) },

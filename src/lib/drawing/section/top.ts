@@ -45,8 +45,8 @@ function skin(frame: Frame, end: number, thick: number, curls: boolean): Mark[] 
 }
 
 const oil: Drawing = [
-  ['solid', 'M-24 0C-14-4 16-4 24 0C20 7 14 5 10 13C6 6 2 9-2 20C-6 8-10 10-13 6C-17 4-21 5-24 0z'],
-  ['solid', dropPath([0, -14], 1.1)],
+  ['dark', 'M-24 0C-14-4 16-4 24 0C20 7 14 5 10 13C6 6 2 9-2 20C-6 8-10 10-13 6C-17 4-21 5-24 0z'],
+  ['dark', dropPath([0, -14], 1.1)],
 ];
 
 const bloom: Drawing = [
@@ -86,7 +86,7 @@ export function topMarks(
   const { length } = frame;
   // On steps they keep to the lower tread, clear of the zone.
   const stepped = frame.element === 'steps' ? drop : 0;
-  const end = Math.min(length * 0.36, clear);
+  const end = Math.min(length * 0.24, clear);
   return [
     ...(has('thick-coating') ? skin(frame, end, thick, false) : []),
     ...(has('rubbery-coating') ? skin(frame, end, Math.min(thick, 6), true) : []),
