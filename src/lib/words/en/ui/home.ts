@@ -2,6 +2,8 @@
 export const homeWords = {
   title: 'What to do with damaged concrete before you repair it',
   lead: 'Most repairs that fail, fail at the surface under them. Answer a few questions about what is in front of you. You get the way to prepare it, the steps in order, what can hurt you, and how to tell that it is ready.',
+  drawing:
+    'Drawing of a slab cut through: broken concrete on top, and a line where sound concrete begins.',
   start: 'Start with your concrete',
   resume: 'Go on with your job',
   fresh: 'Start a new job',
