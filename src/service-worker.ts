@@ -55,7 +55,15 @@ async function answer(request: Request): Promise<Response> {
   }
 }
 
-worker.addEventListener('install', (event) => event.waitUntil(fill()));
+worker.addEventListener('install', (event) =>
+  event.waitUntil(
+    fill().catch(async (error: unknown) => {
+      // Half a version is of no use to anybody; the one before goes on.
+      await caches.delete(cacheName);
+      throw error;
+    }),
+  ),
+);
 worker.addEventListener('activate', (event) =>
   event.waitUntil(removeOld().then(() => worker.clients.claim())),
 );

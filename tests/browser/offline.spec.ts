@@ -1,0 +1,136 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { expect, test, type Page } from '@playwright/test';
+import sirv from 'sirv';
+
+/** The built site served from a folder that can be changed to a new version in the middle. */
+const build = fileURLToPath(new URL('../../build', import.meta.url));
+let folder: string;
+let server: Server;
+let site: string;
+
+test.beforeEach(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'site-'));
+  cpSync(build, folder, { recursive: true });
+  const files = sirv(folder, { dev: true });
+  server = createServer((request, response) =>
+    files(request, response, () => {
+      response.statusCode = 404;
+      response.end('not here');
+    }),
+  );
+  await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
+  site = `http://127.0.0.1:${(server.address() as { port: number }).port}`;
+});
+test.afterEach(async () => {
+  server.closeAllConnections();
+  await new Promise((closed) => server.close(closed));
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** Puts another version of the site in place of the one that is served. */
+function publish(version: string): void {
+  const change = (name: string, edit: (text: string) => string) =>
+    writeFileSync(join(folder, name), edit(readFileSync(join(folder, name), 'utf8')));
+  const now = (
+    JSON.parse(readFileSync(join(folder, '_app/version.json'), 'utf8')) as { version: string }
+  ).version;
+  change('service-worker.js', (text) => text.replaceAll(now, version));
+  change('_app/version.json', (text) => text.replace(now, version));
+  change('index.html', (text) =>
+    text.replace('<head>', `<head><meta name="edition" content="${version}">`),
+  );
+}
+
+/** Waits until the whole site is on the device and this page is served from there. */
+const kept = (page: Page) =>
+  page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated', undefined, {
+    timeout: 60_000,
+  });
+/** What the workers are at: the one that installs, the one that waits, the one that runs. */
+const states = (page: Page) =>
+  page.evaluate(async () => {
+    const { installing, waiting, active } = await navigator.serviceWorker.ready;
+    return [installing, waiting, active].map((worker) => worker?.state ?? null);
+  });
+const slowly = { timeout: 60_000 };
+const edition = (page: Page) =>
+  page.evaluate(
+    () => document.querySelector('meta[name=edition]')?.getAttribute('content') ?? null,
+  );
+const caches = (page: Page) => page.evaluate(() => globalThis.caches.keys());
+
+test('after one visit every page opens without a network', async ({ page, context }) => {
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  await page.goto(site);
+  await kept(page);
+  await context.setOffline(true);
+  server.closeAllConnections();
+  await new Promise((closed) => server.close(closed));
+  const paths = await page.evaluate(async () => {
+    const [name] = await globalThis.caches.keys();
+    const keys = await (await globalThis.caches.open(name ?? '')).keys();
+    return keys.map(({ url }) => new URL(url).pathname).filter((path) => path.endsWith('/'));
+  });
+  expect(paths.length).toBeGreaterThan(20);
+  for (const path of paths) {
+    const answer = await page.goto(site + path);
+    expect(answer?.status(), path).toBe(200);
+    await expect(page.getByRole('heading', { level: 1 }), path).toBeVisible();
+  }
+  // A link somebody typed without the last slash, with something to say behind the question mark.
+  await page.goto(`${site}/assess/depth?zone=a`);
+  expect(new URL(page.url()).pathname).toBe('/assess/depth/');
+  const lost = await page.goto(`${site}/no/such/page/`);
+  expect(lost?.status()).toBe(404);
+  expect(complaints).toEqual([]);
+  console.log(`${paths.length} pages opened with the network off`);
+});
+
+test('a new version waits until it is taken, and old ones are removed', async ({
+  page,
+  context,
+}) => {
+  await page.goto(site);
+  await kept(page);
+  const [first] = await caches(page);
+  publish('second-version');
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  await expect.poll(() => states(page), slowly).toEqual([null, 'installed', 'activated']);
+  // It is here and it waits: reloading and going on does not start it.
+  await page.reload();
+  expect(await edition(page)).toBeNull();
+  expect((await caches(page)).sort()).toEqual([first, 'down-to-sound second-version'].sort());
+  const other = await context.newPage();
+  await other.goto(`${site}/learn/`);
+
+  await page.evaluate(async () => {
+    const changed = new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+    );
+    (await navigator.serviceWorker.ready).waiting?.postMessage('SKIP_WAITING');
+    await changed;
+  });
+  await page.reload();
+  expect(await edition(page)).toBe('second-version');
+  await expect.poll(() => caches(page)).toEqual(['down-to-sound second-version']);
+});
+
+test('a version that does not arrive whole is not kept', async ({ page, context }) => {
+  await page.goto(site);
+  await kept(page);
+  const whole = await caches(page);
+  publish('broken-version');
+  rmSync(join(folder, 'job.schema.json'));
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update().catch(() => null));
+  await expect.poll(() => states(page), slowly).toEqual([null, null, 'activated']);
+  expect(await caches(page)).toEqual(whole);
+  await context.setOffline(true);
+  await page.reload();
+  expect(await edition(page)).toBeNull();
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+});
