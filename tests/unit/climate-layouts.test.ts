@@ -132,3 +132,15 @@ test('in tenths -99 is a frost of 9.9 C, not a missing day', () => {
   const { days: read } = readFile('date,tmin (0.1 C),tmax (0.1 C)\n2001-01-01,-99,4');
   expect(read[0]?.min).toBeCloseTo(-9.9, 9);
 });
+
+test.each([
+  ['mm', 10],
+  ['mm', 5],
+  ['cm', 2],
+  ['cm', 1],
+  ['cm', 0.5],
+])('snow without a unit is taken for %s when it is %s times its water', (unit, ratio) => {
+  const rows = days.map((d) => [isoDate(d), d.min, d.max, d.rain, 2.5 * ratio].join(','));
+  const { layout } = readFile(['date,tmin (C),tmax (C),prcp (mm),snow', ...rows].join('\n'));
+  expect(layout?.units.snow).toBe(unit);
+});

@@ -172,6 +172,18 @@ describe('winter rain and the index', () => {
     expect(weather.weathering).toBe('severe');
   });
 
+  test('snow in a wrong unit never takes off the rain of days without snow', () => {
+    const weather = readWeather(
+      inventDays(2001, 2003, ({ month }) =>
+        month <= 2
+          ? { min: -2, max: 4, rain: 3, snow: month === 1 ? 2000 : 0 }
+          : { min: 8, max: 18, rain: 3, snow: 0 },
+      ),
+    );
+    // Between 1 January and 28 February: January is all snow, February 28 days of 3 mm.
+    expect(weather.winterRain).toBeCloseTo(84, 9);
+  });
+
   test('a file without precipitation has no index, and is judged by its days', () => {
     const weather = readWeather(inventDays(2001, 2003, wave));
     expect(weather).toMatchObject({

@@ -16,24 +16,22 @@ export function splitYears(days: readonly Day[], start: number): Map<number, Day
   return years;
 }
 
-/** Rain between the frosts of one year, mm; null where too many of those days lack it. */
+/**
+ * Rain between the frosts of one year, mm; null where too many of those days lack it.
+ * The snow rule is kept to each day: light snow, or a wrong unit of snow, never takes off the rain of another.
+ */
 function winterRain(
   days: readonly Day[],
   inWinter: (day: MonthDay) => boolean,
   own?: OwnFigures,
 ): number | null {
-  let [precipitation, snow, missing] = [0, 0, 0];
+  let [rain, missing] = [0, 0];
   for (const day of days) {
     if (!inWinter(day)) continue;
     if (day.rain === null) missing += 1;
-    else {
-      precipitation += day.rain;
-      snow += day.snow ?? 0;
-    }
+    else rain += rainWithoutSnow(day.rain, day.snow ?? 0, own);
   }
-  return missing > valueOf('weather.missing-days', own)
-    ? null
-    : rainWithoutSnow(precipitation, snow, own);
+  return missing > valueOf('weather.missing-days', own) ? null : rain;
 }
 
 /** Counts one year, and judges whether it is whole enough to count. */

@@ -13,8 +13,8 @@ const marks = {
   hottestF: 140,
   /** Rain of the wettest day: below this, with temperatures in F, it is in inches. */
   wettestDayInches: 20,
-  /** Fresh snow is about ten times as deep as its water; in cm the number is about as large as the mm of water. */
-  snowToWater: 4,
+  /** Fresh snow is about ten times as deep as its water; in cm the number is about as large: the middle is the root of ten. */
+  snowToWater: Math.sqrt(10),
 } as const;
 
 function* numbers(rows: Table, column: number | undefined): Generator<number> {
