@@ -1,22 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { choicesOf } from '$lib/answers/questions';
 import { amplitudeOf, roughLine } from '$lib/drawing/lines';
 import {
-  distanceToSides,
+  depthInside,
   hatch,
-  isInside,
   pathOf,
   rectangle,
+  sidesOf,
   type Point,
   type Polygon,
 } from '$lib/drawing/points';
 import { randomFrom } from '$lib/drawing/random';
-import { bodyStones } from '$lib/drawing/section/body';
-import { frameOf } from '$lib/drawing/section/frame';
-import { sceneOf } from '$lib/drawing/section/scene';
-import { sectionState } from '$lib/drawing/section/state';
-import { roundLength, ticks } from '$lib/drawing/section/ruler';
 import { packStones, strewSand } from '$lib/drawing/stones';
 
 const step: Polygon = [
@@ -28,6 +22,28 @@ const step: Polygon = [
   [0, 90],
 ];
 const seeds = fc.integer({ min: 1, max: 1_000_000 });
+
+/** Whether a point lies inside a polygon (even-odd rule): the reference the drawing's own is held against. */
+const isInside = ([x, y]: Point, polygon: Polygon): boolean =>
+  sidesOf(polygon).filter(
+    ([[x1, y1], [x2, y2]]) => y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1),
+  ).length %
+    2 ===
+  1;
+
+/** Distance from a point to the nearest side of a polygon. */
+function distanceToSides([x, y]: Point, polygon: Polygon): number {
+  let nearest = Infinity;
+  for (const [[x1, y1], [x2, y2]] of sidesOf(polygon)) {
+    const along = [x2 - x1, y2 - y1] as const;
+    const length = along[0] ** 2 + along[1] ** 2;
+    const share = length
+      ? Math.min(1, Math.max(0, ((x - x1) * along[0] + (y - y1) * along[1]) / length))
+      : 0;
+    nearest = Math.min(nearest, Math.hypot(x - x1 - share * along[0], y - y1 - share * along[1]));
+  }
+  return nearest;
+}
 
 /** Absolute points of a path of `M` and `l` with relative numbers. */
 function pointsIn(path: string): Point[] {
@@ -103,6 +119,20 @@ describe('stones', () => {
   });
 });
 
+describe('depth inside', () => {
+  it('agrees with the distance to the sides, and is negative outside', () => {
+    const depth = depthInside(step);
+    const coordinate = fc.double({ min: -20, max: 140, noNaN: true });
+    fc.assert(
+      fc.property(coordinate, coordinate, (x, y) => {
+        if (isInside([x, y], step))
+          expect(depth([x, y])).toBeCloseTo(distanceToSides([x, y], step));
+        else expect(depth([x, y])).toBe(-1);
+      }),
+    );
+  });
+});
+
 describe('lines', () => {
   it('are rough by the height asked for, and end where they should', () => {
     fc.assert(
@@ -167,74 +197,5 @@ describe('chance', () => {
     expect(Math.max(...drawn)).toBeLessThan(1);
     // Mean of an even spread is 1/2, its standard error here 0.0046.
     expect(drawn.reduce((sum, each) => sum + each) / drawn.length).toBeCloseTo(0.5, 1);
-  });
-});
-
-describe('ruler', () => {
-  it('numbers round lengths of the reader’s system', () => {
-    const metric = ticks(100, 1.5, 'metric').filter(({ label }) => label);
-    expect(metric.map(({ label }) => label)).toEqual(['0', '20', '40', '60', '80', '100']);
-    // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959).
-    const us = ticks(101.6, 1.5, 'us').filter(({ label }) => label);
-    expect(us.map(({ at }) => at)).toEqual(
-      [0, 25.4, 50.8, 76.2, 101.6].map((at) => expect.closeTo(at, 6)),
-    );
-    expect(us.map(({ label }) => label)).toEqual(['0', '1', '2', '3', '4']);
-  });
-
-  it('keeps ticks and numbers apart at any thickness', () => {
-    for (const units of ['metric', 'us'] as const)
-      for (let thickness = 30; thickness <= 2000; thickness += 35) {
-        const scale = 150 / thickness;
-        const all = ticks(thickness, scale, units);
-        const numbered = all.filter(({ label }) => label !== null);
-        expect(((all[1]?.at ?? 0) - 0) * scale).toBeGreaterThanOrEqual(7 - 1e-9);
-        expect(numbered.length).toBeGreaterThan(1);
-        expect((numbered[1]?.at ?? 0) * scale).toBeGreaterThan(14);
-      }
-  });
-
-  it('finds the next round length up', () => {
-    expect(roundLength(3, 'metric')).toBe(5);
-    expect(roundLength(3, 'us')).toBeCloseTo(3.175);
-  });
-});
-
-const draw = (...answers: Parameters<typeof sectionState>) => {
-  const state = sectionState(...answers);
-  return sceneOf(state, 'metric', bodyStones(frameOf(state.element, state.thickness)));
-};
-
-describe('cross-section', () => {
-  it('draws every depth and thickness the questions allow', () => {
-    for (const thickness of [30, 75, 300, 2000])
-      for (const depth of [0, 0.1, 1, 6.4, 29, 1000])
-        for (const element of choicesOf('element')) {
-          const scene = draw(
-            { element: [element], thickness },
-            { depth, steel: ['corroded'], looseness: ['rotten'], cracks: ['crumbling'] },
-            { behindBar: 19, leaves: [7, 10] },
-          );
-          const paths = [
-            ...scene.layers.flatMap(({ marks }) => marks),
-            ...(scene.lens?.inside ?? []),
-          ]
-            .map(([, path]) => path)
-            .join('');
-          expect(paths).not.toMatch(/NaN|Infinity|undefined/);
-        }
-  });
-
-  it('shows the range of a depth that is not settled, and a tight hollow as empty', () => {
-    const marks = (zone: Parameters<typeof sectionState>[1]) =>
-      draw({ element: ['slab'], thickness: 100 }, zone).layers.flatMap((layer) =>
-        layer.marks.map(([ink]) => ink),
-      );
-    expect(marks({ depth: ['6-to-20', '20-to-50'] })).toContain('crayon-open');
-    expect(marks({ depth: ['6-to-20', '20-to-50'] })).not.toContain('crayon');
-    expect(marks({ depth: 30 })).toContain('crayon');
-    expect(marks({ depth: 30 })).toContain('wash');
-    expect(marks({ depth: 30, looseness: ['tight'] })).not.toContain('wash');
-    expect(marks({})).not.toContain('crayon');
   });
 });

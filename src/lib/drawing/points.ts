@@ -49,26 +49,28 @@ export const rectangle = (left: number, top: number, right: number, bottom: numb
 export const sidesOf = (polygon: Polygon): readonly (readonly [Point, Point])[] =>
   polygon.map((corner, index) => [corner, polygon[(index + 1) % polygon.length] ?? corner]);
 
-/** Whether a point lies inside a polygon (even-odd rule). */
-export const isInside = ([x, y]: Point, polygon: Polygon): boolean =>
-  sidesOf(polygon).filter(
-    ([[x1, y1], [x2, y2]]) => y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1),
-  ).length %
-    2 ===
-  1;
-
-/** Distance from a point to the nearest side of a polygon. */
-export function distanceToSides([x, y]: Point, polygon: Polygon): number {
-  let nearest = Infinity;
-  for (const [[x1, y1], [x2, y2]] of sidesOf(polygon)) {
-    const along = [x2 - x1, y2 - y1] as const;
-    const length = along[0] ** 2 + along[1] ** 2;
-    const share = length
-      ? Math.min(1, Math.max(0, ((x - x1) * along[0] + (y - y1) * along[1]) / length))
-      : 0;
-    nearest = Math.min(nearest, Math.hypot(x - x1 - share * along[0], y - y1 - share * along[1]));
-  }
-  return nearest;
+/**
+ * How far inside a polygon a point lies, for many points of one polygon: the distance to the
+ * nearest side, or a negative number outside. The
+ * sides are worked out once.
+ */
+export function depthInside(polygon: Polygon): (point: Point) => number {
+  const sides = sidesOf(polygon);
+  return ([x, y]) => {
+    let inside = false;
+    let nearest = Infinity;
+    for (const [[x1, y1], [x2, y2]] of sides) {
+      const dx = x2 - x1;
+      const dy = y2 - y1;
+      if (y1 > y !== y2 > y && x < x1 + ((y - y1) / dy) * dx) inside = !inside;
+      const length = dx * dx + dy * dy;
+      const share = length ? Math.min(1, Math.max(0, ((x - x1) * dx + (y - y1) * dy) / length)) : 0;
+      const ax = x - x1 - share * dx;
+      const ay = y - y1 - share * dy;
+      nearest = Math.min(nearest, ax * ax + ay * ay);
+    }
+    return inside ? Math.sqrt(nearest) : -1;
+  };
 }
 
 /** Left, top, right and bottom of a polygon. */

@@ -1,4 +1,4 @@
-import { boundsOf, distanceToSides, isInside, type Point, type Polygon } from './points';
+import { boundsOf, depthInside, type Point, type Polygon } from './points';
 import { randomFrom, type Random } from './random';
 
 /** A piece of aggregate: everything of it lies within `radius` of `centre`. */
@@ -45,6 +45,7 @@ export function packStones(field: Polygon, packing: Packing): readonly Stone[] {
   const { seed, radii, gap = 1, tries = 160 } = packing;
   const next = randomFrom(seed);
   const [left, top, right, bottom] = boundsOf(field);
+  const depth = depthInside(field);
   const placed: Stone[] = [];
   for (let turn = 0; turn < tries; turn++) {
     // Sizes fall quickly from the largest to many small ones.
@@ -52,8 +53,7 @@ export function packStones(field: Polygon, packing: Packing): readonly Stone[] {
     const centre: Point = [left + next() * (right - left), top + next() * (bottom - top)];
     const clear = radius + gap;
     const fits =
-      isInside(centre, field) &&
-      distanceToSides(centre, field) >= clear &&
+      depth(centre) >= clear &&
       placed.every(
         (other) =>
           Math.hypot(centre[0] - other.centre[0], centre[1] - other.centre[1]) >=
@@ -72,14 +72,14 @@ export function strewSand(
   count: number,
 ): readonly Point[] {
   const next = randomFrom(seed);
+  const depth = depthInside(field);
   const [left, top, right, bottom] = boundsOf(field);
   return Array.from({ length: count }, (): Point => [
     left + next() * (right - left),
     top + next() * (bottom - top),
   ]).filter(
     (grain) =>
-      isInside(grain, field) &&
-      distanceToSides(grain, field) > 1 &&
+      depth(grain) > 1 &&
       stones.every(
         ({ centre, radius }) =>
           Math.hypot(grain[0] - centre[0], grain[1] - centre[1]) > radius + 0.5,
