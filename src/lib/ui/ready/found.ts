@@ -47,6 +47,8 @@ function counted(values: readonly string[]): string {
   return runs.map(({ value, times }) => (times > 1 ? `${times} × ${value}` : value)).join(', ');
 }
 
+const listed = 24;
+
 function pullOffFound({ pullOff }: ZoneReadiness, say: Say): string {
   const labels = readyPage.pullOff;
   const groups = pullOff.groups.map(({ planes, summary }) => {
@@ -60,6 +62,13 @@ function pullOffFound({ pullOff }: ZoneReadiness, say: Say): string {
     return `${where}: n ${summary.n}, ${labels.average} ${say.stress(summary.mean)} (${say.stress(summary.least)} – ${say.stress(summary.most)})${spread}${bound}`;
   });
   if (pullOff.voided) groups.push(`${labels.voided}: ${pullOff.voided}`);
+  // On one sheet there is room for the single results of a usual job; a long list is in the file.
+  if (pullOff.tests.length && pullOff.tests.length <= listed) {
+    const single = pullOff.tests.map(
+      (test) => `${test.row}: ${say.stress(test.stress)}${test.void ? ` (${labels.voided})` : ''}`,
+    );
+    groups.push(`${labels.tests} ${single.join(', ')}`);
+  }
   return groups.join('. ');
 }
 
