@@ -9,7 +9,7 @@ describe.each(['metric', 'us'] as const)('words of readiness, %s', (units) => {
   const say = formatter(units);
   const whole = (text: string) => {
     expect(text).toMatch(/^[A-Z“0-9]/);
-    expect(text).toMatch(/[.:)]$/);
+    expect(text).toMatch(/[.:?)]$/);
     expect(text).not.toMatch(/undefined|NaN|null|\[object|\{|\}/);
   };
 

@@ -44,10 +44,11 @@ export function testsFrom(text: string, units: UnitSystem): PullOffTest[] {
   const rows = cellsOf(text);
   const [first] = rows;
   if (!first) return [];
-  const isHeading = first.every((cell) => !/^[-\u2212]?[\d.,]+/.test(cell));
   const named = first.map(columnOf);
-  const columns =
-    isHeading && named.some((column) => column !== 'skip') ? named : byPosition(first.length);
+  const isHeading =
+    named.some((column) => column === 'stress' || column === 'force') &&
+    first.every((cell) => !/^[-\u2212]?[\d.,]/.test(cell));
+  const columns = isHeading ? named : byPosition(first.length);
   return (isHeading ? rows.slice(1) : rows).map((row) => testFrom(row, columns, units));
 }
 

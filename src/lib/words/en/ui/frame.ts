@@ -5,6 +5,7 @@ export const frameWords = {
   nav: 'Pages',
   assess: 'Assess',
   advice: 'Advice',
+  ready: 'Ready?',
   learn: 'Learn',
   units: 'Units',
   metric: 'mm, m',
