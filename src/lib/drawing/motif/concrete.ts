@@ -32,7 +32,7 @@ export const unsound = (field: Polygon, spacing = 4.5): Drawing => [
 ];
 
 /** Where the surface of a section lies on the sheet. */
-export const surfaceAt = 32;
+const surfaceAt = 32;
 
 /**
  * A section that fills the sheet below its surface.
