@@ -22,6 +22,18 @@ export interface Zone {
   readonly readiness?: ReadinessRecord;
 }
 
+/** The reader's own prices, in whatever money they think in; there are no others. */
+export interface Prices {
+  /** One person, an hour. */
+  readonly perHour?: number;
+  /** A bag of repair material. */
+  readonly perBag?: number;
+  /** Concrete delivered, a m3. */
+  readonly perConcrete?: number;
+  /** Debris taken away, a tonne. */
+  readonly perTonne?: number;
+}
+
 /** A site with its zones. Holds only what the reader said, never anything derived. */
 export interface Job {
   readonly name: string;
@@ -33,6 +45,8 @@ export interface Job {
   readonly crew?: number;
   /** Hours they work in a day; absent when the reader has not said. */
   readonly hoursPerDay?: number;
+  /** What things cost where the reader is; absent where they have not said. */
+  readonly prices?: Prices;
   /** Figures of the trade the reader has put a value of their own over. */
   readonly own?: OwnFigures;
 }

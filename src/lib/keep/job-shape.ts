@@ -75,7 +75,13 @@ export const zoneExtras = {
   patches: v.exactOptional(list(spot, rangeOf('limit.spots')[1])),
   readiness: v.exactOptional(readinessShape),
 };
-export const jobExtras = { own: v.exactOptional(object(ownFields)) };
+const price = v.exactOptional(measured('limit.price'));
+export const jobExtras = {
+  prices: v.exactOptional(
+    object({ perHour: price, perBag: price, perConcrete: price, perTonne: price }),
+  ),
+  own: v.exactOptional(object(ownFields)),
+};
 
 const siteShape = object({
   name: v.exactOptional(name),

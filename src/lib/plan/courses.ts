@@ -1,4 +1,4 @@
-import type { Job } from '$lib/answers/job';
+import type { Job, Prices } from '$lib/answers/job';
 import type { QuestionId } from '$lib/answers/questions';
 import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import { isKnown, product, sum, type Amount, type Span, type Term } from './amount';
@@ -17,16 +17,6 @@ export const measureIds = [
 ] as const;
 export type MeasureId = (typeof measureIds)[number];
 export type Course = Readonly<Record<MeasureId, Amount | null>>;
-
-/** The reader's own prices; there are no others. Money in whatever currency they think in. */
-export interface Prices {
-  readonly perHour?: number;
-  readonly perBag?: number;
-  /** Concrete delivered, a m3. */
-  readonly perConcrete?: number;
-  /** Debris taken away, a tonne. */
-  readonly perTonne?: number;
-}
 
 const figureTerm = (
   what: Term['what'],

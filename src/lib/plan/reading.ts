@@ -1,7 +1,7 @@
 import type { RuleId } from '$lib/advice/rules';
-import type { Job } from '$lib/answers/job';
+import type { Job, Prices } from '$lib/answers/job';
 import type { Warning } from '$lib/answers/questions';
-import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
+import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import { conditionsOf, type Conditions } from './conditions';
 import {
   compareCourses,
@@ -11,7 +11,6 @@ import {
   type Course,
   type Lighter,
   type MeasureId,
-  type Prices,
 } from './courses';
 import type { Plan } from './plan';
 
@@ -76,7 +75,7 @@ export interface OwnersReading {
 export function readForOwner(
   job: Job,
   plan: Plan,
-  prices: Prices = {},
+  prices: Prices = job.prices ?? {},
   own: OwnFigures | undefined = job.own,
 ): OwnersReading {
   const conditions = conditionsOf(job, plan);
@@ -181,9 +180,3 @@ function deepestOf(job: Job): number | null {
   );
   return typeof thickness === 'number' && depths.length ? Math.max(...depths) / thickness : null;
 }
-
-export const publishedShares = (): readonly (readonly [FigureId, Span])[] =>
-  (['rule.galion', 'rule.lauderhill', 'rule.sioux-falls', 'rule.pleasant-hill'] as const).map(
-    (id) => [id, rangeOf(id)],
-  );
-type Span = readonly [number, number];

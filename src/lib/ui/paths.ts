@@ -10,6 +10,7 @@ export const paths = {
   learn: () => `${resolve('/')}learn/`,
   explainer: (slug: string) => `${resolve('/')}learn/${slug}/`,
   advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),
+  owner: () => `${resolve('/')}owner/`,
   ready: (zone?: string | null) => inZone(`${resolve('/')}ready/`, zone),
   /** A question, or the advice when the interview has come to its end. */
   place: (place: InterviewPlace, zone?: string | null) =>
