@@ -1,24 +1,10 @@
 /**
- * Engine units as brands, and the only place where US units turn into engine units and back.
+ * The only place where US units turn into engine units and back.
  * Inside the engine: mm, m, m2, m3, kg, MPa. The factors are exact by definition
  * (international yard and pound agreement of 1959), except psi, which follows from them.
  */
-declare const unit: unique symbol;
-type Branded<U extends string> = number & { readonly [unit]: U };
-
-export type Millimetres = Branded<'mm'>;
-export type Metres = Branded<'m'>;
-export type SquareMetres = Branded<'m2'>;
-export type CubicMetres = Branded<'m3'>;
-export type Kilograms = Branded<'kg'>;
-export type Megapascals = Branded<'MPa'>;
-
 /** Which system a reader sees. Changes the wording of a number, never the number kept. */
 export type UnitSystem = 'metric' | 'us';
-
-export const mm = (value: number) => value as Millimetres;
-export const metres = (value: number) => value as Metres;
-export const squareMetres = (value: number) => value as SquareMetres;
 
 const mmPerInch = 25.4;
 const metresPerFoot = 0.3048;
