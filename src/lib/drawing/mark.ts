@@ -2,7 +2,7 @@
  * What a stroke or a tone of the pen is for. Every colour of a drawing follows from this and
  * from nothing else, so dark mode, print and forced colours are settled in one place.
  */
-export type Ink =
+type Ink =
   /** The sheet behind: air. */
   | 'air'
   /** Concrete, unhatched. */

@@ -16,7 +16,7 @@ export const drop = 70;
 export const nosing = (frame: Frame): number => frame.length * 0.62;
 
 /** The outline of the concrete, in along and into. */
-export const outline = (frame: Frame): Polygon =>
+const outline = (frame: Frame): Polygon =>
   frame.element === 'steps'
     ? [
         [0, 0],

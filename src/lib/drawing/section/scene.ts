@@ -24,7 +24,7 @@ export interface Scene {
   readonly behind: { readonly from: Point; readonly to: Point } | null;
 }
 
-export interface Layer {
+interface Layer {
   readonly id: 'body' | 'damage' | 'edges' | 'crack' | 'bars' | 'top' | 'crayon';
   readonly marks: Drawing;
 }
