@@ -15,7 +15,7 @@ export interface CheckSituation {
 }
 
 /** How strongly a check is called for: by these answers, or only where the specification says so. */
-export type NeedLevel = 'needed' | 'if-specified';
+type NeedLevel = 'needed' | 'if-specified';
 
 export interface Need {
   readonly check: CheckId;

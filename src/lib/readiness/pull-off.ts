@@ -6,7 +6,7 @@ import { summaryOf, type Summary } from './statistics';
 import { stressFrom } from './stress';
 
 /** A test that could be read. */
-export interface ReadTest {
+interface ReadTest {
   /** From 1, as typed. */
   readonly row: number;
   /** MPa */
@@ -18,7 +18,7 @@ export interface ReadTest {
 }
 
 /** The planes a break ran through, without the glue, or `glue` for a void test. */
-export type Mode = string;
+type Mode = string;
 
 /** Tests that broke alike, summed up apart from the others. */
 export interface ModeGroup {

@@ -76,8 +76,7 @@ export const verdictRules = [
 ] as const;
 export type VerdictRule = (typeof verdictRules)[number];
 
-export const readyStates = ['ready', 'not-ready', 'retest', 'not-yet-checked'] as const;
-export type ReadyState = (typeof readyStates)[number];
+export type ReadyState = 'ready' | 'not-ready' | 'retest' | 'not-yet-checked';
 
 export interface ReadinessReason<R extends string> {
   readonly rule: R;

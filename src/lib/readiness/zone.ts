@@ -48,7 +48,7 @@ export interface ZoneCheck {
 const order: readonly ReadyState[] = ['not-ready', 'retest', 'not-yet-checked', 'ready'];
 
 /** The state of a whole; a whole without parts is not yet checked. */
-export const worstOf = (states: readonly ReadyState[]): ReadyState =>
+const worstOf = (states: readonly ReadyState[]): ReadyState =>
   order.find((state) => states.includes(state)) ?? 'not-yet-checked';
 
 const hasEntries = (record: ReadinessRecord, check: CheckId): boolean =>

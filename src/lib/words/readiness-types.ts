@@ -5,7 +5,6 @@ import type {
   RequirementId,
   Spoiler,
 } from '$lib/answers/readiness-record';
-import type { CheckSituation } from '$lib/readiness/needs';
 import type {
   NeedRule,
   Problem,
@@ -45,5 +44,3 @@ export interface ReadinessWords {
   readonly requirements: (say: Say) => Readonly<Record<RequirementId, Named>>;
   readonly depends: Readonly<Partial<Record<string, string>>>;
 }
-
-export type { CheckSituation };
