@@ -1,11 +1,14 @@
 import { adviseZone } from '$lib/advice/advise';
 import type { Job, Zone } from '$lib/answers/job';
+import { planJob } from '$lib/plan/plan';
 
 /** What `advise` prints: the advice for every zone of a job, as data. */
 export interface AdviceDocument {
   readonly format: 'down-to-sound.advice';
   readonly version: 1;
   readonly zones: readonly unknown[];
+  /** All zones together: steps in order, quantities with their working, working days. */
+  readonly plan: object;
 }
 
 /** The advice for one zone, without the full examples behind each outcome. */
@@ -20,9 +23,16 @@ function zoneEntry(job: Job, zone: Zone) {
   };
 }
 
+function planEntry(job: Job) {
+  const { totals, schedule, ...plan } = planJob(job);
+  const { days, ...timing } = schedule;
+  return { ...plan, quantities: totals, days, timing };
+}
+
 /** The advice for a job. */
 export const adviceDocument = (job: Job): AdviceDocument => ({
   format: 'down-to-sound.advice',
   version: 1,
   zones: job.zones.map((zone) => zoneEntry(job, zone)),
+  plan: planEntry(job),
 });

@@ -52,27 +52,46 @@ export const anyName = fc
   .string({ unit: 'binary', maxLength: 40 })
   .map((text) => text.replace(/\p{Cc}|\p{Cs}|[\u2028-\u202e\u2066-\u2069]/gu, ''));
 
-const anyZone: fc.Arbitrary<Zone> = fc.record({
-  id: fc.stringMatching(/^[A-Za-z0-9][A-Za-z0-9._-]{0,11}$/).filter((id) => !(id in {})),
-  name: anyName,
-  answers: anyAnswers(zoneQuestionIds),
-}) as fc.Arbitrary<Zone>;
+const place = numberWithin(rangeOf('limit.spot-place'));
+const side = numberWithin(rangeOf('limit.spot-side'));
+
+/** A zone with its answers only, or with all else a zone can carry. */
+const anyZone = (full: boolean): fc.Arbitrary<Zone> =>
+  fc.record(
+    {
+      id: fc.stringMatching(/^[A-Za-z0-9][A-Za-z0-9._-]{0,11}$/).filter((id) => !(id in {})),
+      name: anyName,
+      answers: anyAnswers(zoneQuestionIds),
+      ...(full && {
+        patches: fc.array(fc.record({ x: place, y: place, length: side, width: side }), {
+          maxLength: 3,
+        }),
+        readiness: fc.record({
+          seed: fc.nat(),
+          results: fc.constant({ ph: { readings: [9.5, 'nine'] } }),
+          note: anyName,
+        }),
+      }),
+    },
+    { requiredKeys: ['id', 'name', 'answers'], noNullPrototype: true },
+  ) as fc.Arbitrary<Zone>;
 
 const ownIds = (Object.keys(figures) as FigureId[]).filter((id) => !id.startsWith('limit.'));
 
 /** Any job the format can hold, with up to `zones` zones. */
-export const anyJob = (zones = 6, least = 0): fc.Arbitrary<Job> =>
+export const anyJob = (zones = 6, least = 0, full = true): fc.Arbitrary<Job> =>
   fc.record(
     {
       name: anyName,
       site: anyAnswers(siteQuestionIds),
-      zones: fc.uniqueArray(anyZone, {
+      zones: fc.uniqueArray(anyZone(full), {
         minLength: least,
         maxLength: zones,
         selector: ({ id }) => id,
       }),
       machines: fc.subarray([...methodIds] as string[]),
       crew: fc.integer({ min: 1, max: rangeOf('limit.crew')[1] }),
+      hoursPerDay: numberWithin(rangeOf('limit.hours-per-day')),
       own: fc.dictionary(fc.constantFrom(...ownIds), fc.integer({ min: 1, max: 9999 }), {
         maxKeys: 3,
         noNullPrototype: true,

@@ -28,6 +28,12 @@ interface Printed {
   format: string;
   version: number;
   zones: Record<string, unknown>[];
+  plan: {
+    steps: { id: string; zones: string[] }[];
+    quantities: object;
+    days: object[];
+    held: { id: string }[];
+  };
 }
 
 describe('advice on the command line', () => {
@@ -47,6 +53,13 @@ describe('advice on the command line', () => {
         expect(Object.keys(test)).toEqual(expect.arrayContaining(['question', 'test', 'settles']));
       expect(zone.target).toHaveProperty('profile');
     }
+    const { steps, quantities, days, held } = printed.plan;
+    expect(steps.flatMap(({ zones }) => zones)).toContain('a');
+    for (const { id, zones } of steps)
+      expect([typeof id, zones.length > 0]).toEqual(['string', true]);
+    expect(Object.keys(quantities).length).toBeGreaterThan(0);
+    expect(days.length).toBeGreaterThan(0);
+    expect(held.map(({ id }) => id)).toEqual(['b', 'c']);
   });
 
   it('says the same from standard input, and the same as the engine in the site', () => {

@@ -7,7 +7,7 @@ import { methodIds } from '$shared/methods';
 import { answerFields } from './answer-shapes';
 import { bounds } from './bounds';
 import { readinessShape } from './readiness-shape';
-import { list, name, object, picked, says, unique, within, zoneId } from './shapes';
+import { list, name, object, picked, says, unique, whole, within, zoneId } from './shapes';
 
 export const formatName = 'down-to-sound.job';
 export const currentVersion = 1;
@@ -57,12 +57,7 @@ export const siteExtras = {
   machines: v.exactOptional(
     v.pipe(list(machine, methodIds.length), unique<(typeof methodIds)[number]>()),
   ),
-  crew: v.exactOptional(
-    v.pipe(
-      within(rangeOf('limit.crew'), { id: 'count', range: rangeOf('limit.crew') }),
-      v.integer(says({ id: 'count', range: rangeOf('limit.crew') })),
-    ),
-  ),
+  crew: v.exactOptional(whole(rangeOf('limit.crew'))),
   hoursPerDay: v.exactOptional(measured('limit.hours-per-day')),
 };
 const spot = object({

@@ -13,7 +13,7 @@ import {
 } from '$lib/answers/readiness-record';
 import { rangeOf } from '$shared/figures';
 import { bounds } from './bounds';
-import { list, name, object, picked, says, unique, within } from './shapes';
+import { list, name, object, picked, says, unique, whole, within } from './shapes';
 
 /** A seed is what a 32-bit generator takes. */
 const seedRange = [0, 2 ** 32 - 1] as const;
@@ -66,10 +66,7 @@ const clock = object({
 
 /** What was typed while a zone was checked, as the job file has it. */
 export const readinessShape: v.GenericSchema<ReadinessRecord, ReadinessRecord> = object({
-  seed: v.pipe(
-    within(seedRange, { id: 'count', range: seedRange }),
-    v.integer(says({ id: 'count', range: seedRange })),
-  ),
+  seed: whole(seedRange),
   length: v.exactOptional(entry),
   width: v.exactOptional(entry),
   counts: v.exactOptional(each(checkIds, entry)),

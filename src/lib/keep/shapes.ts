@@ -48,6 +48,18 @@ export const within = ([low, high]: readonly [number, number], expected: Expecte
     v.transform((value) => value + 0),
   );
 
+/** A whole number within a range. */
+export const whole = ([low, high]: readonly [number, number]) => {
+  const expected = says({ id: 'count', range: [low, high] });
+  return v.pipe(
+    v.number(expected),
+    v.integer(expected),
+    v.minValue(low, expected),
+    v.maxValue(high, expected),
+    v.transform((value) => value + 0),
+  );
+};
+
 /**
  * A name a reader typed. Control characters, line ends, half characters and the characters that
  * turn the direction of the text round are refused rather than taken out: a name comes back
