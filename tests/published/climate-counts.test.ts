@@ -1,4 +1,7 @@
 import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import datasets from 'vega-datasets';
 import { describe, expect, test } from 'vitest';
 import { cyclesFromCounts, freezingTests, isMeasured } from '$lib/climate/cycles';
 import { readWeather } from '$lib/climate/weather';
@@ -44,10 +47,15 @@ describe('freezing-cycle days against published long-term counts', () => {
  * vega-datasets 3.2.1, data/weather.csv. The counts were made outside this project.
  */
 describe('freezing-cycle days against daily observations', () => {
-  const file = readFileSync('node_modules/vega-datasets/data/weather.csv');
+  const entry = createRequire(import.meta.url).resolve('vega-datasets');
+  const file = readFileSync(join(entry, '../../data/weather.csv'));
   const read = (station: string) =>
     readFile(new Uint8Array(file), (layout) => ({ ...layout, station }));
   const counts = { Seattle: [19, 29, 20, 15], 'New York': [44, 72, 63, 52] };
+
+  test('the counts were made on this version of the data', () => {
+    expect(datasets.version).toBe('3.2.1');
+  });
 
   test.each(Object.entries(counts))('%s, 2012 to 2015', (station, expected) => {
     const { days, problems } = read(station);

@@ -17,7 +17,7 @@ const daysInMonth = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const daysPer400Years = 146097;
 const daysBefore1970 = 719468;
 
-export const isLeapYear = (year: number): boolean =>
+const isLeapYear = (year: number): boolean =>
   (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 
 /** Whether there was such a day. */

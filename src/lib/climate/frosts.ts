@@ -23,7 +23,7 @@ export function isSouthern(days: readonly Day[]): boolean {
 }
 
 /** The month in which winters are counted from. */
-export function turnOfWinter(south: boolean, own?: OwnFigures): number {
+function turnOfWinter(south: boolean, own?: OwnFigures): number {
   const north = valueOf('winter.turn', own);
   return south ? ((north + months / 2 - 1) % months) + 1 : north;
 }

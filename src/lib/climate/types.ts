@@ -22,8 +22,7 @@ export type Frequency = (typeof frequencies)[number];
 export const wetnesses = ['dry', 'drains', 'stays-wet'] as const;
 export type Wetness = (typeof wetnesses)[number];
 
-export const weatheringClasses = ['negligible', 'moderate', 'severe'] as const;
-export type WeatheringClass = (typeof weatheringClasses)[number];
+export type WeatheringClass = 'negligible' | 'moderate' | 'severe';
 
 /** Exposure classes of ACI 318-19; and of EN 206, where `none` stands for no XF class. */
 export type AmericanClass = 'F0' | 'F1' | 'F2' | 'F3';

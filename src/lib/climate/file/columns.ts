@@ -55,7 +55,7 @@ const otherThings =
   /\b(flag|quality|qc|source|attributes?|grass|ground|grnd|soil|humid\w*|rh|wind|gust\w*|spd|speed|dir|pressure|dew|apparent|feels|chill|hours?|hmdx|depth|lying|cover|water|equivalent|swe|probability|type|intensity|rate|days?|sunshine|mean|avg|average|extreme)\b/;
 
 /** A name in small letters, words apart, without brackets and their contents. */
-export const plainName = (name: string): string =>
+const plainName = (name: string): string =>
   name
     .normalize('NFKD')
     .replace(/[\u0300-\u036f\ufeff]/g, '')

@@ -1,5 +1,4 @@
-import { readNumber } from './cells';
-import { readDepth } from './cells';
+import { readDepth, readNumber } from './cells';
 import type { DepthUnit, FileUnits, Roles, Table, TemperatureUnit } from './types';
 
 /**

@@ -18,7 +18,7 @@ export function headerScore(row: readonly string[]): number {
 }
 
 /** The row of column names, counted from 0; the one before the first date where none is known; or null. */
-export function findHeader(table: Table): number | null {
+function findHeader(table: Table): number | null {
   let [best, found] = [0, -1];
   for (const [index, row] of table.slice(0, searched).entries()) {
     const score = headerScore(row);

@@ -2,18 +2,7 @@
 export type Table = readonly (readonly string[])[];
 
 /** What a column may hold. The date is one column, or year, month and day apart. */
-export const roles = [
-  'date',
-  'year',
-  'month',
-  'day',
-  'min',
-  'max',
-  'rain',
-  'snow',
-  'station',
-] as const;
-export type Role = (typeof roles)[number];
+export type Role = 'date' | 'year' | 'month' | 'day' | 'min' | 'max' | 'rain' | 'snow' | 'station';
 /** The column of each role, counted from 0; absent where the file has none. */
 export type Roles = Readonly<Partial<Record<Role, number>>>;
 
@@ -80,8 +69,8 @@ export const rowProblems = [
 /** …or something looks odd, and the reader should look again. */
 export const oddities = ['year-jump', 'snow-lying', 'out-of-order', 'odd-encoding'] as const;
 
-export type FatalId = (typeof fatalProblems)[number];
-export type RowProblemId = (typeof rowProblems)[number];
+type FatalId = (typeof fatalProblems)[number];
+type RowProblemId = (typeof rowProblems)[number];
 export type OddityId = (typeof oddities)[number];
 export type ProblemId = FatalId | RowProblemId | OddityId;
 

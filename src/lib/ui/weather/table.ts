@@ -11,7 +11,7 @@ const head = 60_000;
 const [decoded, parsed] = [0.2, 0.6];
 
 /** The separator under which the start of the file shows the most columns we know; of equals, the most cells. */
-export function findSeparator(text: string): string {
+function findSeparator(text: string): string {
   const start = text.slice(0, head);
   const scores = separators.map((delimiter) => {
     const rows = Papa.parse<string[]>(start, { delimiter, preview: 200 }).data;
