@@ -1,7 +1,7 @@
 import { choose } from './choice';
 import { kindsOf, plainSite, plainZone, type Kinds } from './completions';
 import { demandsOf, opensBelow, type Demands } from './demands';
-import { fullDepthHold } from './holds';
+import { fullDepthHold, reachOf } from './holds';
 import { tooRough } from './steps/after';
 import { isBonded } from './steps/work';
 import type { MethodId } from '$shared/methods';
@@ -89,7 +89,7 @@ export function groupsOf(
       ki,
       method,
       depthHold?.rule,
-      loose.value.looseness === 'tight' || loose.value.depth,
+      reachOf(zone, null, {}).deep,
       demands.oil,
       demands.stripped,
       demands.heavyCoating && demands.belowPlane,
