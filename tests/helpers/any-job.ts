@@ -92,6 +92,8 @@ export const anyJob = (zones = 6, least = 0, full = true): fc.Arbitrary<Job> =>
       machines: fc.subarray([...methodIds] as string[]),
       crew: fc.integer({ min: 1, max: rangeOf('limit.crew')[1] }),
       hoursPerDay: numberWithin(rangeOf('limit.hours-per-day')),
+      totalArea: numberWithin(rangeOf('limit.area')),
+      rest: fc.stringMatching(/^[A-Za-z0-9][A-Za-z0-9._-]{0,11}$/).filter((id) => !(id in {})),
       own: fc.dictionary(fc.constantFrom(...ownIds), fc.integer({ min: 1, max: 9999 }), {
         maxKeys: 3,
         noNullPrototype: true,

@@ -47,6 +47,10 @@ export interface Job {
   readonly hoursPerDay?: number;
   /** What things cost where the reader is; absent where they have not said. */
   readonly prices?: Prices;
+  /** The whole surface, m2; absent when the reader has not said. */
+  readonly totalArea?: number;
+  /** Id of the zone that is whatever the others leave of the whole. Its area follows theirs. */
+  readonly rest?: string;
   /** Figures of the trade the reader has put a value of their own over. */
   readonly own?: OwnFigures;
 }

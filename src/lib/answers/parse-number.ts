@@ -157,16 +157,32 @@ export function parseNumber(
   thickness: number | 'unknown' = 'unknown',
 ): ParsedNumber {
   const { unit, limit } = questions[question];
+  const parsed = parseMeasure(text, unit, rangeOf(limit), units);
+  const tooDeep = question === 'depth' && thickness !== 'unknown' && thickness;
+  if (tooDeep === false) return parsed;
+  if (parsed.ok && parsed.value <= tooDeep) return parsed;
+  const past = parsed.ok || (parsed.problem === 'too-large' && tooDeep < rangeOf(limit)[1]);
+  return past ? bad('deeper-than-slab', tooDeep) : parsed;
+}
+
+/**
+ * Reads a typed length or area that no question asks for.
+ * @param unit the engine unit it comes back in
+ * @param range least and most that are taken, in the engine unit
+ */
+export function parseMeasure(
+  text: string,
+  unit: 'mm' | 'm' | 'm2',
+  [least, most]: readonly [number, number],
+  units: UnitSystem,
+): ParsedNumber {
   let plain = text.trim().toLowerCase();
   for (const [from, to] of spelled) plain = plain.replace(from, to);
   if (!plain) return bad('empty');
   const value = readMeasure(plain, unit, units === 'us' ? fromUs(unit, 1) : 1);
   if (typeof value !== 'number') return bad(value);
-  const [least, most] = rangeOf(limit);
-  if (value < 0) return bad('negative');
+  if (value < 0 && least >= 0) return bad('negative');
   if (value < least) return bad('too-small', least);
-  if (question === 'depth' && thickness !== 'unknown' && value > thickness)
-    return bad('deeper-than-slab', thickness);
   if (value > most) return bad('too-large', most);
   return { ok: true, value };
 }

@@ -59,6 +59,8 @@ export const siteExtras = {
   ),
   crew: v.exactOptional(whole(rangeOf('limit.crew'))),
   hoursPerDay: v.exactOptional(measured('limit.hours-per-day')),
+  totalArea: v.exactOptional(measured('limit.area')),
+  rest: v.exactOptional(zoneId),
 };
 const spot = object({
   x: measured('limit.spot-place'),

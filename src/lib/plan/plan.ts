@@ -17,6 +17,8 @@ import { quantitiesOf, totalsOf, type Quantities, type ZoneWork } from './quanti
 export interface PlannedZone {
   readonly id: string;
   readonly method: MethodId;
+  /** The advice the zone's part of the plan follows from. */
+  readonly advice: Advice;
   /** The method is what it will be once these are cleared. */
   readonly holds: readonly Hold[];
   readonly quantities: Quantities;
@@ -103,6 +105,7 @@ export function planJob(job: Job, own: OwnFigures | undefined = job.own): Plan {
     zones.push({
       id: zone.id,
       method: advice.underneath,
+      advice,
       holds: advice.holds,
       quantities: quantitiesOf(work, own),
       patches: zone.patches?.length ? layPatches(zone.patches, work.frost, own) : null,

@@ -12,6 +12,8 @@ export const paths = {
   advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),
   owner: () => `${resolve('/')}owner/`,
   ready: (zone?: string | null) => inZone(`${resolve('/')}ready/`, zone),
+  job: () => `${resolve('/')}job/`,
+  plan: () => `${resolve('/')}job/plan/`,
   /** A question, or the advice when the interview has come to its end. */
   place: (place: InterviewPlace, zone?: string | null) =>
     place === 'done' ? paths.advice(zone) : inZone(`${resolve('/')}assess/${place}/`, zone),

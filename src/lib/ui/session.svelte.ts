@@ -1,4 +1,5 @@
 import type { Job, Zone } from '$lib/answers/job';
+import { withRest } from '$lib/answers/rest';
 import { give } from '$lib/interview/replay';
 import type { AnswerGiven, InterviewContext, InterviewPlace } from '$lib/interview/machine';
 import {
@@ -39,6 +40,10 @@ export class Session {
   #writing: Promise<void> | undefined;
   #unsaved = false;
 
+  /** Id of the job on this device. */
+  get id(): string {
+    return this.#id;
+  }
   get job(): Job {
     return this.#job;
   }
@@ -89,8 +94,10 @@ export class Session {
     await this.open();
     const { id } = this.zone(zoneId);
     const { answers, next } = give(this.answersFor(id), given);
-    this.update((job) => ({
+    this.update(({ rest, ...job }) => ({
       ...job,
+      // An area of its own makes the rest a zone like the others.
+      ...(rest && !(rest === id && given.question === 'area') && { rest }),
       site: answers.site,
       zones: job.zones.map((zone) => (zone.id === id ? { ...zone, answers: answers.zone } : zone)),
     }));
@@ -99,7 +106,7 @@ export class Session {
 
   /** Changes the job and saves it. */
   update(change: (job: Job) => Job): void {
-    this.#job = change(this.#job);
+    this.#job = withRest(change(this.#job));
     this.#unsaved = true;
     this.#writing ??= this.#write();
   }

@@ -5,6 +5,8 @@ export const frameWords = {
   nav: 'Pages',
   assess: 'Assess',
   advice: 'Advice',
+  job: 'Job',
+  plan: 'Plan',
   ready: 'Ready?',
   learn: 'Learn',
   units: 'Units',

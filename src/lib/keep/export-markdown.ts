@@ -1,0 +1,37 @@
+import type { Block, TextDocument } from './export-document';
+
+/** Signs that Markdown (CommonMark, and GitHub's tables) would take for its own. */
+const signs = /[\\`*_{}[\]<>#|~!&]/g;
+/** What would begin a list or a heading at the start of a line. */
+const beginning = /^(\s*)([-+=]|\d+[.)])/;
+
+/** Text that reads as it was typed, on one line. */
+export const markdownText = (text: string): string =>
+  text
+    .replace(/\s+/g, ' ')
+    .replace(signs, '\\$&')
+    .replace(beginning, (_all, space: string, mark: string) =>
+      mark.length > 1 ? `${space}${mark.slice(0, -1)}\\${mark.slice(-1)}` : `${space}\\${mark}`,
+    );
+
+const row = (cells: readonly string[]): string => `| ${cells.map(markdownText).join(' | ')} |`;
+
+function block(part: Block): string {
+  if (part.kind === 'text') return markdownText(part.text);
+  if (part.kind === 'list')
+    return part.items
+      .map((item, index) => `${part.numbered ? `${index + 1}.` : '-'} ${markdownText(item)}`)
+      .join('\n');
+  return [row(part.head), `|${part.head.map(() => ' --- |').join('')}`, ...part.rows.map(row)].join(
+    '\n',
+  );
+}
+
+/** A document as Markdown, ending in a line end. */
+export function markdownOf({ title, sections }: TextDocument): string {
+  const parts = sections.flatMap((section) => [
+    ...(section.title ? [`## ${markdownText(section.title)}`] : []),
+    ...section.blocks.map(block),
+  ]);
+  return `${[`# ${markdownText(title)}`, ...parts].join('\n\n')}\n`;
+}

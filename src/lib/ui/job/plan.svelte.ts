@@ -1,0 +1,30 @@
+import type { Zone } from '$lib/answers/job';
+import { planJob, type Plan } from '$lib/plan/plan';
+import { preferences } from '$lib/ui/preferences.svelte';
+import { session } from '$lib/ui/session.svelte';
+import { formatter } from '$lib/words/format';
+import { questionPageWords } from '$lib/words/en/ui/question';
+
+const plan = $derived(planJob(session.job));
+const say = $derived(formatter(preferences.units, session.job.own));
+const places = $derived(new Map(session.job.zones.map(({ id }, place) => [id, place])));
+
+/** The plan of the job in hand, worked out once for everything on the page that shows it. */
+export const planned = {
+  get plan(): Plan {
+    return plan;
+  },
+  /** The formatter in the reader's units, with their own values of figures. */
+  get say() {
+    return say;
+  },
+  /** Where a zone stands in the job, from 0. */
+  placeOf: (id: string): number => places.get(id) ?? 0,
+  zone: (id: string): Zone => session.job.zones[planned.placeOf(id)] as Zone,
+  /** "Ramp", or "Zone 2" where it has no name. */
+  nameOf: (id: string): string => nameOf(planned.zone(id), planned.placeOf(id)),
+};
+
+/** A zone in few words: its name, or its place where it has none. */
+export const nameOf = ({ name }: Zone, place: number): string =>
+  name.trim() || questionPageWords.zone('', place + 1);

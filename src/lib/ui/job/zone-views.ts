@@ -1,0 +1,46 @@
+import type { Hold, Verdict } from '$lib/advice/types';
+import type { Job } from '$lib/answers/job';
+import type { QuestionId } from '$lib/answers/questions';
+import type { Plan } from '$lib/plan/plan';
+import type { MethodId } from '$shared/methods';
+import { nameOf } from './plan.svelte';
+
+/** A zone as its line in the list shows it. */
+export interface ZoneView {
+  readonly id: string;
+  /** From 0. */
+  readonly place: number;
+  readonly label: string;
+  readonly verdict: Verdict;
+  /** The method, or what it will be once its holds are cleared. */
+  readonly method: MethodId | null;
+  /** m2; null while it is not known */
+  readonly area: number | null;
+  readonly holds: readonly Hold[];
+  /** Open answers that still decide. */
+  readonly open: readonly QuestionId[];
+  readonly begun: boolean;
+}
+
+/** The lines of the list, from the job and its plan. */
+export function zoneViews(job: Job, plan: Plan): ZoneView[] {
+  const planned = new Map(plan.zones.map((zone) => [zone.id, zone]));
+  const held = new Map(plan.held.map((zone) => [zone.id, zone]));
+  return job.zones.map((zone, place): ZoneView => {
+    const { id, answers } = zone;
+    const done = planned.get(id);
+    const waits = held.get(id);
+    const holds = done?.holds ?? waits?.holds ?? [];
+    return {
+      id,
+      place,
+      label: nameOf(zone, place),
+      verdict: waits?.verdict ?? (holds.length ? 'find-out-first' : 'prepare'),
+      method: done?.method ?? null,
+      area: typeof answers.area === 'number' ? answers.area : null,
+      holds,
+      open: waits?.open ?? [],
+      begun: Object.keys(answers).length > 0,
+    };
+  });
+}

@@ -1,0 +1,38 @@
+import type { Substitute } from '$lib/plan/machines';
+import type { MethodId } from '$shared/methods';
+import { methodNames } from '$lib/words/en/names';
+import type { Say } from '$lib/words/types';
+
+/** What a machine the crew has costs, against the one advised. */
+export const costNames: Readonly<Record<Substitute['costs'][number], string>> = {
+  'bruises-more': 'it bruises the concrete more, so more skin has to come off after it',
+  rougher: 'it leaves a rougher surface, which takes more material to fill',
+  slower: 'it is slower',
+  harsher: 'it takes more than is needed',
+};
+
+/** What to do where the machine that is advised is missing. */
+export function substituteSentence(
+  { wanted, instead, costs }: Pick<Substitute, 'wanted' | 'instead' | 'costs'>,
+  zones: string,
+  say: Say,
+): string {
+  const need = `${zones}: ${methodNames[wanted]} is advised, and you have no machine for it.`;
+  if (!instead) return `${need} Hire one: nothing you have would do it.`;
+  const cost = costs.length
+    ? ` What that costs: ${say.list(costs.map((id) => costNames[id]))}.`
+    : '';
+  return `${need} Of what you have, ${methodNames[instead]} would do it.${cost} Or hire one.`;
+}
+
+/** What a crew that does a method has: the machine, as ticked in a list. */
+export const machineNames: Readonly<Record<MethodId, string>> = {
+  'pressure-wash': 'Pressure washer',
+  grind: 'Grinder',
+  'abrasive-blast': 'Abrasive-blast outfit',
+  scarify: 'Scarifier or scabbler',
+  shotblast: 'Shotblaster',
+  'needle-scale': 'Needle scaler',
+  'break-out': 'Breaker or chipping hammer',
+  'water-jet': 'Water-jetting outfit',
+};

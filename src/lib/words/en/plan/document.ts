@@ -1,0 +1,113 @@
+import type { Job } from '$lib/answers/job';
+import type { Block, TextDocument } from '$lib/keep/export-document';
+import { isKnown, type Amount } from '$lib/plan/amount';
+import type { Plan } from '$lib/plan/plan';
+import { quantityIds } from '$lib/plan/quantities';
+import { hazardWords } from '$lib/words/en/hazards';
+import { methodWords } from '$lib/words/en/methods';
+import { ruleSentences } from '$lib/words/en/rules';
+import { toolWords } from '$lib/words/en/safety/tools';
+import { stepWords } from '$lib/words/en/steps';
+import { verdictWords } from '$lib/words/en/verdicts';
+import type { Say } from '$lib/words/types';
+import { hazardIds } from '$shared/methods';
+import { amountWords, spanWords } from './amounts';
+import { assumptionSentences } from './assumptions';
+import { quantityWords } from './figures';
+import { orderReasons } from './order';
+import { planPageWords as words } from './page';
+import { quantityNames } from './quantities';
+import { workingLine } from './working';
+
+const list = (items: readonly string[], numbered = false): Block[] =>
+  items.length ? [{ kind: 'list', items, numbered }] : [];
+
+/**
+ * The plan as plain text under headings, to be kept outside the site.
+ * @param about.date the day it was worked out, as it is to stand there
+ */
+export function planDocument(
+  job: Job,
+  plan: Plan,
+  say: Say,
+  { date, nameOf }: { date: string; nameOf: (zone: string) => string },
+): TextDocument {
+  const steps = stepWords(say);
+  const methods = methodWords(say);
+  const said = (amount: Amount) =>
+    isKnown(amount) ? (amountWords(amount, say) ?? '') : quantityWords.missing;
+  const held = plan.held.map(({ id, verdict, holds }) =>
+    [
+      `${nameOf(id)}: ${verdictWords.verdicts[verdict].name}.`,
+      ...holds.map((hold) => ruleSentences[hold.rule](hold, say)),
+      ...(holds.length ? [] : [words.held.unsettled]),
+    ].join(' '),
+  );
+  const order = plan.steps.map(({ id, zones, after, wait, hours, tools }) =>
+    [
+      `${steps[id].name} (${say.list(zones.map(nameOf))})`,
+      ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
+      ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),
+      `${words.order.with} ${say.list(tools.map((tool) => toolWords[tool].name))}`,
+      ...(hours ? [`${words.order.hours}: ${said(hours)}`] : []),
+    ].join('; '),
+  );
+  const days = plan.schedule.days.map(({ number, laid, waiting }) =>
+    [
+      `${words.days.day(number)}:`,
+      laid.length
+        ? `${laid.map(({ step }) => steps[step].name).join(', ')}.`
+        : words.days.wholeWait,
+      ...waiting.map(({ before }) => words.days.dryingFor(steps[before].name)),
+    ].join(' '),
+  );
+  const totals = quantityIds.flatMap((id) => {
+    const amount = plan.totals[id];
+    return amount ? [[quantityNames[id].name, said(amount), workingLine(amount, say)]] : [];
+  });
+  const cautions = new Set(plan.zones.flatMap(({ advice }) => advice.cautions));
+  const hazards = hazardWords(say);
+  const [least, most] = plan.schedule.count;
+  return {
+    title: `${words.title}: ${job.name || words.unnamed}`,
+    sections: [
+      {
+        blocks: [
+          { kind: 'text', text: words.made(date) },
+          { kind: 'text', text: verdictWords.deferral },
+          ...list(plan.zones.map(({ id, method }) => `${nameOf(id)}: ${methods[method].name}`)),
+        ],
+      },
+      ...(held.length ? [{ title: words.held.title, blocks: list(held) }] : []),
+      { title: words.order.title, blocks: list(order, true) },
+      {
+        title: `${words.days.title}: ${words.days.most(String(least), String(most))}`,
+        blocks: list(days),
+      },
+      {
+        title: quantityWords.title,
+        blocks: totals.length
+          ? [
+              {
+                kind: 'table' as const,
+                head: [quantityWords.what, quantityWords.howMuch, quantityWords.working],
+                rows: totals,
+              },
+            ]
+          : [],
+      },
+      {
+        title: words.assumptions.title,
+        blocks: list(assumptionSentences(job, plan, say, nameOf)),
+      },
+      {
+        title: words.cautions.title,
+        blocks: list(
+          hazardIds
+            .filter((id) => cautions.has(id))
+            .map((id) => `${hazards[id].name}: ${hazards[id].harm} ${hazards[id].stop}`),
+        ),
+      },
+    ],
+  };
+}

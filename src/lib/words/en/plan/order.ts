@@ -1,0 +1,68 @@
+import type { OrderRule } from '$lib/plan/precedence';
+import type { StepId } from '$shared/methods';
+
+/** Why one step waits for another. Each stands behind "after <the other step>, ". */
+export const orderReasons: Readonly<Record<OrderRule, string>> = {
+  'safe-first': 'because nobody starts before the place is safe',
+  'oil-driven-in': 'because a machine would drive the oil deeper in',
+  'hides-concrete': 'because you cannot judge concrete that is covered',
+  'mark-before-cutting': 'because you cut along the marks',
+  'tap-before-cutting': 'because tapping shows how wide the crack has to be opened',
+  'edge-before-breaking': 'because the saw cut stops the break from running on',
+  'sound-what-is-left': 'because breaking can loosen what looked firm',
+  'dirty-before-clean': 'because its dust and bruises would spoil a clean surface',
+  'edges-with-the-machine': 'because the machine shows which border it leaves',
+  'cut-before-blasting': 'because blasting takes off the skin that cutting bruises',
+  'bruises-off-last': 'because that skin is what the machines before it leave',
+  'bars-after-blasting': 'because grit and rubble would foul a clean bar again',
+  'dust-before-water': 'because dust turns into mud when it gets wet',
+  'wash-last': 'because whatever comes after would make it dirty again',
+  'prove-what-is-clean': 'because tests on a dirty surface prove nothing',
+  'cover-what-is-proven': 'because you make ready only what has passed',
+  'level-what-is-ready': 'because mortar holds only on a surface that is ready',
+};
+
+/** Parts of a job, in the order they come. */
+export const stageIds = ['start', 'mark', 'break', 'surface', 'blast', 'clean', 'prove'] as const;
+export type StageId = (typeof stageIds)[number];
+
+export const stageNames: Readonly<Record<StageId, string>> = {
+  start: 'Get ready',
+  mark: 'Mark and saw',
+  break: 'Break out',
+  surface: 'Cut the surface',
+  blast: 'Blast',
+  clean: 'Clean',
+  prove: 'Prove',
+};
+
+/** The part of the job a step belongs to. */
+export const stageOf: Readonly<Record<StepId, StageId>> = {
+  'make-safe': 'start',
+  degrease: 'start',
+  'strip-growth': 'start',
+  'strip-coating': 'start',
+  'sound-and-mark': 'mark',
+  'tap-crack': 'mark',
+  'saw-cut': 'mark',
+  'break-out': 'break',
+  'water-jet': 'break',
+  'chase-crack': 'break',
+  'route-crack': 'break',
+  'free-bar': 'break',
+  're-sound': 'break',
+  scarify: 'surface',
+  grind: 'surface',
+  'needle-scale': 'surface',
+  'edge-work': 'surface',
+  shotblast: 'blast',
+  'abrasive-blast': 'blast',
+  'blast-clean': 'blast',
+  'clean-bar': 'blast',
+  vacuum: 'clean',
+  'pressure-wash': 'clean',
+  'final-wash': 'clean',
+  'check-ready': 'prove',
+  'wet-or-dry': 'prove',
+  'fill-level': 'prove',
+};

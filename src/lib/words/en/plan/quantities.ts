@@ -1,0 +1,49 @@
+import type { TermId } from '$lib/plan/amount';
+import type { QuantityId } from '$lib/plan/quantities';
+import type { Named } from '$lib/words/types';
+
+/** What is counted, and what the number is for. */
+export const quantityNames: Readonly<Record<QuantityId, Named>> = {
+  area: { name: 'Area', line: 'The surface to prepare.' },
+  'patch-area': {
+    name: 'Area of the patches',
+    line: 'What is sawn round and broken out, past the damage on every side.',
+  },
+  removed: { name: 'Concrete to take off', line: 'Measured while it is still in place.' },
+  'debris-mass': { name: 'Mass of the debris', line: 'What somebody has to lift and drive away.' },
+  'debris-loose': { name: 'Debris, loose', line: 'Broken concrete takes more room than whole.' },
+  skips: { name: 'Skips', line: 'Whole ones, if the debris goes into skips.' },
+  'rubble-bags': { name: 'Rubble bags', line: 'Whole ones, if the debris goes into bags.' },
+  fill: { name: 'Repair material', line: 'What fills the hollow, with some for waste.' },
+  'fill-bags': { name: 'Bags of repair material', line: 'Whole bags, by the yield of one bag.' },
+  'saw-cut': { name: 'Saw cut', line: 'Round every patch.' },
+  'crack-chased': { name: 'Crack to chase', line: 'Opened with a light hammer, both sides.' },
+  'crack-routed': { name: 'Crack to rout', line: 'Opened to a groove.' },
+  'wash-water': { name: 'Wash water to catch', line: 'It must not reach a storm drain.' },
+};
+
+/** What one factor of a working is. */
+export const termNames: Readonly<Record<TermId, string>> = {
+  area: 'area',
+  'patch-area': 'area of a square that size, taken past the damage',
+  depth: 'depth to take off',
+  'depth-into-sound': 'depth of the damage, and a little into sound concrete',
+  'hollow-depth': 'depth of the hollow',
+  perimeter: 'length round the patches',
+  'crack-length': 'length of the crack',
+  removed: 'concrete to take off',
+  fill: 'repair material',
+  volume: 'volume',
+  density: 'density of concrete',
+  bulking: 'times as much room when broken',
+  waste: 'with waste',
+  yield: 'yield of one bag',
+  skip: 'one skip',
+  bag: 'one rubble bag',
+  rate: 'rate of work',
+  water: 'water used',
+  patches: 'area of the patches as laid',
+  zones: 'zones',
+  hours: 'hours',
+  mass: 'mass',
+};

@@ -1,0 +1,68 @@
+import type { Job } from '$lib/answers/job';
+import { isKnown, type Amount } from '$lib/plan/amount';
+import type { Plan } from '$lib/plan/plan';
+import { quantityIds } from '$lib/plan/quantities';
+import { questionWords } from '$lib/words/en/questions';
+import { stepWords } from '$lib/words/en/steps';
+import type { Say } from '$lib/words/types';
+import { shownAs } from './amounts';
+import { quantityWords } from './figures';
+import { quantityNames } from './quantities';
+import { workingLine } from './working';
+
+const words = quantityWords.csv;
+/** Digits of a number in the table: more than anyone knows, few enough to read. */
+const digits = 6;
+
+/** Names of the columns. */
+export const tableHead: readonly string[] = [
+  words.invented,
+  words.date,
+  words.zone,
+  words.quantity,
+  words.least,
+  words.most,
+  words.unit,
+  words.missing,
+  words.working,
+];
+
+/** The quantities as rows for a spreadsheet: numbers as numbers, in the reader's units. */
+export function quantityRows(
+  job: Job,
+  plan: Plan,
+  say: Say,
+  { date, nameOf }: { date: string; nameOf: (zone: string) => string },
+): (string | number | null)[][] {
+  const asked = questionWords(say);
+  const steps = stepWords(say);
+  const line = (zone: string, what: string, amount: Amount): (string | number | null)[] => {
+    const start = [job.name, date, zone, what];
+    if (!isKnown(amount))
+      return [
+        ...start,
+        null,
+        null,
+        shownAs(amount.unit, Infinity, say.units).label,
+        amount.missing.map((id) => asked[id].short).join(', '),
+        '',
+      ];
+    const { label, factor } = shownAs(amount.unit, amount.span[1], say.units);
+    const [least, most] = amount.span.map((value) => Number((value * factor).toPrecision(digits)));
+    return [...start, least ?? null, most ?? null, label, '', workingLine(amount, say)];
+  };
+  const rows = plan.zones.flatMap(({ id, quantities }) =>
+    quantityIds.flatMap((what) => {
+      const amount = quantities[what];
+      return amount ? [line(nameOf(id), quantityNames[what].name, amount)] : [];
+    }),
+  );
+  const totals = quantityIds.flatMap((what) => {
+    const amount = plan.totals[what];
+    return amount ? [line(words.all, quantityNames[what].name, amount)] : [];
+  });
+  const hours = plan.steps.flatMap(({ id, hours: amount }) =>
+    amount ? [line(words.all, `${quantityWords.hoursByStep}: ${steps[id].name}`, amount)] : [],
+  );
+  return [...rows, ...totals, ...hours];
+}

@@ -1,0 +1,31 @@
+import type { Amount, Term } from '$lib/plan/amount';
+import type { Say } from '$lib/words/types';
+import { amountWords, spanWords } from './amounts';
+import { quantityWords as words } from './figures';
+import { termNames } from './quantities';
+
+const mmPerMetre = 1000;
+
+/** The value of one factor. Depths are kept in m for the arithmetic, and spoken as the lengths they are. */
+export function termValue({ what, span, unit }: Term, say: Say): string {
+  if (what === 'depth' || what === 'depth-into-sound' || what === 'hollow-depth')
+    return say.lengths(span[0] * mmPerMetre, span[1] * mmPerMetre);
+  if (unit === 'ratio') {
+    const [low, high] = [say.number(span[0]), say.number(span[1])];
+    return low === high ? low : `${low} to ${high}`;
+  }
+  return spanWords(span, unit, say);
+}
+
+/** "× 40 mm (depth of the damage)" */
+export const termWords = (term: Term, place: number, say: Say): string => {
+  const sign = place === 0 ? '' : `${term.by === 'over' ? words.over : words.times} `;
+  return `${sign}${termValue(term, say)} (${termNames[term.what]})`;
+};
+
+/** The whole working in one line; empty where there is none of its own. */
+export function workingLine(amount: Amount, say: Say): string {
+  if (!('working' in amount) || amount.working.length < 2) return '';
+  const terms = amount.working.map((term, place) => termWords(term, place, say));
+  return `${terms.join(' ')} ${words.gives} ${amountWords(amount, say)}`;
+}
