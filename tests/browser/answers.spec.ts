@@ -1,0 +1,63 @@
+import { expect, test } from '@playwright/test';
+
+test('answers outlive a reload and a closed tab', async ({ page, context }) => {
+  await page.goto('/assess/element/');
+  await page.getByLabel('Steps', { exact: false }).first().check();
+  await page.getByRole('button', { name: 'Continue' }).click();
+  await page.waitForURL(/setting/);
+  await page.reload();
+  await expect(page.getByText('Answers so far (1)')).toBeVisible();
+  await page.close();
+  const again = await context.newPage();
+  await again.goto('/');
+  await again.getByRole('button', { name: 'Go on with your job' }).click();
+  await again.waitForURL(/setting/);
+  await again.goBack();
+  await again.goto('/assess/element/');
+  await expect(again.locator('input[value="steps"]')).toBeChecked();
+});
+
+test('a typed number survives both systems of units, and a bad one is told beside its field', async ({
+  page,
+}) => {
+  await page.goto('/assess/thickness/');
+  const field = page.locator('#thickness-number');
+  await expect(page.getByRole('heading', { name: 'Methods still standing' })).toBeVisible();
+  const proceed = page.getByRole('button', { name: 'Continue' });
+  for (const [typed, message] of [
+    ['', 'Type a number'],
+    ['-4', 'less than zero'],
+    ['thick', 'not a number'],
+    ['90000', 'very large'],
+  ] as const) {
+    await field.fill(typed);
+    await proceed.click();
+    await expect(page.locator('#thickness-error')).toContainText(message);
+    await expect(field).toHaveValue(typed);
+    await expect(field).toHaveAttribute('aria-describedby', /thickness-error/);
+    await expect(field).toBeFocused();
+  }
+  await field.fill('101,6');
+  await page.getByText('in, ft').click();
+  await expect(field).toHaveValue('4');
+  await page.getByText('mm, m', { exact: true }).click();
+  await expect(field).toHaveValue('101,6');
+  await page.getByText('in, ft').click();
+  await proceed.click();
+  await page.waitForURL(/assess\/element/);
+  await page.goto('/assess/thickness/');
+  await expect(field).toHaveValue('4');
+  await page.getByText('mm, m', { exact: true }).click();
+  await expect(field).toHaveValue('101.6');
+});
+
+test('without JavaScript a question reads as a page and says what is missing', async ({
+  browser,
+}) => {
+  const page = await browser.newPage({ javaScriptEnabled: false });
+  await page.goto('/assess/looseness/');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('How loose is it?');
+  await expect(page.locator('.noscript')).toContainText('needs JavaScript');
+  await expect(page.locator('input[name="looseness"]')).toHaveCount(7);
+  await page.close();
+});
