@@ -1,4 +1,5 @@
 import { adviseZone } from '$lib/advice/advise';
+import { missingQuestions } from '$lib/advice/relevance';
 import type { Advice, Hold, SettledSite } from '$lib/advice/types';
 import type { Job, Zone } from '$lib/answers/job';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
@@ -62,15 +63,27 @@ interface ZonePlan {
 /** Answers are never changed in place, so the same objects always mean the same advice. */
 const remembered = new WeakMap<ZoneAnswers, { site: SiteAnswers; plan: ZonePlan }>();
 
+/** Zones with equal answers share their advice, however many there are. */
+const alike = new Map<string, ZonePlan>();
+const mostAlike = 2000;
+/** With this many questions unanswered nothing can be planned, and no time is spent on what might be. */
+const tooFewAnswers = 4;
+
 function zonePlanOf(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
   const known = remembered.get(answers);
   if (known?.site === site) return known.plan;
-  const plan = makeZonePlan(site, answers);
+  const key = JSON.stringify([site, answers]);
+  const plan = alike.get(key) ?? makeZonePlan(site, answers);
+  if (alike.size >= mostAlike) alike.clear();
+  alike.set(key, plan);
   remembered.set(answers, { site, plan });
   return plan;
 }
 
 function makeZonePlan(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
+  const unanswered = missingQuestions(site, answers);
+  if (unanswered.length >= tooFewAnswers)
+    return { advice: null, held: { verdict: 'find-out-first', holds: [], open: unanswered } };
   const { outcomes, holds, assumptions, verdict } = adviseZone(site, answers, { margins: false });
   const [only] = outcomes;
   if (only && outcomes.length === 1 && only.verdict !== 'stop' && only.method)
