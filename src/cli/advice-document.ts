@@ -24,9 +24,23 @@ function zoneEntry(job: Job, zone: Zone) {
 }
 
 function planEntry(job: Job) {
-  const { totals, schedule, ...plan } = planJob(job);
+  const { zones, totals, schedule, ...plan } = planJob(job);
   const { days, ...timing } = schedule;
-  return { ...plan, quantities: totals, days, timing };
+  return {
+    ...plan,
+    // Their advice is printed with the zones above.
+    zones: zones.map(({ id, method, holds, quantities, patches, steps }) => ({
+      id,
+      method,
+      holds,
+      quantities,
+      patches,
+      steps,
+    })),
+    quantities: totals,
+    days,
+    timing,
+  };
 }
 
 /** The advice for a job. */

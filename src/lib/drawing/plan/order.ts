@@ -51,9 +51,9 @@ export function orderStrip(steps: readonly StripStep[]): Strip {
   let y = top;
   for (const [index, step] of steps.entries()) {
     if (step.stage) {
-      labels.push({ x: 2, y: y + 16, text: step.stage, of: 'stage' });
+      labels.push({ x: textX, y: y + 16, text: step.stage, of: 'stage' });
       y += stageRow;
-      marks.push(['fine', `M2 ${y - 5}H${stripWidth - 2}`]);
+      marks.push(['fine', `M${textX} ${y - 5}H${stripWidth - 2}`]);
     }
     if (step.wait) {
       labels.push({ x: textX, y: y + 14, text: step.wait, of: 'wait' });

@@ -44,9 +44,28 @@ function ends([low, high]: Span, say: Say): string {
   return first === last ? first : `${first} to ${last}`;
 }
 
+/** Steps in which hours are said, by the size up to which they hold: nobody plans finer. */
+const hourSteps: readonly (readonly [below: number, step: number])[] = [
+  [4, 0.25],
+  [20, 0.5],
+  [Infinity, 1],
+];
+/** Hours outwards to a step of their own size. */
+function roundedHours([low, high]: Span): Span {
+  const step = (value: number) => hourSteps.find(([below]) => value < below)?.[1] ?? 1;
+  const hair = 1e-9;
+  return [
+    Math.floor(low / step(low) + hair) * step(low),
+    Math.ceil(high / step(high) - hair) * step(high),
+  ];
+}
+
 /** Hours: in minutes, to the nearest five up, where there are fewer than one. */
 function hours(span: Span, say: Say): string {
-  if (span[1] >= 1) return `${ends(rounded(span), say)} hours`.replace(/^1 hours$/, '1 hour');
+  if (span[1] >= 1) {
+    const text = ends(span[0] === span[1] ? span : roundedHours(span), say);
+    return text === '1' ? '1 hour' : `${text} hours`;
+  }
   const minutes = span.map((value) =>
     Math.max(minuteStep, Math.ceil((value * minutesIn.hour) / minuteStep) * minuteStep),
   );

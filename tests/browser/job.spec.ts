@@ -1,0 +1,231 @@
+import { readFileSync } from 'node:fs';
+import AxeBuilder from '@axe-core/playwright';
+import { expect as plain, test, type Page } from '@playwright/test';
+import Papa from 'papaparse';
+
+// A busy machine may take its time; what is waited for is the same.
+const expect = plain.configure({ timeout: 20_000 });
+test.setTimeout(240_000);
+
+const zones = (page: Page) => page.locator('ol.rows > li');
+
+/** Answers the question on the page by its choices, or by a number, and goes on. */
+async function answer(page: Page, given: string | number): Promise<void> {
+  const before = page.url();
+  if (typeof given === 'number')
+    await page
+      .getByLabel(/./)
+      .getByRole('textbox')
+      .or(page.locator('input[type=text]'))
+      .first()
+      .fill(String(given));
+  else await page.locator(`input[value="${given}"]`).first().check({ force: true });
+  await page.getByRole('button', { name: 'Continue' }).click();
+  await expect.poll(() => page.url()).not.toBe(before);
+}
+
+/** Answers whatever is asked, by question, until the advice comes. */
+async function interview(page: Page, answers: Readonly<Record<string, string | number>>) {
+  for (let asked = 0; asked < 20; asked++) {
+    await page.waitForURL(/\/(assess|advice)\//);
+    const question = /\/assess\/([^/?]+)/.exec(page.url())?.[1];
+    if (!question) return;
+    const given = answers[question];
+    if (given === undefined) throw new Error(`no answer for ${question}`);
+    await answer(page, given);
+  }
+}
+
+const site = {
+  element: 'slab',
+  setting: 'open',
+  salts: 'none',
+  freezeThaw: 'some',
+  thickness: 150,
+  warnings: 'none',
+};
+const ramp = {
+  ...site,
+  depth: '3-to-6',
+  looseness: 'fractured',
+  contamination: 'none',
+  texture: 'pitted',
+  cracks: 'none',
+  steel: 'none-seen',
+  finish: 'overlay',
+  area: 18,
+};
+const forecourt = {
+  ...ramp,
+  depth: 'film',
+  looseness: 'powdery',
+  texture: 'sandy',
+  finish: 'sealer',
+  area: 90,
+};
+
+/** Opens one of the example jobs. */
+async function example(page: Page, name: string): Promise<void> {
+  await page.goto('/job/');
+  await page.getByRole('button', { name }).click();
+  await expect(page.getByLabel('Name of the job')).toHaveValue(new RegExp(name.slice(0, 10)));
+}
+
+test('builds the community hall job from nothing, reorders, deletes and undoes', async ({
+  page,
+}) => {
+  await page.goto('/job/');
+  await page.getByLabel('Name of the job').fill('Tidewell community hall (invented)');
+  await page.getByRole('link', { name: /^Assess Zone 1/ }).click();
+  await interview(page, ramp);
+  await page.goto('/job/');
+  await page.getByText('Name, copy, move, delete').click();
+  await page.getByLabel('Name of the zone').fill('Ramp');
+  await page.getByRole('button', { name: 'Add a zone' }).click();
+  await interview(page, forecourt);
+  await page.goto('/job/');
+  await expect(zones(page)).toHaveCount(2);
+  await expect(zones(page).nth(0)).toContainText('Ramp');
+  await expect(zones(page).nth(0)).toContainText('Shotblasting');
+
+  await page.getByLabel('Total area').fill('140');
+  await page.getByRole('button', { name: 'Make a zone of the rest' }).click();
+  await expect(zones(page)).toHaveCount(3);
+  await expect(zones(page).nth(2)).toContainText('32 m²');
+
+  await zones(page).nth(0).getByText('Name, copy, move, delete').click();
+  await page.getByRole('button', { name: 'Move Ramp down' }).click();
+  await expect(zones(page).nth(1)).toContainText('Ramp');
+  await expect(page.getByRole('button', { name: 'Move Ramp down' })).toBeFocused();
+
+  await page.getByRole('button', { name: 'Copy Ramp' }).click();
+  await expect(zones(page)).toHaveCount(4);
+  await expect(zones(page).nth(3)).toContainText('14 m²');
+
+  await zones(page).nth(1).getByText('Name, copy, move, delete').click();
+  await page.getByRole('button', { name: 'Delete Ramp', exact: true }).click();
+  await expect(zones(page)).toHaveCount(3);
+  await page.waitForTimeout(6000);
+  await page.getByRole('button', { name: 'Undo: bring Ramp back' }).click();
+  await expect(zones(page)).toHaveCount(4);
+  await expect(zones(page).nth(1)).toContainText('Ramp');
+
+  // Everything is still there after a reload.
+  await page.reload();
+  await expect(zones(page)).toHaveCount(4);
+  await page.getByRole('link', { name: 'To the plan' }).click();
+  await expect(page.getByRole('heading', { name: 'Order of work' })).toBeVisible();
+  await expect(page.getByText('after “Shotblast”')).toHaveCount(1);
+});
+
+test('takes the reader’s own value, and gives it back', async ({ page }) => {
+  await example(page, '9 Larch Row');
+  await page.goto('/job/plan/');
+  const bags = page.locator('.quantity').filter({ hasText: 'Bags of repair material' }).first();
+  const before = await bags.locator('.head > b').textContent();
+  await bags.getByText('How this was worked out').click();
+  await bags.getByLabel('Your own value: Yield of one bag').fill('7');
+  await expect(bags.locator('.head > b')).not.toHaveText(before ?? '');
+  await expect(bags).toContainText('your own value');
+  await page.reload();
+  await expect(page.getByText('Your own value: Yield of one bag, 7 L.').first()).toBeVisible();
+  await bags.getByText('How this was worked out').click();
+  await bags.getByRole('button', { name: /^Go back to the usual value/ }).click();
+  await expect(bags.locator('.head > b')).toHaveText(before ?? '');
+});
+
+test('hands out the plan and the quantities as files that read back', async ({ page }) => {
+  await example(page, 'ramp and forecourt');
+  await page.goto('/job/plan/');
+  const save = async (name: string) => {
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name }).click(),
+    ]);
+    return { name: file.suggestedFilename(), text: readFileSync(await file.path(), 'utf8') };
+  };
+  const table = await save('Quantities as a table');
+  expect(table.name).toMatch(/\.csv$/);
+  const { data, errors } = Papa.parse<Record<string, string>>(table.text, {
+    header: true,
+    skipEmptyLines: true,
+  });
+  expect(errors).toEqual([]);
+  const total = data.find((row) => row.Zone === 'All zones' && row.Quantity === 'Area');
+  expect([total?.['At least'], total?.['At most'], total?.Unit]).toEqual(['140', '140', 'm²']);
+  const plan = await save('Plan as text');
+  expect(plan.name).toMatch(/\.md$/);
+  expect(plan.text).toMatch(/^# Plan: Tidewell community hall/);
+  expect(plan.text).toContain('## Order of work');
+});
+
+test('prints each part on its own', async ({ page }) => {
+  await example(page, 'ramp and forecourt');
+  await page.goto('/job/plan/');
+  await expect(page.getByRole('heading', { name: 'Order of work' })).toBeVisible();
+  await page.evaluate(() => {
+    window.print = () => undefined;
+  });
+  const pages = async (button: string) => {
+    await page.getByRole('button', { name: button }).click();
+    const pdf = await page.pdf({
+      format: 'A4',
+      margin: { top: '12mm', bottom: '12mm', left: '12mm', right: '12mm' },
+    });
+    const count = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length;
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    return count;
+  };
+  expect(await pages('Print the plan')).toBe(1);
+  expect(await pages('Print zone sheets')).toBe(4);
+  expect(await pages('Print the quantities')).toBeLessThanOrEqual(2);
+  expect(await pages('Print the cautions')).toBeLessThanOrEqual(2);
+});
+
+test('stays comfortable with 200 zones', async ({ page }) => {
+  await example(page, 'ramp and forecourt');
+  await page.goto('/job/');
+  await zones(page).nth(0).getByText('Name, copy, move, delete').click();
+  for (let count = 4; count < 200; count++)
+    await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLButtonElement>('button')]
+        .find((each) => each.textContent === 'Copy')
+        ?.click(),
+    );
+  await expect(zones(page)).toHaveCount(200);
+  const name = page.getByLabel('Name of the zone');
+  const times = await name.evaluate(async (field: HTMLInputElement) => {
+    const taken: number[] = [];
+    for (let edit = 0; edit < 15; edit++) {
+      field.value = `Bay ${edit}`;
+      const started = performance.now();
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+      await Promise.resolve();
+      taken.push(performance.now() - started);
+      await new Promise((next) => requestAnimationFrame(next));
+    }
+    return taken.sort((one, other) => one - other);
+  });
+  console.log(`an edit among 200 zones: median ${times[7]?.toFixed(1)} ms`);
+  expect(times[7]).toBeLessThan(100);
+});
+
+for (const scheme of ['light', 'dark'] as const)
+  for (const path of ['/job/', '/job/plan/'])
+    test(`${path} has nothing axe finds, ${scheme}, and fits 320 px`, async ({ page }) => {
+      await page.emulateMedia({ colorScheme: scheme });
+      await page.setViewportSize({ width: 320, height: 700 });
+      await example(page, 'front steps');
+      await page.goto(path);
+      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+      for (const summary of await page
+        .locator('main summary')
+        .all()
+        .then((all) => all.slice(0, 6)))
+        await summary.click();
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
+      ).toBeLessThanOrEqual(0);
+    });

@@ -1,0 +1,106 @@
+import Papa from 'papaparse';
+import { describe, expect, it } from 'vitest';
+import { csvOf } from '$lib/keep/export-csv';
+import { markdownOf, markdownText } from '$lib/keep/export-markdown';
+import { demoFiles, demoIds, demoJob, isDemo } from '$lib/keep/demos';
+import { isKnown } from '$lib/plan/amount';
+import { planJob } from '$lib/plan/plan';
+import { quantityIds } from '$lib/plan/quantities';
+import { formatter } from '$lib/words/format';
+import { spanWords } from '$lib/words/en/plan/amounts';
+import { planDocument } from '$lib/words/en/plan/document';
+import { quantityNames } from '$lib/words/en/plan/quantities';
+import { quantityRows, tableHead } from '$lib/words/en/plan/table';
+
+const say = formatter('metric');
+const exported = (id: (typeof demoIds)[number]) => {
+  const job = demoJob(id);
+  const plan = planJob(job);
+  const nameOf = (zone: string) => job.zones.find((each) => each.id === zone)?.name ?? zone;
+  return { job, plan, nameOf };
+};
+/** A table read back by a library of its own, which takes the byte order mark off itself. */
+const reread = (text: string) =>
+  Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true });
+
+describe('the example jobs', () => {
+  it.each(demoIds)('%s is a job file, is marked as invented, and can be planned', (id) => {
+    const { job, plan } = exported(id);
+    expect(isDemo(job)).toBe(true);
+    expect(demoFiles[id].site.name).toBe(job.name);
+    expect(plan.zones.length).toBeGreaterThan(0);
+    expect(plan.steps.length).toBeGreaterThan(3);
+  });
+});
+
+describe('the quantities as a table', () => {
+  it.each(demoIds)('%s reads back to the numbers of the plan', (id) => {
+    const { job, plan, nameOf } = exported(id);
+    const text = csvOf(tableHead, quantityRows(job, plan, say, { date: '2026-01-02', nameOf }));
+    const { data, errors, meta } = reread(text);
+    expect(errors).toEqual([]);
+    expect(meta.fields).toEqual(tableHead);
+    for (const zone of plan.zones)
+      for (const what of quantityIds) {
+        const amount = zone.quantities[what];
+        const row = data.find(
+          (each) => each.Zone === nameOf(zone.id) && each.Quantity === quantityNames[what].name,
+        );
+        expect(!!row).toBe(!!amount);
+        if (!amount || !row) continue;
+        if (!isKnown(amount)) {
+          expect([row['At least'], row['At most']]).toEqual(['', '']);
+          expect(row.Missing).not.toBe('');
+          continue;
+        }
+        const engine = { L: amount.unit === 'm3' ? 1000 : 1, t: 0.001 }[row.Unit ?? ''] ?? 1;
+        expect(Number(row['At least'])).toBeCloseTo(amount.span[0] * engine, 3);
+        expect(Number(row['At most'])).toBeCloseTo(amount.span[1] * engine, 3);
+      }
+  });
+
+  it('keeps commas, quotes and line ends, and runs nothing as a formula', () => {
+    const text = csvOf(['a', 'b'], [['=1+1', 'one, "two"\nthree']]);
+    const [row] = reread(text).data;
+    expect(row).toEqual({ a: "'=1+1", b: 'one, "two"\nthree' });
+  });
+});
+
+describe('the plan as text', () => {
+  it.each(demoIds)('%s tells every step, every zone and every total', (id) => {
+    const { job, plan, nameOf } = exported(id);
+    const text = markdownOf(planDocument(job, plan, say, { date: '2 January 2026', nameOf }));
+    expect(text.match(/^# /gm)).toHaveLength(1);
+    const order = text.slice(text.indexOf('## Order'), text.indexOf('## Days'));
+    expect(order.match(/^\d+\. /gm)).toHaveLength(plan.steps.length);
+    for (const { id: zone } of [...plan.zones, ...plan.held])
+      expect(text).toContain(markdownText(nameOf(zone)));
+    for (const what of quantityIds)
+      if (plan.totals[what])
+        expect(text).toContain(`| ${markdownText(quantityNames[what].name)} |`);
+    expect(text).toContain('2 January 2026');
+    expect(text).not.toMatch(/NaN|undefined|null|Infinity/);
+  });
+
+  it('leaves nothing for Markdown to take as its own', () => {
+    expect(markdownText('# *a* [b](c) | <d>\n2. e')).toBe(
+      '\\# \\*a\\* \\[b\\](c) \\| \\<d\\> 2. e',
+    );
+    expect(markdownText('1. one')).toBe('1\\. one');
+  });
+});
+
+describe('ranges in words', () => {
+  it.each([
+    [[0.412, 0.918], 'm3', '0.41 to 0.92 m³'],
+    [[0.0905, 0.0905], 'm3', '90.5 L'],
+    [[370.2, 414], 'kg', '370 to 420 kg'],
+    [[1430, 2920], 'kg', '1.4 to 3 t'],
+    [[6.2, 7.3], 'count', '7 to 8'],
+    [[0.36, 1.2], 'h', '0.25 to 1.25 hours'],
+    [[0.1, 0.4], 'h', '10 to 25 minutes'],
+    [[1, 1], 'h', '1 hour'],
+  ] as const)('%j %s', (span, unit, text) => {
+    expect(spanWords(span, unit, say)).toBe(text);
+  });
+});
