@@ -2,14 +2,7 @@ import type { Job, Zone } from '$lib/answers/job';
 import { withRest } from '$lib/answers/rest';
 import { give } from '$lib/interview/replay';
 import type { AnswerGiven, InterviewContext, InterviewPlace } from '$lib/interview/machine';
-import {
-  newJobId,
-  openStore,
-  type JobStore,
-  type JobSummary,
-  type PutResult,
-  type StoredJob,
-} from '$lib/keep/store';
+import type { JobStore, JobSummary, PutResult, StoredJob } from '$lib/keep/store';
 import { preferences } from './preferences.svelte';
 
 /** How keeping the work is going. Everything but `idle`, `saving` and `saved` is told to the reader. */
@@ -34,6 +27,7 @@ export class Session {
   /** What another tab saved over the same job. */
   #theirs = $state.raw<StoredJob | undefined>(undefined);
   #id = '';
+  #newId = (): string => '';
   #revision = 0;
   #store: JobStore | undefined;
   #opening: Promise<void> | undefined;
@@ -68,6 +62,9 @@ export class Session {
 
   async #openStore(): Promise<void> {
     preferences.load();
+    // Fetched apart: a question can be read and answered before the store's parser has arrived.
+    const { newJobId, openStore } = await import('$lib/keep/store');
+    this.#newId = newJobId;
     const store = await openStore();
     this.#store = store;
     this.#durable = store.kind === 'device';
@@ -182,7 +179,7 @@ export class Session {
   /** Puts the job in hand aside and starts an empty one, or the one given. It is saved at its first answer. */
   async startNew(job: Job = blankJob()): Promise<void> {
     await this.open();
-    this.#id = newJobId();
+    this.#id = this.#newId();
     this.#revision = 0;
     this.#job = job;
     this.#saving = 'idle';
