@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { Answer } from '$lib/answers/answers';
+import { regions, turnsIds, type CrewDay } from '$lib/answers/crew-day';
 import type { Job, Zone } from '$lib/answers/job';
 import {
   choicesOf,
@@ -9,7 +10,8 @@ import {
   type QuestionId,
 } from '$lib/answers/questions';
 import { figures, rangeOf, type FigureId } from '$shared/figures';
-import { methodIds } from '$shared/methods';
+import { methodIds, stepIds } from '$shared/methods';
+import { toolIds } from '$shared/tools';
 
 /** Numbers a reader can give, with the rough edges of real ones: whole, one decimal, any. */
 const numberWithin = ([low, high]: readonly [number, number]) =>
@@ -78,6 +80,36 @@ const anyZone = (full: boolean): fc.Arbitrary<Zone> =>
 
 const ownIds = (Object.keys(figures) as FigureId[]).filter((id) => !id.startsWith('limit.'));
 
+const anyToolLevel = fc.record(
+  {
+    noise: numberWithin(rangeOf('limit.noise-level')),
+    vibration: numberWithin(rangeOf('limit.vibration')),
+    measured: fc.boolean(),
+    wheel: numberWithin(rangeOf('limit.wheel')),
+  },
+  { requiredKeys: [] },
+);
+const anyCrewDay: fc.Arbitrary<CrewDay> = fc.record(
+  {
+    region: fc.constantFrom(...regions),
+    turns: fc.constantFrom(...turnsIds),
+    tools: fc.dictionary(fc.constantFrom(...stepIds), fc.constantFrom(...toolIds), {
+      maxKeys: 2,
+      noNullPrototype: true,
+    }),
+    mix: fc.array(
+      fc.record({
+        step: fc.constantFrom(...stepIds),
+        tool: fc.constantFrom(...toolIds),
+        minutes: fc.integer({ min: 0, max: 1440 }),
+      }),
+      { maxLength: 3 },
+    ),
+    mixSetting: fc.constantFrom(...choicesOf('setting')),
+  },
+  { requiredKeys: [] },
+);
+
 /** Any job the format can hold, with up to `zones` zones. */
 export const anyJob = (zones = 6, least = 0, full = true): fc.Arbitrary<Job> =>
   fc.record(
@@ -98,6 +130,11 @@ export const anyJob = (zones = 6, least = 0, full = true): fc.Arbitrary<Job> =>
         maxKeys: 3,
         noNullPrototype: true,
       }),
+      toolLevels: fc.dictionary(fc.constantFrom(...toolIds), anyToolLevel, {
+        maxKeys: 3,
+        noNullPrototype: true,
+      }),
+      crewDay: anyCrewDay,
     },
     { requiredKeys: ['name', 'site', 'zones'], noNullPrototype: true },
   ) as fc.Arbitrary<Job>;

@@ -1,5 +1,6 @@
 import type { OwnFigures } from '$shared/figures';
 import type { SiteAnswers, ZoneAnswers } from './answers';
+import type { CrewDay, ToolLevels } from './crew-day';
 import type { ReadinessRecord } from './readiness-record';
 
 /** A rectangle on the surface, mm: x and y of its lower left corner from the reader's own corner. */
@@ -53,4 +54,8 @@ export interface Job {
   readonly rest?: string;
   /** Figures of the trade the reader has put a value of their own over. */
   readonly own?: OwnFigures;
+  /** What the reader knows of their own tools. */
+  readonly toolLevels?: ToolLevels;
+  /** Choices made for the crew's day. */
+  readonly crewDay?: CrewDay;
 }

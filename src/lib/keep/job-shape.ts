@@ -7,7 +7,19 @@ import { methodIds } from '$shared/methods';
 import { answerFields } from './answer-shapes';
 import { bounds } from './bounds';
 import { readinessShape } from './readiness-shape';
-import { list, name, object, picked, says, unique, whole, within, zoneId } from './shapes';
+import { crewDayShape, toolLevelsShape } from './crew-shape';
+import {
+  list,
+  measured,
+  name,
+  object,
+  picked,
+  says,
+  unique,
+  whole,
+  within,
+  zoneId,
+} from './shapes';
 
 export const formatName = 'down-to-sound.job';
 export const currentVersion = 1;
@@ -42,12 +54,6 @@ const ownFields = Object.fromEntries(
 
 const machine = picked(methodIds, { id: 'names', choices: methodIds });
 
-/** A length or time of the trade, within its own limits. */
-const measured = (limit: FigureId) => {
-  const range = rangeOf(limit);
-  return within(range, { id: 'number', unit: figures[limit].unit, range });
-};
-
 /**
  * Fields that are kept in the file as they are in memory. To add a section to the job, write its
  * shape, name it here, and give it a place in `Job` or `Zone`; reading, writing, the link, the
@@ -78,6 +84,8 @@ export const jobExtras = {
     object({ perHour: price, perBag: price, perConcrete: price, perTonne: price }),
   ),
   own: v.exactOptional(object(ownFields)),
+  toolLevels: v.exactOptional(toolLevelsShape),
+  crewDay: v.exactOptional(crewDayShape),
 };
 
 const siteShape = object({

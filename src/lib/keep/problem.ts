@@ -27,6 +27,10 @@ export type Expected =
       readonly range: readonly [number, number];
     }
   | { readonly id: 'number'; readonly unit: string; readonly range: readonly [number, number] }
+  /** A number that has to be given, unlike the answer to a question. */
+  | { readonly id: 'amount'; readonly unit: string; readonly range: readonly [number, number] }
+  | { readonly id: 'truth' }
+  | { readonly id: 'one-of'; readonly choices: readonly string[] }
   | { readonly id: 'own-number'; readonly unit: string; readonly range: readonly [number, number] }
   | { readonly id: 'count'; readonly range: readonly [number, number] }
   | { readonly id: 'names'; readonly choices: readonly string[] }

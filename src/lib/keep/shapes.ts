@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { figures, rangeOf, type FigureId } from '$shared/figures';
 import { bounds } from './bounds';
 import type { Expected } from './problem';
 
@@ -58,6 +59,12 @@ export const whole = ([low, high]: readonly [number, number]) => {
     v.maxValue(high, expected),
     v.transform((value) => value + 0),
   );
+};
+
+/** An amount of the trade, within its own limits. */
+export const measured = (limit: FigureId) => {
+  const range = rangeOf(limit);
+  return within(range, { id: 'amount', unit: figures[limit].unit, range });
 };
 
 /**

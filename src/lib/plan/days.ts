@@ -30,7 +30,7 @@ export interface Schedule {
 
 const hoursInDay = 24;
 /** Steps that more hands do not make shorter: one machine, or one person checking. */
-const oneMachine: readonly StepId[] = [
+export const oneMachine: readonly StepId[] = [
   'scarify',
   'shotblast',
   'grind',

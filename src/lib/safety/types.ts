@@ -3,8 +3,7 @@ import type { FigureId } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
 
-/** Whose rules are quoted first. Elsewhere the controls are the same and the reader's country has the word. */
-export type Region = 'us' | 'elsewhere';
+export type { Region } from '$lib/answers/crew-day';
 
 /** One piece of work of one person on one day. */
 export interface ShiftTask {

@@ -38,6 +38,9 @@ const expectedWords: Say<Expected> = {
   depth: ({ choices, unit, range }) =>
     `a number of ${unit} ${between(range)}, one of ${oneOf(choices)}, a list of those still possible, or "not-sure"`,
   number: ({ unit, range }) => `a number of ${unit} ${between(range)}, or "unknown"`,
+  amount: ({ unit, range }) => `a number of ${unit} ${between(range)}`,
+  truth: () => 'true or false',
+  'one-of': ({ choices }) => `one of ${oneOf(choices)}`,
   'own-number': ({ unit, range: [low] }) =>
     `a number (unit: ${unit})${low > 0 ? ' greater than 0' : low === 0 ? ' not below 0' : ''}`,
   count: ({ range }) => `a whole number ${between(range)}`,

@@ -1,0 +1,260 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Job } from '$lib/answers/job';
+import { choicesOf, type QuestionId } from '$lib/answers/questions';
+import { isKnown } from '$lib/plan/amount';
+import { oneMachine } from '$lib/plan/days';
+import { planJob } from '$lib/plan/plan';
+import { crewHazards } from '$lib/safety/crew-hazards';
+import { crewDaysOf, crewPlace, type CrewPlan } from '$lib/safety/from-plan';
+import { safetyOf } from '$lib/safety/safety-of';
+import { valueOf } from '$shared/figures';
+import type { StepId } from '$shared/methods';
+
+/** An invented job: hollow concrete to be broken out and overlaid. */
+const hollow = (change: Partial<Job> = {}, site: Partial<Job['site']> = {}): Job => ({
+  name: 'Tidewell community hall (invented)',
+  site: {
+    element: ['slab'],
+    setting: ['open'],
+    salts: ['none'],
+    freezeThaw: ['rare'],
+    thickness: 150,
+    warnings: { yes: [], maybe: [] },
+    ...site,
+  },
+  zones: [
+    {
+      id: 'a',
+      name: 'Forecourt',
+      answers: {
+        area: 6,
+        depth: 40,
+        looseness: ['hollow'],
+        contamination: { yes: [], maybe: [] },
+        texture: ['sandy'],
+        cracks: ['none'],
+        steel: ['none-seen'],
+        finish: ['overlay'],
+        crackLength: 0,
+      },
+    },
+  ],
+  ...change,
+});
+const crewOf = (job: Job) => crewDaysOf(planJob(job), job);
+
+/** Hours of each step over everybody and every day, least and most. */
+function hoursIn({ shifts }: CrewPlan): Map<StepId, [number, number]> {
+  const total = new Map<StepId, [number, number]>();
+  for (const { days, workers } of shifts)
+    for (const { step, hours } of workers.flatMap(({ tasks }) => tasks)) {
+      const before = total.get(step) ?? [0, 0];
+      const times = days[1] - days[0] + 1;
+      total.set(step, [before[0] + hours[0] * times, before[1] + hours[1] * times]);
+    }
+  return total;
+}
+const one = (id: QuestionId) => fc.constantFrom(...choicesOf(id)).map((choice) => [choice]);
+/** Jobs with every answer given, so that most of their zones can be planned. */
+const settledJob = fc
+  .record({
+    element: fc.constantFrom(['slab'], ['steps']),
+    setting: one('setting'),
+    crew: fc.integer({ min: 1, max: 6 }),
+    zones: fc.array(
+      fc.record({
+        area: fc.oneof(fc.double({ min: 0.1, max: 150, noNaN: true }), fc.constant('unknown')),
+        crackLength: fc.double({ min: 0, max: 40, noNaN: true }),
+        depth: fc.double({ min: 0, max: 45, noNaN: true }),
+        looseness: one('looseness'),
+        contamination: fc
+          .subarray([...choicesOf('contamination')], { maxLength: 1 })
+          .map((yes) => ({ yes, maybe: [] })),
+        texture: one('texture'),
+        cracks: one('cracks'),
+        steel: one('steel'),
+        barLoss: fc.constant(['within-limit']),
+        finish: one('finish'),
+      }),
+      { minLength: 1, maxLength: 4 },
+    ),
+  })
+  .map(({ element, setting, crew, zones }) => ({
+    ...hollow({ crew }, { element, setting } as Job['site']),
+    zones: zones.map((answers, index) => ({ id: `z${index}`, name: '', answers })),
+  })) as unknown as fc.Arbitrary<Job>;
+
+describe('the crew’s days of a plan', () => {
+  it('give every hour of the plan to somebody, once', () => {
+    let worked = 0;
+    fc.assert(
+      fc.property(settledJob, fc.boolean(), (drawn, equal) => {
+        const job: Job = { ...drawn, crewDay: { turns: equal ? 'equal' : 'one-operator' } };
+        const plan = planJob(job);
+        const dealt = hoursIn(crewDaysOf(plan, job));
+        for (const { id, hours } of plan.steps) {
+          const [least, most] = hours && isKnown(hours) ? hours.span : [0, 0];
+          const given = dealt.get(id) ?? [0, 0];
+          if (most <= 1e-6) continue;
+          worked += 1;
+          expect(given[0] / most, id).toBeCloseTo(least / most, 4);
+          expect(given[1] / most, id).toBeCloseTo(1, 4);
+        }
+      }),
+      { numRuns: 120 },
+    );
+    expect(worked).toBeGreaterThan(50);
+  });
+
+  it('leave a person no longer day than the plan has', () => {
+    fc.assert(
+      fc.property(settledJob, (drawn) => {
+        const plan = planJob(drawn);
+        for (const { workers } of crewDaysOf(plan, drawn).shifts)
+          for (const { tasks } of workers)
+            expect(tasks.reduce((sum, { hours }) => sum + hours[1], 0)).toBeLessThan(
+              plan.schedule.hoursPerDay + 1e-6,
+            );
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('put the one machine in one pair of hands, or in turns', () => {
+    const job = hollow({ crew: 3 });
+    const shares = (crew: CrewPlan, step: StepId) =>
+      crew.shifts[0]?.workers.map(
+        ({ tasks }) => tasks.find((task) => task.step === step)?.hours[1] ?? 0,
+      );
+    expect(oneMachine).toContain('saw-cut');
+    const [first, ...others] = shares(crewOf(job), 'saw-cut') ?? [];
+    expect(first).toBeGreaterThan(0);
+    expect(others).toEqual([0, 0]);
+    const turns = shares(crewOf({ ...job, crewDay: { turns: 'equal' } }), 'saw-cut') ?? [];
+    expect(turns).toHaveLength(3);
+    for (const hours of turns) expect(hours).toBeCloseTo((first ?? 0) / 3, 9);
+    // Breaking is hand work: shared evenly either way, as the plan does.
+    expect(new Set(shares(crewOf(job), 'break-out')).size).toBe(1);
+  });
+
+  it('never make the worst-off person better off with one operator than in turns', () => {
+    fc.assert(
+      fc.property(settledJob, (drawn) => {
+        const worst = (turns: 'one-operator' | 'equal') => {
+          const job: Job = { ...drawn, crewDay: { turns } };
+          return crewOf(job).shifts.map(({ workers }) => {
+            const read = safetyOf({ region: 'us', workers: workers.slice(0, 1) });
+            if (!read.ok) throw new Error(JSON.stringify(read.problems));
+            const [person] = read.safety.workers;
+            return [person?.noise.limits.niosh.part.high, person?.vibration.points.high];
+          });
+        };
+        const [alone, equal] = [worst('one-operator'), worst('equal')];
+        if (alone.length !== equal.length) return;
+        for (const [index, day] of alone.entries())
+          for (const [end, value] of day.entries())
+            expect(value ?? 0).toBeGreaterThan((equal[index]?.[end] ?? 0) - 1e-6);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('tells days of the same work once', () => {
+    const job = hollow({ crew: 1 });
+    const [zone] = job.zones;
+    if (!zone) throw new Error('a zone');
+    const large = { ...job, zones: [{ ...zone, answers: { ...zone.answers, area: 400 } }] };
+    const { shifts } = crewOf(large);
+    expect(shifts.some(({ days: [from, to] }) => to - from > 3)).toBe(true);
+    const order = shifts.flatMap(({ days }) => days);
+    expect(order).toEqual([...order].sort((one, other) => one - other));
+  });
+});
+
+describe('what is open', () => {
+  it('is read as the harder place, and said', () => {
+    expect(crewPlace(hollow())).toEqual({ setting: 'open', element: 'slab', taken: [] });
+    const open = crewPlace(
+      hollow({}, { setting: ['sheltered', 'open'], element: ['slab', 'wall'] }),
+    );
+    expect(open).toEqual({
+      setting: 'sheltered',
+      element: 'wall',
+      taken: ['setting', 'element'],
+    });
+    const { site: _, ...bare } = hollow();
+    expect(crewPlace({ ...bare, site: {} }).setting).toBe('indoors');
+  });
+  it('puts steps without hours on no day and names them', () => {
+    const job = hollow();
+    const [zone] = job.zones;
+    if (!zone) throw new Error('a zone');
+    const { area: _, ...answers } = zone.answers;
+    const crew = crewOf({ ...job, zones: [{ ...zone, answers }] });
+    expect(crew.unknown).toContain('break-out');
+    expect(crew.shifts.flatMap(({ steps }) => steps)).not.toContain('break-out');
+  });
+});
+
+describe('the reader’s own tools', () => {
+  it('lay their levels and wheel over the usual ones', () => {
+    const job = hollow({
+      toolLevels: {
+        jackhammer: { noise: 98, vibration: 4, measured: true },
+        'walk-behind-saw': { vibration: 3, wheel: 350 },
+      },
+    });
+    const tasks = crewOf(job).shifts.flatMap(({ workers }) => workers[0]?.tasks ?? []);
+    expect(tasks.find(({ tool }) => tool === 'jackhammer')).toMatchObject({
+      ownLevel: 98,
+      ownVibration: 4,
+      ownVibrationFrom: 'measured',
+    });
+    expect(tasks.find(({ tool }) => tool === 'walk-behind-saw')).toMatchObject({
+      ownVibration: 3,
+      ownVibrationFrom: 'maker',
+      wheel: 350,
+    });
+  });
+  it('take another tool of the step, but none that the place does not allow', () => {
+    const toolOf = (job: Job) =>
+      crewOf(job).shifts[0]?.workers[0]?.tasks.find(({ step }) => step === 'saw-cut')?.tool;
+    expect(toolOf(hollow({ crewDay: { tools: { 'saw-cut': 'hand-saw' } } }))).toBe('hand-saw');
+    expect(
+      toolOf(
+        hollow({ crewDay: { tools: { 'saw-cut': 'walk-behind-saw' } } }, { element: ['steps'] }),
+      ),
+    ).toBe('hand-saw');
+  });
+});
+
+describe('against hand arithmetic', () => {
+  // HSE ready reckoner: points = 2 a^2 an hour (from a secondary copy of the table).
+  it('the points of one jackhammer day', () => {
+    const own = { 'vibration.road-breaker': 6 };
+    const job = hollow({ crew: 2, own });
+    const [shift] = crewOf(job).shifts;
+    const task = shift?.workers[1]?.tasks.find(({ step }) => step === 'break-out');
+    if (!shift || !task) throw new Error('expected breaking out on the first day');
+    const read = safetyOf({ region: 'us', workers: [{ id: '2', tasks: [task] }] }, own);
+    if (!read.ok) throw new Error('expected a result');
+    const points = read.safety.workers[0]?.vibration.points;
+    expect(points?.low).toBeCloseTo(2 * 36 * task.hours[0], 6);
+    expect(points?.high).toBeCloseTo(2 * 36 * task.hours[1], 6);
+    expect(valueOf('vibration.action-points')).toBe(100);
+  });
+});
+
+describe('hazards of a day', () => {
+  it('take what may be there as there', () => {
+    const steps = [{ id: 'grind' as const, zones: ['a'] }];
+    const names = (job: Job) => crewHazards(job, steps).map(({ hazard }) => hazard);
+    expect(names(hollow())).not.toContain('lead-asbestos');
+    const maybe = hollow({}, { warnings: { yes: [], maybe: ['old-coating-or-adhesive'] } });
+    expect(names(maybe)).toContain('lead-asbestos');
+    expect(names(hollow({}, { element: ['slab', 'soffit'] }))).toContain('overhead');
+    for (const { steps: bringing } of crewHazards(hollow(), steps))
+      expect(bringing).toEqual(['grind']);
+  });
+});
