@@ -81,7 +81,7 @@ const settledJob = fc
     ),
   })
   .map(({ element, setting, crew, zones }) => ({
-    ...hollow({ crew }, { element, setting } as Job['site']),
+    ...hollow({ crew }, { element, setting } as unknown as Job['site']),
     zones: zones.map((answers, index) => ({ id: `z${index}`, name: '', answers })),
   })) as unknown as fc.Arbitrary<Job>;
 

@@ -14,6 +14,8 @@ export const paths = {
   ready: (zone?: string | null) => inZone(`${resolve('/')}ready/`, zone),
   job: () => `${resolve('/')}job/`,
   plan: () => `${resolve('/')}job/plan/`,
+  /** The crew's day: of the plan, by the first working day it stands for. */
+  crew: (day?: number) => `${resolve('/')}crew/${day === undefined ? '' : `?day=${String(day)}`}`,
   /** A question, or the advice when the interview has come to its end. */
   place: (place: InterviewPlace, zone?: string | null) =>
     place === 'done' ? paths.advice(zone) : inZone(`${resolve('/')}assess/${place}/`, zone),

@@ -28,3 +28,4 @@ export {
   vibrationSentence,
 } from './safety/vibration';
 export { shiftProblemSentence } from './safety/problems';
+export { briefingWords, controlInShort, crewPageWords, settingWords } from './safety/page';

@@ -8,6 +8,7 @@ export const frameWords = {
   job: 'Job',
   plan: 'Plan',
   ready: 'Ready?',
+  crew: 'Crew’s day',
   learn: 'Learn',
   units: 'Units',
   metric: 'mm, m',

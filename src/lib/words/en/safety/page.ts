@@ -1,0 +1,215 @@
+import type { SharingAim } from '$lib/safety/safety-of';
+import type { Setting } from '$lib/answers/questions';
+import type { Region, Turns } from '$lib/answers/crew-day';
+import type { Span } from '$lib/plan/amount';
+import type { SilicaControlId } from '$shared/silica-table';
+import type { Say } from '$lib/words/types';
+
+/** Labels and short sentences of the page of the crew's day. */
+export const crewPageWords = {
+  title: 'The crew’s day',
+  description:
+    'Dust, noise and vibration that add up over a crew’s day, and what to do about each.',
+  intro:
+    'What a day of this work does to the people who do it: dust, noise and vibration, added up for each person, with the control for each step. Ranges stay ranges, and what nobody has published stays unknown.',
+  wait: 'Your job is being opened.',
+  noScript:
+    'This page reckons in your browser and needs JavaScript. The cautions under “Learn” do not.',
+  defers:
+    'This page helps you plan. It does not replace the law, the maker’s data or measurements. A competent person on site decides, and may stop the work.',
+  settings: 'How to reckon',
+  region: 'Whose rules first',
+  regions: {
+    us: 'United States',
+    elsewhere: 'Elsewhere',
+  } satisfies Readonly<Record<Region, string>>,
+  source: 'Whose day',
+  fromPlan: 'Days of your plan',
+  fromMix: 'A day I put together',
+  noPlan:
+    'No zone of your job can be planned yet, so no day can be laid. Put a day together here, or answer the questions first.',
+  toAssess: 'To the questions',
+  turns: 'Machines there is one of',
+  turnsOf: {
+    'one-operator': 'One person runs them',
+    equal: 'Everybody in equal turns',
+  } satisfies Readonly<Record<Turns, string>>,
+  dayNav: 'Days of the plan',
+  day: ([first, last]: Span): string =>
+    first === last ? `Day ${first}` : `Days ${first} to ${last}`,
+  dayLine: (crew: number): string =>
+    crew === 1 ? 'One person on the crew' : `${crew} people on the crew`,
+  taken: {
+    setting:
+      'The job does not say for sure where it is, so we reckon for the place that holds dust most.',
+    element: 'The job does not say for sure what it is, so we reckon with hand-held tools.',
+  } as const,
+  leftOut: 'On no day yet',
+  leftOutLine: (steps: string): string =>
+    `The hours of these steps are not known, so they are in no number here: ${steps}. Give sizes and depths, and they come in.`,
+  specialists: (steps: string): string =>
+    `A specialist does this, and it is in no number here: ${steps}. Ask them for their own plan.`,
+  near: 'Only each person’s own tools are counted. Whoever works beside a loud tool hears it too, and a compressor close by adds to it. Keep them apart.',
+  pictures: 'The day at a glance',
+  worker: (id: string, worst: boolean): string =>
+    worst ? `Person ${id}, worst off` : `Person ${id}`,
+  you: 'This day',
+  key: {
+    sure: 'at least',
+    range: 'up to',
+    open: 'unknown on top',
+  },
+  dust: 'Dust',
+  dustStrip: (person: string): string => `Hours in dust of the table, ${person}`,
+  dustNone: 'No step of this day is in the dust table.',
+  columnLine: (say: Say): string => `past ${say.figure('silica.long-shift')}: stricter column`,
+  noise: 'Noise',
+  vibration: 'Hand-arm vibration',
+  chartVibration: 'Vibration of the day, A(8) in m/s²',
+  chartNiosh: 'Noise of the day by the recommended rule (NIOSH), dB(A)',
+  chartOsha: 'Noise of the day by the legal rule (OSHA), dB(A)',
+  chartEu: 'Noise of the day, LEX,8h in dB(A)',
+  lineAction: 'action',
+  lineLimit: 'limit',
+  lineLegal: 'legal limit',
+  lineRecommended: 'recommended limit',
+  lineLower: 'lower action',
+  lineUpper: 'upper action',
+  steps: 'Step by step',
+  where: 'Where',
+  toolRuns: 'Tool running',
+  each: 'for the person who has most of it',
+  tool: 'Tool',
+  dustOf: 'Dust',
+  waysOf: 'Any one of these:',
+  maskUpTo: (say: Say): string => `Up to ${say.figure('silica.long-shift')} in the shift`,
+  maskOver: (say: Say): string => `Over ${say.figure('silica.long-shift')}`,
+  noMask: 'no respirator asked for',
+  mask: (factor: number): string => `respirator, factor ${factor} or more`,
+  today: 'This day',
+  kinds: 'What does it',
+  levels: 'Your own tool',
+  levelsWhy:
+    'Type what the maker’s papers say, or what was measured. It counts for this tool everywhere in the job.',
+  ownNoise: 'Level at the ear',
+  ownVibration: 'Vibration at the hand',
+  ownMeasured: 'The vibration was measured at work',
+  ownMeasuredNote: 'If not, it counts for up to double: makers’ figures can understate.',
+  ownWheel: 'Wheel or disc, across',
+  unknownLevel: 'No published level. Ask the maker.',
+  unknownVibration: 'No published vibration. Ask the maker.',
+  noLevel: 'no motor',
+  still: 'nothing that shakes is held',
+  level: 'Level at the ear',
+  magnitude: 'Vibration at the hand',
+  ownValue: 'your own',
+  makerValue: 'the maker’s, counted up to double',
+  before: {
+    action: 'Trigger time before the action value',
+    limit: 'Trigger time before the limit',
+  },
+  alone: 'with this tool alone in the day',
+  limits: 'Against each limit',
+  otherLimits: 'By the other rules',
+  left: 'Time left',
+  protector: 'Hearing protectors',
+  protectorFor: (limit: string): string => `To come down to: ${limit}.`,
+  ceiling: {
+    over: 'A tool is louder than the US table goes. No time without protectors is allowed at that level.',
+    'may-be-over':
+      'A tool may be louder than the US table goes. No time without protectors is allowed at that level.',
+  } as const,
+  noUsLimit:
+    'The US has no legal limit for vibration; the values are those of a European directive.',
+  sharing: 'Sharing it out',
+  sharingLine: (say: Say): string =>
+    `Reckoned with every tool at its worst and its longest time, in turns of ${say.hours(say.valueOf('share.step'))}, and no protector counted in.`,
+  aims: {
+    'vibration-action': 'Everybody under the vibration action value',
+    'vibration-limit': 'Everybody under the vibration limit',
+    'noise-limit': 'Everybody under the noise limit aimed at',
+    everything: 'Everybody under the action value and the noise limit at once',
+  } satisfies Readonly<Record<SharingAim, string>>,
+  fullest: (share: string): string =>
+    `The worst-off person then uses up ${share} of what one day allows.`,
+  allotments: 'Who does what',
+  allotted: (day: number, person: number): string => `Day ${day}, person ${person}`,
+  wholeJob: 'The whole job shared out',
+  wholeJobLine: (days: number): string =>
+    days === 1 ? 'Your plan has one day of work.' : `Your plan has ${days} days of work.`,
+  wholeJobLong: 'This job has more days than can be shared out here. Share out day by day.',
+  duties: 'What the employer sees to',
+  hazards: 'Everything else that can hurt you',
+  hazardSteps: (steps: string): string => `In: ${steps}`,
+  controls: 'What to do, the best first',
+  stopWhen: 'When to stop',
+  numbers: 'Where the numbers come from',
+  tableSource: 'The dust table',
+  print: 'Print the briefing',
+  mix: {
+    title: 'A day put together by hand',
+    line: 'One person’s day. Add each tool with the minutes it runs.',
+    place: 'Where the work is',
+    add: 'Add a task',
+    step: 'What is done',
+    tool: 'With what',
+    minutes: 'Minutes running',
+    minutesUnit: 'min',
+    remove: 'Take out',
+    task: (number: number): string => `Task ${number}`,
+    empty: 'Add a first task, and the numbers come.',
+    kept: 'The numbers below still stand for the last good entries.',
+  },
+} as const;
+
+/** Places as the dust table has them. */
+export const settingWords: Readonly<Record<Setting, string>> = {
+  indoors: 'Indoors',
+  sheltered: 'Under a roof or between walls',
+  open: 'Open air',
+};
+
+/** The sheet a crew lead prints and reads aloud. */
+export const briefingWords = {
+  title: 'To read aloud before work starts',
+  job: 'Job',
+  date: 'Date',
+  lead: 'Crew lead',
+  competent: 'Competent person, may stop the work',
+  help: 'Who to call, and where we are',
+  step: 'Step',
+  control: 'Run this against dust',
+  mask: 'Mask',
+  turn: 'Longest turn',
+  turnNote:
+    'Longest turn: the trigger time before the vibration action value with a rough tool, if nothing else shakes your hands that day.',
+  none: 'none',
+  factor: (factor: number): string => `factor ${factor}`,
+  assess: 'to be assessed',
+  ask: 'ask the maker',
+  noTurn: 'does not shake',
+  or: 'or',
+  hearing: 'Ears',
+  hands: 'Hands',
+  dust: 'Dust',
+  sharing: 'Turns',
+  stop: 'Stop the work when',
+  always: 'Always',
+  heard: 'Heard and understood',
+  anyone: 'Anybody may stop the work. Nobody is blamed for it.',
+} as const;
+
+/** Controls in the few words of a table. */
+export const controlInShort: Readonly<Record<SilicaControlId | 'exhaust-the-room', string>> = {
+  'water-to-blade': 'water on the blade',
+  'water-to-wheel': 'water on the wheel',
+  'water-to-cutter': 'water on the cutters',
+  'water-at-point': 'water at the point',
+  'water-with-surfactant': 'water sprays with wetting agent',
+  'shroud-and-collector': 'shroud and collector',
+  'makers-collector': 'the maker’s collector',
+  'cyclone-or-cleaning': 'cyclone or self-cleaning filter',
+  'hepa-for-holes': 'HEPA vacuum for holes',
+  'vacuum-between-passes': 'HEPA vacuum',
+  'exhaust-the-room': 'air drawn out',
+};
