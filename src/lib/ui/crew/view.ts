@@ -9,7 +9,7 @@ import type { SettledTask, WorkerDay } from '$lib/safety/types';
 import type { VibrationOfTask } from '$lib/safety/vibration';
 import type { Plan } from '$lib/plan/plan';
 import { hazardIds, hazardsOfStep, type StepId } from '$shared/methods';
-import { toolIds, toolsOf, type ToolId } from '$shared/tools';
+import { toolsOf, type ToolId } from '$shared/tools';
 
 /** One step of the day with all that is known of it, for the person who has most of it. */
 export interface TaskView {
@@ -107,5 +107,3 @@ export function hazardsOf(job: Job, shift: CrewShift, plan: Plan | null): CrewHa
     return steps.length ? [{ hazard, steps }] : [];
   });
 }
-
-export const isTool = (id: string): id is ToolId => (toolIds as readonly string[]).includes(id);
