@@ -1,6 +1,8 @@
 import { adviseZone } from '$lib/advice/advise';
 import type { Job, Zone } from '$lib/answers/job';
-import { planJob } from '$lib/plan/plan';
+import { planJob, type Plan } from '$lib/plan/plan';
+import { crewDaysOf } from '$lib/safety/from-plan';
+import { safetyOf } from '$lib/safety/safety-of';
 
 /** What `advise` prints: the advice for every zone of a job, as data. */
 export interface AdviceDocument {
@@ -9,6 +11,8 @@ export interface AdviceDocument {
   readonly zones: readonly unknown[];
   /** All zones together: steps in order, quantities with their working, working days. */
   readonly plan: object;
+  /** Dust, noise and vibration of each person on each day of the plan, and how to share it out. */
+  readonly safety: object;
 }
 
 /** The advice for one zone, without the full examples behind each outcome. */
@@ -23,8 +27,7 @@ function zoneEntry(job: Job, zone: Zone) {
   };
 }
 
-function planEntry(job: Job) {
-  const { zones, totals, schedule, ...plan } = planJob(job);
+function planEntry({ zones, totals, schedule, ...plan }: Plan) {
   const { days, ...timing } = schedule;
   return {
     ...plan,
@@ -43,10 +46,30 @@ function planEntry(job: Job) {
   };
 }
 
+/** Days on which the crew does the same stand once, with the first and the last of them. */
+function safetyEntry(plan: Plan, job: Job) {
+  const { shifts, crew, ...rest } = crewDaysOf(plan, job);
+  // Without a word from the reader the table's own country.
+  const region = job.crewDay?.region ?? 'us';
+  return {
+    region,
+    crew,
+    ...rest,
+    shifts: shifts.map(({ days, steps, workers }) => {
+      const result = safetyOf({ region, workers, crew }, job.own);
+      return { days, steps, ...(result.ok ? result.safety : { problems: result.problems }) };
+    }),
+  };
+}
+
 /** The advice for a job. */
-export const adviceDocument = (job: Job): AdviceDocument => ({
-  format: 'down-to-sound.advice',
-  version: 1,
-  zones: job.zones.map((zone) => zoneEntry(job, zone)),
-  plan: planEntry(job),
-});
+export function adviceDocument(job: Job): AdviceDocument {
+  const plan = planJob(job);
+  return {
+    format: 'down-to-sound.advice',
+    version: 1,
+    zones: job.zones.map((zone) => zoneEntry(job, zone)),
+    plan: planEntry(plan),
+    safety: safetyEntry(plan, job),
+  };
+}
