@@ -74,6 +74,15 @@ describe('carbon and mass, worked by hand', () => {
     expect(high).toBeLessThan(148);
   });
 
+  it('of two like patches is twice that of one, and of nothing is nothing', () => {
+    const patch = { area: 1, depth: 40, looseness: ['hollow'] };
+    const one = restoring(planJob(job([zone('a', patch)], { thickness: 150 })));
+    const two = restoring(planJob(job([zone('a', patch), zone('b', patch)], { thickness: 150 })));
+    for (const id of ['debris', 'material', 'carbon'] as const)
+      expect(span(two[id])[1]).toBeCloseTo(2 * span(one[id])[1], 6);
+    expect(span(restoring(planJob(job([zone('a', {})]))).carbon)).toEqual([0, 0]);
+  });
+
   // US GSA limits, kgCO2e/m3: 3,000 psi best fifth 257; 5,000 psi better than average 382.
   it('uses the published limits', () => expect(rangeOf('carbon.ready-mix')).toEqual([257, 382]));
 

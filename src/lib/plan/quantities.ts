@@ -86,10 +86,16 @@ export function groundOf(work: ZoneWork, own?: OwnFigures): { area: Amount; peri
   };
 }
 
-/** Multiplies an amount on; what is missing stays missing. */
+/** Multiplies an amount on, from what it comes to; what is missing stays missing. */
 export function times(unit: Amount['unit'], amount: Amount, ...terms: Term[]): Amount {
   if (!isKnown(amount)) return { missing: amount.missing, unit };
-  return product(unit, [...amount.working, ...terms]);
+  const factor = product(unit, terms);
+  if (!isKnown(factor)) return factor;
+  return {
+    span: [amount.span[0] * factor.span[0], amount.span[1] * factor.span[1]],
+    unit,
+    working: [...amount.working, ...terms],
+  };
 }
 
 /** Every quantity of one zone; null where it does not arise, missing where an answer is missing. */
