@@ -44,7 +44,6 @@ export const crewPageWords = {
       'The job does not say for sure where it is, so we reckon for the place that holds dust most.',
     element: 'The job does not say for sure what it is, so we reckon with hand-held tools.',
   } as const,
-  leftOut: 'On no day yet',
   leftOutLine: (steps: string): string =>
     `The hours of these steps are not known, so they are in no number here: ${steps}. Give sizes and depths, and they come in.`,
   specialists: (steps: string): string =>
@@ -87,7 +86,6 @@ export const crewPageWords = {
   noMask: 'no respirator asked for',
   mask: (factor: number): string => `respirator, factor ${factor} or more`,
   today: 'This day',
-  kinds: 'What does it',
   levels: 'Your own tool',
   levelsWhy:
     'Type what the maker’s papers say, or what was measured. It counts for this tool everywhere in the job.',
@@ -109,6 +107,7 @@ export const crewPageWords = {
     limit: 'Trigger time before the limit',
   },
   alone: 'with this tool alone in the day',
+  kept: 'What is reckoned stays with the last good number.',
   limits: 'Against each limit',
   otherLimits: 'By the other rules',
   left: 'Time left',
@@ -143,7 +142,6 @@ export const crewPageWords = {
   hazardSteps: (steps: string): string => `In: ${steps}`,
   controls: 'What to do, the best first',
   stopWhen: 'When to stop',
-  numbers: 'Where the numbers come from',
   tableSource: 'The dust table',
   print: 'Print the briefing',
   mix: {
@@ -158,7 +156,6 @@ export const crewPageWords = {
     remove: 'Take out',
     task: (number: number): string => `Task ${number}`,
     empty: 'Add a first task, and the numbers come.',
-    kept: 'The numbers below still stand for the last good entries.',
   },
 } as const;
 
@@ -194,7 +191,6 @@ export const briefingWords = {
   dust: 'Dust',
   sharing: 'Turns',
   stop: 'Stop the work when',
-  always: 'Always',
   heard: 'Heard and understood',
   anyone: 'Anybody may stop the work. Nobody is blamed for it.',
 } as const;

@@ -1,0 +1,73 @@
+import { render, screen, within } from '@testing-library/svelte';
+import userEvent from '@testing-library/user-event';
+import { beforeEach, describe, expect, it } from 'vitest';
+import CrewPage from '$lib/ui/crew/CrewPage.svelte';
+import { session } from '$lib/ui/session.svelte';
+import { hollow } from '../helpers/crew-jobs';
+
+/** Puts a job in hand and opens the page on it. */
+async function open(job = hollow({ crew: 2 }), day: number | null = null) {
+  await session.startNew(job);
+  return render(CrewPage, { day });
+}
+const user = userEvent.setup();
+
+describe('a day of the plan', () => {
+  beforeEach(() => open());
+
+  it('shows each step with its row of the dust table and how loud its tool is', async () => {
+    await user.click(screen.getByLabelText('United States'));
+    const card = screen.getByRole('heading', { name: /Break out/ }).closest('article');
+    if (!card) throw new Error('no card for breaking out');
+    expect(card).toHaveTextContent('row (x)');
+    expect(card).toHaveTextContent('100 to 115 dB(A)');
+    expect(card).toHaveTextContent('Forecourt');
+  });
+
+  it('says what it does not know, and takes the maker’s figure for it', async () => {
+    const card = screen.getByRole('heading', { name: /Saw the edge/ }).closest('article');
+    if (!card) throw new Error('no card for the saw cut');
+    expect(card).toHaveTextContent('No published vibration. Ask the maker.');
+    await user.type(within(card).getByLabelText('Vibration at the hand'), '3');
+    expect(card).toHaveTextContent('3 to 6 m/s² (the maker’s, counted up to double)');
+    expect(session.job.toolLevels?.['walk-behind-saw']).toEqual({ vibration: 3 });
+  });
+
+  it('refuses a level nobody works in at the field, and keeps the last good one', async () => {
+    const card = screen.getByRole('heading', { name: /Saw the edge/ }).closest('article');
+    if (!card) throw new Error('no card for the saw cut');
+    const field = within(card).getByLabelText('Level at the ear', { selector: 'input' });
+    await user.type(field, '98');
+    expect(card).toHaveTextContent('98 dB(A) (your own)');
+    await user.type(field, '0');
+    expect(field).toBeInvalid();
+    expect(within(card).getByRole('alert')).toHaveTextContent('980 dB(A) is not a working level');
+    expect(card).toHaveTextContent('98 dB(A) (your own)');
+  });
+
+  it('takes turns when told so, and keeps that with the job', async () => {
+    await user.click(screen.getByLabelText('Everybody in equal turns'));
+    expect(session.job.crewDay?.turns).toBe('equal');
+  });
+});
+
+describe('without a plan', () => {
+  it('reckons a day put together by hand, and refuses a day of more than 24 hours', async () => {
+    await open({ name: '', site: {}, zones: [{ id: 'a', name: '', answers: {} }] });
+    await user.click(screen.getByRole('button', { name: 'Add a task' }));
+    const minutes = screen.getByLabelText('Minutes running');
+    await user.clear(minutes);
+    await user.type(minutes, '180');
+    // HSE ready reckoner: 5 m/s2 for 3 h is 150 points; 5 is the low end of a breaker.
+    expect(screen.getAllByText(/150 to/).length).toBeGreaterThan(0);
+    await user.type(minutes, '0');
+    expect(screen.getByRole('alert')).toHaveTextContent('A day has 24 hours');
+    expect(session.job.crewDay?.mix).toEqual([
+      { step: 'break-out', tool: 'jackhammer', minutes: 180 },
+    ]);
+    await user.clear(minutes);
+    await user.type(minutes, '-5');
+    expect(screen.getByRole('alert')).toHaveTextContent('Time cannot be less than zero');
+    expect(session.job.crewDay?.mix?.[0]?.minutes).toBe(180);
+  });
+});
