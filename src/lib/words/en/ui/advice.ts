@@ -51,6 +51,7 @@ export const advicePageWords = {
     atLeast: (length: string) => `${length} at least, and more where the repair has larger stones`,
   },
   margins: 'What would change it',
+  marginsMore: (count: number) => `${count} more`,
   marginsNone: 'No single other answer would change it.',
   marginAt: (question: string, depth: string) => `${question} ${atLeast(depth)}`,
   marginTo: (question: string, to: string) => `${question}: ${to}`,
