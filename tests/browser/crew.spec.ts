@@ -1,0 +1,56 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+
+/** Puts a day together by hand: breaking out for two and a half hours. */
+async function mix(page: Page) {
+  await page.goto('/crew/');
+  await page.getByRole('button', { name: 'Add a task' }).click();
+  await page.getByLabel('Minutes running').fill('150');
+  await expect(page.getByRole('heading', { name: 'Step by step' })).toBeVisible();
+}
+
+test('a day put together by hand stays after a reload', async ({ page }) => {
+  await mix(page);
+  await page.getByLabel('United States').check();
+  await expect(page.locator('article').first()).toContainText('row (x)');
+  // Saved at every change; the notice bar stays silent while that works.
+  await page.waitForTimeout(500);
+  await page.reload();
+  await expect(page.getByLabel('Minutes running')).toHaveValue('150');
+  await expect(page.getByLabel('United States')).toBeChecked();
+});
+
+test('a bad number is told at its field, and the result stands', async ({ page }) => {
+  await mix(page);
+  const before = await page.locator('.pictures').innerText();
+  await page.getByLabel('Minutes running').fill('1500');
+  await expect(page.getByRole('alert')).toContainText('A day has 24 hours');
+  expect(await page.locator('.pictures').innerText()).toBe(before);
+});
+
+for (const scheme of ['light', 'dark'] as const)
+  test(`nothing for axe to find, and no sideways scrolling, ${scheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await page.setViewportSize({ width: 320, height: 800 });
+    await mix(page);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+    expect(
+      await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
+    ).toBeLessThanOrEqual(0);
+  });
+
+test('prints the sheet to read aloud and nothing else, on one page', async ({ page }) => {
+  await mix(page);
+  await page.emulateMedia({ media: 'print' });
+  await expect(
+    page.getByRole('heading', { name: 'To read aloud before work starts' }),
+  ).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Step by step' })).toBeHidden();
+  for (const format of ['A4', 'Letter']) {
+    const pdf = (await page.pdf({ format, margin: { top: '12mm', bottom: '12mm' } })).toString(
+      'latin1',
+    );
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  }
+});
