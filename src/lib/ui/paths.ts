@@ -7,6 +7,7 @@ const inZone = (path: string, zone: string | null | undefined): string =>
 /** Addresses of the site's pages. */
 export const paths = {
   home: () => resolve('/'),
+  jobs: () => `${resolve('/')}jobs/`,
   learn: () => `${resolve('/')}learn/`,
   explainer: (slug: string) => `${resolve('/')}learn/${slug}/`,
   advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),

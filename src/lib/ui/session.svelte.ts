@@ -2,7 +2,7 @@ import type { Job, Zone } from '$lib/answers/job';
 import { withRest } from '$lib/answers/rest';
 import { give } from '$lib/interview/replay';
 import type { AnswerGiven, InterviewContext, InterviewPlace } from '$lib/interview/machine';
-import type { JobStore, JobSummary, PutResult, StoredJob } from '$lib/keep/store';
+import type { JobStore, JobSummary, PutResult, StoredJob, Unavailable } from '$lib/keep/store';
 import { preferences } from './preferences.svelte';
 
 /** How keeping the work is going. Everything but `idle`, `saving` and `saved` is told to the reader. */
@@ -23,10 +23,10 @@ export class Session {
   #job = $state.raw<Job>(blankJob());
   #ready = $state(false);
   #saving = $state<Saving>('idle');
-  #durable = $state(true);
+  #why = $state<Unavailable | undefined>(undefined);
   /** What another tab saved over the same job. */
   #theirs = $state.raw<StoredJob | undefined>(undefined);
-  #id = '';
+  #id = $state('');
   #newId = (): string => '';
   #revision = 0;
   #store: JobStore | undefined;
@@ -49,7 +49,20 @@ export class Session {
   }
   /** False when work is held in this tab only. */
   get durable(): boolean {
-    return this.#durable;
+    return this.#why === undefined;
+  }
+  /** Why work is held in this tab only; undefined where the device keeps it. */
+  get why(): Unavailable | undefined {
+    return this.#why;
+  }
+  /** What kept the last state of the job from being saved; null while nothing did. */
+  get trouble(): Exclude<Saving, 'idle' | 'saving' | 'saved'> | null {
+    const { saving } = this;
+    return saving === 'idle' || saving === 'saving' || saving === 'saved' ? null : saving;
+  }
+  /** Whether another tab has deleted the job, or left what cannot be read. Told with `newer`. */
+  get gone(): boolean {
+    return this.#saving === 'newer' && !this.#theirs;
   }
   get started(): boolean {
     return Object.keys(this.#job.site).length > 0 || this.#job.zones.some(hasAnswers);
@@ -67,7 +80,7 @@ export class Session {
     this.#newId = newJobId;
     const store = await openStore();
     this.#store = store;
-    this.#durable = store.kind === 'device';
+    this.#why = store.why;
     store.onChange((event) => void this.#changedElsewhere(event.id, event.kind));
     const stored = preferences.job ? await store.get(preferences.job) : undefined;
     if (stored) this.#take(stored);
@@ -129,28 +142,41 @@ export class Session {
     this.#writing = undefined;
   }
 
-  /** Tries again to save, over what another tab saved when there is such a thing. */
-  keepMine(): void {
-    this.#revision = this.#saving === 'newer' ? (this.#theirs?.revision ?? 0) : this.#revision;
-    this.#theirs = undefined;
+  /** Tries again to save. Over what another tab saved it never does: see `keepAsCopy`. */
+  again(): void {
     this.update((job) => job);
   }
 
-  /** Gives up what this tab has for what another tab saved. */
-  takeTheirs(): void {
-    if (this.#theirs) this.#take(this.#theirs);
+  /** Saves what this tab has as a job of its own, beside what another tab saved. */
+  async keepAsCopy(name = this.#job.name): Promise<void> {
+    await this.settled();
+    this.#id = this.#newId();
+    this.#revision = 0;
+    this.#theirs = undefined;
+    this.update((job) => ({ ...job, name }));
+    await this.settled();
+  }
+
+  /** Gives up what this tab has for what another tab saved; for an empty job when it deleted it. */
+  async takeTheirs(): Promise<void> {
+    await this.settled();
+    if (!this.#theirs) return this.startNew();
+    this.#take(this.#theirs);
     this.#saving = 'saved';
   }
 
+  /** Waits until nothing is being written. */
+  async settled(): Promise<void> {
+    while (this.#writing) await this.#writing;
+  }
+
+  /** A deletion is not followed here: the next save is refused and the reader is asked. */
   async #changedElsewhere(id: string, kind: 'put' | 'remove'): Promise<void> {
-    if (id !== this.#id) return;
-    if (kind === 'remove') {
-      this.#revision = 0;
-      return;
-    }
+    if (id !== this.#id || kind === 'remove') return;
     const stored = await this.#store?.get(id);
     const idle = !this.#unsaved && !this.#writing && this.#saving !== 'newer';
-    if (stored && stored.revision > this.#revision && idle) this.#take(stored);
+    if (stored && stored.id === this.#id && stored.revision > this.#revision && idle)
+      this.#take(stored);
   }
 
   #take(stored: StoredJob): void {
@@ -160,18 +186,24 @@ export class Session {
     this.#theirs = undefined;
   }
 
+  /** Where the jobs are, for the pages that look after them. */
+  async store(): Promise<JobStore> {
+    await this.open();
+    return this.#store as JobStore;
+  }
+
   /** The jobs on this device, last changed first. */
   async list(): Promise<readonly JobSummary[]> {
-    await this.open();
-    return (this.#store as JobStore).list();
+    return (await this.store()).list();
   }
 
   /** Takes up another job of this device; false when it cannot be read. */
   async switchTo(id: string): Promise<boolean> {
-    await this.open();
-    const stored = await this.#store?.get(id);
+    const stored = await (await this.store()).get(id);
     if (!stored) return false;
+    await this.settled();
     this.#take(stored);
+    this.#saving = 'idle';
     preferences.job = id;
     return true;
   }
@@ -179,8 +211,10 @@ export class Session {
   /** Puts the job in hand aside and starts an empty one, or the one given. It is saved at its first answer. */
   async startNew(job: Job = blankJob()): Promise<void> {
     await this.open();
+    await this.settled();
     this.#id = this.#newId();
     this.#revision = 0;
+    this.#theirs = undefined;
     this.#job = job;
     this.#saving = 'idle';
     preferences.job = null;

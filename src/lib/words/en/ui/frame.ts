@@ -10,6 +10,7 @@ export const frameWords = {
   ready: 'Ready?',
   crew: 'Crew’s day',
   learn: 'Learn',
+  jobs: 'Your jobs',
   units: 'Units',
   metric: 'mm, m',
   us: 'in, ft',
@@ -18,17 +19,28 @@ export const frameWords = {
   deferral:
     'General guidance only. The law, local codes, the maker’s instructions and a licensed professional come first.',
   stays: 'What you enter stays on this device until you share it.',
-  notDurable:
-    'This browser does not let the site keep anything. Your answers last only while this tab is open.',
   saving: {
-    quota: 'The last answer is not saved: this device has no room left. Keep this tab open.',
-    unavailable: 'The last answer is not saved: storage did not respond. Keep this tab open.',
+    quota:
+      'The last answer is not saved: this device has no room left. Keep this tab open, and save the job to a file.',
+    unavailable:
+      'The last answer is not saved: storage did not respond. Keep this tab open, and save the job to a file.',
     invalid: 'The last answer is not saved: something in the job could not be read back.',
-    newer: 'This job was changed in another tab.',
+    newer:
+      'This job was changed in another tab after you opened it here. Nothing is overwritten. If you take the other tab’s, what you changed here since is gone.',
   },
+  gone: 'This job was deleted in another tab, or can no longer be read there. What you see here is still in this tab.',
   again: 'Try again',
-  keepMine: 'Keep what is here',
+  toFile: 'Save to a file',
   takeTheirs: 'Take the other tab’s',
+  asCopy: 'Keep mine as a copy',
+  keepHere: 'Keep it as a job',
+  letGo: 'Let it go',
+  update: {
+    name: 'New version',
+    line: 'A new version of this site is ready. The page loads anew; your jobs stay.',
+    take: 'Use it now',
+    later: 'Later',
+  },
   lost: {
     title: 'There is no page here',
     line: 'The address may be misspelled, or the page has moved. Nothing you entered is lost.',

@@ -11,6 +11,7 @@ export const homeWords = {
   zones: (count: number) => (count === 1 ? '1 zone' : `${count} zones`),
   changed: (when: string) => `changed ${when}`,
   jobs: 'Jobs on this device',
+  lookAfter: 'Your jobs: save, open, share or delete',
   open: 'Open',
   openOf: (name: string) => `Open: ${name}`,
   damaged: 'cannot be read',
