@@ -178,6 +178,8 @@ class JobsDesk {
     const inHand = id === session.id;
     const take = async () => {
       const stored = await (await session.store()).remove(id);
+      // Both at once, so that the way back stands where the job stood before focus moves.
+      this.jobs = this.jobs.filter((each) => each.id !== id);
       if (stored) this.removed = [{ stored, inHand }, ...this.removed];
       if (inHand) await session.startNew();
     };
