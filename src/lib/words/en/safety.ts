@@ -5,9 +5,7 @@ export {
   columnSentence,
   dutyWords,
   protectionSentence,
-  respiratorWords,
   silicaControlWords,
-  silicaRowWords,
   silicaSentence,
 } from './safety/silica';
 export {

@@ -37,7 +37,7 @@ export const silicaControlWords = (
 });
 
 /** Respirators by what they are; the factor is how many times cleaner the air inside must be. */
-export const respiratorWords: Readonly<Record<RespiratorId, string>> = {
+const respiratorWords: Readonly<Record<RespiratorId, string>> = {
   'half-mask': 'half mask with particle filters, or a disposable filter mask',
   'loose-hood': 'powered hood that fits loosely',
   'full-face': 'full face mask with particle filters',
