@@ -1,5 +1,5 @@
 import { toUs } from '$lib/answers/units';
-import type { DutyId, RespiratorId } from '$lib/safety/duties';
+import type { DutyId } from '$lib/safety/duties';
 import type { SilicaOfDay, SilicaOfTask, SilicaWay } from '$lib/safety/silica';
 import type { Region } from '$lib/safety/types';
 import type { Say } from '$lib/words/types';
@@ -35,13 +35,6 @@ export const silicaControlWords = (
   'vacuum-between-passes': 'Take up loose dust with a fine-dust (HEPA) vacuum between passes.',
   'exhaust-the-room': 'Draw the air out of the room, so that no dust hangs in it.',
 });
-
-/** Respirators by what they are; the factor is how many times cleaner the air inside must be. */
-const respiratorWords: Readonly<Record<RespiratorId, string>> = {
-  'half-mask': 'half mask with particle filters, or a disposable filter mask',
-  'loose-hood': 'powered hood that fits loosely',
-  'full-face': 'full face mask with particle filters',
-};
 
 /** What an employer has to see to. */
 export const dutyWords = (say: Say): Readonly<Record<DutyId, string>> => ({
