@@ -9,12 +9,15 @@ const port = Number(process.env.PORT ?? 4183);
 /** Drives the built site as `npm start` serves it; build it first. */
 export default defineConfig({
   testDir: '.',
-  outputDir: '../../test-results',
+  // A folder of its own: what is here is cleared at the start.
+  outputDir: '../../test-results/browser',
   fullyParallel: true,
   workers: 2,
   timeout: 60_000,
   expect: { timeout: 20_000 },
-  reporter: [['list']],
+  // A second try for a busy machine; what needs it is named as flaky.
+  retries: 1,
+  reporter: [['list'], ['json', { outputFile: '../../test-results/browser.json' }]],
   use: {
     baseURL: `http://127.0.0.1:${port}`,
     locale: 'en-GB',
