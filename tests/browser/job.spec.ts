@@ -160,7 +160,7 @@ test('hands out the plan and the quantities as files that read back', async ({ p
 });
 
 test('prints each part on its own', async ({ page }) => {
-  await example(page, 'ramp and forecourt');
+  await example(page, 'Boat-shed floor');
   await page.goto('/job/plan/');
   await expect(page.getByRole('heading', { name: 'Order of work' })).toBeVisible();
   await page.evaluate(() => {
@@ -177,9 +177,9 @@ test('prints each part on its own', async ({ page }) => {
     return count;
   };
   expect(await pages('Print the plan')).toBe(1);
-  expect(await pages('Print zone sheets')).toBe(4);
-  expect(await pages('Print the quantities')).toBeLessThanOrEqual(2);
-  expect(await pages('Print the cautions')).toBeLessThanOrEqual(2);
+  expect(await pages('Print zone sheets')).toBe(3);
+  expect(await pages('Print the quantities')).toBe(1);
+  expect(await pages('Print the cautions')).toBe(1);
 });
 
 test('stays comfortable with 200 zones', async ({ page }) => {
@@ -194,20 +194,20 @@ test('stays comfortable with 200 zones', async ({ page }) => {
     );
   await expect(zones(page)).toHaveCount(200);
   const name = page.getByLabel('Name of the zone');
-  const times = await name.evaluate(async (field: HTMLInputElement) => {
-    const taken: number[] = [];
-    for (let edit = 0; edit < 15; edit++) {
-      field.value = `Bay ${edit}`;
-      const started = performance.now();
-      field.dispatchEvent(new Event('input', { bubbles: true }));
-      await Promise.resolve();
-      taken.push(performance.now() - started);
-      await new Promise((next) => requestAnimationFrame(next));
-    }
-    return taken.sort((one, other) => one - other);
-  });
-  console.log(`an edit among 200 zones: median ${times[7]?.toFixed(1)} ms`);
-  expect(times[7]).toBeLessThan(100);
+  // Time of the page's own thread: script, style and layout. A busy machine does not add to it.
+  const client = await page.context().newCDPSession(page);
+  await client.send('Performance.enable', { timeDomain: 'threadTicks' });
+  const used = async () => {
+    const { metrics } = await client.send('Performance.getMetrics');
+    return (metrics.find((each) => each.name === 'TaskDuration')?.value ?? NaN) * 1000;
+  };
+  const edits = 10;
+  const before = await used();
+  for (let edit = 0; edit < edits; edit++) await name.press(String(edit));
+  await expect(page.locator('ol.rows')).toContainText('0123456789');
+  const each = ((await used()) - before) / edits;
+  console.log(`an edit among 200 zones: ${each.toFixed(1)} ms`);
+  expect(each).toBeLessThan(100);
 });
 
 for (const scheme of ['light', 'dark'] as const)

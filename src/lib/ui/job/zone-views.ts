@@ -1,6 +1,9 @@
 import type { Hold, Verdict } from '$lib/advice/types';
 import type { Job } from '$lib/answers/job';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { QuestionId } from '$lib/answers/questions';
+import type { InterviewPlace } from '$lib/interview/machine';
+import { placeOf, replay } from '$lib/interview/replay';
 import type { Plan } from '$lib/plan/plan';
 import type { MethodId } from '$shared/methods';
 import { nameOf } from './plan.svelte';
@@ -20,6 +23,20 @@ export interface ZoneView {
   /** Open answers that still decide. */
   readonly open: readonly QuestionId[];
   readonly begun: boolean;
+  /** The question its interview stands at. */
+  readonly next: InterviewPlace;
+}
+
+/** Answers are never changed in place, so the same objects always stand at the same question. */
+const remembered = new WeakMap<ZoneAnswers, { site: SiteAnswers; next: InterviewPlace }>();
+
+/** Replayed once for the same answers: in a job of hundreds of zones an edit changes one. */
+function nextFor(site: SiteAnswers, zone: ZoneAnswers): InterviewPlace {
+  const known = remembered.get(zone);
+  if (known?.site === site) return known.next;
+  const next = placeOf(replay({ site, zone }));
+  remembered.set(zone, { site, next });
+  return next;
 }
 
 /** The lines of the list, from the job and its plan. */
@@ -41,6 +58,7 @@ export function zoneViews(job: Job, plan: Plan): ZoneView[] {
       holds,
       open: waits?.open ?? [],
       begun: Object.keys(answers).length > 0,
+      next: nextFor(job.site, answers),
     };
   });
 }

@@ -100,7 +100,7 @@ export const planPageWords = {
     own: (figure: string, value: string) => `Your own value: ${figure}, ${value}.`,
     joints: 'No patch may bridge a joint. Keep clear of joints yourself: they are not asked.',
   },
-  cautions: { title: 'What can hurt you on this job', stop: 'Stop when', on: 'Comes with' },
+  cautions: { title: 'What can hurt you on this job', on: 'Comes with' },
   answers: 'What you told',
   site: 'The site',
   readMore: 'Change answers',
