@@ -23,6 +23,15 @@ export function freeId(job: Job, kept: readonly string[] = []): string {
   return letterId(index);
 }
 
+/** "Ramp 2" after "Ramp", "Ramp 3" after that: the first number no zone has. A zone without a name has copies without one. */
+export function copyName(name: string, taken: readonly string[]): string {
+  if (!name.trim()) return '';
+  const base = name.replace(/ \d+$/, '');
+  let number = 2;
+  while (taken.includes(`${base} ${number}`)) number += 1;
+  return `${base} ${number}`;
+}
+
 export const withZone = (job: Job, zone: Zone): Job => ({ ...job, zones: [...job.zones, zone] });
 
 /** The zone once more, right behind itself. Patches and what was found when it was checked stay behind: they are of one place. */

@@ -49,9 +49,11 @@ export const zoneList = {
   },
   copy(id: string): string {
     const label = labelOf(id);
+    const named = session.job.zones.map(({ name }) => name);
+    const own = session.job.zones.find((zone) => zone.id === id)?.name ?? '';
     const copy = {
       id: edits.freeId(session.job, keptIds()),
-      name: cleanName(words.copyName(label)),
+      name: cleanName(edits.copyName(own, named)),
     };
     session.update((job) => edits.withCopy(job, id, copy));
     told = words.copied(label);

@@ -26,7 +26,6 @@ export const jobPageWords = {
   zoneName: 'Name of the zone',
   copy: 'Copy',
   copyOf: (zone: string) => `Copy ${zone}`,
-  copyName: (name: string) => `${name} (copy)`,
   up: 'Move up',
   upOf: (zone: string) => `Move ${zone} up`,
   down: 'Move down',

@@ -1,0 +1,76 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { restOf, withRest } from '$lib/answers/rest';
+import type { Job } from '$lib/answers/job';
+import * as edits from '$lib/ui/job/edits';
+import { anyJob } from '../helpers/any-job';
+
+const filled = anyJob(8, 2);
+const order = (job: Job) => job.zones.map(({ id }) => id);
+
+describe('zones of a job', () => {
+  it('come back exactly where they were when a deletion is undone', () => {
+    fc.assert(
+      fc.property(filled, fc.nat(), (job, dice) => {
+        const id = order(job)[dice % job.zones.length] as string;
+        const without = edits.withoutZone(job, id);
+        expect(order(without?.job as Job)).not.toContain(id);
+        expect(edits.withRestored(without?.job as Job, without?.removed as edits.Removed)).toEqual(
+          job,
+        );
+      }),
+    );
+  });
+
+  it('are moved to a place without any being lost or changed', () => {
+    fc.assert(
+      fc.property(filled, fc.nat(), fc.integer({ min: -3, max: 12 }), (job, dice, to) => {
+        const id = order(job)[dice % job.zones.length] as string;
+        const moved = edits.withMove(job, id, to);
+        expect(new Set(moved.zones)).toEqual(new Set(job.zones));
+        const place = Math.max(0, Math.min(job.zones.length - 1, to));
+        expect(order(moved)[place]).toBe(id);
+        expect(order(moved).filter((each) => each !== id)).toEqual(
+          order(job).filter((each) => each !== id),
+        );
+      }),
+    );
+  });
+
+  it('are never left to none, and take ids and names that are free', () => {
+    const job: Job = { name: '', site: {}, zones: [{ id: 'a', name: 'Ramp', answers: {} }] };
+    expect(edits.withoutZone(job, 'a')).toBeNull();
+    expect(edits.freeId(job)).toBe('b');
+    expect(edits.freeId(job, ['b', 'c'])).toBe('d');
+    expect(edits.copyName('Ramp', ['Ramp'])).toBe('Ramp 2');
+    expect(edits.copyName('Ramp 2', ['Ramp', 'Ramp 2'])).toBe('Ramp 3');
+    expect(edits.copyName('', [''])).toBe('');
+  });
+});
+
+describe('the rest of a surface', () => {
+  const job = (totalArea: number | undefined, ...areas: (number | 'unknown')[]): Job => ({
+    name: '',
+    site: {},
+    ...(totalArea !== undefined && { totalArea }),
+    rest: 'r',
+    zones: [
+      ...areas.map((area, place) => ({ id: `z${place}`, name: '', answers: { area } })),
+      { id: 'r', name: '', answers: {} },
+    ],
+  });
+
+  it('is what the others leave, to the last decimal typed', () => {
+    expect(restOf(job(140, 18, 1.2, 9))).toEqual({ id: 'left', area: 111.8 });
+    expect(withRest(job(0.3, 0.1)).zones[1]?.answers.area).toBe(0.2);
+  });
+
+  it('is not known, and no number, while something is missing or wrong', () => {
+    expect(restOf(job(undefined, 3)).id).toBe('no-total');
+    expect(restOf(job(10, 3, 'unknown'))).toEqual({ id: 'no-area', zones: ['z1'] });
+    expect(restOf(job(10, 12))).toEqual({ id: 'over', area: 2 });
+    expect(restOf(job(10, 4, 6)).id).toBe('nothing');
+    for (const each of [job(undefined, 3), job(10, 12), job(10, 10)])
+      expect(withRest(each).zones.at(-1)?.answers.area).toBe('unknown');
+  });
+});
