@@ -69,6 +69,7 @@ export const advicePageWords = {
   where: 'Where this number comes from',
   noSource: 'No published source.',
   limits: 'What to leave to others',
+  toJob: 'To the whole job',
   print: 'Print this',
   site: 'Site',
   zone: 'Zone',
