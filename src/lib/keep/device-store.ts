@@ -1,4 +1,5 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openPatiently } from './patience';
 import {
   asRecord,
   nextRecord,
@@ -39,18 +40,8 @@ export async function openDeviceStore(
   name: string,
   patience: number,
 ): Promise<JobStore | Unavailable> {
-  try {
-    // Where storage is forbidden even asking for it can throw.
-    if (typeof indexedDB === 'undefined' || indexedDB === null) return 'no-storage';
-    return await new Promise((resolve, reject) => {
-      const timer = setTimeout(() => resolve('slow'), patience);
-      openDatabase(name, () => resolve('blocked'))
-        .then((database) => resolve(deviceStore(name, database)), reject)
-        .finally(() => clearTimeout(timer));
-    });
-  } catch {
-    return 'refused';
-  }
+  const opened = await openPatiently((blocked) => openDatabase(name, blocked), patience);
+  return typeof opened === 'string' ? opened : deviceStore(name, opened);
 }
 
 function deviceStore(name: string, first: Database): JobStore {

@@ -39,6 +39,11 @@ export type Expected =
   | { readonly id: 'name'; readonly most: number }
   | { readonly id: 'entry'; readonly most: number }
   | { readonly id: 'zone-id'; readonly most: number }
+  | { readonly id: 'moment' }
+  | { readonly id: 'case-id' }
+  | { readonly id: 'authored-case' }
+  | { readonly id: 'set-link' }
+  | { readonly id: 'set-part' }
   | { readonly id: 'link' }
   | { readonly id: 'link-version'; readonly known: readonly string[] }
   | { readonly id: 'whole-link' };

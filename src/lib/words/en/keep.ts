@@ -52,6 +52,12 @@ const expectedWords: Say<Expected> = {
   entry: ({ most }) => `a number, or the text that was typed, of at most ${most} characters`,
   'zone-id': ({ most }) =>
     `an id of 1 to ${most} letters, digits, dots, dashes or underscores that starts with a letter or digit`,
+  moment: () => 'a moment before the year 2100, in milliseconds since 1970',
+  'case-id': () => 'the id of a practice case',
+  'authored-case': () =>
+    'the id of a practice case this site has; a newer link needs a newer copy of the site',
+  'set-link': () => 'a link to a practice set made by this site',
+  'set-part': () => 'cases=…, seed=… and count=…, each no more than once',
   link: () => 'a link to a job made by this site',
   'link-version': ({ known }) =>
     `a link of a version this site can read (${known.join(', ')}); a newer link needs a newer copy of the site`,

@@ -1,0 +1,81 @@
+import type { rejectionRules } from '$lib/advice/rules';
+import type { Advice, Reason } from '$lib/advice/types';
+import { callOf, isMethod, type Call } from './case';
+
+/** How a call compares with the advice. */
+export const callKinds = [
+  'right',
+  // A method where a method is right:
+  'too-gentle',
+  'wrong-tool',
+  'harsher',
+  'would-do',
+  // Something stands before the work:
+  'must-wait',
+  'someone-else',
+  'not-yet-enough',
+  // Nothing does:
+  'need-not-wait',
+] as const;
+export type CallKind = (typeof callKinds)[number];
+
+/** What each reason against a method says about whoever picks it all the same. */
+const kindOf: Readonly<Record<(typeof rejectionRules)[number], CallKind>> = {
+  'leaves-loose': 'too-gentle',
+  'past-its-reach': 'too-gentle',
+  'leaves-contaminant': 'too-gentle',
+  'washing-spreads-oil': 'too-gentle',
+  'washing-after-stripping': 'too-gentle',
+  'rides-over-pits': 'too-gentle',
+  'rides-over-cracks': 'too-gentle',
+  'too-smooth-after': 'too-gentle',
+  'glazes-coating': 'wrong-tool',
+  'shot-bounces': 'wrong-tool',
+  'needs-a-floor': 'wrong-tool',
+  'would-bruise-sound-concrete': 'harsher',
+  'harsher-than-needed': 'harsher',
+  'not-on-this-ladder': 'would-do',
+  'specialist-alternative': 'would-do',
+  held: 'must-wait',
+};
+
+/** A call beside the advice. */
+export interface CallGrade {
+  readonly kind: CallKind;
+  readonly pick: Call;
+  readonly answer: Call;
+  /** What speaks against the pick; empty when it is right. */
+  readonly against: readonly Reason[];
+  /** What the engine has for the answer: its reasons, or what stands before the work. */
+  readonly reasons: readonly Reason[];
+}
+
+/** Compares a learner's call with the advice. Nothing but the advised call is ever `right`. */
+export function gradeCall(pick: Call, advice: Advice): CallGrade {
+  const answer = callOf(advice);
+  const graded = (kind: CallKind, against: readonly Reason[] = []): CallGrade => ({
+    kind,
+    pick,
+    answer,
+    against,
+    reasons: advice.reasons,
+  });
+  if (isMethod(pick)) {
+    if (pick === advice.method) return graded('right');
+    const rejection = advice.rejections.find(({ method }) => method === pick);
+    if (!rejection) throw new Error(`Nothing speaks against ${pick}.`);
+    if (advice.verdict !== 'prepare') return graded('must-wait', waitingReasons(pick, advice));
+    return graded(kindOf[rejection.rule as keyof typeof kindOf], [rejection]);
+  }
+  if (advice.verdict === 'prepare') return graded('need-not-wait');
+  // Several holds of the same weight are cleared by several people: each of them may come first.
+  const named = advice.holds.filter(({ who }) => who === pick);
+  if (named.some(({ verdict }) => verdict === advice.verdict)) return graded('right');
+  return graded(named.length ? 'not-yet-enough' : 'someone-else');
+}
+
+/** Before the work: what holds the method; and where it would not do either, why. */
+function waitingReasons(pick: Call, advice: Advice): Reason[] {
+  const rejection = advice.rejections.find(({ method }) => method === pick);
+  return rejection && rejection.rule !== 'held' ? [rejection] : [];
+}

@@ -1,0 +1,92 @@
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { Contaminant, QuestionId, Warning } from '$lib/answers/questions';
+import type { RuleId } from '$lib/advice/rules';
+import { adviseSettled } from '$lib/advice/settle';
+import type { Advice, Hold, SettledSite, SettledZone, Verdict } from '$lib/advice/types';
+import { methodIds, type MethodId } from '$shared/methods';
+
+/** A case to practise on: what is true of the concrete. The engine decides what is right for it. */
+export interface Case {
+  /** Letters, digits and dashes; stable, since progress and links name it. */
+  readonly id: string;
+  readonly site: SettledSite;
+  readonly zone: SettledZone;
+}
+
+/** How a fact comes to whoever stands there. */
+export const senses = ['see', 'hear', 'scrape', 'drop', 'owner'] as const;
+export type Sense = (typeof senses)[number];
+
+/** Something found out on the spot, and the answers it gives away. */
+export interface Told {
+  readonly by: Sense;
+  readonly about: readonly QuestionId[];
+  /** Sentences; lengths and areas stand as `{depth}`, `{thickness}`, `{area}`. */
+  readonly text: string;
+}
+
+/** Whoever has to come before the work: instead of a method. */
+export const waits = [
+  'engineer',
+  'concrete-contractor',
+  'laboratory',
+  'surveyor',
+  'locator',
+  'crew',
+] as const satisfies readonly Hold['who'][];
+
+/** What a learner can decide: a method, or who has to come first. */
+export type Call = MethodId | Hold['who'];
+export const calls: readonly Call[] = [...methodIds, ...waits];
+export const isMethod = (call: Call): call is MethodId =>
+  (methodIds as readonly string[]).includes(call);
+
+/** A case written by hand, with what its author meant by it. Everything in it is invented. */
+export interface AuthoredCase extends Case {
+  readonly title: string;
+  readonly told: readonly Told[];
+  readonly intended: {
+    readonly verdict: Verdict;
+    readonly call: Call;
+    /** The reason the case is there to teach. */
+    readonly reason: RuleId;
+    /** The wrong pick it invites, and what the engine has to say against it. */
+    readonly trap?: { readonly method: MethodId; readonly rule: RuleId };
+  };
+}
+
+/** The engine's advice on a case. */
+export const adviceOn = ({ site, zone }: Case): Advice => adviseSettled(site, zone);
+
+/** The call the advice comes to: its method, or whoever clears the gravest hold. */
+export function callOf(advice: Advice): Call {
+  const hold = advice.holds.find(({ verdict }) => verdict === advice.verdict);
+  const call = advice.method ?? hold?.who;
+  if (!call) throw new Error('Advice without a method has a hold.');
+  return call;
+}
+
+/** The truth of a case as answers, as the interview would have them. */
+export function answersOf({ site, zone }: Case): { site: SiteAnswers; zone: ZoneAnswers } {
+  return {
+    site: {
+      element: [site.element],
+      setting: [site.setting],
+      salts: [site.salts],
+      freezeThaw: [site.freezeThaw],
+      thickness: site.thickness,
+      warnings: { yes: site.warnings as readonly Warning[], maybe: [] },
+    },
+    zone: {
+      depth: zone.depthMm ?? [zone.depth],
+      looseness: [zone.looseness],
+      contamination: { yes: zone.contamination as readonly Contaminant[], maybe: [] },
+      texture: [zone.texture],
+      cracks: [zone.cracks],
+      steel: [zone.steel],
+      ...(zone.barLoss && { barLoss: [zone.barLoss] as const }),
+      finish: [zone.finish],
+      area: zone.area,
+    },
+  };
+}

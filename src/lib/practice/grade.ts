@@ -1,0 +1,39 @@
+import type { Advice } from '$lib/advice/types';
+import type { HazardId } from '$shared/methods';
+import { gradeCall, type CallGrade } from './call';
+import { adviceOn, isMethod, type Call, type Case } from './case';
+import { gradeHazards, type HazardsGrade } from './hazards';
+import { gradeSteps, type DecidedStep, type StepsGrade } from './steps';
+
+/** What a learner decided about a case. */
+export interface Attempt {
+  readonly call: Call;
+  /** Counted only where the call is a method. */
+  readonly steps: readonly DecidedStep[];
+  readonly hazards: readonly HazardId[];
+}
+
+/** How it went: the call was wrong; something around it was; all of it was right. */
+export const ratings = ['again', 'hard', 'good'] as const;
+export type Rating = (typeof ratings)[number];
+
+export interface Grade {
+  readonly call: CallGrade;
+  /** Null where no steps can be judged: no method was picked, or none may be used yet. */
+  readonly steps: StepsGrade | null;
+  readonly hazards: HazardsGrade;
+  readonly rating: Rating;
+  readonly advice: Advice;
+}
+
+/** Compares what a learner decided with what the engine advises. */
+export function grade(one: Case, attempt: Attempt): Grade {
+  const advice = adviceOn(one);
+  const call = gradeCall(attempt.call, advice);
+  const steps =
+    isMethod(attempt.call) && advice.method ? gradeSteps(attempt.steps, one, advice) : null;
+  const hazards = gradeHazards(attempt.hazards, one, advice);
+  const around = hazards.missed.length + (steps?.missed.length ?? 0) + (steps?.spare.length ?? 0);
+  const rating = call.kind !== 'right' ? 'again' : around > 0 ? 'hard' : 'good';
+  return { call, steps, hazards, rating, advice };
+}

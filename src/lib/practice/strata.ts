@@ -1,0 +1,127 @@
+import type {
+  BarLoss,
+  Contaminant,
+  Cracks,
+  DepthBand,
+  Element,
+  Finish,
+  Looseness,
+  Steel,
+  Texture,
+  Warning,
+} from '$lib/answers/questions';
+import type { holdRules } from '$lib/advice/rules';
+import type { Advice } from '$lib/advice/types';
+import type { MethodId } from '$shared/methods';
+
+/** What to draw among, so that a case of some kind is found soon. */
+export interface Lean {
+  readonly element?: readonly Element[];
+  readonly depth?: readonly DepthBand[];
+  readonly looseness?: readonly Looseness[];
+  readonly contamination?: readonly Contaminant[];
+  readonly texture?: readonly Texture[];
+  readonly cracks?: readonly Cracks[];
+  readonly steel?: readonly Steel[];
+  readonly barLoss?: readonly BarLoss[];
+  readonly finish?: readonly Finish[];
+  readonly warning?: Warning;
+  readonly thickness?: 'known' | 'unknown';
+}
+
+const floors = ['slab', 'suspended-slab'] as const;
+const deep = ['20-to-50', 'over-50'] as const;
+const carrying = ['suspended-slab', 'wall', 'soffit'] as const;
+const loose = ['fractured', 'hollow', 'rotten'] as const;
+
+/**
+ * The methods the advice can come to, each with where it is found.
+ * Needle scaling and water jetting are never first advice, so no case has them as its answer.
+ */
+export const methodLeans = {
+  'pressure-wash': { depth: ['film'], looseness: ['tight', 'powdery'] },
+  grind: { depth: ['film', 'under-3'], looseness: ['tight', 'powdery', 'flaking'] },
+  'abrasive-blast': {
+    element: ['steps', 'wall', 'soffit'],
+    depth: ['film', 'under-3'],
+    looseness: ['tight', 'powdery', 'flaking', 'fractured'],
+  },
+  scarify: {
+    element: floors,
+    depth: ['film', 'under-3', '3-to-6'],
+    looseness: ['tight', 'powdery', 'flaking', 'fractured'],
+    contamination: ['thick-coating', 'rubbery-coating', 'salt-bloom', 'oil'],
+    texture: ['smooth', 'sandy'],
+  },
+  shotblast: {
+    element: floors,
+    depth: ['film', 'under-3', '3-to-6'],
+    texture: ['sandy', 'pitted'],
+  },
+  'break-out': { element: ['slab', 'steps'], depth: ['6-to-20', ...deep], looseness: loose },
+} as const satisfies Partial<Record<MethodId, Lean>>;
+
+type HoldRule = Exclude<(typeof holdRules)[number], 'answers-differ'>;
+
+/** What can stand before the work, each with where it is found. */
+export const holdLeans = {
+  'structure-before-removal': { element: carrying, depth: deep, looseness: loose },
+  'tendons-before-depth': {
+    element: ['slab'],
+    depth: ['6-to-20', ...deep],
+    looseness: loose,
+    warning: 'tendons-possible',
+  },
+  'settled-or-rocking': { element: ['slab', 'steps'], warning: 'settled-or-rocking' },
+  'moving-crack': { cracks: ['moving'] },
+  'fire-or-chemical': { warning: 'fire-or-chemical' },
+  'map-cracking': { cracks: ['hairline', 'open'], warning: 'map-cracking' },
+  'old-coating': {
+    depth: ['film', 'under-3'],
+    contamination: ['thin-coating', 'thick-coating', 'rubbery-coating'],
+    warning: 'old-coating-or-adhesive',
+  },
+  'buried-services': { element: ['slab', 'steps'], warning: 'buried-services' },
+  'full-depth': { element: ['slab', 'steps'], depth: deep, looseness: loose, thickness: 'known' },
+  through: { element: ['slab', 'steps'], depth: ['through'], looseness: loose },
+  'thickness-decides': {
+    element: ['slab', 'steps'],
+    depth: ['over-50'],
+    looseness: loose,
+    thickness: 'unknown',
+  },
+  'bar-section-loss': {
+    depth: deep,
+    steel: ['corroded'],
+    barLoss: ['one-bar', 'neighbours'],
+    element: ['slab', 'steps'],
+  },
+} as const satisfies Record<HoldRule, Lean>;
+
+/** A kind of case: what its advice has to come to. */
+export type Stratum =
+  | { readonly kind: 'method'; readonly id: keyof typeof methodLeans }
+  | { readonly kind: 'hold'; readonly id: HoldRule };
+
+const methodStrata = (Object.keys(methodLeans) as (keyof typeof methodLeans)[]).map(
+  (id): Stratum => ({ kind: 'method', id }),
+);
+const holdStrata = (Object.keys(holdLeans) as HoldRule[]).map((id): Stratum => ({
+  kind: 'hold',
+  id,
+}));
+
+/** One round of kinds: every method three times and every hold once, so that most cases are worked on. */
+export const round: readonly Stratum[] = [
+  ...methodStrata,
+  ...methodStrata,
+  ...methodStrata,
+  ...holdStrata,
+];
+
+export const leanOf = ({ kind, id }: Stratum): Lean =>
+  kind === 'method' ? methodLeans[id] : holdLeans[id];
+
+/** Whether a piece of advice is of that kind: for a hold, the gravest one counts. */
+export const isOf = (advice: Advice, { kind, id }: Stratum): boolean =>
+  kind === 'method' ? advice.method === id : advice.holds[0]?.rule === id;

@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { adviseZone } from '$lib/advice/advise';
+import { holdRules } from '$lib/advice/rules';
+import { adviceOn, answersOf } from '$lib/practice/case';
+import { generate, generatedId, lastSeed, seedIn } from '$lib/practice/generate';
+import { levelOf, levels } from '$lib/practice/level';
+import { nonsense, nonsenseIn } from '$lib/practice/nonsense';
+import { round } from '$lib/practice/strata';
+
+const rounds = 12;
+const cases = Array.from({ length: rounds * round.length }, (_, seed) => generate(seed));
+const advices = cases.map(adviceOn);
+
+const count = <T extends string>(all: readonly T[]) => {
+  const counts = new Map<T, number>();
+  for (const each of all) counts.set(each, (counts.get(each) ?? 0) + 1);
+  return counts;
+};
+
+describe('generated cases', () => {
+  it('are spread over all methods that can be advised, all verdicts and all holds', () => {
+    const methods = count(advices.flatMap(({ method }) => method ?? []));
+    expect([...methods.keys()].sort()).toEqual(
+      ['pressure-wash', 'grind', 'abrasive-blast', 'scarify', 'shotblast', 'break-out'].sort(),
+    );
+    for (const [method, times] of methods) expect(times, method).toBe(3 * rounds);
+    const holds = count(advices.flatMap((advice) => advice.holds[0]?.rule ?? []));
+    expect([...holds.keys()].sort()).toEqual(
+      holdRules.filter((id) => id !== 'answers-differ').sort(),
+    );
+    for (const [hold, times] of holds) expect(times, hold).toBe(rounds);
+    const verdicts = count(advices.map(({ verdict }) => verdict));
+    for (const verdict of ['prepare', 'find-out-first', 'stop'] as const)
+      expect((verdicts.get(verdict) ?? 0) / cases.length, verdict).toBeGreaterThan(0.1);
+  });
+
+  it('are consistent, and no rule of consistency is idle', () => {
+    for (const one of cases) expect(nonsenseIn(one.site, one.zone), one.id).toEqual([]);
+    const plain = cases[0] as (typeof cases)[number];
+    // Some combination breaks each rule, so each can say no.
+    const broken = new Set<string>();
+    for (const one of cases)
+      for (const other of cases)
+        for (const name of nonsenseIn(one.site, other.zone)) broken.add(name);
+    for (const zone of [
+      { depth: 'film', looseness: 'rotten', texture: 'smooth', steel: 'corroded' },
+      { depth: '6-to-20', looseness: 'flaking', texture: 'smooth', finish: 'sealer' },
+      { depth: 'film', looseness: 'hollow', finish: 'rebuild', texture: 'smooth' },
+      { depth: 'through', looseness: 'tight', texture: 'sandy' },
+      { depth: '20-to-50', looseness: 'fractured', texture: 'smooth', steel: 'exposed' },
+      { contamination: ['thin-coating', 'thick-coating'], steel: 'none-seen', barLoss: 'one-bar' },
+      { contamination: ['thin-coating', 'growth'] },
+    ] as const)
+      for (const name of nonsenseIn(plain.site, { ...plain.zone, ...zone })) broken.add(name);
+    for (const site of [
+      { setting: 'indoors', freezeThaw: 'often' },
+      { element: 'soffit', setting: 'open', salts: 'de-icing', warnings: ['settled-or-rocking'] },
+      { element: 'wall', warnings: ['tendons-possible', 'holds-something-up'] },
+    ] as const)
+      for (const name of nonsenseIn({ ...plain.site, ...site }, plain.zone)) broken.add(name);
+    expect(Object.keys(nonsense).filter((name) => !broken.has(name))).toEqual([]);
+  });
+
+  it('come back the same from the same seed, and differ between seeds', () => {
+    for (const seed of [0, 17, 31_000, lastSeed]) expect(generate(seed)).toEqual(generate(seed));
+    const truths = new Set(cases.map(({ site, zone }) => JSON.stringify([site, zone])));
+    expect(truths.size).toBeGreaterThan(cases.length * 0.99);
+  });
+
+  // What ids have come to mean once may not change: links and kept results name them.
+  it('mean what they meant', () => {
+    expect(generate(7)).toMatchInlineSnapshot(`
+      {
+        "id": "g1-7",
+        "site": {
+          "element": "suspended-slab",
+          "freezeThaw": "some",
+          "salts": "none",
+          "setting": "open",
+          "thickness": 120,
+          "warnings": [],
+        },
+        "zone": {
+          "area": 6,
+          "contamination": [],
+          "cracks": "none",
+          "depth": "under-3",
+          "depthMm": 2,
+          "finish": "overlay",
+          "looseness": "flaking",
+          "steel": "none-seen",
+          "texture": "pitted",
+        },
+      }
+    `);
+  });
+
+  it('are found far along the seeds too', () => {
+    for (let seed = lastSeed - 60; seed <= lastSeed; seed += 1)
+      expect(generate(seed).id).toBe(`g1-${seed}`);
+  });
+
+  it('are found again by their id, and nothing else is', () => {
+    expect(seedIn(generatedId(42))).toBe(42);
+    for (const id of ['g1-', 'g1-01', 'g1--1', 'g1-2147483648', 'g2-1', 'g1-1e3', ' g1-1', 'x'])
+      expect(seedIn(id), id).toBeNull();
+  });
+
+  it('come in every level', () => {
+    const found = count(cases.map((one) => String(levelOf(one))));
+    for (const level of levels) expect(found.get(String(level)) ?? 0).toBeGreaterThan(20);
+  });
+
+  it('get from their answers what their truth gets', () => {
+    for (const one of cases.slice(0, 60)) {
+      const { site, zone } = answersOf(one);
+      const advice = adviseZone(site, zone);
+      const settled = adviceOn(one);
+      expect([advice.verdict, advice.method], one.id).toEqual([settled.verdict, settled.method]);
+      expect(advice.steps.map(({ id }) => id)).toEqual(settled.steps.map(({ id }) => id));
+    }
+  });
+});

@@ -1,0 +1,116 @@
+import { createEmptyCard, forgetting_curve, fsrs, Rating } from 'ts-fsrs';
+import { describe, expect, it } from 'vitest';
+import { authored } from '$lib/practice/authored';
+import { generate } from '$lib/practice/generate';
+import { levelOf } from '$lib/practice/level';
+import { dueCases, findCase, nextCase } from '$lib/practice/next';
+import { standingOf, withResult, type Progress, type Result } from '$lib/practice/progress';
+
+const minute = 60_000;
+const day = 24 * 60 * minute;
+const start = Date.UTC(2026, 0, 5, 9);
+const result = (id: string, at: number, rating: Result['rating']): Result => ({
+  case: id,
+  at,
+  rating,
+});
+const ids = authored.map(({ id }) => id);
+
+describe('what comes back when', () => {
+  it('is what the published scheduler says, result by result', () => {
+    const scheduler = fsrs({ enable_fuzz: false });
+    let card = createEmptyCard(new Date(start));
+    const progress: Result[] = [];
+    for (const [after, rating, grade] of [
+      [0, 'again', Rating.Again],
+      [2 * minute, 'good', Rating.Good],
+      [15 * minute, 'good', Rating.Good],
+      [4 * day, 'hard', Rating.Hard],
+      [9 * day, 'good', Rating.Good],
+    ] as const) {
+      progress.push(result('larch-row-oil', start + after, rating));
+      ({ card } = scheduler.next(card, new Date(start + after), grade));
+      expect(standingOf(progress).known.get('larch-row-oil')?.due).toBe(card.due.getTime());
+    }
+    // By the curve itself: when it comes back, the chance of knowing it is about nine in ten.
+    const chance = forgetting_curve(scheduler.parameters.w, card.scheduled_days, card.stability);
+    expect(chance).toBeGreaterThan(0.87);
+    expect(chance).toBeLessThan(0.93);
+  });
+
+  it('brings a missed case back within minutes, and a known one after days', () => {
+    const missed = standingOf([result('bakery-dust', start, 'again')]);
+    expect(dueCases(missed, start)).toEqual([]);
+    expect(dueCases(missed, start + 2 * minute)).toEqual(['bakery-dust']);
+    const known = standingOf([
+      result('bakery-dust', start, 'good'),
+      result('bakery-dust', start + 12 * minute, 'good'),
+    ]);
+    const due = known.known.get('bakery-dust')?.due ?? 0;
+    expect(due - start).toBeGreaterThan(day);
+    expect(nextCase(known, start + 20 * minute, 1).id).not.toBe('bakery-dust');
+    expect(nextCase(known, due, 1)).toEqual({ id: 'bakery-dust', why: 'comes-back' });
+  });
+
+  it('takes the longest overdue first, and passes over cases this site does not have', () => {
+    const standing = standingOf([
+      result('one-of-tomorrow', start, 'again'),
+      result('bakery-dust', start + 1000, 'again'),
+      result('larch-row-oil', start + 2000, 'again'),
+    ]);
+    expect(dueCases(standing, start + day)).toEqual(['bakery-dust', 'larch-row-oil']);
+  });
+
+  it('does not stumble over a clock that goes back', () => {
+    const standing = standingOf([
+      result('bakery-dust', start + day, 'good'),
+      result('bakery-dust', start, 'good'),
+    ]);
+    expect(standing.known.get('bakery-dust')?.tried).toBe(2);
+    expect(standing.known.get('bakery-dust')?.due).toBeGreaterThan(start + day);
+  });
+});
+
+describe('difficulty', () => {
+  const run = (...how: Result['rating'][]) =>
+    standingOf(how.map((rating, index) => result(ids[index % 40] ?? '', start + index, rating)))
+      .level;
+  it('grows with what is right, falls with what is wrong, and stays within its ends', () => {
+    expect(run()).toBe(1);
+    expect(run('good', 'good')).toBe(1);
+    expect(run('good', 'good', 'good')).toBe(2);
+    expect(run('good', 'again', 'good', 'good')).toBe(1);
+    expect(run('good', 'hard', 'good', 'good')).toBe(2);
+    expect(run('good', 'good', 'good', 'again')).toBe(2);
+    expect(run('good', 'good', 'good', 'again', 'again')).toBe(1);
+    expect(run('again', 'again', 'again', 'again')).toBe(1);
+    expect(run(...Array.from({ length: 60 }, () => 'good' as const))).toBe(4);
+  });
+
+  it('decides which cases are new, authored ones first, and they never run out', () => {
+    let progress: Progress = [];
+    const met: number[] = [];
+    for (let turn = 0; turn < 60; turn += 1) {
+      const standing = standingOf(progress);
+      // A minute each, all right: what is known comes back only days later.
+      const next = nextCase(standing, start + turn * 1000, turn);
+      expect(next.why).toBe('new');
+      expect(standing.known.has(next.id)).toBe(false);
+      const one = findCase(next.id);
+      if (!one) throw new Error(next.id);
+      met.push(levelOf(one));
+      expect(levelOf(one)).toBeLessThanOrEqual(standing.level);
+      progress = withResult(progress, result(next.id, start + turn * 1000, 'good'));
+    }
+    expect(met.slice(0, 3)).toEqual([1, 1, 1]);
+    expect(Math.max(...met)).toBe(4);
+    expect(progress.filter(({ case: id }) => ids.includes(id))).toHaveLength(40);
+    expect(nextCase(standingOf([]), start, 5)).toEqual(nextCase(standingOf([]), start, 5));
+  });
+
+  it('finds a case by its id', () => {
+    expect(findCase('g1-9')).toEqual(generate(9));
+    expect(findCase('larch-row-oil')?.id).toBe('larch-row-oil');
+    expect(findCase('nowhere')).toBeUndefined();
+  });
+});
