@@ -1,4 +1,5 @@
 import { hazardIds, hazardsOfStep, type HazardId, type StepId } from '$shared/methods';
+import { hasCoating } from './demands';
 import type { Hold, SettledSite, SettledZone } from './types';
 
 /** Steps that throw dust or pieces: whatever is in an old coating, or above the head, comes with them. */
@@ -26,8 +27,7 @@ export function hazardsAt(step: StepId, site: SettledSite, zone: SettledZone): r
   const own = hazardsOfStep[step];
   const pieces = throwsPieces(own);
   const coated =
-    zone.contamination.some((contaminant) => contaminant.endsWith('-coating')) ||
-    site.warnings.includes('old-coating-or-adhesive');
+    hasCoating(zone.contamination) || site.warnings.includes('old-coating-or-adhesive');
   return hazardIds.filter((hazard) => {
     if (hazard === 'lead-asbestos') return coated && (pieces || own.includes(hazard));
     if (hazard === 'overhead')

@@ -28,8 +28,12 @@ export function judgeAll(demands: Demands): Judgement {
   return judgement;
 }
 
-const failsOnlyProfile = (judgement: Judgement, method: MethodId) =>
-  judgement[method]?.demand === 'profile';
+interface Picked {
+  readonly method: MethodId;
+  readonly spared: MethodId | null;
+  /** Whether washing or grinding would do but for the profile. */
+  readonly profileOnly: boolean;
+}
 
 /**
  * The gentlest sufficient method on the ladder of the place.
@@ -37,20 +41,29 @@ const failsOnlyProfile = (judgement: Judgement, method: MethodId) =>
  * sound concrete is not to be bruised: shotblasting goes before scarifying.
  * Source: common practice, no published source.
  */
+function pick(floor: boolean, shortfallOf: (method: MethodId) => Shortfall | null): Picked {
+  const ladder: readonly MethodId[] = floor ? ladders.floor : ladders.offFloor;
+  // Break-out meets every demand, so the ladder always ends in a method (proven over every route).
+  const first = ladder.find((method) => !shortfallOf(method)) ?? 'break-out';
+  const failsOnlyProfile = (method: MethodId) => shortfallOf(method)?.demand === 'profile';
+  const profileOnly = failsOnlyProfile('pressure-wash') || failsOnlyProfile('grind');
+  const spare = first === 'scarify' && profileOnly && !shortfallOf('shotblast');
+  return { method: spare ? 'shotblast' : first, spared: spare ? first : null, profileOnly };
+}
+
+/** The method alone, for walking many possibilities: no method is judged without need. */
+export const methodFor = (demands: Demands): MethodId =>
+  pick(demands.floor, (method) => methodRules[method].shortfall(demands)).method;
+
+/** The method, with the reasons for it and the judgement of every other. */
 export function choose(demands: Demands): Choice {
   const judgement = judgeAll(demands);
-  const ladder: readonly MethodId[] = demands.floor ? ladders.floor : ladders.offFloor;
-  // Break-out meets every demand, so the ladder always ends in a method (proven over every route).
-  const first = ladder.find((method) => !judgement[method]) ?? 'break-out';
-  const profileOnly =
-    failsOnlyProfile(judgement, 'pressure-wash') || failsOnlyProfile(judgement, 'grind');
-  const spare = first === 'scarify' && profileOnly && !judgement.shotblast;
-  const method = spare ? 'shotblast' : first;
+  const { method, spared, profileOnly } = pick(demands.floor, (id) => judgement[id]);
   return {
     method,
     judgement,
-    spared: spare ? first : null,
-    reasons: reasonsFor(method, demands, { spare, profileOnly }),
+    spared,
+    reasons: reasonsFor(method, demands, { spare: spared !== null, profileOnly }),
   };
 }
 

@@ -46,6 +46,10 @@ export const profileFigureOf = (finish: SettledZone['finish']) =>
 /** Whether a crack is a low spot that a flat tool rides over. */
 export const opensBelow = (cracks: Cracks): boolean => cracks === 'open' || cracks === 'crumbling';
 
+/** Whether any coating, thin or heavy, is among what is on it. */
+export const hasCoating = (contamination: readonly Contaminant[]): boolean =>
+  contamination.some((contaminant) => contaminant.endsWith('-coating'));
+
 /** Whether walk-behind machines can stand and turn here. */
 export const isFloor = (element: SettledSite['element']): boolean => floors[element];
 

@@ -1,10 +1,9 @@
-import { choose } from './choice';
-import { kindsOf, plainSite, plainZone, type Kinds } from './completions';
-import { demandsOf, opensBelow, type Demands } from './demands';
-import { fullDepthHold, reachOf } from './holds';
+import { methodIds, type MethodId } from '$shared/methods';
+import { methodFor } from './choice';
+import { plainSite, plainZone, type Kinds } from './completions';
+import { demandsOf, type Demands } from './demands';
+import { traitsOf } from './kind-traits';
 import { tooRough } from './steps/after';
-import { isBonded } from './steps/work';
-import type { MethodId } from '$shared/methods';
 import type { Hold, SettledSite, SettledZone } from './types';
 
 /** The questions that decide the method, in the order they are walked. */
@@ -28,6 +27,12 @@ export interface Group {
   readonly demands: Demands;
   readonly method: MethodId;
   readonly depthHold: Hold | null;
+  /** Groups of one number come to the same holds, whatever cracks, steel and frost are. */
+  readonly endsAs: number;
+  /** Groups of one number call for the same steps but for those of the dirt, whatever cracks, steel and frost are. */
+  readonly worksAs: number;
+  /** Groups of one number call for the same steps, whatever cracks, steel and frost are. */
+  readonly dirtyAs: number;
   /** How many of them. */
   weight: number;
   /** For each choosing question: bit i is set when its i-th kind is among them. */
@@ -47,65 +52,104 @@ export function* indices(sizes: readonly number[]): Generator<readonly number[]>
   }
 }
 
-/** Walks the choosing questions and gathers what comes to the same. */
+/** More than any question has kinds, and few enough for a row of them to be one exact number. */
+const room = 64;
+/** A combination: the index of its kind for each choosing question, and of whether cracks open. */
+type At = readonly [number, number, number, number, number, number];
+
+/**
+ * Walks the choosing questions and gathers what comes to the same.
+ * What a kind brings is known before (`traitsOf`), so that a combination is only a few numbers,
+ * and nothing is thought through twice.
+ */
 export function groupsOf(
   kinds: Kinds,
   base: Pick<SettledSite, 'thickness' | 'setting'>,
   area: SettledZone['area'],
 ): Group[] {
-  const groups = new Map<string, Group>();
-  const chosen = new Map<string, MethodId>();
-  // Of cracks, only whether they open below the plane takes part in the choice of method.
-  const cracksEachWay = kindsOf(
-    kinds.cracks.map(({ value }) => value),
-    (cracks) => `${opensBelow(cracks)}`,
-  );
-  const sizes = [...choosing.map((name) => kinds[name].length), cracksEachWay.length];
-  for (const at of indices(sizes)) {
-    const [ei, di, ci, ti, fi, ki] = at as [number, number, number, number, number, number];
-    const element = kinds.element[ei] as Kinds['element'][number];
-    const loose = kinds.depthAndLooseness[di] as Kinds['depthAndLooseness'][number];
-    const dirt = kinds.contamination[ci] as Kinds['contamination'][number];
-    const texture = kinds.texture[ti] as Kinds['texture'][number];
-    const cracks = cracksEachWay[ki] as (typeof cracksEachWay)[number];
-    const finish = kinds.finish[fi] as Kinds['finish'][number];
-    const site = { ...plainSite, ...base, element: element.value };
-    const zone: SettledZone = {
-      ...plainZone,
-      ...loose.value,
-      contamination: dirt.value,
-      texture: texture.value,
-      cracks: cracks.value,
-      finish: finish.value,
-      area,
-    };
-    const demands = demandsOf(site, zone);
-    const choiceKey = `${demands.floor} ${di} ${ci} ${ti} ${fi} ${demands.belowPlane}`;
-    let method = chosen.get(choiceKey);
-    if (!method) chosen.set(choiceKey, (method = choose(demands).method));
-    const depthHold = fullDepthHold(site, zone);
-    const key = [
-      ei,
-      ki,
-      method,
-      depthHold?.rule,
-      reachOf(zone, null, {}).deep,
-      demands.oil,
-      demands.stripped,
-      demands.heavyCoating && demands.belowPlane,
-      zone.contamination.includes('growth'),
-      zone.contamination.some((contaminant) => contaminant.endsWith('-coating')),
-      isBonded(zone),
-      !!tooRough({ zone, demands, method }),
-    ].join();
-    const weight = element.weight * loose.weight * dirt.weight * texture.weight * finish.weight;
-    let group = groups.get(key);
-    if (!group) {
-      const seen = Object.fromEntries(choosing.map((name) => [name, 0])) as Group['seen'];
-      groups.set(key, (group = { site, zone, demands, method, depthHold, weight: 0, seen }));
+  const traits = traitsOf(kinds, base);
+  const { cracks } = traits;
+  const { element, depthAndLooseness, contamination, texture, finish } = kinds;
+  const kind = <T>(list: ArrayLike<T>, index: number) => list[index] as T;
+  const siteAt = ([ei]: At): SettledSite => ({
+    ...plainSite,
+    ...base,
+    element: kind(element, ei).value,
+  });
+  const zoneAt = ([, di, ci, ti, fi, ki]: At): SettledZone => ({
+    ...plainZone,
+    ...kind(depthAndLooseness, di).value,
+    contamination: kind(contamination, ci).value,
+    texture: kind(texture, ti).value,
+    cracks: kind(cracks, ki).value,
+    finish: kind(finish, fi).value,
+    area,
+  });
+  const demandsAt = (at: At) => demandsOf(siteAt(at), zoneAt(at));
+
+  const chosen = new Map<number, number>();
+  const rough = new Map<number, number>();
+  const groups = new Map<number, Group>();
+  const sizes = [...choosing.map((name) => kinds[name].length), cracks.length];
+  for (const each of indices(sizes)) {
+    const at = each as At;
+    const ei = at[0];
+    const di = at[1];
+    const ci = at[2];
+    const ti = at[3];
+    const fi = at[4];
+    const ki = at[5];
+    const floor = kind(traits.floor, ei);
+    const below = kind(traits.below, ti * cracks.length + ki);
+    const look = ti * finish.length + fi;
+    let key = (floor * room + kind(traits.removal, di)) * room + kind(traits.cleared, ci);
+    key = (key * room + below) * room + kind(traits.profile, look);
+    let method = chosen.get(key);
+    if (method === undefined) {
+      method = methodIds.indexOf(methodFor(demandsAt(at)));
+      chosen.set(key, method);
     }
-    group.weight += weight;
-    choosing.forEach((name, place) => (group.seen[name] |= 1 << (at[place] as number)));
+    key = method * room + look;
+    let filled = rough.get(key);
+    if (filled === undefined) {
+      const leaves = { zone: zoneAt(at), demands: demandsAt(at), method: kind(methodIds, method) };
+      filled = +!!tooRough(leaves);
+      rough.set(key, filled);
+    }
+    // What the holds see; what the steps see, without the dirt; what dirt adds to the steps.
+    const endsAs = ((ei * 2 + ki) * room + method) * room + kind(traits.deep, di);
+    let worksAs = (floor * 2 + ki) * room + method;
+    worksAs = (worksAs * 2 + kind(traits.bonded, fi)) * 2 + filled;
+    const dirtyAs = (kind(traits.dirt, ci) * room + below) * room ** 3 + worksAs;
+    key = endsAs * room ** 5 + dirtyAs;
+    let group = groups.get(key);
+    if (group === undefined) {
+      group = {
+        site: siteAt(at),
+        zone: zoneAt(at),
+        demands: demandsAt(at),
+        method: kind(methodIds, method),
+        depthHold: kind(traits.depthHold, di),
+        endsAs,
+        worksAs,
+        dirtyAs,
+        weight: 0,
+        seen: { element: 0, depthAndLooseness: 0, contamination: 0, texture: 0, finish: 0 },
+      };
+      groups.set(key, group);
+    }
+    group.weight +=
+      kind(element, ei).weight *
+      kind(depthAndLooseness, di).weight *
+      kind(contamination, ci).weight *
+      kind(texture, ti).weight *
+      kind(finish, fi).weight;
+    const { seen } = group;
+    seen.element |= 1 << ei;
+    seen.depthAndLooseness |= 1 << di;
+    seen.contamination |= 1 << ci;
+    seen.texture |= 1 << ti;
+    seen.finish |= 1 << fi;
   }
   return [...groups.values()];
 }

@@ -16,10 +16,18 @@ export interface Reach {
 }
 
 /** Holds that leave no surface method standing at all: the concrete or its bed is what failed. */
-const beyondSurface = new Set(['fire-or-chemical', 'settled-or-rocking', 'full-depth', 'through']);
+const beyondSurface: ReadonlySet<string> = new Set([
+  'fire-or-chemical',
+  'settled-or-rocking',
+  'full-depth',
+  'through',
+]);
 
 export const isBeyondSurface = (holds: readonly Hold[]): boolean =>
   holds.some((hold) => beyondSurface.has(hold.rule));
+
+/** Whether a warning sign by itself leaves no surface method: its hold has its name. */
+export const warnsBeyondSurface = (warning: Warning): boolean => beyondSurface.has(warning);
 
 /** The verdict the holds come to. */
 export const verdictOf = (holds: readonly Hold[]): Verdict =>

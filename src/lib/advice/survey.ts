@@ -1,17 +1,24 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { Setting, Warning } from '$lib/answers/questions';
-import { hazardIds, type HazardId, type MethodId, type StepId } from '$shared/methods';
-import { hazardsAt, hazardsOfHolds } from './cautions';
+import type { HazardId, MethodId, StepId } from '$shared/methods';
 import { kindsFor, openMany, possible, subsets, type Kinds } from './completions';
-import { choosing, groupsOf, indices, type Choosing, type Group } from './groups';
-import { opensBelow } from './demands';
-import { holdsOf, isBeyondSurface, reachOf, verdictOf, type Reach } from './holds';
-import { workFor } from './settle';
-import { workOrder, type Work } from './steps/work';
+import { UnderWarnings, worstShortOfStop, type Endings } from './endings';
+import {
+  cutsIn,
+  everyStep,
+  following,
+  followingOf,
+  stepsIn,
+  stepsOfDirt,
+  worksFor,
+  type Done,
+  type Following,
+} from './following';
+import { choosing, groupsOf, type Choosing, type Group } from './groups';
+import { HazardsAnywhere } from './hazards-anywhere';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
-const following = ['cracks', 'steel', 'freezeThaw', 'salts'] as const;
-export type Walked = Choosing | (typeof following)[number];
+export type Walked = Choosing | Following;
 export const walked: readonly Walked[] = [...choosing, ...following];
 
 /** One verdict and method, with everything that leads to it. */
@@ -42,37 +49,6 @@ export interface Survey {
   readonly cautions: readonly HazardId[];
 }
 
-/** What one state of the work comes to under each set of warnings. */
-interface Endings {
-  readonly list: readonly { verdict: Verdict; beyond: boolean; warnings: number[] }[];
-  readonly holds: readonly Hold[];
-  readonly hazards: readonly HazardId[];
-}
-
-function endingsFor(
-  site: SettledSite,
-  zone: SettledZone,
-  reach: Reach,
-  depthHold: Hold | null,
-  warningSets: Survey['warningSets'],
-): Endings {
-  const list: { verdict: Verdict; beyond: boolean; warnings: number[] }[] = [];
-  const all = new Map<string, Hold>();
-  const hazards = new Set<HazardId>();
-  warningSets.forEach((warnings, index) => {
-    const warnedSite = { ...site, warnings };
-    const holds = holdsOf(warnedSite, zone, reach, depthHold);
-    const verdict = verdictOf(holds);
-    const beyond = isBeyondSurface(holds);
-    const same = list.find((ending) => ending.verdict === verdict && ending.beyond === beyond);
-    if (same) same.warnings.push(index);
-    else list.push({ verdict, beyond, warnings: [index] });
-    for (const hold of holds) all.set(hold.rule, hold);
-    for (const hazard of hazardsOfHolds(holds, warnedSite, zone)) hazards.add(hazard);
-  });
-  return { list, holds: [...all.values()], hazards: [...hazards] };
-}
-
 /** Walks every kind of completion of the answers and gathers what they come to. */
 export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const kinds = kindsFor(site, zone);
@@ -80,68 +56,123 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const warningSets = subsets(warned);
   const settings = possible('setting', site.setting);
   const base = { thickness: site.thickness ?? 'unknown', setting: settings[0] as Setting } as const;
-  const tallies = new Map<string, Tally>();
-  const known = new Map<string, Endings>();
+  const groups = groupsOf(kinds, base, zone.area ?? 'unknown');
+  const follow = followingOf(kinds);
+  const under = new UnderWarnings(warned, warningSets);
   const hazards = new HazardsAnywhere(settings, worstShortOfStop(warned));
-  let common = null as readonly StepId[] | null;
+  const works = new Map<number, readonly (Done | null)[]>();
+  const dirty = new Map<number, number>();
+  const tallies = new Map<string, Tally>();
+  let common = everyStep;
   let total = 0;
 
-  const sizes = following.map((name) => kinds[name].length);
-  for (const group of groupsOf(kinds, base, zone.area ?? 'unknown'))
-    for (const at of indices(sizes)) {
-      const [ki, si, ri, ai] = at as [number, number, number, number];
-      const cracks = kinds.cracks[ki] as Kinds['cracks'][number];
-      const steel = kinds.steel[si] as Kinds['steel'][number];
-      const frost = kinds.freezeThaw[ri] as Kinds['freezeThaw'][number];
-      const salts = kinds.salts[ai] as Kinds['salts'][number];
-      if (opensBelow(cracks.value) !== opensBelow(group.zone.cracks)) continue;
-      const siteNow = { ...group.site, freezeThaw: frost.value, salts: salts.value };
-      const zoneNow = { ...group.zone, cracks: cracks.value, ...steel.value };
-      const work = workFor({ ...group, site: siteNow, zone: zoneNow });
-      const reach = reachOf(zoneNow, group.method, work);
-      const moving = cracks.value === 'moving';
-      const signature = `${siteNow.element} ${reach.removes} ${reach.cuts} ${reach.deep} ${si} ${moving} ${group.depthHold?.rule}`;
-      let endings = known.get(signature);
-      if (!endings) {
-        endings = endingsFor(siteNow, zoneNow, reach, group.depthHold, warningSets);
-        known.set(signature, endings);
+  for (const { first, groups: alike, weight, seen } of lotsOf(groups)) {
+    const { method } = first;
+    const known = new Map<number, Endings>();
+    const work = remember(works, first.worksAs, () => worksFor(first, follow));
+    const endings = follow.map((next, index) => {
+      const done = work[index];
+      if (!done) return null;
+      const now = () =>
+        [
+          { ...first.site, ...next.site },
+          { ...first.zone, ...next.zone },
+        ] as const;
+      // Fewer than a hundred combinations of steel and cracks.
+      const found = remember(known, cutsIn(done.steps) * 100 + next.holdsAs, () =>
+        under.endingsOf(...now(), first, done.work),
+      );
+      const here = weight * next.weight * settings.length;
+      total += here * warningSets.length;
+      for (const ending of found.list) {
+        const tally = tallyOf(tallies, ending.verdict, ending.beyond ? null : method, () => {
+          const [siteNow, zoneNow] = now();
+          const warnings = warningSets[ending.sets[0] as number] ?? [];
+          return { site: { ...siteNow, warnings }, zone: zoneNow };
+        });
+        tally.weight += here * ending.sets.length;
+        for (const name of choosing) tally.seen[name] |= seen[name];
+        for (const name of following) tally.seen[name] |= next.seen[name];
+        if (ending.countedFor.has(tally.method)) continue;
+        ending.countedFor.add(tally.method);
+        for (const set of ending.sets) tally.warnings.add(set);
       }
-      const weight =
-        group.weight * cracks.weight * steel.weight * frost.weight * salts.weight * settings.length;
-      total += weight * warningSets.length;
-      for (const ending of endings.list) {
-        const warnings = warningSets[ending.warnings[0] as number] ?? [];
-        const method = ending.beyond ? null : group.method;
-        const tally = tallyOf(tallies, ending.verdict, method, { ...siteNow, warnings }, zoneNow);
-        tally.weight += weight * ending.warnings.length;
-        for (const name of choosing) tally.seen[name] |= group.seen[name];
-        following.forEach((name, place) => (tally.seen[name] |= 1 << (at[place] as number)));
-        for (const index of ending.warnings) tally.warnings.add(index);
-      }
-      if (endings.list.some((ending) => ending.verdict !== 'stop'))
-        common = (common ?? workOrder).filter((id) => work[id]);
-      if (endings.list.some((ending) => !ending.beyond)) hazards.note(work, group);
+      return found;
+    });
+    const reached = new Map<number, { all: number; any: number }>();
+    for (const group of alike) {
+      const { all, any } = remember(reached, group.worksAs, () =>
+        reachedSteps(
+          remember(works, group.worksAs, () => worksFor(group, follow)),
+          endings,
+        ),
+      );
+      const own = remember(dirty, group.dirtyAs, () => stepsOfDirt(group));
+      common &= own | all;
+      if (any) hazards.note(own | any, group);
     }
+  }
   const holds = new Map<string, Hold>();
-  for (const ending of known.values())
-    for (const hold of ending.holds) if (!holds.has(hold.rule)) holds.set(hold.rule, hold);
+  for (const hold of under.holds()) if (!holds.has(hold.rule)) holds.set(hold.rule, hold);
   return {
     kinds,
     warningSets,
     tallies: [...tallies.values()].sort((one, other) => other.weight - one.weight),
     total,
-    commonSteps: common ?? [],
+    commonSteps: common === everyStep ? [] : stepsIn(common),
     holds: [...holds.values()],
-    cautions: hazards.all([...known.values()].flatMap((ending) => ending.hazards)),
+    cautions: hazards.all(under.hazards()),
   };
+}
+
+/** Groups that come to the same holds, taken together. */
+interface Lot {
+  readonly first: Group;
+  readonly groups: Group[];
+  weight: number;
+  readonly seen: Record<Choosing, number>;
+}
+
+function lotsOf(groups: readonly Group[]): readonly Lot[] {
+  const lots = new Map<number, Lot>();
+  for (const group of groups) {
+    const lot = lots.get(group.endsAs);
+    if (!lot) {
+      const { weight, seen } = group;
+      lots.set(group.endsAs, { first: group, groups: [group], weight, seen: { ...seen } });
+      continue;
+    }
+    lot.groups.push(group);
+    lot.weight += group.weight;
+    for (const name of choosing) lot.seen[name] |= group.seen[name];
+  }
+  return [...lots.values()];
+}
+
+/** What is remembered by that number, worked out the first time. */
+function remember<T>(known: Map<number, T>, key: number, make: () => T): T {
+  let found = known.get(key);
+  if (found === undefined) known.set(key, (found = make()));
+  return found;
+}
+
+/** The steps in all combinations that go on, and those in any where a surface method stands; none: 0. */
+function reachedSteps(work: readonly (Done | null)[], endings: readonly (Endings | null)[]) {
+  let all = everyStep;
+  let any = 0;
+  endings.forEach((found, index) => {
+    const steps = work[index]?.steps ?? 0;
+    if (found?.goesOn) all &= steps;
+    if (found?.surface) any |= steps;
+  });
+  return { all, any };
 }
 
 function tallyOf(
   tallies: Map<string, Tally>,
   verdict: Verdict,
   method: MethodId | null,
-  site: SettledSite,
-  zone: SettledZone,
+  example: () => Pick<Tally, 'site' | 'zone'>,
 ): Tally {
   const key = `${verdict} ${method}`;
   let tally = tallies.get(key);
@@ -153,53 +184,9 @@ function tallyOf(
       weight: 0,
       seen,
       warnings: new Set(),
-      site,
-      zone,
+      ...example(),
     };
     tallies.set(key, tally);
   }
   return tally;
-}
-
-/** The largest set of warnings that still leaves a surface method: hazards only grow with warnings. */
-function worstShortOfStop(warned: {
-  yes: readonly Warning[];
-  maybe: readonly Warning[];
-}): Warning[] {
-  const beyond = (warning: Warning) =>
-    warning === 'fire-or-chemical' || warning === 'settled-or-rocking';
-  return [...new Set([...warned.yes, ...warned.maybe.filter((warning) => !beyond(warning))])];
-}
-
-/** Gathers the hazards of steps over every place they may be done in, each place and step looked at once. */
-class HazardsAnywhere {
-  readonly #noted = new Map<string, { step: StepId; group: Group }>();
-  readonly #settings: readonly Setting[];
-  readonly #warnings: readonly Warning[];
-
-  constructor(settings: readonly Setting[], warnings: readonly Warning[]) {
-    this.#settings = settings;
-    this.#warnings = warnings;
-  }
-
-  note(work: Work, group: Group): void {
-    const coated = group.zone.contamination.some((contaminant) => contaminant.endsWith('-coating'));
-    for (const step of Object.keys(work) as StepId[]) {
-      const key = `${step} ${group.site.element} ${coated}`;
-      if (!this.#noted.has(key)) this.#noted.set(key, { step, group });
-    }
-  }
-
-  all(others: readonly HazardId[]): HazardId[] {
-    const present = new Set(others);
-    for (const { step, group } of this.#noted.values())
-      for (const setting of this.#settings)
-        for (const hazard of hazardsAt(
-          step,
-          { ...group.site, setting, warnings: this.#warnings },
-          group.zone,
-        ))
-          present.add(hazard);
-    return hazardIds.filter((hazard) => present.has(hazard));
-  }
 }

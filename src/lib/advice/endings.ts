@@ -1,0 +1,112 @@
+import type { ManyAnswer } from '$lib/answers/answers';
+import type { Warning } from '$lib/answers/questions';
+import type { HazardId, MethodId } from '$shared/methods';
+import { hazardsOfHolds } from './cautions';
+import type { Group } from './groups';
+import { holdsOf, isBeyondSurface, reachOf, verdictOf, warnsBeyondSurface } from './holds';
+import type { Work } from './steps/work';
+import type { Hold, SettledSite, SettledZone, Verdict } from './types';
+
+/** What one state of the work comes to under some of the sets of warnings. */
+interface Ending {
+  readonly verdict: Verdict;
+  /** Whether no surface method stands. */
+  readonly beyond: boolean;
+  /** Indices of the sets of warnings. */
+  readonly sets: number[];
+  /** Methods whose tally has these sets already. */
+  readonly countedFor: Set<MethodId | null>;
+}
+
+/** What one state of the work comes to under every set of warnings. */
+export interface Endings {
+  readonly list: readonly Ending[];
+  /** Whether it is not stopped under some set. */
+  readonly goesOn: boolean;
+  /** Whether a surface method stands under some set. */
+  readonly surface: boolean;
+  readonly holds: readonly Hold[];
+  readonly hazards: readonly HazardId[];
+}
+
+const grave = (verdict: Verdict): number =>
+  verdict === 'stop' ? 2 : verdict === 'find-out-first' ? 1 : 0;
+const verdicts = ['prepare', 'find-out-first', 'stop'] as const;
+
+/**
+ * What the work comes to under every set of warnings that is possible. Each warning brings its hold
+ * whatever the others are, so one look at each warning tells of all sets.
+ */
+export class UnderWarnings {
+  readonly #warnings: readonly Warning[];
+  /** For each set: bit i is set when it holds the i-th warning. */
+  readonly #sets: readonly number[];
+  readonly #known = new Map<string, Endings>();
+
+  constructor(warned: ManyAnswer<Warning>, sets: readonly (readonly Warning[])[]) {
+    this.#warnings = [...new Set([...warned.yes, ...warned.maybe])];
+    this.#sets = sets.map((set) =>
+      set.reduce((bits, warning) => bits | (1 << this.#warnings.indexOf(warning)), 0),
+    );
+  }
+
+  endingsOf(
+    site: SettledSite,
+    zone: SettledZone,
+    { method, depthHold }: Group,
+    work: Work,
+  ): Endings {
+    const reach = reachOf(zone, method, work);
+    const { removes, cuts, deep } = reach;
+    const moving = zone.cracks === 'moving';
+    const key = `${site.element} ${removes} ${cuts} ${deep} ${zone.steel} ${zone.barLoss} ${moving} ${depthHold?.rule}`;
+    const known = this.#known.get(key);
+    if (known) return known;
+    const holdsWith = (warnings: readonly Warning[]) =>
+      holdsOf({ ...site, warnings }, zone, reach, depthHold);
+    const plain = holdsWith([]);
+    const single = this.#warnings.map((warning) => holdsWith([warning]));
+    const gravity = single.map((holds) => grave(verdictOf(holds)));
+    const beyondBy = single.map(isBeyondSurface);
+    const list: Ending[] = [];
+    this.#sets.forEach((bits, index) => {
+      let worst = grave(verdictOf(plain));
+      let beyond = isBeyondSurface(plain);
+      for (let place = 0; place < single.length; place += 1)
+        if (bits & (1 << place)) {
+          worst = Math.max(worst, gravity[place] as number);
+          beyond ||= beyondBy[place] as boolean;
+        }
+      const verdict = verdicts[worst] as Verdict;
+      const same = list.find((each) => each.verdict === verdict && each.beyond === beyond);
+      if (same) same.sets.push(index);
+      else list.push({ verdict, beyond, sets: [index], countedFor: new Set() });
+    });
+    const warnedSite = { ...site, warnings: this.#warnings };
+    const holds = holdsWith(this.#warnings);
+    const endings: Endings = {
+      list,
+      goesOn: list.some(({ verdict }) => verdict !== 'stop'),
+      surface: list.some(({ beyond }) => !beyond),
+      holds,
+      hazards: hazardsOfHolds(holds, warnedSite, zone),
+    };
+    this.#known.set(key, endings);
+    return endings;
+  }
+
+  /** The holds of everything looked at. */
+  holds(): readonly Hold[] {
+    return [...this.#known.values()].flatMap(({ holds }) => holds);
+  }
+
+  /** The hazards that what stands before the work brings. */
+  hazards(): readonly HazardId[] {
+    return [...this.#known.values()].flatMap(({ hazards }) => hazards);
+  }
+}
+
+/** The largest set of warnings that still leaves a surface method: hazards only grow with warnings. */
+export const worstShortOfStop = ({ yes, maybe }: ManyAnswer<Warning>): Warning[] => [
+  ...new Set([...yes, ...maybe.filter((warning) => !warnsBeyondSurface(warning))]),
+];
