@@ -52,8 +52,6 @@ export function* indices(sizes: readonly number[]): Generator<readonly number[]>
   }
 }
 
-/** More than any question has kinds, and few enough for a row of them to be one exact number. */
-const room = 64;
 /** A combination: the index of its kind for each choosing question, and of whether cracks open. */
 type At = readonly [number, number, number, number, number, number];
 
@@ -102,14 +100,16 @@ export function groupsOf(
     const floor = kind(traits.floor, ei);
     const below = kind(traits.below, ti * cracks.length + ki);
     const look = ti * finish.length + fi;
-    let key = (floor * room + kind(traits.removal, di)) * room + kind(traits.cleared, ci);
-    key = (key * room + below) * room + kind(traits.profile, look);
+    // Keys are small whole numbers, each trait in bits of its own: nothing is allocated to look one up.
+    let key = (floor << 6) | kind(traits.removal, di);
+    key = (key << 4) | kind(traits.cleared, ci);
+    key = (((key << 2) | below) << 5) | kind(traits.profile, look);
     let method = chosen.get(key);
     if (method === undefined) {
       method = methodIds.indexOf(methodFor(demandsAt(at)));
       chosen.set(key, method);
     }
-    key = method * room + look;
+    key = (method << 6) | look;
     let filled = rough.get(key);
     if (filled === undefined) {
       const leaves = { zone: zoneAt(at), demands: demandsAt(at), method: kind(methodIds, method) };
@@ -117,17 +117,20 @@ export function groupsOf(
       rough.set(key, filled);
     }
     // What the holds see; what the steps see, without the dirt; what dirt adds to the steps.
-    const endsAs = ((ei * 2 + ki) * room + method) * room + kind(traits.deep, di);
-    let worksAs = (floor * 2 + ki) * room + method;
-    worksAs = (worksAs * 2 + kind(traits.bonded, fi)) * 2 + filled;
-    const dirtyAs = (kind(traits.dirt, ci) * room + below) * room ** 3 + worksAs;
-    key = endsAs * room ** 5 + dirtyAs;
+    const endsAs = (((((ei << 1) | ki) << 3) | method) << 4) | kind(traits.deep, di);
+    const finishing = (kind(traits.bonded, fi) << 1) | filled;
+    const worksAs = (((((floor << 1) | ki) << 3) | method) << 2) | finishing;
+    const dirty = (kind(traits.dirt, ci) << 2) | below;
+    const dirtyAs = (dirty << 7) | worksAs;
+    key = (((endsAs << 6) | dirty) << 2) | finishing;
     let group = groups.get(key);
     if (group === undefined) {
+      const site = siteAt(at);
+      const zone = zoneAt(at);
       group = {
-        site: siteAt(at),
-        zone: zoneAt(at),
-        demands: demandsAt(at),
+        site,
+        zone,
+        demands: demandsOf(site, zone),
         method: kind(methodIds, method),
         depthHold: kind(traits.depthHold, di),
         endsAs,
