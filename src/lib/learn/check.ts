@@ -11,7 +11,7 @@ export interface Shelf {
 }
 
 /** Pages under /learn/ that are not explainers: no explainer may take their address. */
-const otherPages = ['glossary', 'sources', 'search', 'practice', 'chart', 'map'] as const;
+const otherPages = ['glossary', 'sources', 'search', 'practice', 'chart', 'interview-map'] as const;
 
 /** The heading under which the second depth of a page stands. */
 export const tradeHeading = '## Trade detail';

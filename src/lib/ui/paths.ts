@@ -8,6 +8,7 @@ const inZone = (path: string, zone: string | null | undefined): string =>
 export const paths = {
   home: () => resolve('/'),
   jobs: () => `${resolve('/')}jobs/`,
+  weather: () => `${resolve('/')}weather/`,
   learn: () => `${resolve('/')}learn/`,
   explainer: (slug: string) => `${resolve('/')}learn/${slug}/`,
   advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),

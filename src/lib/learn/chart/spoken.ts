@@ -1,0 +1,216 @@
+import type { Hold } from '$lib/advice/types';
+import { choicesOf, type DepthBand, type Looseness, type Texture } from '$lib/answers/questions';
+import { methodWords } from '$lib/words/en/methods';
+import { questionWords } from '$lib/words/en/questions';
+import { holdSentences } from '$lib/words/en/rules/holds';
+import { stepWords } from '$lib/words/en/steps';
+import { chartWords, depthRunWords } from '$lib/words/en/ui/chart';
+import { verdictWords } from '$lib/words/en/verdicts';
+import { formatter } from '$lib/words/format';
+import { methodIds, methods } from '$shared/methods';
+import { chartStops, finishCases, finishRows, type ChartStop } from './beside';
+import {
+  assumedSite,
+  assumedZone,
+  chartPlaces,
+  type Cell,
+  type ChartPlace,
+  type Soil,
+} from './cells';
+import { chartGrid, type Column, type Row } from './grid';
+
+const say = formatter('metric');
+const american = formatter('us');
+const asked = questionWords(say);
+const named = methodWords(say);
+const steps = stepWords(say);
+
+const low = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
+/** Names in a row, the first one with a capital. */
+const inOneLine = (names: readonly string[]) =>
+  say.either(names.map((name, index) => (index ? low(name) : name)));
+const nameOfSoil = (soil: Soil) =>
+  soil === 'clean' ? chartWords.clean : low(asked.contamination.choices[soil].name);
+const textureNames = (textures: readonly Texture[]) =>
+  inOneLine(textures.map((texture) => asked.texture.choices[texture].name));
+
+/** Sentences that the cells point to by number, in order of first use. */
+function noteBook() {
+  const notes: string[] = [];
+  return {
+    notes,
+    numberOf(hold: Hold): number {
+      const sentence = holdSentences[hold.rule as keyof typeof holdSentences](hold, say);
+      if (!notes.includes(sentence)) notes.push(sentence);
+      return notes.indexOf(sentence) + 1;
+    },
+  };
+}
+
+/** The contaminants of a column, those that ask for the same work first in one line. */
+function spokenColumn({ place, textures, soils, first }: Column) {
+  const firstOf = (soil: Soil) =>
+    (first[soil] ?? []).map((step) => chartWords.first(steps[step].name));
+  const lines = [...new Set(soils.map((soil) => firstOf(soil).join()))];
+  return {
+    place,
+    textures,
+    soils,
+    lines: lines.map((line) => {
+      const own = soils.filter((soil) => firstOf(soil).join() === line);
+      return { name: say.either(own.map(nameOfSoil)), first: firstOf(own[0] as Soil).join(', ') };
+    }),
+  };
+}
+
+const spokenDepths = (depths: readonly DepthBand[]) => {
+  const [first, last] = [depths[0] as DepthBand, depths.at(-1) as DepthBand];
+  const [metric, us] = [depthRunWords(first, last, say), depthRunWords(first, last, american)];
+  return { metric, us: us === metric ? null : us };
+};
+
+/** Loosened states by name, or by those that are left out where those are fewer. */
+function spokenLooseness(states: readonly Looseness[]): string {
+  const nameOf = (state: Looseness) => asked.looseness.choices[state].name;
+  const out = choicesOf('looseness').filter((state) => !states.includes(state));
+  if (!out.length) return chartWords.anyLooseness;
+  return out.length < states.length
+    ? chartWords.allBut(say.list(out.map((state) => low(nameOf(state)))))
+    : inOneLine(states.map(nameOf));
+}
+
+function spokenCell(cell: Cell, numberOf: (hold: Hold) => number) {
+  return {
+    verdict: cell.verdict,
+    verdictName: cell.verdict === 'prepare' ? null : verdictWords.verdicts[cell.verdict].name,
+    method: cell.method,
+    name: cell.method && named[cell.method].name,
+    strength: cell.strength,
+    notes: cell.holds.map(numberOf),
+  };
+}
+
+/** The stops; choices of one question that stop for one reason stand together. */
+function spokenStops() {
+  const groups: ChartStop[][] = [];
+  for (const stop of chartStops()) {
+    const kin = groups.find(
+      ([first]) =>
+        first?.found.question === stop.found.question &&
+        first.hold.rule === stop.hold.rule &&
+        first.when === stop.when,
+    );
+    if (kin && stop.found.question !== 'warnings') kin.push(stop);
+    else groups.push([stop]);
+  }
+  return groups.map((stops) => {
+    const { found, hold, when } = stops[0] as ChartStop;
+    const choices: Readonly<Record<string, { readonly name: string }>> =
+      asked[found.question].choices;
+    const names = stops.map((stop) => choices[stop.found.choice]?.name ?? '');
+    return {
+      choices: stops.map((stop) => stop.found.choice),
+      name:
+        found.question === 'warnings'
+          ? names.join()
+          : `${asked[found.question].short}: ${say.either(names.map(low))}`,
+      verdict: hold.verdict,
+      verdictName: verdictWords.verdicts[hold.verdict].name,
+      who: verdictWords.who[hold.who].name,
+      when,
+    };
+  });
+}
+
+/** What the chart takes for granted, in the words of the questions. */
+const assumed = [
+  ...(['setting', 'salts', 'freezeThaw'] as const).map((id) => {
+    const choices: Readonly<Record<string, { readonly name: string }>> = asked[id].choices;
+    return chartWords.assumed(asked[id].short, choices[assumedSite[id]]?.name ?? '');
+  }),
+  chartWords.assumed(asked.thickness.short, chartWords.unknown),
+  chartWords.assumed(asked.warnings.short, chartWords.noWarnings),
+  ...(['cracks', 'steel', 'finish'] as const).map((id) => {
+    const choices: Readonly<Record<string, { readonly name: string }>> = asked[id].choices;
+    return chartWords.assumed(asked[id].short, choices[assumedZone[id]]?.name ?? '');
+  }),
+];
+
+function spokenRow(row: Row, rows: readonly Row[], numberOf: (hold: Hold) => number) {
+  const group = rows.filter(({ looseness }) => looseness.join() === row.looseness.join());
+  return {
+    looseness: row.looseness,
+    /** How many rows share this loosened state; null where a row above has said it. */
+    states: group[0] === row ? { name: spokenLooseness(row.looseness), span: group.length } : null,
+    depths: row.depths,
+    depth: spokenDepths(row.depths),
+    runs: row.runs.map(({ place, span, cell }) => ({
+      place,
+      span,
+      ...spokenCell(cell, numberOf),
+    })),
+  };
+}
+
+/** A row for each case in which the finish may ask for more, a column for finishes that ask alike. */
+function spokenFinishes() {
+  const rows = finishRows();
+  return {
+    finishes: rows.map(({ finishes }) => ({
+      finishes,
+      name: inOneLine(finishes.map((finish) => asked.finish.choices[finish].name)),
+    })),
+    cases: finishCases.map(({ place, says, texture }, index) => ({
+      place,
+      says,
+      texture,
+      name: chartWords.finish.on(
+        named[says].name,
+        texture && low(asked.texture.choices[texture].name),
+      ),
+      becomes: rows.map(({ methods: found }) => {
+        const method = found[index] ?? says;
+        return { method, name: method === says ? null : named[method].name };
+      }),
+    })),
+  };
+}
+
+/** The methods the chart can name, gentlest first, with their strength. */
+const spokenKey = (rows: readonly Row[]) =>
+  methodIds
+    .filter((id) => rows.some(({ runs }) => runs.some(({ cell }) => cell.method === id)))
+    .map((id) => ({ id, name: named[id].name, strength: methods[id].class }))
+    .sort((one, other) => one.strength - other.strength);
+
+/** The field chart as a page shows it: data beside the words for it. */
+export function fieldChart() {
+  const { columns, rows } = chartGrid();
+  const { notes, numberOf } = noteBook();
+  const spokenRows = rows.map((row) => spokenRow(row, rows, numberOf));
+  return {
+    places: chartPlaces.map((place: ChartPlace) => {
+      const own = columns.filter((column) => column.place === place);
+      const textures = [...new Set(own.map((column) => column.textures))];
+      return {
+        place,
+        name: chartWords.places[place],
+        span: own.length,
+        textures: textures.map((each) => ({
+          textures: each,
+          name: textureNames(each),
+          span: own.filter((column) => column.textures === each).length,
+        })),
+      };
+    }),
+    columns: columns.map(spokenColumn),
+    rows: spokenRows,
+    notes,
+    key: spokenKey(rows),
+    finishes: spokenFinishes(),
+    stops: spokenStops(),
+    assumed,
+  };
+}
+
+export type FieldChart = ReturnType<typeof fieldChart>;

@@ -1,0 +1,75 @@
+import type { DepthBand } from '$lib/answers/questions';
+import type { Say } from '$lib/words/types';
+import type { FigureId } from '$shared/figures';
+
+/** The figures at which a depth band begins and ends; null where it is open. */
+const edges: Readonly<Record<DepthBand, readonly [FigureId | null, FigureId | null]>> = {
+  film: [null, 'depth.film'],
+  'under-3': ['depth.film', 'depth.thin'],
+  '3-to-6': ['depth.thin', 'depth.shallow'],
+  '6-to-20': ['depth.shallow', 'depth.spall-small'],
+  '20-to-50': ['depth.spall-small', 'depth.deep'],
+  'over-50': ['depth.deep', null],
+  through: [null, null],
+};
+
+/** A run of neighbouring depth bands, from the shallowest to the deepest: "up to 3.2 mm". */
+export function depthRunWords(first: DepthBand, last: DepthBand, say: Say): string {
+  if (first === 'through') return 'right through';
+  const [from] = edges[first];
+  const [, to] = edges[last];
+  if (from && to) return say.span(from, to);
+  if (to) return `under ${say.figure(to)}`;
+  return from ? `over ${say.figure(from)}` : 'any, if not right through';
+}
+
+/** What stands on and round the field chart. */
+export const chartWords = {
+  title: 'Field chart',
+  description:
+    'One page to print: which method for which depth, looseness, texture and dirt, with the stops. Made from the same rules as the advice.',
+  lead: 'The gentlest method that leaves sound concrete. Find the row by how loose it is and how deep. Find the column by texture and what lies on it.',
+  print: 'It prints on one page, sideways, on A4 or Letter paper.',
+  scroll: 'The table is wide. On a small screen it scrolls sideways.',
+  tableLabel: 'Field chart: method by looseness, depth, texture and dirt',
+  places: { slab: 'On a floor', steps: 'Off the floor: steps, walls, soffits' },
+  looseness: 'How loose',
+  depth: 'How deep',
+  clean: 'clean',
+  anyLooseness: 'However loose',
+  allBut: (names: string) => `All but ${names}`,
+  first: (step: string) => `${step.toLowerCase()} first`,
+  strength: (strength: number) => `strength ${strength} of 3`,
+  then: 'then',
+  note: (number: number) => `note ${number}`,
+  notes: 'Notes',
+  key: 'Strength of method',
+  strengths: ['washes', 'skims', 'cuts', 'breaks'],
+  stops: 'The stops come before the chart',
+  when: { always: 'Before any work', 'breaking-out': 'Before breaking out or cutting' },
+  finish: {
+    title: 'What goes on next may ask for more',
+    lead: 'Where the chart says wash or grind, check here. Every other method is rough enough.',
+    says: 'The chart says',
+    on: (method: string, texture: string | undefined) =>
+      texture ? `${method}, ${texture}` : method,
+    stays: 'as charted',
+  },
+  reading: {
+    title: 'How to read it',
+    several:
+      'More than one thing on it? Read the column furthest to the right, on the same texture.',
+    cracks: 'Cracks that are open or crumble? Read the pitted columns.',
+    assumes: (list: string) => `The chart takes for granted: ${list}.`,
+    more: 'It names the main method only. The advice adds what comes before and after, the dangers, and the target.',
+    unsure:
+      'Not sure which row? Read both. Start with the gentler, sound again, and go on if you must.',
+  },
+  /** One thing taken for granted: its question, and the answer. */
+  assumed: (short: string, answer: string) => `${short.toLowerCase()}: ${answer.toLowerCase()}`,
+  unknown: 'not measured',
+  noWarnings: 'none',
+  made: (version: string, day: string) => `Made from the rules of version ${version} on ${day}.`,
+  printed: 'Printed on:',
+  where: 'Down to Sound, field chart',
+} as const;

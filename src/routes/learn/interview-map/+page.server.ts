@@ -1,0 +1,47 @@
+import { explainerFor } from '$lib/learn/links';
+import { interviewMap } from '$lib/interview/map';
+import { questions, type QuestionId } from '$lib/answers/questions';
+import { questionWords } from '$lib/words/en/questions';
+import { skipWords } from '$lib/words/en/ui/question';
+import { mapWords } from '$lib/words/en/ui/interview-map';
+import { formatter } from '$lib/words/format';
+import { version } from '../../../../package.json';
+import { layOut } from './places';
+
+export const csr = false;
+
+const say = formatter('metric');
+const asked = questionWords(say);
+const nameOf = (place: QuestionId | 'done') =>
+  place === 'done' ? mapWords.done : asked[place].short;
+
+/** The map, by the machine of this build, as a drawing and in words. */
+export const load = () => {
+  const map = interviewMap();
+  return {
+    drawing: layOut(map),
+    names: Object.fromEntries(map.questions.map((id) => [id, asked[id].short])),
+    list: map.questions.map((id) => ({
+      id,
+      scope: questions[id].scope,
+      ask: asked[id].ask,
+      short: asked[id].short,
+      explainer: explainerFor('question', id),
+      on: map.arrows
+        .filter(({ from }) => from === id)
+        .map(({ to, why, skipped }) => ({
+          to,
+          why,
+          line: why
+            ? mapWords.jumps(
+                skipWords[why],
+                nameOf(to),
+                say.list(skipped.map(({ question }) => asked[question].short.toLowerCase())),
+              )
+            : mapWords.goes(nameOf(to)),
+        })),
+    })),
+    version,
+    made: new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }),
+  };
+};

@@ -1,0 +1,75 @@
+import type { SkipReason } from '$lib/advice/relevance';
+import type { InterviewPlace } from '$lib/interview/machine';
+import type { InterviewMap } from '$lib/interview/map';
+import { skipWords } from '$lib/words/en/ui/question';
+
+/** A state of the machine, as a box. */
+export type MapState = InterviewPlace | 'next';
+
+/** Measures of the sheet, in its own units; a phone shows one unit as one pixel. */
+export const sheet = { width: 360, left: 6, box: 168, height: 44, pitch: 84, top: 4 } as const;
+const lineHeight = 14;
+const lettersInLine = 22;
+
+const firstSentence = (text: string) => text.slice(0, text.indexOf('.') + 1);
+
+/** Breaks a sentence into lines that fit between the boxes and the lines at the side. */
+function broken(text: string): string[] {
+  const lines = [''];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1) ?? '';
+    if (`${last} ${word}`.trim().length <= lettersInLine)
+      lines[lines.length - 1] = `${last} ${word}`.trim();
+    else lines.push(word);
+  }
+  return lines;
+}
+
+/** Where everything stands on the sheet: boxes from top to bottom, jumps in lanes at the right. */
+export function layOut({ questions, arrows }: InterviewMap) {
+  const states: readonly MapState[] = ['next', ...questions, 'done'];
+  const rowOf = (state: MapState) => states.indexOf(state);
+  const middle = (state: MapState) => sheet.top + rowOf(state) * sheet.pitch + sheet.height / 2;
+  const right = sheet.left + sheet.box;
+
+  const jumps = new Map<string, { from: MapState; to: MapState; why: SkipReason[] }>();
+  for (const { from, to, why } of arrows) {
+    if (!why) continue;
+    const jump = jumps.get(`${from} ${to}`) ?? { from, to, why: [] };
+    jump.why.push(why);
+    jumps.set(`${from} ${to}`, jump);
+  }
+  // The longest jump runs furthest out, and comes in lowest, so that no two lines cross.
+  const span = ({ from, to }: { from: MapState; to: MapState }) => rowOf(to) - rowOf(from);
+  const byLength = [...jumps.values()].sort((one, other) => span(other) - span(one));
+  const into = (to: MapState) => byLength.filter((jump) => jump.to === to);
+  return {
+    height: sheet.top + states.length * sheet.pitch - (sheet.pitch - sheet.height) + 4,
+    boxes: states.map((state) => ({ state, y: middle(state) - sheet.height / 2 })),
+    steps: [
+      { from: 'next' as MapState, to: questions[0] as MapState },
+      ...arrows.filter(({ why }) => why === null),
+    ].map(({ from, to }) => {
+      const [start, end] = [middle(from) + sheet.height / 2, middle(to) - sheet.height / 2];
+      const x = sheet.left + sheet.box / 2;
+      return { from, to, path: `M${x} ${start}V${end - 2}m-5-7l5 7 5-7` };
+    }),
+    jumps: byLength.map((jump) => {
+      const kin = into(jump.to);
+      const long = kin.length > 1;
+      const lane = long ? 354 - kin.indexOf(jump) * 8 : 332;
+      const leaves = middle(jump.from) + 5;
+      const arrives = middle(jump.to) - 12 + (long ? (kin.length - 1 - kin.indexOf(jump)) * 8 : 0);
+      return {
+        from: jump.from,
+        to: jump.to,
+        why: jump.why,
+        path: `M${right} ${leaves}H${lane}V${arrives}H${right + 2}`,
+        head: `M${right + 9} ${arrives - 5}l-7 5 7 5`,
+        lines: jump.why
+          .flatMap((why) => broken(firstSentence(skipWords[why])))
+          .map((text, index) => ({ text, x: right + 6, y: leaves + (index + 1) * lineHeight + 2 })),
+      };
+    }),
+  };
+}

@@ -1,0 +1,111 @@
+import fc from 'fast-check';
+import { JSDOM } from 'jsdom';
+import { render } from 'svelte/server';
+import { describe, expect, it } from 'vitest';
+import type { InterviewContext } from '$lib/interview/machine';
+import { interview } from '$lib/interview/machine';
+import { give, replay, placeOf } from '$lib/interview/replay';
+import { interviewMap } from '$lib/interview/map';
+import { choicesOf, questionIds, questions, type QuestionId } from '$lib/answers/questions';
+import Page from '../../src/routes/learn/interview-map/+page.svelte';
+import { load } from '../../src/routes/learn/interview-map/+page.server';
+
+const map = interviewMap();
+const { body } = render(Page as never, { props: { data: load() } as never });
+const { document } = new JSDOM(body).window;
+const all = (selector: string) => [...document.querySelectorAll<HTMLElement>(selector)];
+
+interface Arrow {
+  readonly from: string;
+  readonly to: string;
+}
+const named = ({ from, to }: Arrow) => `${from} ${to}`;
+
+/** Any answer to a question: certain, several, or not sure. */
+const anyAnswer = (id: QuestionId): fc.Arbitrary<unknown> => {
+  const { kind } = questions[id];
+  if (kind === 'number') return fc.oneof(fc.constant('unknown'), fc.integer({ min: 1, max: 400 }));
+  const choices = choicesOf(id);
+  if (kind === 'many')
+    return fc.record({
+      yes: fc.subarray([...choices], { maxLength: 2 }),
+      maybe: fc.constant([]),
+    });
+  return fc.oneof(
+    fc.constantFrom(...choices).map((choice) => [choice]),
+    fc.subarray([...choices], { minLength: 1 }),
+  );
+};
+const anyAnswers = fc.record(
+  Object.fromEntries(questionIds.map((id) => [id, anyAnswer(id)])) as Record<
+    QuestionId,
+    fc.Arbitrary<unknown>
+  >,
+);
+
+/** The arrows the machine takes when somebody gives these answers, each as it is asked for. */
+function walked(answers: Readonly<Record<QuestionId, unknown>>): Arrow[] {
+  const taken: Arrow[] = [];
+  let known: InterviewContext = { site: {}, zone: {} };
+  let place = placeOf(replay(known));
+  while (place !== 'done') {
+    const from = place;
+    const given = { question: from, answer: answers[from] } as Parameters<typeof give>[1];
+    const step = give(known, given);
+    [known, place] = [step.answers, step.next];
+    taken.push({ from, to: place });
+  }
+  return taken;
+}
+
+describe('the map of the interview', () => {
+  it('shows every state of the machine once, each question linked to its page', () => {
+    const states = Object.keys(interview.states);
+    const boxes = all('svg [data-state]').map(({ dataset }) => dataset.state);
+    expect([...boxes].sort()).toEqual([...states].sort());
+    for (const id of questionIds)
+      expect(document.querySelector(`svg a[data-state="${id}"]`)?.getAttribute('href')).toBe(
+        `../../assess/${id}/`,
+      );
+  });
+
+  it('draws only arrows that the machine can take', () => {
+    const targets = interview.states.next?.always?.map(({ target }) => target?.[0]?.key) ?? [];
+    for (const { from, to } of map.arrows) {
+      const answer = interview.states[from]?.on.ANSWER;
+      expect(
+        answer?.map(({ target }) => target?.[0]?.key),
+        named({ from, to }),
+      ).toEqual(['next']);
+      expect(targets, named({ from, to })).toContain(to);
+    }
+  });
+
+  it('has every arrow that any answers lead along', () => {
+    const drawn = new Set(map.arrows.map(named));
+    fc.assert(
+      fc.property(anyAnswers, (answers) => {
+        for (const arrow of walked(answers)) expect(drawn).toContain(named(arrow));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('draws each arrow, and says each in words with its reason', () => {
+    const paths = all('svg path[data-from]').map(({ dataset }) => dataset);
+    const drawn = paths.map(({ from = '', to = '' }) => named({ from, to }));
+    expect([...drawn].sort()).toEqual(
+      [...new Set(['next element', ...map.arrows.map(named)])].sort(),
+    );
+    for (const { from, to, why } of map.arrows) {
+      const lines = all(`li[data-question="${from}"] [data-to="${to}"]`);
+      expect(lines.filter(({ dataset }) => dataset.why === (why ?? '')).length).toBe(1);
+    }
+  });
+
+  it('gives each jump a single reason for all it passes over', () => {
+    for (const { why, skipped } of map.arrows)
+      expect(skipped.every((each) => each.why === why)).toBe(true);
+    expect(map.arrows.filter(({ why }) => why).length).toBeGreaterThan(5);
+  });
+});
