@@ -1,5 +1,6 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { methodIds, methods, type MethodId } from '$shared/methods';
+import { beginningOf } from './begin';
 import { assumptionsOf, rankFindOut } from './find-next';
 import { marginsOf } from './margins';
 import { adviseSettled } from './settle';
@@ -54,6 +55,7 @@ export function adviseZone(
     target: likeliest.target,
     cautions: surveyed.cautions,
     findOut: rankFindOut(surveyed, site, zone, outcomes),
+    beginning: settled || verdict === 'stop' ? null : beginningOf(surveyed, methodsLeft),
     margins: settled && margins ? marginsOf(site, zone) : [],
     outcomes,
     assumptions: assumptionsOf(surveyed, site, zone),

@@ -145,6 +145,49 @@ function depthKinds(zone: ZoneAnswers, thickness: number | 'unknown'): Kind<Dept
   });
 }
 
+/**
+ * The site and zone of answers that leave nothing open but the setting, which decides neither
+ * verdict nor method; null where more is open.
+ */
+export function onlyCompletion(
+  answers: SiteAnswers & ZoneAnswers,
+): { site: SettledSite; zone: SettledZone } | null {
+  const { warnings, contamination, thickness = 'unknown', depth } = answers;
+  if (!warnings || warnings.maybe.length || !contamination || contamination.maybe.length)
+    return null;
+  const element = single(answers.element);
+  const salts = single(answers.salts);
+  const freezeThaw = single(answers.freezeThaw);
+  const band = typeof depth === 'number' ? bandOf(depth, thickness) : single(depth);
+  const looseness = single(answers.looseness);
+  const texture = single(answers.texture);
+  const cracks = single(answers.cracks);
+  const steel = single(answers.steel);
+  const finish = single(answers.finish);
+  const barLoss = steel === 'corroded' && answers.barLoss ? answers.barLoss : [undefined];
+  if (!element || !salts || !freezeThaw || !band || !looseness) return null;
+  if (!texture || !cracks || !steel || !finish || barLoss.length > 1) return null;
+  const setting = possible('setting', answers.setting)[0] as SettledSite['setting'];
+  return {
+    site: { element, setting, salts, freezeThaw, thickness, warnings: warnings.yes },
+    zone: {
+      depth: band,
+      ...(typeof depth === 'number' && { depthMm: depth }),
+      looseness,
+      contamination: contamination.yes,
+      texture,
+      cracks,
+      steel,
+      ...(barLoss[0] && { barLoss: barLoss[0] }),
+      finish,
+      area: answers.area ?? 'unknown',
+    },
+  };
+}
+
+const single = <T>(answer: readonly T[] | undefined): T | undefined =>
+  answer?.length === 1 ? answer[0] : undefined;
+
 /** A site and zone with nothing wrong, to hang one answer on. */
 export const plainSite: SettledSite = {
   element: 'slab',

@@ -116,7 +116,7 @@ export function holdsOf(
       rule: 'structure-before-removal',
       verdict: 'stop',
       who: 'engineer',
-      facts: { element: site.element },
+      facts: { element: site.element, told: warned('holds-something-up') ? 'yes' : 'no' },
     });
   if (warned('tendons-possible') && reach.deep)
     holds.push({

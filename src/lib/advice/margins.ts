@@ -9,6 +9,8 @@ import {
   type ZoneQuestion,
 } from '$lib/answers/questions';
 import type { MethodId } from '$shared/methods';
+import { onlyCompletion } from './completions';
+import { adviseSettled } from './settle';
 import { survey } from './survey';
 import type { Verdict } from './types';
 import type { Margin } from './zone-advice';
@@ -50,6 +52,11 @@ export interface Change {
 
 /** What the answers come to; null while they come to more than one thing. */
 export function endingOf(answers: SiteAnswers & ZoneAnswers): Ending | null {
+  const sure = onlyCompletion(answers);
+  if (sure) {
+    const { verdict, underneath } = adviseSettled(sure.site, sure.zone);
+    return { verdict, method: underneath };
+  }
   const { tallies } = survey(answers, answers);
   const [only] = tallies;
   return only && tallies.length === 1 ? { verdict: only.verdict, method: only.method } : null;

@@ -1,14 +1,16 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { depthBands } from '$lib/answers/depth';
+import type { DepthBand } from '$lib/answers/questions';
 import { methods, type MethodId } from '$shared/methods';
 import { changesOf, endingOf, oftenMisjudged, type Change } from './margins';
 import type { Verdict } from './types';
 
+/** One of the two changes; a depth with the edge in mm where it flips. */
+type Told = Pick<Change, 'question' | 'from' | 'to' | 'atMm'>;
+
 /** Two answers that, changed together, make the advice gentler or stop it, while neither does alone. */
 export interface PairMargin {
-  readonly changes: readonly [
-    Pick<Change, 'question' | 'from' | 'to'>,
-    Pick<Change, 'question' | 'from' | 'to'>,
-  ];
+  readonly changes: readonly [Told, Told];
   readonly verdict: Verdict;
   readonly method: MethodId | null;
   readonly effect: 'gentler' | 'stops';
@@ -55,7 +57,37 @@ export function pairMarginsOf(site: SiteAnswers, zone: ZoneAnswers): PairMargin[
         });
     }
   });
-  return pairs;
+  return pairs.filter((pair) => !pairs.some((other) => nearer(other, pair))).sort(byLikelihood);
 }
 
-const told = ({ question, from, to }: Change) => ({ question, from, to });
+const told = ({ question, from, to, atMm }: Change): Told => ({
+  question,
+  from,
+  to,
+  ...(atMm !== undefined && { atMm }),
+});
+
+/** A pair is as likely as both its answers are to be misjudged. */
+const rank = ({ changes }: PairMargin): number =>
+  changes.reduce((sum, { question }) => sum + oftenMisjudged.indexOf(question), 0);
+const byLikelihood = (one: PairMargin, other: PairMargin): number => rank(one) - rank(other);
+
+/** Whether a pair is another with a depth nearer to the answer in the same direction: it says it all. */
+function nearer(one: PairMargin, other: PairMargin): boolean {
+  if (one === other || one.verdict !== other.verdict || one.method !== other.method) return false;
+  const [depth, mate] = parted(one);
+  const [far, same] = parted(other);
+  if (!depth || !far || mate?.question !== same?.question || mate?.to !== same?.to) return false;
+  const place = (band: string) => depthBands.indexOf(band as DepthBand);
+  const step = ({ from, to, atMm = 0 }: Told) => [place(to) - place(from), atMm] as const;
+  const [bands, at] = step(depth);
+  const [bandsFar, atFar] = step(far);
+  if (bands >= 0 !== bandsFar >= 0) return false;
+  if (bands !== bandsFar) return Math.abs(bands) < Math.abs(bandsFar);
+  return bands >= 0 ? at < atFar : at > atFar;
+}
+
+/** The change of depth in a pair, and the other. */
+function parted({ changes: [one, other] }: PairMargin): readonly [Told?, Told?] {
+  return one.question === 'depth' ? [one, other] : other.question === 'depth' ? [other, one] : [];
+}

@@ -1,4 +1,4 @@
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { isSurely, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import { bandOf } from '$lib/answers/depth';
 import { questionIds, type QuestionId } from '$lib/answers/questions';
 import { methodIds } from '$shared/methods';
@@ -50,7 +50,7 @@ export function whyNotAsked(
   if (everyState(site, zone, pastRepair)) return 'past-half-thickness';
   if (question === 'texture' && everyState(site, zone, onlyBreakingReaches))
     return 'broken-out-anyway';
-  if (question === 'crackLength' && only(zone.cracks, 'none')) return 'no-cracks';
+  if (question === 'crackLength' && isSurely(zone.cracks, 'none')) return 'no-cracks';
   if (question === 'barLoss' && zone.steel && !zone.steel.includes('corroded'))
     return 'no-corroded-bar';
   return null;
@@ -69,9 +69,6 @@ export const missingQuestions = (site: SiteAnswers, zone: ZoneAnswers): Question
 
 type DepthState = Pick<SettledZone, 'depth' | 'depthMm'>;
 type LooseState = DepthState & Pick<SettledZone, 'looseness'>;
-
-const only = (answer: readonly string[] | undefined, choice: string): boolean =>
-  answer?.length === 1 && answer[0] === choice;
 
 function everyDepth(
   site: SiteAnswers,

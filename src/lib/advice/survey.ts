@@ -45,6 +45,10 @@ export interface Survey {
   readonly total: number;
   /** Steps that every completion which is not stopped calls for, in order. */
   readonly commonSteps: readonly StepId[];
+  /** Steps that some completion which is not stopped calls for, in order. */
+  readonly anySteps: readonly StepId[];
+  /** The completions of the questions that decide the method, gathered. */
+  readonly groups: readonly Group[];
   readonly holds: readonly Hold[];
   readonly cautions: readonly HazardId[];
 }
@@ -64,6 +68,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const dirty = new Map<number, number>();
   const tallies = new Map<string, Tally>();
   let common = everyStep;
+  let called = 0;
   let total = 0;
 
   for (const { first, groups: alike, weight, seen } of lotsOf(groups)) {
@@ -99,9 +104,9 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
       }
       return found;
     });
-    const reached = new Map<number, { all: number; any: number }>();
+    const reached = new Map<number, ReturnType<typeof reachedSteps>>();
     for (const group of alike) {
-      const { all, any } = remember(reached, group.worksAs, () =>
+      const { all, any, going } = remember(reached, group.worksAs, () =>
         reachedSteps(
           remember(works, group.worksAs, () => worksFor(group, follow)),
           endings,
@@ -109,6 +114,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
       );
       const own = remember(dirty, group.dirtyAs, () => stepsOfDirt(group));
       common &= own | all;
+      if (going) called |= own | going;
       if (any) hazards.note(own | any, group);
     }
   }
@@ -120,6 +126,8 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     tallies: [...tallies.values()].sort((one, other) => other.weight - one.weight),
     total,
     commonSteps: common === everyStep ? [] : stepsIn(common),
+    anySteps: stepsIn(called),
+    groups,
     holds: [...holds.values()],
     cautions: hazards.all(under.hazards()),
   };
@@ -156,16 +164,20 @@ function remember<T>(known: Map<number, T>, key: number, make: () => T): T {
   return found;
 }
 
-/** The steps in all combinations that go on, and those in any where a surface method stands; none: 0. */
+/** The steps in all combinations that go on, in any of them, and in any where a surface method stands; none: 0. */
 function reachedSteps(work: readonly (Done | null)[], endings: readonly (Endings | null)[]) {
   let all = everyStep;
   let any = 0;
+  let going = 0;
   endings.forEach((found, index) => {
     const steps = work[index]?.steps ?? 0;
-    if (found?.goesOn) all &= steps;
+    if (found?.goesOn) {
+      all &= steps;
+      going |= steps;
+    }
     if (found?.surface) any |= steps;
   });
-  return { all, any };
+  return { all, any, going };
 }
 
 function tallyOf(

@@ -1,5 +1,5 @@
 import type { QuestionId, ZoneQuestion, SiteQuestion } from '$lib/answers/questions';
-import type { HazardId, MethodId } from '$shared/methods';
+import type { HazardId, MethodId, StepId } from '$shared/methods';
 import type { Advice, FindOut, Hold, Reason, Rejection, Step, Target, Verdict } from './types';
 
 /** One way the open answers could turn out, with how large a part of the possibilities it is. */
@@ -45,6 +45,31 @@ export interface Margin {
   readonly method: MethodId | null;
 }
 
+/** What advice comes to, in short. */
+export interface Ended {
+  readonly verdict: Verdict;
+  /** The method it comes to, or will once its holds are cleared; null where no surface method applies. */
+  readonly method: MethodId | null;
+}
+
+/** What one answer to an open question would leave. */
+export interface ResultOf {
+  /** The choice; null for none of those that may be there. */
+  readonly choice: string | null;
+  /** Likeliest first. */
+  readonly outcomes: readonly Ended[];
+}
+
+/** The safest way to begin while answers are open. */
+export interface Beginning {
+  /** What every possibility calls for, up to where they part; in order. */
+  readonly now: readonly StepId[];
+  /** The gentlest method still possible, where trying it does no harm whichever way it comes out. */
+  readonly tryFirst: MethodId | null;
+  /** Why nothing is to be tried yet; null where something may be. */
+  readonly why: 'may-wait' | 'clean-first' | 'may-harm' | null;
+}
+
 /** Advice for a zone whatever is still open about it. */
 export interface ZoneAdvice {
   /** `prepare` or `stop` only when every completion says so with the same method. */
@@ -65,6 +90,8 @@ export interface ZoneAdvice {
   /** Most useful first. */
   readonly findOut: readonly (FindOut | RankedFindOut)[];
   readonly margins: readonly Margin[];
+  /** How to begin while answers that matter are open; null when none is, or the work is stopped. */
+  readonly beginning: Beginning | null;
   /** Most likely first; a single one when nothing that matters is open. */
   readonly outcomes: readonly Outcome[];
   readonly assumptions: readonly Assumption[];

@@ -60,6 +60,10 @@ export function sure<Q extends OneQuestion | DepthQuestion>(_id: Q, choice: Choi
   return [choice] as unknown as Answer<Q>;
 }
 
+/** Whether an answer is this choice and can be no other. */
+export const isSurely = (answer: readonly string[] | undefined, choice: string): boolean =>
+  answer?.length === 1 && answer[0] === choice;
+
 /** Whether an answer leaves more than one possibility. */
 export function isOpen(answer: Answer<QuestionId>): boolean {
   if (answer === 'unknown') return true;

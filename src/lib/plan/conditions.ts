@@ -1,3 +1,4 @@
+import { isSurely } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import type { RuleId } from '$lib/advice/rules';
 import type { Plan } from './plan';
@@ -50,9 +51,7 @@ function conditionOf(zone: Zone, plan: Plan): ConditionId {
   const planned = plan.zones.find(({ id }) => id === zone.id);
   if (planned) {
     if (planned.method === 'break-out') return 'break-out';
-    const { looseness } = zone.answers;
-    const firm = looseness?.length === 1 && looseness[0] === 'tight';
-    return firm ? 'sound' : 'surface';
+    return isSurely(zone.answers.looseness, 'tight') ? 'sound' : 'surface';
   }
   const held = plan.held.find(({ id }) => id === zone.id);
   if (!held || held.verdict !== 'stop') return 'not-known';

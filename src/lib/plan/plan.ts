@@ -2,7 +2,7 @@ import { adviseZone } from '$lib/advice/advise';
 import { missingQuestions } from '$lib/advice/relevance';
 import type { Advice, Hold, SettledSite } from '$lib/advice/types';
 import type { Job, Zone } from '$lib/answers/job';
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { isSurely, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import type { QuestionId } from '$lib/answers/questions';
 import { rangeOf, type OwnFigures } from '$shared/figures';
 import type { MethodId, StepId } from '$shared/methods';
@@ -147,7 +147,7 @@ function workOf(zone: Zone, site: SiteAnswers, advice: Advice, method: MethodId)
     thickness: site.thickness ?? 'unknown',
     // Where frost is open, patches are laid for the harder case.
     frost: worstFrost(site),
-    tight: zone.answers.looseness?.length === 1 && zone.answers.looseness[0] === 'tight',
+    tight: isSurely(zone.answers.looseness, 'tight'),
   };
 }
 

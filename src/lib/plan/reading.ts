@@ -1,4 +1,5 @@
 import type { RuleId } from '$lib/advice/rules';
+import { isSurely } from '$lib/answers/answers';
 import type { Job, Prices } from '$lib/answers/job';
 import type { Warning } from '$lib/answers/questions';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
@@ -91,9 +92,7 @@ export function readForOwner(
       .filter(({ holds }) => holds.some((hold) => hold.rule === rule))
       .map(({ id }) => id);
   const warned = (warning: Warning) => job.site.warnings?.yes.includes(warning) ?? false;
-  const rotten = job.zones.filter(
-    ({ answers }) => answers.looseness?.length === 1 && answers.looseness[0] === 'rotten',
-  );
+  const rotten = job.zones.filter(({ answers }) => isSurely(answers.looseness, 'rotten'));
   const gone = shareOf(rotten.map(({ id }) => id).concat(zonesIn('replace')), job, conditions);
 
   const forReplacing: Point[] = [];
@@ -106,6 +105,15 @@ export function readForOwner(
     });
   if (gone > mostly)
     forReplacing.push({ id: 'mostly-gone', share: gone, figures: ['compare.mostly'] });
+  const doubtful = plan.zones.filter(({ advice }) =>
+    advice.steps.some(({ why }) => why.some(({ rule }) => rule === 'depth-past-third')),
+  );
+  if (doubtful.length)
+    forReplacing.push({
+      id: 'depth-past-third',
+      zones: doubtful.map(({ id }) => id),
+      figures: ['depth.partial-limit'],
+    });
   if (warned('settled-or-rocking')) forReplacing.push({ id: 'settled' });
   if (warned('fire-or-chemical')) forReplacing.push({ id: 'fire-or-chemical' });
   for (const [id, rule] of [

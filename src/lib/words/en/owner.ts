@@ -83,8 +83,8 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
     `A part is damaged through, or to half the slab or deeper${places(zones, say)}. That is not a surface repair.`,
   'mostly-gone': ({ share = 0 }, say) =>
     `${say.share(share)} of the area is rotten or gone to full depth.`,
-  'depth-past-third': () =>
-    'The damage goes past the top third of the slab, where a part-depth repair is doubtful.',
+  'depth-past-third': ({ zones }, say) =>
+    `The damage goes past the top third of the slab, or may go so far${places(zones, say)}. A repair of only a part of the depth is doubtful there.`,
   settled: () =>
     'It has settled or rocks. A repair on a slab that moves will crack again, so the cause comes first.',
   'fire-or-chemical': () =>

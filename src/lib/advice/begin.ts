@@ -1,0 +1,53 @@
+import { hazardsOfStep, type MethodId, type StepId } from '$shared/methods';
+import { methodRules } from './methods';
+import { workOrder } from './steps/work';
+import type { Demands } from './demands';
+import type { Survey } from './survey';
+import type { Beginning } from './zone-advice';
+
+/** Steps from here on no longer get the surface clean for the work, but are the work. */
+const firstOfTheWork: StepId = 'sound-and-mark';
+
+/**
+ * How to begin while answers are open, so that nothing done is wrong whichever way they come out.
+ * What all possibilities call for is done now, up to the place in the order where they part. After
+ * that the gentlest method still possible may be tried, unless something may yet stop the work, a
+ * cleaning that comes before it is not settled, or it would do harm in some possibility.
+ * Source: common practice, no published source: begin with what can be taken further, never with
+ * what cannot be undone.
+ * @param methods those that remain possible, gentlest first
+ */
+export function beginningOf(survey: Survey, methods: readonly MethodId[]): Beginning {
+  const mayWait = survey.holds.length > 0;
+  const now: StepId[] = [];
+  let parts: StepId | undefined;
+  for (const step of workOrder) {
+    if (survey.commonSteps.includes(step)) now.push(step);
+    else if (survey.anySteps.includes(step)) {
+      parts = step;
+      break;
+    }
+  }
+  // Before somebody has looked, nothing that throws dust or pieces.
+  const safe = now.filter((step) => !mayWait || !hazardsOfStep[step].includes('silica'));
+  const tried = methods[0];
+  const why = mayWait
+    ? 'may-wait'
+    : !tried || (parts && workOrder.indexOf(parts) < workOrder.indexOf(firstOfTheWork))
+      ? 'clean-first'
+      : survey.groups.some(({ demands }) => doesHarm(tried, demands))
+        ? 'may-harm'
+        : null;
+  return { now: safe, tryFirst: why === null && tried ? tried : null, why };
+}
+
+/** Whether a method spoils the surface, or cannot be used there, quite apart from how much it takes off. */
+function doesHarm(method: MethodId, demands: Demands): boolean {
+  const shortfall = methodRules[method].shortfall({
+    ...demands,
+    remove: { band: 'film', looseness: 'tight' },
+    belowPlane: null,
+    profile: null,
+  });
+  return shortfall !== null && shortfall.rule !== 'leaves-contaminant';
+}
