@@ -1,9 +1,12 @@
 import { render } from '@testing-library/svelte';
 import { describe, expect, it } from 'vitest';
+import { checkIds } from '$lib/answers/readiness-record';
 import { choicesOf, questionIds, questions } from '$lib/answers/questions';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import CheckDrawing from '$lib/drawing/CheckDrawing.svelte';
 import ChoiceDrawing from '$lib/drawing/ChoiceDrawing.svelte';
 import CrossSection from '$lib/drawing/CrossSection.svelte';
+import HazardPlate from '$lib/drawing/HazardPlate.svelte';
 import HazardSign from '$lib/drawing/HazardSign.svelte';
 import MethodDrawing from '$lib/drawing/MethodDrawing.svelte';
 import VerdictMark from '$lib/drawing/VerdictMark.svelte';
@@ -44,12 +47,16 @@ describe('choices', () => {
   });
 });
 
-describe('methods, hazards, verdicts', () => {
+describe('methods, checks, hazards, verdicts', () => {
   it('each method and step has a drawing of its own', () => {
     distinct(stepIds.map((method) => drawn(render(MethodDrawing, { method }).container)));
   });
-  it('each hazard has a sign of its own', () => {
+  it('each check before covering has a drawing of its own', () => {
+    distinct(checkIds.map((check) => drawn(render(CheckDrawing, { check }).container)));
+  });
+  it('each hazard has a sign of its own, alone and on the plate of a warning', () => {
     distinct(hazardIds.map((hazard) => drawn(render(HazardSign, { hazard }).container)));
+    distinct(hazardIds.map((hazard) => drawn(render(HazardPlate, { hazard }).container)));
   });
   it('each verdict has a mark of its own', () => {
     const verdicts = ['prepare', 'find-out-first', 'stop'] as const;

@@ -1,20 +1,38 @@
 import { adviseZone } from '$lib/advice/advise';
 import { isFloor } from '$lib/advice/demands';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import { choicesOf } from '$lib/answers/questions';
 import { needsOf } from '$lib/readiness/open-needs';
 import type { ZoneCircumstances } from '$lib/readiness/zone';
+import type { OwnFigures } from '$shared/figures';
 
 /** Whether enough is known of a zone for its checks to mean anything. */
 export const hasBegun = (zone: Zone): boolean => Object.keys(zone.answers).length > 0;
 
-/** What a zone of a job is judged by, but for the time, which runs on. */
-export function circumstancesOf(job: Job, zone: Zone): Omit<ZoneCircumstances, 'now'> {
-  const { site, own } = job;
-  const advice = adviseZone(site, zone.answers);
+type Fixed = Omit<ZoneCircumstances, 'now'>;
+
+/** What was worked out last, by a zone's answers: results are typed far oftener than answers change. */
+const remembered = new WeakMap<
+  ZoneAnswers,
+  { readonly site: SiteAnswers; readonly own: OwnFigures | undefined; readonly found: Fixed }
+>();
+
+/** What a zone of a job is judged by, but for the time, which runs on. Worked out once for the same answers. */
+export function circumstancesOf({ site, own }: Job, { answers }: Zone): Fixed {
+  const last = remembered.get(answers);
+  if (last && last.site === site && last.own === own) return last.found;
+  const found = circumstances(site, answers, own);
+  remembered.set(answers, { site, own, found });
+  return found;
+}
+
+function circumstances(site: SiteAnswers, answers: ZoneAnswers, own?: OwnFigures): Fixed {
+  // What would change the advice is the costly part of it, and no check asks for it.
+  const advice = adviseZone(site, answers, { margins: false });
   return {
-    needs: needsOf(site, zone.answers, advice, own),
-    area: zone.answers.area ?? 'unknown',
+    needs: needsOf(site, answers, advice, own),
+    area: answers.area ?? 'unknown',
     method: advice.method ?? advice.outcomes[0]?.method ?? null,
     floor: (site.element ?? choicesOf('element')).every(isFloor),
     held: advice.verdict === 'stop' || advice.holds.length > 0,

@@ -1,5 +1,6 @@
 import { figuresIn } from '$lib/learn/check';
 import { basisWords, sayFigure } from '$lib/learn/figure-words';
+import { explained } from '$lib/learn/kinds';
 import { explainerOf, explainers, listed } from '$lib/learn/library.server';
 import { figures, type FigureId } from '$shared/figures';
 import { sources, type SourceId } from '$shared/sources';
@@ -30,6 +31,7 @@ export const load: PageServerLoad = ({ params }) => {
   return {
     slug,
     front,
+    hazards: explained.hazard.filter((id) => front.covers.includes(`hazard:${id}`)),
     notes,
     sources: [...named].map(nameSource),
     related: front.related.map((id) => listed(explainerOf(id))),

@@ -25,6 +25,7 @@ export const readyPage = {
   extras: 'Where the specification asks for it',
   why: 'Why',
   how: 'How to do it',
+  explained: (title: string) => `Read more: ${title}`,
   passes: 'What passes',
   redo: 'Do again',
   lookAgain: 'Look again at',
