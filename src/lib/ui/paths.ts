@@ -10,6 +10,7 @@ export const paths = {
   jobs: () => `${resolve('/')}jobs/`,
   weather: () => `${resolve('/')}weather/`,
   learn: () => `${resolve('/')}learn/`,
+  practice: () => `${resolve('/')}learn/practice/`,
   explainer: (slug: string) => `${resolve('/')}learn/${slug}/`,
   advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),
   owner: () => `${resolve('/')}owner/`,

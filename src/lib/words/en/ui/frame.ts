@@ -10,6 +10,7 @@ export const frameWords = {
   ready: 'Ready?',
   crew: 'Crew’s day',
   learn: 'Learn',
+  practice: 'Practice',
   jobs: 'Your jobs',
   units: 'Units',
   metric: 'mm, m',

@@ -1,0 +1,176 @@
+import {
+  openProgressStore,
+  type ProgressStore,
+  type Written,
+} from '$lib/keep/practice/progress-store';
+import type { Problem } from '$lib/keep/problem';
+import type { Case } from '$lib/practice/case';
+import { lastSeed } from '$lib/practice/generate';
+import { grade, type Attempt, type Grade } from '$lib/practice/grade';
+import { dueCases, findCase, nextCase, type Next } from '$lib/practice/next';
+import { merged, standingOf, withResult, type Progress } from '$lib/practice/progress';
+import { casesOf, type PracticeSet } from '$lib/practice/set';
+
+/** A set somebody chose, and how far it has come. */
+interface Run {
+  readonly set: PracticeSet;
+  readonly ids: readonly string[];
+  /** The place of the case in hand; past the last when the set is done. */
+  readonly at: number;
+  readonly right: number;
+}
+
+/** Why results are in this tab only. */
+export type Trouble = Extract<Written, { ok: false }>['why'] | null;
+
+/** Seeds come from the device's dice: nothing hangs on where they begin. */
+export const anySeed = (most: number = lastSeed): number => Math.floor(Math.random() * (most + 1));
+
+/** The practice in hand: the case, how it was graded, and what the device keeps of it. */
+class Practice {
+  #store: ProgressStore | undefined;
+  #opening: Promise<void> | undefined;
+  #ready = $state(false);
+  #durable = $state(true);
+  #progress = $state.raw<Progress>([]);
+  #trouble = $state<Trouble>(null);
+  #problem = $state.raw<Problem>();
+  #forgotten = $state.raw<Progress>();
+  #next = $state.raw<Next>();
+  #grade = $state.raw<Grade>();
+  #run = $state.raw<Run>();
+  /** Told anew after each result: what has come back hangs on the time. */
+  #now = $state(0);
+
+  readonly standing = $derived(standingOf(this.#progress));
+  readonly due = $derived(dueCases(this.standing, this.#now));
+  readonly one: Case | undefined = $derived(this.#next && findCase(this.#next.id));
+
+  get ready() {
+    return this.#ready;
+  }
+  /** False where nothing can be kept on this device. */
+  get durable() {
+    return this.#durable;
+  }
+  get progress() {
+    return this.#progress;
+  }
+  get trouble() {
+    return this.#trouble;
+  }
+  /** What is wrong with what is kept, where it cannot be read. */
+  get problem() {
+    return this.#problem;
+  }
+  get next() {
+    return this.#next;
+  }
+  get grade() {
+    return this.#grade;
+  }
+  get run() {
+    return this.#run;
+  }
+  get now() {
+    return this.#now;
+  }
+  /** Whether there is forgotten progress to bring back. */
+  get canUndo() {
+    return this.#forgotten !== undefined;
+  }
+
+  /** Opens what is kept and picks a case. Safe to call again. */
+  open(): Promise<void> {
+    return (this.#opening ??= this.#open());
+  }
+  async #open() {
+    this.#store = await openProgressStore();
+    this.#durable = this.#store.kind === 'device';
+    try {
+      const read = await this.#store.read();
+      if (read.ok) this.#progress = read.value;
+      else [this.#trouble, this.#problem] = ['damaged', read.problem];
+    } catch {
+      this.#trouble = 'unavailable';
+    }
+    this.#pick();
+    this.#ready = true;
+  }
+
+  #pick() {
+    this.#now = Date.now();
+    this.#grade = undefined;
+    const id = this.#run?.ids[this.#run.at];
+    if (this.#run) this.#next = id === undefined ? undefined : { id, why: 'new' };
+    else this.#next = nextCase(this.standing, this.#now, anySeed());
+  }
+
+  /** Grades what the learner decided, and keeps the result. */
+  async check(attempt: Attempt): Promise<void> {
+    const { one } = this;
+    if (!one || this.#grade) return;
+    const graded = grade(one, attempt);
+    this.#now = Date.now();
+    const result = { case: one.id, at: this.#now, rating: graded.rating };
+    this.#grade = graded;
+    this.#progress = withResult(this.#progress, result);
+    if (this.#run && graded.rating === 'good')
+      this.#run = { ...this.#run, right: this.#run.right + 1 };
+    this.#forgotten = undefined;
+    // After a failed write everything is tried again, not the last result alone.
+    const store = this.#store;
+    this.#take(await (this.#trouble ? store?.merge(this.#progress) : store?.add(result)));
+  }
+
+  /** Another tab may have added results; what could not be written stays in this tab. */
+  #take(written: Written | undefined) {
+    if (!written) return;
+    if (written.ok) this.#progress = merged(this.#progress, written.progress);
+    this.#trouble = written.ok ? null : written.why;
+  }
+
+  goOn(): void {
+    if (this.#run) this.#run = { ...this.#run, at: this.#run.at + 1 };
+    this.#pick();
+  }
+
+  /** Takes up a set from its first case. */
+  start(set: PracticeSet): void {
+    this.#run = { set, ids: casesOf(set), at: 0, right: 0 };
+    this.#pick();
+  }
+  leaveSet(): void {
+    this.#run = undefined;
+    this.#pick();
+  }
+
+  /** Adds results from a file. @returns how many were new; null where the device refused */
+  async add(progress: Progress): Promise<number> {
+    const before = this.#progress.length;
+    this.#progress = merged(this.#progress, progress);
+    const added = this.#progress.length - before;
+    this.#take(await this.#store?.merge(progress));
+    return added;
+  }
+
+  /** Forgets all results, with a way back. @returns false where the device refused */
+  async forget(): Promise<boolean> {
+    const kept = await this.#store?.forget();
+    if (!kept) return false;
+    this.#forgotten = merged(this.#progress, kept);
+    this.#progress = [];
+    this.#trouble = null;
+    this.#problem = undefined;
+    return true;
+  }
+  async undo(): Promise<void> {
+    const progress = this.#forgotten;
+    this.#forgotten = undefined;
+    if (progress) await this.add(progress);
+  }
+
+  raw = async (): Promise<string> => (await this.#store?.raw()) ?? '';
+}
+
+export const practice = new Practice();

@@ -1,0 +1,115 @@
+const cases = (count: number): string => (count === 1 ? '1 case' : `${count} cases`);
+
+/** The page with the practice cases. */
+export const practiceWords = {
+  title: 'Practice cases',
+  description:
+    'Invented slabs, steps and walls to decide on: pick the method, the steps and the cautions, and see what the rules say to it.',
+  lead: 'Read what you would see, hear and scrape on the spot. Decide. Then see what the rules of this site say to it. Every place and finding is invented.',
+  wait: 'Looking for what you practised on this device …',
+  noScript:
+    'Practising needs JavaScript: your picks are graded in your own browser, and kept on this device. The explainers need none.',
+  back: 'Learn',
+  invented: 'Invented case',
+  level: (level: number, most: number, name: string) => `Level ${level} of ${most}: ${name}`,
+  comesBack: 'You missed something here before',
+  drawing: 'The concrete cut through, to scale',
+  facts: 'What you find out',
+  ask: {
+    call: 'What do you do?',
+    methods: 'Prepare it',
+    waits: 'Do not start yet',
+    steps: 'Which work goes with it?',
+    stepsHint: 'Tick what this case calls for. Making safe and the last checks always go with it.',
+    hazards: 'What could hurt somebody?',
+    hazardsHint: 'Tick what is there in this work, at this place.',
+  },
+  check: 'Check it',
+  pickFirst: 'Pick what you do first. Your ticks stay as they are.',
+  result: {
+    said: (name: string) => `${name}. The answer is below.`,
+    yours: 'You picked',
+    answer: 'The rules come to',
+    because: 'Because',
+    before: 'What stands before the work',
+    after: (name: string) => `Once that is cleared, the method is ${name}.`,
+    beyond: 'No way of preparing the surface helps here.',
+    pick: (name: string, why: string) => `${name}: ${why}`,
+    others: 'Other ways',
+    steps: 'The work around it',
+    stepsRight: 'You ticked all that is called for, and nothing else.',
+    stepsLater: 'No work is judged here: none may be done until that is cleared.',
+    missed: 'Left out',
+    spare: 'Not called for',
+    found: (names: string) => `You had: ${names}.`,
+    hazards: 'What could hurt somebody',
+    hazardsRight: 'You ticked every danger that was asked about.',
+    hazardsNone: 'The rules name no danger, since nothing is done here yet.',
+    by: (steps: string) => `It comes with: ${steps}.`,
+    extra: (names: string) => `Not named for this work: ${names}. Looking out for it does no harm.`,
+    besides: (names: string) => `There too, though not asked: ${names}.`,
+    readOn: 'Read on',
+    again: (when: string) => `This case comes back in ${when}.`,
+    next: 'Next case',
+  },
+  standing: {
+    title: 'Your progress',
+    line: (tried: number, right: number) =>
+      tried === 0
+        ? 'You have tried no case yet.'
+        : `You have tried ${cases(tried)}. The last time, you had all of it right in ${right}.`,
+    due: (count: number) =>
+      count === 0 ? 'None has come back just now.' : `${cases(count)} came back and wait for you.`,
+    how: 'New cases get harder as you get them right. What you miss comes back within minutes, then after days. What you know comes back less and less often.',
+    stays: 'It is kept in this browser, on this device.',
+    toFile: 'Save my progress to a file',
+    fileName: 'practice.down-to-sound.json',
+    fromFile: 'Add progress from a file',
+    added: (count: number) =>
+      count === 0 ? 'All of it was here already.' : `${count} results were added.`,
+    refused: (problem: string) =>
+      `The file was not read, and your progress is as it was. ${problem}`,
+    forget: 'Forget my progress',
+    forgotten: 'Your progress is forgotten.',
+    undo: 'Undo',
+    back: 'Your progress is back.',
+    failed: 'The storage of this browser did not answer. Nothing was changed.',
+  },
+  trouble: {
+    quota:
+      'The last result is not kept: this device has no room left. It stays in this tab. Save your progress to a file.',
+    unavailable:
+      'The last result is not kept: the storage of this browser did not answer. It stays in this tab. Save your progress to a file.',
+    damaged: (problem: string) =>
+      `What is kept here of your practice cannot be read, and was left as it is. ${problem}. You can go on; what you do stays in this tab until you start afresh.`,
+    rawToFile: 'Save what is there to a file',
+    afresh: 'Start afresh',
+  },
+  memory:
+    'This browser keeps no data for this site just now. You can practise, but your progress is gone when you close the tab. Save it to a file before that.',
+  set: {
+    title: 'A set of cases',
+    line: (count: number) => `Somebody chose ${cases(count)} for you.`,
+    place: (at: number, of: number) => `Case ${at} of ${of} in the set`,
+    broken: (problem: string) => `This link was not opened. ${problem}`,
+    leave: 'Practise without the set',
+    done: 'The set is done',
+    score: (right: number, of: number) => `You had all of it right in ${right} of ${of}.`,
+    goesOn: 'What you missed comes back in your own practice.',
+    again: 'Do the set again',
+  },
+  builder: {
+    title: 'Make a set for your crew',
+    line: 'Tick cases, add as many new ones as you like, and send the link. It holds the names of the cases and nothing else.',
+    level: (level: number, name: string) => `Level ${level}: ${name}`,
+    count: 'New cases that no one has seen, 0 to 50',
+    badCount: (most: number) => `A whole number from 0 to ${most}.`,
+    others: 'Draw other ones',
+    none: 'Tick a case, or ask for new ones, to get a link.',
+    label: (count: number) => `Link to a set of ${cases(count)}`,
+    copy: 'Copy the link',
+    copied: 'The link is copied.',
+    byHand: 'The link is marked. Copy it by hand.',
+    clear: 'Take all ticks away',
+  },
+} as const;
