@@ -6,7 +6,7 @@ import {
 import type { Problem } from '$lib/keep/problem';
 import type { Case } from '$lib/practice/case';
 import { lastSeed } from '$lib/practice/generate';
-import { grade, type Attempt, type Grade } from '$lib/practice/grade';
+import { grade, type Attempt, type Grade, type Rating } from '$lib/practice/grade';
 import { dueCases, findCase, nextCase, type Next } from '$lib/practice/next';
 import { merged, standingOf, withResult, type Progress } from '$lib/practice/progress';
 import { casesOf, type PracticeSet } from '$lib/practice/set';
@@ -17,7 +17,8 @@ interface Run {
   readonly ids: readonly string[];
   /** The place of the case in hand; past the last when the set is done. */
   readonly at: number;
-  readonly right: number;
+  /** How it went, case by case. */
+  readonly went: readonly Rating[];
 }
 
 /** Why results are in this tab only. */
@@ -115,8 +116,7 @@ class Practice {
     const result = { case: one.id, at: this.#now, rating: graded.rating };
     this.#grade = graded;
     this.#progress = withResult(this.#progress, result);
-    if (this.#run && graded.rating === 'good')
-      this.#run = { ...this.#run, right: this.#run.right + 1 };
+    if (this.#run) this.#run = { ...this.#run, went: [...this.#run.went, graded.rating] };
     this.#forgotten = undefined;
     // After a failed write everything is tried again, not the last result alone.
     const store = this.#store;
@@ -130,6 +130,7 @@ class Practice {
     this.#trouble = written.ok ? null : written.why;
   }
 
+  /** On to the next case; one of a set is not passed over. */
   goOn(): void {
     if (this.#run) this.#run = { ...this.#run, at: this.#run.at + 1 };
     this.#pick();
@@ -137,7 +138,7 @@ class Practice {
 
   /** Takes up a set from its first case. */
   start(set: PracticeSet): void {
-    this.#run = { set, ids: casesOf(set), at: 0, right: 0 };
+    this.#run = { set, ids: casesOf(set), at: 0, went: [] };
     this.#pick();
   }
   leaveSet(): void {
