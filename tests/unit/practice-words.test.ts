@@ -53,7 +53,7 @@ describe('what is told of a case', () => {
 
   it('differs from choice to choice, so that no two truths read the same', () => {
     const texts = new Map<string, string>();
-    for (const { id, site, zone } of generated) {
+    for (const { site, zone } of generated) {
       const told = JSON.stringify(toldOf({ id: 'same', site, zone }, metric));
       const truth = JSON.stringify([site, zone]);
       expect(texts.get(told) ?? truth).toBe(truth);
