@@ -15,16 +15,26 @@ export interface AdviceDocument {
   readonly safety: object;
 }
 
-/** The advice for one zone, without the full examples behind each outcome. */
-function zoneEntry(job: Job, zone: Zone) {
+/** The advice for one set of answers, without the full examples behind each outcome. */
+function adviceEntry(job: Job, zone: Zone) {
   const { outcomes, findOut, ...advice } = adviseZone(job.site, zone.answers);
   return {
-    id: zone.id,
     ...advice,
     // A test that only clears a hold leaves the outcomes as they are: it settles null.
     findOut: findOut.map((each) => ({ settles: null, ...each })),
     outcomes: outcomes.map(({ verdict, method, share }) => ({ verdict, method, share })),
   };
+}
+
+/** The advice for every zone. Zones with equal answers share it: an open zone takes long to advise. */
+function zoneEntries(job: Job) {
+  const known = new Map<string, ReturnType<typeof adviceEntry>>();
+  return job.zones.map((zone) => {
+    const key = JSON.stringify(zone.answers);
+    const entry = known.get(key) ?? adviceEntry(job, zone);
+    known.set(key, entry);
+    return { id: zone.id, ...entry };
+  });
 }
 
 function planEntry({ zones, totals, schedule, ...plan }: Plan) {
@@ -68,7 +78,7 @@ export function adviceDocument(job: Job): AdviceDocument {
   return {
     format: 'down-to-sound.advice',
     version: 1,
-    zones: job.zones.map((zone) => zoneEntry(job, zone)),
+    zones: zoneEntries(job),
     plan: planEntry(plan),
     safety: safetyEntry(plan, job),
   };

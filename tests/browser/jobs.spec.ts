@@ -112,3 +112,29 @@ test('a job too large for a link is offered as a file', async ({ page }) => {
   await expect(row.getByText('This job is too large for a link')).toBeVisible();
   await expect(row.getByRole('button', { name: 'Save to a file' })).toHaveCount(2);
 });
+
+test('job files dropped anywhere on the page are opened beside the jobs that are there', async ({
+  page,
+}) => {
+  await withJob(page);
+  const before = await kept(page);
+  const drop = async (content: unknown, fileName: string) => {
+    const data = await page.evaluateHandle(
+      ([text, called]) => {
+        const transfer = new DataTransfer();
+        transfer.items.add(new File([text], called, { type: 'application/json' }));
+        return transfer;
+      },
+      [JSON.stringify(content), fileName] as const,
+    );
+    const heading = page.getByRole('heading', { level: 1 });
+    for (const type of ['dragenter', 'dragover', 'drop'])
+      await heading.dispatchEvent(type, { dataTransfer: data });
+  };
+  await drop({ ...file, version: 99 }, 'from-the-future.json');
+  await expect(page.getByRole('alert')).toContainText('“from-the-future.json” was not opened');
+  expect(await kept(page)).toEqual(before);
+  await drop({ ...file, zones: [] }, 'same-name.json');
+  await expect.poll(() => names(page)).toEqual([name, name]);
+  expect(await kept(page)).toEqual(expect.arrayContaining(before));
+});

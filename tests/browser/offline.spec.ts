@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -8,6 +8,8 @@ import sirv from 'sirv';
 
 /** The built site served from a folder that can be changed to a new version in the middle. */
 const build = fileURLToPath(new URL('../../build', import.meta.url));
+/** Orders to the host; the worker itself and its version, which the browser asks for by itself. */
+const notKept = ['_headers', 'service-worker.js', 'version.json'];
 let folder: string;
 let server: Server;
 let site: string;
@@ -76,12 +78,28 @@ test('after one visit every page opens without a network', async ({ page, contex
     const keys = await (await globalThis.caches.open(name ?? '')).keys();
     return keys.map(({ url }) => new URL(url).pathname).filter((path) => path.endsWith('/'));
   });
+  // Every page and file of the build is among what is kept, but for orders to the host.
+  const all = readdirSync(build, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && !notKept.includes(entry.name))
+    .map((entry) => `${entry.parentPath.slice(build.length)}/${entry.name}`)
+    .map((path) => path.replace(/index\.html$/, ''));
+  expect(all).toContain('/learn/search.json');
+  const keptPaths = await page.evaluate(async () => {
+    const [name] = await globalThis.caches.keys();
+    const keys = await (await globalThis.caches.open(name ?? '')).keys();
+    return keys.map(({ url }) => new URL(url).pathname);
+  });
+  expect(all.filter((path) => !keptPaths.includes(path))).toEqual([]);
   expect(paths.length).toBeGreaterThan(20);
   for (const path of paths) {
     const answer = await page.goto(site + path);
     expect(answer?.status(), path).toBe(200);
     await expect(page.getByRole('heading', { level: 1 }), path).toBeVisible();
   }
+  // The search reads a file of its own.
+  await page.goto(`${site}/learn/search/`);
+  await page.getByRole('searchbox').fill('laitance');
+  await expect(page.locator('main').getByRole('listitem').first()).toContainText(/laitance/i);
   // A link somebody typed without the last slash, with something to say behind the question mark.
   await page.goto(`${site}/assess/depth?zone=a`);
   expect(new URL(page.url()).pathname).toBe('/assess/depth/');
@@ -91,33 +109,36 @@ test('after one visit every page opens without a network', async ({ page, contex
   console.log(`${paths.length} pages opened with the network off`);
 });
 
-test('a new version waits until it is taken, and old ones are removed', async ({
+test('a new version is offered between answers, taken when the reader says so, and old ones go', async ({
   page,
-  context,
 }) => {
-  await page.goto(site);
+  const offer = page.getByText('A new version of this site is ready.');
+  await page.goto(`${site}/assess/element/`);
   await kept(page);
   const [first] = await caches(page);
+  await expect(page.getByRole('heading', { name: 'Methods still standing' })).toBeVisible();
+  await page.locator('input[value="steps"]').check();
   publish('second-version');
   await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
   await expect.poll(() => states(page), slowly).toEqual([null, 'installed', 'activated']);
-  // It is here and it waits: reloading and going on does not start it.
+  expect((await caches(page)).sort()).toEqual([first, 'down-to-sound second-version'].sort());
+  // In the middle of an answer nothing is offered, and what is ticked stays.
+  await expect(offer).toBeHidden();
+  await page.getByRole('button', { name: 'Continue' }).click();
+  await page.waitForURL(/setting/);
+  await expect(offer).toBeHidden();
+  // It is here and it waits: going on and reloading does not start it.
+  await page.goto(site);
+  await expect(offer).toBeVisible();
   await page.reload();
   expect(await edition(page)).toBeNull();
-  expect((await caches(page)).sort()).toEqual([first, 'down-to-sound second-version'].sort());
-  const other = await context.newPage();
-  await other.goto(`${site}/learn/`);
 
-  await page.evaluate(async () => {
-    const changed = new Promise((resolve) =>
-      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
-    );
-    (await navigator.serviceWorker.ready).waiting?.postMessage('SKIP_WAITING');
-    await changed;
-  });
-  await page.reload();
-  expect(await edition(page)).toBe('second-version');
+  await page.getByRole('button', { name: 'Use it now' }).click();
+  await expect.poll(() => edition(page).catch(() => null), slowly).toBe('second-version');
   await expect.poll(() => caches(page)).toEqual(['down-to-sound second-version']);
+  await expect(offer).toBeHidden();
+  await page.goto(`${site}/assess/element/`);
+  await expect(page.locator('input[value="steps"]')).toBeChecked();
 });
 
 test('a version that does not arrive whole is not kept', async ({ page, context }) => {

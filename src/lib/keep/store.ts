@@ -73,6 +73,8 @@ export interface JobStore {
   close(): void;
 }
 
+export { memoryStore } from './memory-store';
+
 /** A new id for a job. */
 export const newJobId = (): string => crypto.randomUUID();
 

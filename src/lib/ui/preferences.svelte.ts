@@ -31,6 +31,7 @@ class Preferences {
   #units = $state<UnitSystem>('metric');
   #reader = $state<Reader | null>(null);
   #job: string | null = null;
+  #forgotten = false;
 
   /** Takes up what was kept. Called once the page runs in a browser. */
   load(): void {
@@ -38,6 +39,12 @@ class Preferences {
     this.#units = units === 'us' || units === 'metric' ? units : guessUnits();
     this.#reader = readers.find((each) => each === reader) ?? null;
     this.#job = typeof job === 'string' ? job : null;
+    this.#forgotten = job === undefined;
+  }
+
+  /** Whether nothing is known of a job: never kept, or lost with what the browser had not yet written. */
+  get forgotten(): boolean {
+    return this.#forgotten;
   }
 
   get units(): UnitSystem {

@@ -1,19 +1,16 @@
 import type { Job, Zone } from '$lib/answers/job';
 import { withRest } from '$lib/answers/rest';
-import { give } from '$lib/interview/replay';
 import type { AnswerGiven, InterviewContext, InterviewPlace } from '$lib/interview/machine';
-import type { JobStore, JobSummary, PutResult, StoredJob, Unavailable } from '$lib/keep/store';
+import type { JobStore, JobSummary, StoredJob, Unavailable } from '$lib/keep/store';
+import { blankJob, isStarted, openJobs, withAnswer, withZone, zoneOf } from './job-in-hand';
+import { within } from './patience';
 import { preferences } from './preferences.svelte';
+import { troubleIn, type Saving, type Trouble } from './saving';
 
-/** How keeping the work is going. Everything but `idle`, `saving` and `saved` is told to the reader. */
-export type Saving = 'idle' | 'saving' | 'saved' | Exclude<PutResult, { ok: true }>['why'];
-
-export const firstZoneId = 'a';
-const blankJob = (): Job => ({
-  name: '',
-  site: {},
-  zones: [{ id: firstZoneId, name: '', answers: {} }],
-});
+/** Milliseconds after which a write that has not ended is told as one that failed. */
+const patience = 3000;
+/** Milliseconds for which the next question waits until the answer before it is saved. */
+const pause = 1000;
 
 /**
  * The job in hand: what the reader said, saved on the device at every answer.
@@ -33,6 +30,8 @@ export class Session {
   #opening: Promise<void> | undefined;
   #writing: Promise<void> | undefined;
   #unsaved = false;
+  /** Changes made before the store was open; they belong to the job that is taken up from it. */
+  #early: ((job: Job) => Job)[] = [];
 
   /** Id of the job on this device. */
   get id(): string {
@@ -47,6 +46,10 @@ export class Session {
   get saving(): Saving {
     return this.#saving;
   }
+  /** Whether everything in hand is on the device. Said only after the last write has ended there. */
+  get kept(): boolean {
+    return this.durable && this.#saving === 'saved';
+  }
   /** False when work is held in this tab only. */
   get durable(): boolean {
     return this.#why === undefined;
@@ -56,42 +59,47 @@ export class Session {
     return this.#why;
   }
   /** What kept the last state of the job from being saved; null while nothing did. */
-  get trouble(): Exclude<Saving, 'idle' | 'saving' | 'saved'> | null {
-    const { saving } = this;
-    return saving === 'idle' || saving === 'saving' || saving === 'saved' ? null : saving;
+  get trouble(): Trouble | null {
+    return troubleIn(this.#saving);
   }
   /** Whether another tab has deleted the job, or left what cannot be read. Told with `newer`. */
   get gone(): boolean {
     return this.#saving === 'newer' && !this.#theirs;
   }
   get started(): boolean {
-    return Object.keys(this.#job.site).length > 0 || this.#job.zones.some(hasAnswers);
+    return isStarted(this.#job);
   }
 
-  /** Opens the store and takes up the job last worked on. Safe to call again. */
+  /**
+   * Opens the store and takes up the job last worked on. Safe to call again.
+   * @throws Error when the part of the site that keeps jobs does not arrive; calling again tries again
+   */
   open(): Promise<void> {
-    return (this.#opening ??= this.#openStore());
+    return (this.#opening ??= this.#openStore().catch((error: unknown) => {
+      this.#opening = undefined;
+      this.#saving = 'unavailable';
+      throw error;
+    }));
   }
 
   async #openStore(): Promise<void> {
     preferences.load();
-    // Fetched apart: a question can be read and answered before the store's parser has arrived.
-    const { newJobId, openStore } = await import('$lib/keep/store');
+    const { store, stored, newJobId } = await openJobs();
     this.#newId = newJobId;
-    const store = await openStore();
     this.#store = store;
     this.#why = store.why;
     store.onChange((event) => void this.#changedElsewhere(event.id, event.kind));
-    const stored = preferences.job ? await store.get(preferences.job) : undefined;
-    if (stored) this.#take(stored);
-    else this.#id = newJobId();
+    if (stored) {
+      this.#take(stored);
+      this.#job = this.#early.reduce((job, change) => withRest(change(job)), this.#job);
+    } else this.#id = newJobId();
+    this.#early = [];
     this.#ready = true;
   }
 
   /** The zone by that id, or the first one. */
   zone(id: string | null): Zone {
-    const { zones } = this.#job;
-    return zones.find((zone) => zone.id === id) ?? (zones[0] as Zone);
+    return zoneOf(this.#job, id);
   }
 
   /** All answers that count for one zone. */
@@ -99,47 +107,57 @@ export class Session {
     return { site: this.#job.site, zone: this.zone(id).answers };
   }
 
-  /** Takes an answer, saves it, and says which question comes next. */
+  /**
+   * Takes an answer, saves it, and says which question comes next once it is saved, or told not to
+   * be, or after a second at most.
+   */
   async answer(zoneId: string | null, given: AnswerGiven): Promise<InterviewPlace> {
-    await this.open();
-    const { id } = this.zone(zoneId);
-    const { answers, next } = give(this.answersFor(id), given);
-    this.update(({ rest, ...job }) => ({
-      ...job,
-      // An area of its own makes the rest a zone like the others.
-      ...(rest && !(rest === id && given.question === 'area') && { rest }),
-      site: answers.site,
-      zones: job.zones.map((zone) => (zone.id === id ? { ...zone, answers: answers.zone } : zone)),
-    }));
+    // Without the store the answer is taken all the same, and the reader is told.
+    await this.open().catch(() => undefined);
+    const { next } = withAnswer(this.#job, zoneId, given);
+    this.update((job) => withAnswer(job, zoneId, given).job);
+    await within(pause, this.settled());
     return next;
   }
 
   /** Changes the job and saves it. */
   update(change: (job: Job) => Job): void {
+    if (!this.#ready) this.#early.push(change);
     this.#job = withRest(change(this.#job));
     this.#unsaved = true;
+    if (!this.trouble) this.#saving = 'saving';
     this.#writing ??= this.#write();
   }
 
   /** Saves until nothing is unsaved; one write at a time, the last state wins. */
   async #write(): Promise<void> {
-    await this.open();
-    const store = this.#store as JobStore;
-    while (this.#unsaved) {
-      this.#unsaved = false;
-      this.#saving = 'saving';
-      const result = await store.put(this.#id, this.#job, this.#revision);
-      if (result.ok) {
-        this.#revision = result.revision;
-        this.#saving = 'saved';
-        preferences.job = this.#id;
-      } else {
-        this.#saving = result.why;
-        this.#theirs = result.why === 'newer' ? result.stored : undefined;
-        break;
-      }
+    try {
+      await this.open();
+      while (this.#unsaved && (await this.#writeOnce()));
+    } catch {
+      this.#saving = 'unavailable';
     }
     this.#writing = undefined;
+  }
+
+  /** Saves what is in hand now. Whether it was. */
+  async #writeOnce(): Promise<boolean> {
+    this.#unsaved = false;
+    this.#saving = 'saving';
+    const putting = (this.#store as JobStore).put(this.#id, this.#job, this.#revision);
+    // A device that does not answer is told like one that refuses; its answer still counts.
+    if (!(await within(patience, putting))) this.#saving = 'unavailable';
+    const result = await putting;
+    if (result.ok) {
+      this.#revision = result.revision;
+      // Between two writes it is not saved: something has changed since.
+      this.#saving = this.#unsaved ? 'saving' : 'saved';
+      preferences.job = this.#id;
+    } else {
+      this.#saving = result.why;
+      this.#theirs = result.why === 'newer' ? result.stored : undefined;
+    }
+    return result.ok;
   }
 
   /** Tries again to save. Over what another tab saved it never does: see `keepAsCopy`. */
@@ -162,7 +180,6 @@ export class Session {
     await this.settled();
     if (!this.#theirs) return this.startNew();
     this.#take(this.#theirs);
-    this.#saving = 'saved';
   }
 
   /** Waits until nothing is being written. */
@@ -173,8 +190,9 @@ export class Session {
   /** A deletion is not followed here: the next save is refused and the reader is asked. */
   async #changedElsewhere(id: string, kind: 'put' | 'remove'): Promise<void> {
     if (id !== this.#id || kind === 'remove') return;
-    const stored = await this.#store?.get(id);
-    const idle = !this.#unsaved && !this.#writing && this.#saving !== 'newer';
+    // What cannot be read is told when this tab next saves.
+    const stored = await this.#store?.get(id).catch(() => undefined);
+    const idle = !this.#unsaved && !this.#writing && !this.trouble;
     if (stored && stored.id === this.#id && stored.revision > this.#revision && idle)
       this.#take(stored);
   }
@@ -182,8 +200,9 @@ export class Session {
   #take(stored: StoredJob): void {
     this.#id = stored.id;
     this.#revision = stored.revision;
-    this.#job = stored.job.zones.length ? stored.job : { ...stored.job, zones: blankJob().zones };
+    this.#job = withZone(stored.job);
     this.#theirs = undefined;
+    this.#saving = 'saved';
   }
 
   /** Where the jobs are, for the pages that look after them. */
@@ -203,7 +222,6 @@ export class Session {
     if (!stored) return false;
     await this.settled();
     this.#take(stored);
-    this.#saving = 'idle';
     preferences.job = id;
     return true;
   }
@@ -220,7 +238,5 @@ export class Session {
     preferences.job = null;
   }
 }
-
-const hasAnswers = (zone: Zone): boolean => Object.keys(zone.answers).length > 0;
 
 export const session = new Session();

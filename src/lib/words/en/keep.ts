@@ -103,8 +103,7 @@ export const memoryWords: Readonly<Record<Unavailable, string>> = {
 
 /** Why a write failed. The work itself stays open in the tab. */
 export const putWords: Readonly<Record<'newer' | 'quota' | 'unavailable' | 'invalid', string>> = {
-  newer:
-    'This job was changed in another tab after you opened it here. Nothing has been overwritten. Choose which one to keep, or keep this one as a copy.',
+  newer: 'A job is there already under the same mark. Nothing has been overwritten.',
   quota:
     'This device has no room left for the job. Your work is still open here. Save it as a file, or delete jobs you no longer need.',
   invalid: 'The job was not saved, because something in it could not be read back:',

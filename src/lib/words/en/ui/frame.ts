@@ -20,6 +20,8 @@ export const frameWords = {
   deferral:
     'General guidance only. The law, local codes, the maker’s instructions and a licensed professional come first.',
   stays: 'What you enter stays on this device until you share it.',
+  /** Said only when everything in hand is on the device. */
+  kept: 'Saved',
   saving: {
     quota:
       'The last answer is not saved: this device has no room left. Keep this tab open, and save the job to a file.',
@@ -29,7 +31,7 @@ export const frameWords = {
     newer:
       'This job was changed in another tab after you opened it here. Nothing is overwritten. If you take the other tab’s, what you changed here since is gone.',
   },
-  gone: 'This job was deleted in another tab, or can no longer be read there. What you see here is still in this tab.',
+  gone: 'This job is no longer kept on this device: it was deleted in another tab, or with the data of this site. What you see here is still in this tab.',
   again: 'Try again',
   toFile: 'Save to a file',
   takeTheirs: 'Take the other tab’s',

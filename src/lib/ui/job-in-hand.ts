@@ -1,0 +1,58 @@
+import type { Job, Zone } from '$lib/answers/job';
+import type { AnswerGiven } from '$lib/interview/machine';
+import { give } from '$lib/interview/replay';
+import type { JobStore, StoredJob } from '$lib/keep/store';
+import { preferences } from './preferences.svelte';
+
+/** A job about which nothing is known. */
+export const blankJob = (): Job => ({
+  name: '',
+  site: {},
+  zones: [{ id: 'a', name: '', answers: {} }],
+});
+
+/** Whether the reader has answered anything. */
+export const isStarted = ({ site, zones }: Job): boolean =>
+  [site, ...zones.map(({ answers }) => answers)].some((each) => Object.keys(each).length > 0);
+
+/** A job as it is worked on: with a zone to answer for. */
+export const withZone = (job: Job): Job =>
+  job.zones.length ? job : { ...job, zones: blankJob().zones };
+
+/** The zone by that id, or the first one. */
+export const zoneOf = ({ zones }: Job, id: string | null): Zone =>
+  zones.find((zone) => zone.id === id) ?? (zones[0] as Zone);
+
+/** The job with one more answer given, and the question that comes next. */
+export function withAnswer({ rest, ...job }: Job, zoneId: string | null, given: AnswerGiven) {
+  const { id, answers: before } = zoneOf(job, zoneId);
+  const { answers, next } = give({ site: job.site, zone: before }, given);
+  const changed: Job = {
+    ...job,
+    // An area of its own makes the rest a zone like the others.
+    ...(rest && !(rest === id && given.question === 'area') && { rest }),
+    site: answers.site,
+    zones: job.zones.map((zone) => (zone.id === id ? { ...zone, answers: answers.zone } : zone)),
+  };
+  return { job: changed, next };
+}
+
+/** The job last worked on; where the browser has forgotten which, the one last changed. */
+async function lastJob(store: JobStore): Promise<StoredJob | undefined> {
+  const id = preferences.forgotten ? (await store.list())[0]?.id : preferences.job;
+  return id ? store.get(id) : undefined;
+}
+
+/** Opens the jobs of this device and reads the one last worked on. */
+export async function openJobs() {
+  // Fetched apart: a question can be read and answered before the store's parser has arrived.
+  const { memoryStore, newJobId, openStore } = await import('$lib/keep/store');
+  const store = await openStore();
+  try {
+    return { store, stored: await lastJob(store), newJobId };
+  } catch {
+    // A device that does not give back what it has is not trusted with more.
+    store.close();
+    return { store: memoryStore('refused'), stored: undefined, newJobId };
+  }
+}
