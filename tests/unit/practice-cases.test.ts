@@ -58,6 +58,7 @@ const signs: Partial<Record<QuestionId, Record<string, RegExp>>> = {
   salts: {
     none: /no(t)? salt|never salted|no salt|not salted/i,
     'de-icing': /salted|salts|road salt/i,
+    'sea-or-pool': /salt (air|water)/i,
   },
   contamination: {
     oil: /stays a bead/,

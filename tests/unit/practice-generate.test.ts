@@ -39,8 +39,9 @@ describe('generated cases', () => {
     const plain = cases[0] as (typeof cases)[number];
     // Some combination breaks each rule, so each can say no.
     const broken = new Set<string>();
-    for (const one of cases)
-      for (const other of cases)
+    const some = cases.slice(0, 90);
+    for (const one of some)
+      for (const other of some)
         for (const name of nonsenseIn(one.site, other.zone)) broken.add(name);
     for (const zone of [
       { depth: 'film', looseness: 'rotten', texture: 'smooth', steel: 'corroded' },
@@ -50,6 +51,8 @@ describe('generated cases', () => {
       { depth: '20-to-50', looseness: 'fractured', texture: 'smooth', steel: 'exposed' },
       { contamination: ['thin-coating', 'thick-coating'], steel: 'none-seen', barLoss: 'one-bar' },
       { contamination: ['thin-coating', 'growth'] },
+      { depth: 'under-3', looseness: 'tight' },
+      { depth: 'over-50', looseness: 'rotten', finish: 'build-coat' },
     ] as const)
       for (const name of nonsenseIn(plain.site, { ...plain.zone, ...zone })) broken.add(name);
     for (const site of [

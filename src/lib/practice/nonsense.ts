@@ -5,7 +5,7 @@ import { isFloor } from '$lib/advice/demands';
 
 type Test = (site: SettledSite, zone: SettledZone) => boolean;
 
-const shallow: readonly Finish[] = ['sealer', 'thin-film', 'build-coat', 'self-levelling'];
+const thin: readonly Finish[] = ['sealer', 'thin-film', 'self-levelling', 'thin-overlay'];
 const coated = (zone: SettledZone) =>
   zone.contamination.filter((each) => each.endsWith('-coating')).length;
 const bar = (zone: SettledZone) => zone.steel === 'exposed' || zone.steel === 'corroded';
@@ -30,6 +30,8 @@ export const nonsense = {
     zone.texture === 'smooth' && atLeast(zone.depth, '3-to-6') && zone.looseness !== 'hollow',
   'a firm hole is a pit': (_, zone) =>
     zone.looseness === 'tight' && atLeast(zone.depth, '3-to-6') && zone.texture !== 'pitted',
+  'a firm face without a hole has no depth': (_, zone) =>
+    zone.looseness === 'tight' && zone.depth === 'under-3',
   'rot leaves no even face': (_, zone) => zone.looseness === 'rotten' && zone.texture !== 'pitted',
   'the damage is no deeper than the concrete is thick': (site, zone) =>
     site.thickness !== 'unknown' && (zone.depthMm ?? 0) >= site.thickness,
@@ -55,7 +57,9 @@ export const nonsense = {
   'a trowelled layer to walk on lies on a floor or a step': (site, zone) =>
     zone.finish === 'thin-overlay' && (site.element === 'soffit' || site.element === 'wall'),
   'a hole is filled with something that fills it': (_, zone) =>
-    atLeast(zone.depth, '6-to-20') && shallow.includes(zone.finish) && zone.finish !== 'build-coat',
+    atLeast(zone.depth, '6-to-20') && thin.includes(zone.finish),
+  'nor is a deep one coated over': (_, zone) =>
+    atLeast(zone.depth, '20-to-50') && zone.finish === 'build-coat',
   'nobody forms and pours a skin': (_, zone) =>
     zone.finish === 'rebuild' && !atLeast(zone.depth, '20-to-50'),
   'what stands on the ground sinks': (site) =>
