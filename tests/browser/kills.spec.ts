@@ -1,0 +1,84 @@
+import { fileURLToPath } from 'node:url';
+import { test } from '@playwright/test';
+import { killer, nameNumber, openJob, saveOn, sessionFile, typeOn } from '../helpers/faults';
+import { expect, kept, withJob } from '../helpers/jobs-page';
+
+/** Tabs killed while they save. What was called saved before must be there after. */
+const build = fileURLToPath(new URL('../../build', import.meta.url));
+
+/** Waits up to 40 ms, spread evenly over the rounds in an order that repeats nothing (golden section). */
+async function moment(round: number): Promise<void> {
+  const until = performance.now() + ((round * 0.618034) % 1) * 40;
+  while (performance.now() < until) await new Promise((turn) => setImmediate(turn));
+}
+
+test('a tab killed in the middle of a write, 100 times, loses nothing that was saved', async ({
+  browser,
+  baseURL,
+}) => {
+  test.setTimeout(600_000);
+  // Workers blocked: they would only load the whole site again beside each round.
+  const context = await browser.newContext({
+    serviceWorkers: 'block',
+    ...(baseURL && { baseURL }),
+  });
+  await context.route('**/empty', (route) =>
+    route.fulfill({ contentType: 'text/html', body: '<!doctype html><title>Empty</title>' }),
+  );
+  const kills = 100;
+  const module = sessionFile(build);
+  let [saved, inWrite, lost, before] = [0, 0, 0, 0];
+  for (let round = 0; round <= kills; round += 1) {
+    const tab = await context.newPage();
+    await tab.goto('/empty');
+    const said = await saveOn(tab, module);
+    if (said.found < before) lost += 1;
+    if (round === kills) {
+      expect(await kept(tab)).toHaveLength(1);
+      break;
+    }
+    const kill = await killer(tab);
+    await expect.poll(() => said.saved, { intervals: [1] }).toBeGreaterThan(said.found);
+    await moment(round);
+    await kill();
+    await tab.close();
+    saved += said.saved - said.found;
+    if (said.typed > said.saved) inWrite += 1;
+    before = said.saved;
+  }
+  await context.close();
+  console.log(
+    `${kills} kills, ${inWrite} of them in the middle of a write; ${saved} changes called saved, ${lost} lost`,
+  );
+  expect(lost).toBe(0);
+  expect(inWrite).toBeGreaterThan(kills / 2);
+});
+
+test('the page of a job, killed while it is typed into, comes back with what it called saved', async ({
+  page,
+  context,
+}) => {
+  test.setTimeout(180_000);
+  await withJob(page);
+  await page.close();
+  let [before, saved] = [0, 0];
+  const kills = 3;
+  for (let round = 0; round < kills; round += 1) {
+    const tab = await context.newPage();
+    await openJob(tab);
+    const found = round === 0 ? 0 : await nameNumber(tab);
+    expect(found).toBeGreaterThanOrEqual(before);
+    const said = await typeOn(tab, found);
+    const kill = await killer(tab);
+    await expect.poll(() => said.saved, { intervals: [1] }).toBeGreaterThan(found);
+    await moment(round);
+    await kill();
+    await tab.close();
+    saved += said.saved - found;
+    before = said.saved;
+  }
+  const last = await context.newPage();
+  await openJob(last);
+  expect(await nameNumber(last)).toBeGreaterThanOrEqual(before);
+  console.log(`${kills} kills of the page of a job: ${saved} names called saved, 0 lost`);
+});
