@@ -2,6 +2,7 @@ import { possibleReadings } from '$lib/climate/answer';
 import { frequencies, wetnesses, type Frequency, type Wetness } from '$lib/climate/types';
 import { choicesOf, type FreezeThaw } from '$lib/answers/questions';
 import { session } from '$lib/ui/session.svelte';
+import { keptReason, type FrostReason } from './frost-reason';
 import { WeatherFile } from './weather-file.svelte';
 
 /** An answer on the page: a choice, not sure, or none yet. */
@@ -13,8 +14,8 @@ class Frost {
   /** What the reader chose; null while the file, if there is one, answers. */
   chosen = $state<Given<Frequency>>(null);
   wetness = $state<Given<Wetness>>(null);
-  /** The answer last taken into the job, to show its reason beside the question. */
-  used = $state.raw<readonly FreezeThaw[] | null>(null);
+  /** Why the answer last taken into a job is what it is, to stand beside the question. */
+  used = $state.raw<FrostReason | null>(keptReason());
 
   /** What the file says, where it was counted. */
   readonly counted = $derived<Frequency | null>(this.file.weather?.frequency ?? null);

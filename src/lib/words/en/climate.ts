@@ -107,8 +107,14 @@ const often: Readonly<Record<Frequency, string>> = {
   many: 'It crosses freezing for most of the winter.',
 };
 
+/** As much of the weather as the reason for an answer speaks of. */
+export type WeatherSaid = Pick<
+  Weather,
+  'cycles' | 'index' | 'winterRain' | 'weathering' | 'frequency'
+>;
+
 /** What the file said about the frost, in a sentence or two. */
-export function weatherSentence(weather: Weather, say: Say): string {
+export function weatherSentence(weather: WeatherSaid, say: Say): string {
   const { cycles, index, winterRain, weathering } = weather;
   if (!cycles) return '';
   const days = `Your file has ${say.number(cycles.direct)} days a year that cross freezing`;
@@ -119,8 +125,8 @@ export function weatherSentence(weather: Weather, say: Say): string {
 
 /** Why the answer is what it is. */
 export function readingReason(
-  { answer, frequency, wetness }: FreezeThawReading,
-  weather: Weather | null,
+  { answer, frequency, wetness }: Pick<FreezeThawReading, 'answer' | 'frequency' | 'wetness'>,
+  weather: WeatherSaid | null,
   say: Say,
 ): string {
   const counted =
