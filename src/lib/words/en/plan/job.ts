@@ -73,6 +73,8 @@ export const jobPageWords = {
   },
   plan: 'To the plan',
   planLine: 'Order of work, days, quantities.',
+  owner: 'Restore or replace',
+  ownerLine: 'One sheet for the owner: what is sound, what each course takes.',
   examples: {
     title: 'Look at an example',
     line: 'Invented jobs in an invented town. Nothing in them is real.',

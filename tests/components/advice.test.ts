@@ -1,0 +1,177 @@
+import { cleanup, render, screen, waitFor, within } from '@testing-library/svelte';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Job } from '$lib/answers/job';
+import { adviseZone } from '$lib/advice/advise';
+import AdvicePage from '$lib/ui/advice/AdvicePage.svelte';
+import { partsFor, readings } from '$lib/ui/advice/readings';
+import { preferences, readers } from '$lib/ui/preferences.svelte';
+import { session } from '$lib/ui/session.svelte';
+import { formatter } from '$lib/words/format';
+import { hazardWords } from '$lib/words/en/hazards';
+import { methodNames } from '$lib/words/en/names';
+import { contractorQuestions, soundQuote } from '$lib/words/en/owner';
+import { ruleSentences } from '$lib/words/en/rules';
+import { stepWords } from '$lib/words/en/steps';
+import { verdictWords } from '$lib/words/en/verdicts';
+
+const say = formatter('metric');
+const job = (site: object, zone: object): Job =>
+  ({
+    name: 'Boat-shed floor (invented)',
+    site: {
+      element: ['slab'],
+      setting: ['open'],
+      salts: ['none'],
+      freezeThaw: ['often'],
+      thickness: 150,
+      warnings: { yes: [], maybe: [] },
+      ...site,
+    },
+    zones: [
+      {
+        id: 'a',
+        name: 'By the door',
+        answers: {
+          depth: 5,
+          looseness: ['fractured'],
+          contamination: { yes: [], maybe: [] },
+          texture: ['sandy'],
+          cracks: ['none'],
+          steel: ['none-seen'],
+          finish: ['overlay'],
+          area: 12,
+          ...zone,
+        },
+      },
+    ],
+  }) as unknown as Job;
+
+const cases: Readonly<Record<string, Job>> = {
+  settled: job({}, {}),
+  'held up by a warning': job({ warnings: { yes: ['old-coating-or-adhesive'], maybe: [] } }, {}),
+  stopped: job({ element: ['suspended-slab'] }, { looseness: ['hollow'], depth: 30 }),
+  open: job({}, { looseness: ['powdery', 'fractured', 'hollow'], texture: ['sandy', 'pitted'] }),
+};
+
+/** The text of the page, folded parts and all. */
+const text = () => document.body.textContent?.replace(/\s+/g, ' ') ?? '';
+const headings = () =>
+  [...document.querySelectorAll('.body h2')].map(({ textContent }) => textContent?.trim());
+const headline = () => document.querySelector('h1')?.textContent?.trim();
+/** The text that nothing has to be unfolded for. */
+const inSight = () => {
+  const page = document.body.cloneNode(true) as HTMLElement;
+  for (const folded of page.querySelectorAll('details')) folded.remove();
+  return page.textContent?.replace(/\s+/g, ' ') ?? '';
+};
+
+// Rendering a whole page takes its time on a busy machine.
+vi.setConfig({ testTimeout: 120_000 });
+const patience = { timeout: 60_000 };
+
+afterEach(() => {
+  cleanup();
+  preferences.reader = null;
+});
+
+describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
+  const [zone] = given.zones;
+  const advice = adviseZone(given.site, zone?.answers ?? {});
+
+  it.each(readers)('tells “%s” every fact', async (reader) => {
+    preferences.reader = reader;
+    await session.startNew(given);
+    render(AdvicePage, { zone: null });
+    const page = text();
+    const verdict = verdictWords.verdicts[advice.verdict].name;
+    expect(headline()).toMatch(
+      advice.method ? new RegExp(`^${verdict}: ${methodNames[advice.method]}$`, 'i') : verdict,
+    );
+    const facts = [
+      ...advice.holds.map((hold) => ruleSentences[hold.rule](hold, say)),
+      ...advice.holds.map(({ who }) => verdictWords.who[who].name),
+      ...advice.cautions.flatMap((id) => [
+        hazardWords(say)[id].harm,
+        ...hazardWords(say)[id].controls,
+        hazardWords(say)[id].stop,
+      ]),
+      ...advice.steps.flatMap(({ id, why }) => [
+        stepWords(say)[id].name,
+        ...why.map((reason) => ruleSentences[reason.rule](reason, say)),
+      ]),
+      ...advice.rejections.map((each) => ruleSentences[each.rule](each, say)),
+      ...verdictWords.ownerLimits,
+      ...contractorQuestions,
+      ...soundQuote,
+      verdictWords.deferral,
+    ];
+    for (const fact of facts) expect(page).toContain(fact.replace(/\s+/g, ' '));
+  });
+
+  it('puts it in an order, and folds it, for each reader', async () => {
+    const seen = new Set<string>();
+    for (const reader of readers) {
+      preferences.reader = reader;
+      await session.startNew(given);
+      render(AdvicePage, { zone: null });
+      seen.add(headings().join());
+      // What stops the work is in sight of everybody.
+      for (const hold of advice.holds)
+        expect(inSight()).toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
+      cleanup();
+    }
+    expect(seen.size).toBe(readers.length);
+  });
+});
+
+describe('ways of reading', () => {
+  beforeEach(() => session.startNew(cases.settled));
+
+  it('hold the same parts', () => {
+    for (const given of Object.values(cases)) {
+      const advice = adviseZone(given.site, given.zones[0]?.answers ?? {});
+      const [first, ...others] = readers.map((reader) => [...partsFor(reader, advice)].sort());
+      for (const other of others) expect(other).toEqual(first);
+    }
+    for (const { folded } of Object.values(readings)) expect(folded).not.toContain('holds');
+  });
+
+  it('are switched on the page, and it says so', async () => {
+    render(AdvicePage, { zone: null });
+    const before = headline();
+    await userEvent.click(screen.getByLabelText('I own it'));
+    expect(preferences.reader).toBe('own');
+    expect(screen.getByText(/The advice is the same whichever you choose/)).toBeInTheDocument();
+    expect(headline()).toBe(before);
+    expect(headings().indexOf('What you must not do yourself')).toBe(0);
+    await userEvent.click(screen.getByLabelText('I explain it'));
+    expect(headings()[0]).toBe('Restore or replace');
+    expect(screen.getByRole('link', { name: 'To the owner’s sheet' })).toHaveAttribute(
+      'href',
+      expect.stringContaining('/owner/'),
+    );
+  });
+
+  it('show what would change it once that is worked out, depths as numbers, likeliest first', async () => {
+    render(AdvicePage, { zone: null });
+    const part = screen.getByText('What would change it').closest('section') as HTMLElement;
+    await waitFor(() => within(part).getByText('Two answers together'), patience);
+    const rows = [...part.querySelectorAll('li')].map(({ textContent }) => textContent);
+    expect(rows[0]).toMatch(/^Looseness: /);
+    expect(rows).toContainEqual(expect.stringMatching(/^Depth from 6\.4 mm ?Breaking out/));
+    expect(rows).toContainEqual(expect.stringMatching(/^Depth below 3\.2 mm|^Depth from 75 mm/));
+  });
+});
+
+describe('open answers', () => {
+  it('say how to begin, how it splits, and what each result would mean', async () => {
+    await session.startNew(cases.open);
+    render(AdvicePage, { zone: null });
+    expect(headings()).toContain('The safest way to begin');
+    expect(headings()).toContain('How it can come out');
+    await waitFor(() => expect(text()).toContain('What each result would mean here'), patience);
+    const [first] = screen.getAllByText('What each result would mean here');
+    expect(first?.closest('li')?.querySelectorAll('dt').length).toBeGreaterThan(1);
+  });
+});
