@@ -117,7 +117,6 @@ class Practice {
     this.#grade = graded;
     this.#progress = withResult(this.#progress, result);
     if (this.#run) this.#run = { ...this.#run, went: [...this.#run.went, graded.rating] };
-    this.#forgotten = undefined;
     // After a failed write everything is tried again, not the last result alone.
     const store = this.#store;
     this.#take(await (this.#trouble ? store?.merge(this.#progress) : store?.add(result)));
@@ -164,6 +163,13 @@ class Practice {
     this.#trouble = null;
     this.#problem = undefined;
     return true;
+  }
+  /** Clears what cannot be read, and keeps what was done in this tab since. */
+  async afresh(): Promise<void> {
+    const mine = this.#progress;
+    if (!(await this.forget())) return;
+    this.#forgotten = undefined;
+    await this.add(mine);
   }
   async undo(): Promise<void> {
     const progress = this.#forgotten;

@@ -81,7 +81,7 @@ export const practiceWords = {
     unavailable:
       'The last result is not kept: the storage of this browser did not answer. It stays in this tab. Save your progress to a file.',
     damaged: (problem: string) =>
-      `What is kept here of your practice cannot be read, and was left as it is. ${problem}. You can go on; what you do stays in this tab until you start afresh.`,
+      `What is kept here of your practice cannot be read, and was left as it is. ${problem}. You can go on; what you do stays in this tab until you start afresh, which deletes what cannot be read.`,
     rawToFile: 'Save what is there to a file',
     afresh: 'Start afresh',
   },
