@@ -45,6 +45,9 @@ test('two questions give an answer, which the frost question takes over', async 
   await expect(page).toHaveURL(/assess\/freezeThaw\/$/);
   await expect(page.getByRole('radio', { name: 'Some weeks' })).toBeChecked();
   await expect(page.getByText('From your weather.')).toBeVisible();
+  // The reason stays with the answer.
+  await page.reload();
+  await expect(page.getByText('From your weather.')).toBeVisible(soon);
 });
 
 test('not sure keeps every answer open', async ({ page }) => {
