@@ -1,10 +1,11 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
+import { numbersOnly } from './shared/numbers-only.js';
 import { explainers } from './src/lib/learn/markdown/plugin.js';
 
 export default defineConfig({
-  plugins: [explainers(), sveltekit()],
+  plugins: [numbersOnly(), explainers(), sveltekit()],
   server: { fs: { allow: ['content', 'shared'] } },
   test: {
     projects: [

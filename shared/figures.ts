@@ -15,51 +15,35 @@ import removal from './figures/removal.json';
 import silica from './figures/silica.json';
 import tests from './figures/tests.json';
 import vibration from './figures/vibration.json';
-import type { Figure } from './types';
-
-export const figureFiles = [
-  profile,
-  depth,
-  removal,
-  cracks,
-  limits,
-  silica,
-  noise,
-  vibration,
-  hazards,
-  readiness,
-  climate,
-  quantities,
-  rates,
-  carbon,
-  courses,
-  tests,
-];
+import type { FigureNumbers } from './types';
 
 const all = {
-  ...profile,
-  ...depth,
-  ...removal,
-  ...cracks,
-  ...limits,
-  ...silica,
-  ...noise,
-  ...vibration,
-  ...hazards,
-  ...readiness,
+  ...carbon,
   ...climate,
+  ...courses,
+  ...cracks,
+  ...depth,
+  ...explain,
+  ...hazards,
+  ...limits,
+  ...noise,
+  ...profile,
   ...quantities,
   ...rates,
-  ...carbon,
-  ...courses,
-  ...explain,
+  ...readiness,
+  ...removal,
+  ...silica,
   ...tests,
+  ...vibration,
 };
 export type FigureId = keyof typeof all;
 
-/** Every figure, by id. The files are checked by `check.ts` at build and in a test, not in the browser. */
+/**
+ * Every figure's number, unit and basis, by id; notes and sources are in `figure-notes.ts`, which
+ * a page loads only when it shows them. Checked by `check.ts` at build and in a test.
+ */
 export const figures = all as Readonly<Record<string, unknown>> as Readonly<
-  Record<FigureId, Figure>
+  Record<FigureId, FigureNumbers>
 >;
 
 /** A reader's own values, laid over the figures. */

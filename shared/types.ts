@@ -51,13 +51,17 @@ export const units = [
 ] as const;
 export type Unit = (typeof units)[number];
 
-/** One fact of the trade: a single `value`, or a `range` with an optional `typical` inside it. */
-export interface Figure {
+/** What is reckoned with: a single `value`, or a `range` with an optional `typical` inside it. */
+export interface FigureNumbers {
   readonly unit: Unit;
   readonly value?: number;
   readonly range?: readonly [number, number];
   readonly typical?: number;
   readonly basis: Basis;
+}
+
+/** One fact of the trade, with where it comes from. */
+export interface Figure extends FigureNumbers {
   /** Ids from `shared/sources/`. Required when the basis is published or reported. */
   readonly source?: readonly string[];
   /** What the reader needs to know to use it; for a derived figure, the arithmetic. */

@@ -1,6 +1,6 @@
 /** Checks the facts in shared/ and says how many there are; prints every fault and exits 1 when they are not sound. */
 import { loadFacts } from '$shared/check';
-import { figureFiles } from '$shared/figures';
+import { figureFiles } from '$shared/figure-notes';
 import { sourceFiles } from '$shared/sources';
 
 try {

@@ -4,6 +4,8 @@ import { checkIds } from '$lib/answers/readiness-record';
 import { choicesOf, questionIds, questions } from '$lib/answers/questions';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import CheckDrawing from '$lib/drawing/CheckDrawing.svelte';
+import { loadPictures } from '$lib/drawing/choice/load';
+import { drawingOf } from '$lib/drawing/choice';
 import ChoiceDrawing from '$lib/drawing/ChoiceDrawing.svelte';
 import CrossSection from '$lib/drawing/CrossSection.svelte';
 import HazardPlate from '$lib/drawing/HazardPlate.svelte';
@@ -29,14 +31,17 @@ function drawn(container: Element): string {
 const distinct = (all: readonly string[]) => expect(new Set(all).size).toBe(all.length);
 
 describe('choices', () => {
-  it.each(questionIds)('%s: each choice has a drawing of its own', (question) => {
+  it.each(questionIds)('%s: each choice has a drawing of its own', async (question) => {
     const { kind } = questions[question];
     const choices: string[] =
       kind === 'number'
         ? ['typed']
         : [...choicesOf(question), ...(kind === 'many' ? ['none'] : [])];
+    const pictureOf = await loadPictures(question);
     const all = [...choices, 'not-sure'].map((choice) => {
-      const { container } = render(ChoiceDrawing, { question, choice });
+      const marks = drawingOf(question, choice);
+      expect(pictureOf(choice)).toEqual(marks);
+      const { container } = render(ChoiceDrawing, { marks });
       // Decoration: the label beside it says it.
       expect(container.querySelector('svg')).toHaveAttribute('aria-hidden', 'true');
       expect(container.querySelector('text')).toBeNull();

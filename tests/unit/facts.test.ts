@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { figureFaults, loadFacts } from '$shared/check';
-import { figureFiles, rangeOf, valueOf } from '$shared/figures';
+import { figureFiles } from '$shared/figure-notes';
+import { rangeOf, valueOf } from '$shared/figures';
 import { sourceFiles } from '$shared/sources';
 
 describe('the facts in shared/', () => {

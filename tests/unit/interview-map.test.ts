@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { JSDOM } from 'jsdom';
 import { render } from 'svelte/server';
 import { describe, expect, it } from 'vitest';
-import type { InterviewContext } from '$lib/interview/machine';
+import type { InterviewContext } from '$lib/interview/context';
 import { interview } from '$lib/interview/machine';
 import { give, replay, placeOf } from '$lib/interview/replay';
 import { interviewMap } from '$lib/interview/map';

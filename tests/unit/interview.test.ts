@@ -1,17 +1,18 @@
 import fc from 'fast-check';
+import { getNextSnapshot } from 'xstate';
 import { describe, expect, it } from 'vitest';
 import { getAdjacencyMap, getShortestPaths } from 'xstate/graph';
 import { notSure } from '$lib/answers/answers';
 import { choicesOf, questionIds, questions, type QuestionId } from '$lib/answers/questions';
-import { missingQuestions, whyNotAsked } from '$lib/advice/relevance';
+import { askedQuestions, missingQuestions, whyNotAsked } from '$lib/advice/relevance';
 import {
   answerOf,
-  interview,
+  previousOf,
   type AnswerGiven,
   type InterviewContext,
-  type InterviewEvent,
-} from '$lib/interview/machine';
-import { before, give, placeOf, replay, standAt, type InterviewState } from '$lib/interview/replay';
+} from '$lib/interview/context';
+import { interview, type InterviewEvent } from '$lib/interview/machine';
+import { give, placeOf, replay, standAt, type InterviewState } from '$lib/interview/replay';
 
 const empty: InterviewContext = { site: {}, zone: {} };
 
@@ -201,13 +202,26 @@ describe('a fold of answers', () => {
     expect(undone.answers.zone.crackLength).toBe(12);
   });
 
-  it('goes back over questions that are not asked', () => {
-    const answers = filled([
-      { question: 'cracks', answer: ['none'] },
-      { question: 'steel', answer: ['none-seen'] },
-    ]);
-    expect(before(answers, 'steel')).toBe('cracks');
-    expect(before(answers, 'finish')).toBe('steel');
-    expect(before(answers, 'element')).toBe(null);
+  it('goes back to the question asked before, as pages that do without the machine reckon it', () => {
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom(...questionIds.flatMap(legal))), (given) => {
+        const answers = filled(given);
+        const asked = askedQuestions(answers.site, answers.zone);
+        for (const question of questionIds) {
+          const there = standAt(answers, question);
+          const stands = asked.includes(question);
+          if (stands) expect(placeOf(there)).toBe(question);
+          const back = getNextSnapshot(interview, there, { type: 'BACK' });
+          const earlier = previousOf(asked, question);
+          if (stands) expect(placeOf(back)).toBe(earlier ?? question);
+          else expect(earlier).toBe(null);
+        }
+      }),
+      { numRuns: 60 },
+    );
+    const answers = filled([{ question: 'cracks', answer: ['none'] }]);
+    const asked = askedQuestions(answers.site, answers.zone);
+    expect(previousOf(asked, 'steel')).toBe('cracks');
+    expect(previousOf(asked, 'element')).toBe(null);
   });
 });

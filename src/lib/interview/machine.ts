@@ -1,19 +1,8 @@
 import { assign, setup } from 'xstate';
-import type { Answer, SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { questionIds, questions, type QuestionId } from '$lib/answers/questions';
 import { whyNotAsked } from '$lib/advice/relevance';
+import { answerOf, type AnswerGiven, type InterviewContext } from './context';
 import { descriptions } from './descriptions';
-
-/** Everything the interview knows: the answers. Its state is a fold of them. */
-export interface InterviewContext {
-  readonly site: SiteAnswers;
-  readonly zone: ZoneAnswers;
-}
-
-/** A question with an answer that fits it; any other pair does not compile. */
-export type AnswerGiven = {
-  [Q in QuestionId]: { readonly question: Q; readonly answer: Answer<Q> };
-}[QuestionId];
 
 export type InterviewEvent =
   /** An answer to the question the machine stands at. */
@@ -24,13 +13,6 @@ export type InterviewEvent =
   | { readonly type: 'BACK' }
   /** To any question that is asked, to change its answer. */
   | { readonly type: 'GO_TO'; readonly question: QuestionId };
-
-/** A question, or `done` when nothing that matters is missing. */
-export type InterviewPlace = QuestionId | 'done';
-
-/** The answer to a question of either scope; undefined while there is none. */
-export const answerOf = ({ site, zone }: InterviewContext, question: QuestionId): unknown =>
-  question in site ? site[question as keyof SiteAnswers] : zone[question as keyof ZoneAnswers];
 
 const blank = setup({
   types: {

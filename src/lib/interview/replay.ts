@@ -1,13 +1,7 @@
 import { initialTransition, transition, type SnapshotFrom } from 'xstate';
 import { questionIds, type QuestionId } from '$lib/answers/questions';
-import {
-  answerOf,
-  interview,
-  type AnswerGiven,
-  type InterviewContext,
-  type InterviewEvent,
-  type InterviewPlace,
-} from './machine';
+import { answerOf, type AnswerGiven, type InterviewContext, type InterviewPlace } from './context';
+import { interview, type InterviewEvent } from './machine';
 
 export type InterviewState = SnapshotFrom<typeof interview>;
 
@@ -48,11 +42,4 @@ export function give(
 ): { readonly answers: InterviewContext; readonly next: InterviewPlace } {
   const state = step(standAt(answers, given.question), { type: 'ANSWER', ...given });
   return { answers: state.context, next: placeOf(state) };
-}
-
-/** The question asked before this one, or null at the first. */
-export function before(answers: InterviewContext, question: QuestionId): QuestionId | null {
-  const there = standAt(answers, question);
-  const place = placeOf(step(there, { type: 'BACK' }));
-  return place === question || place === 'done' ? null : place;
 }

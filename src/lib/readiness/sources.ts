@@ -1,4 +1,5 @@
-import { figures, type FigureId } from '$shared/figures';
+import { wholeFigures } from '$shared/figure-notes';
+import type { FigureId } from '$shared/figures';
 import type { SourceId } from '$shared/sources';
 import { checks } from './checks';
 import type { ZoneCheck } from './zone';
@@ -16,6 +17,6 @@ export function figuresBehind(zoneChecks: readonly ZoneCheck[]): FigureId[] {
 /** Every source a zone's checks lean on, by their way of doing or by their figures, each once. */
 export function sourcesBehind(zoneChecks: readonly ZoneCheck[]): SourceId[] {
   const bySource = zoneChecks.flatMap(({ need }) => checks[need.check].sources);
-  const byFigure = figuresBehind(zoneChecks).flatMap((id) => figures[id].source ?? []);
+  const byFigure = figuresBehind(zoneChecks).flatMap((id) => wholeFigures[id].source ?? []);
   return [...new Set([...bySource, ...(byFigure as SourceId[])])];
 }

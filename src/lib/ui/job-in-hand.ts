@@ -1,6 +1,4 @@
 import type { Job, Zone } from '$lib/answers/job';
-import type { AnswerGiven } from '$lib/interview/machine';
-import { give } from '$lib/interview/replay';
 import type { JobStore, StoredJob } from '$lib/keep/store';
 import { preferences } from './preferences.svelte';
 
@@ -22,20 +20,6 @@ export const withZone = (job: Job): Job =>
 /** The zone by that id, or the first one. */
 export const zoneOf = ({ zones }: Job, id: string | null): Zone =>
   zones.find((zone) => zone.id === id) ?? (zones[0] as Zone);
-
-/** The job with one more answer given, and the question that comes next. */
-export function withAnswer({ rest, ...job }: Job, zoneId: string | null, given: AnswerGiven) {
-  const { id, answers: before } = zoneOf(job, zoneId);
-  const { answers, next } = give({ site: job.site, zone: before }, given);
-  const changed: Job = {
-    ...job,
-    // An area of its own makes the rest a zone like the others.
-    ...(rest && !(rest === id && given.question === 'area') && { rest }),
-    site: answers.site,
-    zones: job.zones.map((zone) => (zone.id === id ? { ...zone, answers: answers.zone } : zone)),
-  };
-  return { job: changed, next };
-}
 
 /** The job last worked on; where the browser has forgotten which, the one last changed. */
 async function lastJob(store: JobStore): Promise<StoredJob | undefined> {

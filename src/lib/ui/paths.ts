@@ -1,5 +1,5 @@
 import { resolve } from '$app/paths';
-import type { InterviewPlace } from '$lib/interview/machine';
+import type { InterviewPlace } from '$lib/interview/context';
 
 const inZone = (path: string, zone: string | null | undefined): string =>
   zone ? `${path}?zone=${encodeURIComponent(zone)}` : path;

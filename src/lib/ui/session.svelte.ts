@@ -1,8 +1,8 @@
 import type { Job, Zone } from '$lib/answers/job';
 import { withRest } from '$lib/answers/rest';
-import type { AnswerGiven, InterviewContext, InterviewPlace } from '$lib/interview/machine';
+import type { AnswerGiven, InterviewContext, InterviewPlace } from '$lib/interview/context';
 import type { JobStore, JobSummary, StoredJob, Unavailable } from '$lib/keep/store';
-import { blankJob, isStarted, openJobs, withAnswer, withZone, zoneOf } from './job-in-hand';
+import { blankJob, isStarted, openJobs, withZone, zoneOf } from './job-in-hand';
 import { within } from './patience';
 import { preferences } from './preferences.svelte';
 import { troubleIn, type Saving, type Trouble } from './saving';
@@ -11,6 +11,8 @@ import { troubleIn, type Saving, type Trouble } from './saving';
 const patience = 3000;
 /** Milliseconds for which the next question waits until the answer before it is saved. */
 const pause = 1000;
+/** Fetched apart: a question can be read and ticked before the machine has arrived. */
+const machine = () => import('./with-answer');
 
 /**
  * The job in hand: what the reader said, saved on the device at every answer.
@@ -84,6 +86,7 @@ export class Session {
 
   async #openStore(): Promise<void> {
     preferences.load();
+    void machine().catch(() => undefined);
     const { store, stored, newJobId } = await openJobs();
     this.#newId = newJobId;
     this.#store = store;
@@ -113,7 +116,15 @@ export class Session {
    */
   async answer(zoneId: string | null, given: AnswerGiven): Promise<InterviewPlace> {
     // Without the store the answer is taken all the same, and the reader is told.
-    await this.open().catch(() => undefined);
+    const [found] = await Promise.all([
+      machine().catch(() => undefined),
+      this.open().catch(() => undefined),
+    ]);
+    if (!found) {
+      this.#saving = 'unavailable';
+      return given.question;
+    }
+    const { withAnswer } = found;
     const { next } = withAnswer(this.#job, zoneId, given);
     this.update((job) => withAnswer(job, zoneId, given).job);
     await within(pause, this.settled());

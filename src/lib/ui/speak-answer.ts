@@ -2,6 +2,7 @@ import type { Answer } from '$lib/answers/answers';
 import { choicesOf, questions, type QuestionId } from '$lib/answers/questions';
 import { questionPageWords as labels } from '$lib/words/en/ui/question';
 import type { QuestionsWords, Say } from '$lib/words/types';
+import { choiceIn } from './choice-words';
 
 /** An answer in a few words, for lists. */
 export function speakAnswer(
@@ -35,7 +36,4 @@ export function speakAnswer(
 
 /** The words of a choice whose question is only known at run time. */
 export const choiceWords = (words: QuestionsWords, question: QuestionId, choice: string) =>
-  (words[question].choices as Readonly<Record<string, { name: string; hint: string }>>)[choice] ?? {
-    name: choice,
-    hint: '',
-  };
+  choiceIn(words[question], choice);

@@ -13,7 +13,7 @@ import { element } from './element';
 import { finish } from './finish';
 import { freezeThaw } from './freeze-thaw';
 import { looseness } from './looseness';
-import { none, notSure } from './not-sure';
+import { drawingIn, notSure } from './not-sure';
 import { salts } from './salts';
 import { setting } from './setting';
 import { steel } from './steel';
@@ -23,7 +23,7 @@ import { warnings } from './warnings';
 
 type WithChoices = Exclude<QuestionId, NumberQuestion>;
 
-/** A drawing for every choice of every question: a missing one does not compile. */
+/** A drawing for every choice of every question: a missing one does not compile. For pages made at build. */
 const drawings: { readonly [Q in WithChoices]: Readonly<Record<Choice<Q>, () => Drawing>> } = {
   element,
   setting,
@@ -50,6 +50,5 @@ const isTyped = (question: QuestionId): question is NumberQuestion =>
 export function drawingOf(question: QuestionId, choice: string): Drawing {
   if (choice === 'not-sure' || choice === 'unknown') return notSure();
   if (isTyped(question)) return typed[question]();
-  const own = drawings[question] as Readonly<Record<string, () => Drawing>>;
-  return (own[choice] ?? (choice === 'none' ? none : notSure))();
+  return drawingIn(drawings[question], choice);
 }

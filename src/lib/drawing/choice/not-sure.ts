@@ -17,3 +17,10 @@ export const none = (): Drawing => [
   ['heavy', 'M4 42H116'],
   ['ink', 'M48 24a12 12 0 1 0 24 0a12 12 0 1 0-24 0zM51.5 32.5 68.5 15.5'],
 ];
+
+/**
+ * One drawing among those of a question. Beside its choices there are `not-sure` (also `unknown`)
+ * and `none`, of a list where nothing applies.
+ */
+export const drawingIn = (own: Readonly<Record<string, () => Drawing>>, choice: string): Drawing =>
+  (own[choice] ?? (choice === 'none' ? none : notSure))();

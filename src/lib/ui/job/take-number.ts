@@ -1,6 +1,6 @@
 import { parseMeasure, readQuantity, type NumberProblem } from '$lib/answers/parse-number';
 import { numberMessages } from '$lib/words/en/numbers';
-import { problemWords, spokenLimit } from '$lib/words/en/ui/question';
+import { problemWords, spokenLimit } from '$lib/words/en/ui/typing';
 import type { Say } from '$lib/words/types';
 import { rangeOf, type FigureId } from '$shared/figures';
 

@@ -2,7 +2,7 @@ import type { Hold, Verdict } from '$lib/advice/types';
 import type { Job } from '$lib/answers/job';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { QuestionId } from '$lib/answers/questions';
-import type { InterviewPlace } from '$lib/interview/machine';
+import type { InterviewPlace } from '$lib/interview/context';
 import { placeOf, replay } from '$lib/interview/replay';
 import type { Plan } from '$lib/plan/plan';
 import type { MethodId } from '$shared/methods';

@@ -1,11 +1,6 @@
 import type { Answer, NumberAnswer } from '$lib/answers/answers';
 import { notSure } from '$lib/answers/answers';
-import {
-  parseNumber,
-  showNumber,
-  type NumberProblem,
-  type TypedQuestion,
-} from '$lib/answers/parse-number';
+import type { NumberProblem, TypedQuestion } from '$lib/answers/parse-number';
 import { choicesOf, questions, type QuestionId } from '$lib/answers/questions';
 import type { UnitSystem } from '$lib/answers/units';
 
@@ -57,16 +52,25 @@ export type Drafted =
   | { readonly ok: false; readonly problem: NumberProblem; readonly limit?: number }
   | { readonly ok: false; readonly problem: 'nothing-picked' };
 
+/** Reads a typed number; null for a question that takes none. */
+export type NumberFrom = (
+  question: TypedQuestion,
+  draft: Draft,
+  thickness: NumberAnswer,
+) => Drafted;
+
 /** The answer a draft comes to, or what is wrong with it. */
 export function answerFrom(
   question: QuestionId,
   draft: Draft,
+  numberFrom: NumberFrom | null,
   thickness: NumberAnswer = 'unknown',
 ): Drafted {
   const { kind } = questions[question];
   const nothing = { ok: false, problem: 'nothing-picked' } as const;
   if (draft.way === 'unsure') return { ok: true, answer: notSure(question) };
-  if (draft.way === 'number') return numberFrom(question as TypedQuestion, draft, thickness);
+  if (draft.way === 'number' && numberFrom)
+    return numberFrom(question as TypedQuestion, draft, thickness);
   if (kind === 'many') {
     if (draft.way === 'none') return { ok: true, answer: { yes: [], maybe: [] } };
     const { picked, maybe } = draft;
@@ -78,26 +82,4 @@ export function answerFrom(
   if (kind === 'number') return { ok: false, problem: 'empty' };
   const picked = choicesOf(question).filter((each) => draft.picked.includes(each));
   return picked.length ? { ok: true, answer: picked as never } : nothing;
-}
-
-function numberFrom(question: TypedQuestion, draft: Draft, thickness: NumberAnswer): Drafted {
-  if (draft.typed) {
-    const parsed = parseNumber(question, draft.typed.text, draft.typed.units, thickness);
-    return parsed.ok ? { ok: true, answer: parsed.value } : parsed;
-  }
-  if (draft.value === null) return { ok: false, problem: 'empty' };
-  // An answer taken over as it is still has to fit a thickness changed since.
-  const whole = question === 'depth' && thickness !== 'unknown' && draft.value > thickness;
-  return whole
-    ? { ok: false, problem: 'deeper-than-slab', limit: thickness }
-    : { ok: true, answer: draft.value };
-}
-
-/** What the field shows: what was typed, or the number in the reader's units. */
-export function fieldText(question: TypedQuestion, draft: Draft, units: UnitSystem): string {
-  const { typed, value } = draft;
-  if (!typed) return value === null ? '' : showNumber(question, value, units);
-  if (typed.units === units) return typed.text;
-  const parsed = parseNumber(question, typed.text, typed.units);
-  return parsed.ok ? showNumber(question, parsed.value, units) : typed.text;
 }

@@ -2,7 +2,8 @@ import { figuresIn } from '$lib/learn/check';
 import { basisWords, sayFigure } from '$lib/learn/figure-words';
 import { explained } from '$lib/learn/kinds';
 import { explainerOf, explainers, listed } from '$lib/learn/library.server';
-import { figures, type FigureId } from '$shared/figures';
+import { wholeFigures } from '$shared/figure-notes';
+import type { FigureId } from '$shared/figures';
 import { sources, type SourceId } from '$shared/sources';
 import type { EntryGenerator, PageServerLoad } from './$types';
 
@@ -16,7 +17,7 @@ const nameSource = (id: string) => ({ id, ...sources[id as SourceId] });
 export const load: PageServerLoad = ({ params }) => {
   const { slug, front, body } = explainerOf(params.slug);
   const notes = figuresIn(body).map((id) => {
-    const figure = figures[id as FigureId];
+    const figure = wholeFigures[id as FigureId];
     return {
       said: sayFigure(id as FigureId),
       basis: basisWords[figure.basis],
@@ -26,7 +27,7 @@ export const load: PageServerLoad = ({ params }) => {
   });
   const named = new Set([
     ...front.sources,
-    ...figuresIn(body).flatMap((id) => figures[id as FigureId].source ?? []),
+    ...figuresIn(body).flatMap((id) => wholeFigures[id as FigureId].source ?? []),
   ]);
   return {
     slug,

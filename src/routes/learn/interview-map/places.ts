@@ -1,5 +1,5 @@
 import type { SkipReason } from '$lib/advice/relevance';
-import type { InterviewPlace } from '$lib/interview/machine';
+import type { InterviewPlace } from '$lib/interview/context';
 import type { InterviewMap } from '$lib/interview/map';
 import { skipWords } from '$lib/words/en/ui/question';
 

@@ -1,7 +1,8 @@
 import { basisWords, sayFigure } from '$lib/learn/figure-words';
 import { explainers, listed } from '$lib/learn/library.server';
 import { figuresIn } from '$lib/learn/check';
-import { figures, type FigureId } from '$shared/figures';
+import { wholeFigures } from '$shared/figure-notes';
+import type { FigureId } from '$shared/figures';
 import { sources } from '$shared/sources';
 import { bases, type Basis } from '$shared/types';
 
@@ -16,7 +17,7 @@ const basisMeaning: Readonly<Record<Basis, string>> = {
   derived: 'Worked out here by arithmetic, which the note shows.',
 };
 
-const lines = Object.entries(figures).map(([id, figure]) => ({
+const lines = Object.entries(wholeFigures).map(([id, figure]) => ({
   id,
   said: sayFigure(id as FigureId),
   basis: basisWords[figure.basis],
@@ -36,7 +37,7 @@ export const load = () => ({
         .filter(
           ({ front, body }) =>
             front.sources.includes(id) ||
-            figuresIn(body).some((figure) => figures[figure as FigureId].source?.includes(id)),
+            figuresIn(body).some((figure) => wholeFigures[figure as FigureId].source?.includes(id)),
         )
         .map(listed),
     }))

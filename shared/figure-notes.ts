@@ -1,0 +1,43 @@
+import carbon from './figures/carbon.json';
+import climate from './figures/climate.json';
+import courses from './figures/courses.json';
+import cracks from './figures/cracks.json';
+import depth from './figures/depth.json';
+import explain from './figures/explain.json';
+import hazards from './figures/hazards.json';
+import limits from './figures/limits.json';
+import noise from './figures/noise.json';
+import profile from './figures/profile.json';
+import quantities from './figures/quantities.json';
+import rates from './figures/rates.json';
+import readiness from './figures/readiness.json';
+import removal from './figures/removal.json';
+import silica from './figures/silica.json';
+import tests from './figures/tests.json';
+import vibration from './figures/vibration.json';
+import type { FigureId } from './figures';
+import type { Figure } from './types';
+
+/** The files of figures as they stand in `figures/`, for the check. */
+export const figureFiles = [
+  carbon,
+  climate,
+  courses,
+  cracks,
+  depth,
+  explain,
+  hazards,
+  limits,
+  noise,
+  profile,
+  quantities,
+  rates,
+  readiness,
+  removal,
+  silica,
+  tests,
+  vibration,
+];
+
+/** Every figure whole, with its note and its sources, by id. Larger than `figures`: import it where notes are shown. */
+export const wholeFigures = Object.assign({}, ...figureFiles) as Readonly<Record<FigureId, Figure>>;

@@ -1,0 +1,44 @@
+import {
+  questions,
+  type Choice,
+  type NumberQuestion,
+  type QuestionId,
+} from '$lib/answers/questions';
+import type { Drawing } from '$lib/drawing/mark';
+import { drawingIn, notSure } from './not-sure';
+
+type WithChoices = Exclude<QuestionId, NumberQuestion>;
+type Drawings<Q extends WithChoices> = Readonly<Record<Choice<Q>, () => Drawing>>;
+
+/** The drawings of each question, apart: a page fetches those it shows. A missing one does not compile. */
+const loaders: { readonly [Q in WithChoices]: () => Promise<Drawings<Q>> } = {
+  element: async () => (await import('./element')).element,
+  setting: async () => (await import('./setting')).setting,
+  salts: async () => (await import('./salts')).salts,
+  freezeThaw: async () => (await import('./freeze-thaw')).freezeThaw,
+  warnings: async () => (await import('./warnings')).warnings,
+  depth: async () => (await import('./depth')).depth,
+  looseness: async () => (await import('./looseness')).looseness,
+  contamination: async () => (await import('./contamination')).contamination,
+  texture: async () => (await import('./texture')).texture,
+  cracks: async () => (await import('./cracks')).cracks,
+  steel: async () => (await import('./steel')).steel,
+  barLoss: async () => (await import('./bar-loss')).barLoss,
+  finish: async () => (await import('./finish')).finish,
+};
+
+const isTyped = (question: QuestionId): question is NumberQuestion =>
+  questions[question].kind === 'number';
+
+/** The drawing of one choice, of `not-sure`, of `none`; for a typed number, of whatever was typed. */
+export type PictureOf = (choice: string) => Drawing;
+
+/** Fetches the drawings of one question. */
+export async function loadPictures(question: QuestionId): Promise<PictureOf> {
+  if (isTyped(question)) {
+    const { typed } = await import('./typed');
+    return (choice) => (choice === 'not-sure' ? notSure() : typed[question]());
+  }
+  const own = await loaders[question]();
+  return (choice) => drawingIn(own, choice);
+}
