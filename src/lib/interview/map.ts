@@ -3,7 +3,8 @@ import { whyNotAsked, type SkipReason } from '$lib/advice/relevance';
 import type { Answer } from '$lib/answers/answers';
 import { questionIds, questions, type QuestionId } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
-import { interview, type AnswerGiven, type InterviewContext, type InterviewPlace } from './machine';
+import type { AnswerGiven, InterviewContext, InterviewPlace } from './context';
+import { interview } from './machine';
 import { placeOf, type InterviewState } from './replay';
 
 /** A way the interview can go on from a question, as the machine itself went. */

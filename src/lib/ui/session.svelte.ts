@@ -12,7 +12,8 @@ const patience = 3000;
 /** Milliseconds for which the next question waits until the answer before it is saved. */
 const pause = 1000;
 /** Fetched apart: a question can be read and ticked before the machine has arrived. */
-const machine = () => import('./with-answer');
+const machine = () =>
+  import('./with-answer').then(({ withAnswer }) => withAnswer).catch(() => undefined);
 
 /**
  * The job in hand: what the reader said, saved on the device at every answer.
@@ -86,7 +87,7 @@ export class Session {
 
   async #openStore(): Promise<void> {
     preferences.load();
-    void machine().catch(() => undefined);
+    void machine();
     const { store, stored, newJobId } = await openJobs();
     this.#newId = newJobId;
     this.#store = store;
@@ -116,17 +117,13 @@ export class Session {
    */
   async answer(zoneId: string | null, given: AnswerGiven): Promise<InterviewPlace> {
     // Without the store the answer is taken all the same, and the reader is told.
-    const [found] = await Promise.all([
-      machine().catch(() => undefined),
-      this.open().catch(() => undefined),
-    ]);
-    if (!found) {
+    const [take] = await Promise.all([machine(), this.open().catch(() => undefined)]);
+    if (!take) {
       this.#saving = 'unavailable';
       return given.question;
     }
-    const { withAnswer } = found;
-    const { next } = withAnswer(this.#job, zoneId, given);
-    this.update((job) => withAnswer(job, zoneId, given).job);
+    const { next } = take(this.#job, zoneId, given);
+    this.update((job) => take(job, zoneId, given).job);
     await within(pause, this.settled());
     return next;
   }
