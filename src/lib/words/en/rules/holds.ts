@@ -9,7 +9,7 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
     const element = named(reason, 'element', elementNames);
     const carries =
       saw(reason, 'told', 'yes') || !element
-        ? 'You said that something rests on this concrete, and the work would take some of the concrete away.'
+        ? 'Something rests on this concrete, and the work would take some of the concrete away.'
         : `The work would take concrete out of ${element}, and that concrete carries load.`;
     return `${carries} Call a licensed structural engineer. Work starts only when they have said what may go, and what must be propped first.`;
   },

@@ -68,7 +68,10 @@ export const beginWords = {
 export const resultWords = {
   title: 'What each result would mean here',
   none: 'None of them',
-  among: (endings: string) => `still open: ${endings}`,
+  open: (methods: string) => `still open: ${methods}`,
+  nothing: 'no way of preparing the surface',
+  mayWait: 'something may have to be found out first',
+  mayStop: 'it may stop',
 } as const;
 
 /** What two changed answers would do together. */

@@ -1,0 +1,95 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test, type Page } from '@playwright/test';
+import { listen, noFaults, noSideways } from './page-checks';
+
+/** Opens one of the invented example jobs. */
+async function example(page: Page, name: string) {
+  await page.goto('/job/');
+  await page.getByRole('button', { name }).click();
+  await expect(page.getByLabel('Name of the job')).toHaveValue(name);
+}
+/** The names of the invented example jobs. */
+const folder = new URL('../../src/lib/keep/demos/', import.meta.url);
+const demos = readdirSync(folder).map((file) => {
+  const { site } = JSON.parse(readFileSync(new URL(file, folder), 'utf8')) as {
+    site: { name: string };
+  };
+  return site.name;
+});
+const driveway = demos.find((name) => name.startsWith('9 Larch Row')) ?? '';
+
+test('an owner reads what to leave to others, what to ask, and the sheet', async ({
+  page,
+  baseURL,
+}) => {
+  const { elsewhere, errors } = listen(page, baseURL ?? '');
+  await page.setViewportSize({ width: 360, height: 740 });
+  await page.goto('/');
+  await page.getByLabel('I own it').check();
+  await example(page, driveway);
+  await page
+    .getByRole('link', { name: /^Advice/ })
+    .first()
+    .click();
+  await expect(page.getByRole('radio', { name: 'I own it' })).toBeChecked();
+  await expect(page.getByText('The advice is the same whichever you choose')).toBeVisible();
+  const said = await page.locator('h1').textContent();
+  for (const heading of [
+    'What you must not do yourself',
+    'Ask a contractor',
+    'What a sound offer contains',
+  ])
+    await expect(page.getByRole('heading', { name: heading })).toBeVisible();
+  await noFaults(page, 'advice for an owner');
+  await noSideways(page, 'advice for an owner');
+
+  await page.getByLabel('I explain it').check();
+  await expect(page.locator('.body h2').first()).toHaveText('Restore or replace');
+  await expect(page.locator('h1')).toHaveText(said ?? '');
+  await noFaults(page, 'advice for one who explains');
+  await page.getByRole('link', { name: 'To the owner’s sheet' }).click();
+  await expect(page.getByRole('heading', { name: 'What speaks for restoring' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'What speaks for replacing' })).toBeVisible();
+  await expect(page.getByRole('img', { name: /^The area by condition/ })).toBeVisible();
+  await noFaults(page, 'owner’s sheet');
+  await noSideways(page, 'owner’s sheet');
+  expect(elsewhere).toEqual([]);
+  expect(errors).toEqual([]);
+});
+
+test('the sheet opens from a share link, for somebody who has none of it', async ({
+  page,
+  browser,
+}) => {
+  await example(page, driveway);
+  await page.goto('/jobs/');
+  await page
+    .getByText(/^Rename, save, share, delete/)
+    .first()
+    .click();
+  await page.getByRole('button', { name: 'Share a link' }).click();
+  const link = await page.getByLabel(/^Link to/).inputValue();
+  const context = await browser.newContext();
+  const other = await context.newPage();
+  await other.goto(link);
+  await other.getByRole('button', { name: 'Add it' }).click();
+  await expect(other.getByText(driveway).first()).toBeVisible();
+  await expect(other.getByRole('button', { name: 'Add it' })).toBeHidden();
+  await other.goto('/owner/');
+  await expect(other.locator('.head')).toContainText(driveway);
+  await expect(other.getByRole('heading', { name: 'What each course takes' })).toBeVisible();
+  await context.close();
+});
+
+for (const name of demos)
+  test(`${name} prints on one sheet, A4 and Letter`, async ({ page }) => {
+    await example(page, name);
+    await page.goto('/owner/');
+    await expect(page.getByRole('heading', { name: 'What each course takes' })).toBeVisible();
+    for (const format of ['A4', 'Letter']) {
+      const margin = { top: '12mm', bottom: '12mm', left: '12mm', right: '12mm' };
+      const pdf = await page.pdf({ format, margin });
+      const sheets = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length;
+      expect(`${format}: ${sheets}`).toBe(`${format}: 1`);
+    }
+  });
