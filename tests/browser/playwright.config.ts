@@ -16,7 +16,7 @@ export default defineConfig({
   timeout: 60_000,
   expect: { timeout: 20_000 },
   // Further tries for a busy machine; what needs it is named as flaky.
-  retries: 2,
+  retries: 0,
   reporter: [['list'], ['json', { outputFile: '../../test-results/browser.json' }]],
   use: {
     baseURL: `http://127.0.0.1:${port}`,

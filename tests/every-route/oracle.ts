@@ -6,7 +6,7 @@ import type { HazardId, MethodId, StepId } from '$shared/methods';
  * so that the two can disagree. Common practice, no source, except the roughest profiles:
  * ICRI 310.2R-2013, from memory or as reported.
  */
-interface Row {
+export interface Row {
   readonly reach: Partial<Record<SettledZone['looseness'], number>>;
   readonly clears: readonly string[];
   readonly intoPits: boolean;
@@ -14,12 +14,12 @@ interface Row {
   readonly roughest: number | null;
 }
 
-const bands = ['film', 'under-3', '3-to-6', '6-to-20', '20-to-50', 'over-50', 'through'];
+export const bands = ['film', 'under-3', '3-to-6', '6-to-20', '20-to-50', 'over-50', 'through'];
 const [film, under3, to6, any] = [0, 1, 2, 6];
 const skims = ['salt-bloom', 'growth', 'oil', 'thin-coating'];
 const cuts = [...skims, 'thick-coating', 'rubbery-coating'];
 
-const rows: Partial<Record<MethodId, Row>> = {
+export const rows: Partial<Record<MethodId, Row>> = {
   'pressure-wash': {
     reach: { powdery: film },
     clears: ['salt-bloom', 'growth'],
@@ -65,8 +65,8 @@ const rows: Partial<Record<MethodId, Row>> = {
 };
 
 /** Roughest a texture is as found (an estimate, no source), and the least each finish accepts. */
-const found = { smooth: 2, sandy: 4, pitted: 8 };
-const least = {
+export const found = { smooth: 2, sandy: 4, pitted: 8 };
+export const least = {
   sealer: 1,
   'thin-film': 1,
   'build-coat': 3,

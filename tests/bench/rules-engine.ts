@@ -1,0 +1,82 @@
+import { Engine, type NestedCondition } from 'json-rules-engine';
+import type { SettledSite, SettledZone } from '$lib/advice/types';
+import { bands, found, isFloor, least, rows } from '../every-route/oracle';
+
+/** The trade's table of methods as rules of a general-purpose engine, to decide the same zones. */
+const ladders = {
+  floor: ['pressure-wash', 'grind', 'scarify', 'shotblast', 'break-out'],
+  offFloor: ['pressure-wash', 'grind', 'abrasive-blast', 'break-out'],
+} as const;
+type Method = (typeof ladders)['floor' | 'offFloor'][number];
+
+const heavy = ['thick-coating', 'rubbery-coating'];
+const contaminants = ['salt-bloom', 'growth', 'oil', 'thin-coating', ...heavy];
+const is = (fact: string, value: unknown): NestedCondition => ({ fact, operator: 'equal', value });
+
+/** What a method asks of a zone, its profile apart. */
+function conditions(method: Method): NestedCondition[] {
+  const row = rows[method];
+  if (!row) throw new Error(`no row for ${method}`);
+  const removal: NestedCondition[] = Object.entries(row.reach).map(([state, reach]) => ({
+    all: [
+      is('looseness', state),
+      { fact: 'depth', operator: 'lessThanInclusive', value: reach as number },
+    ],
+  }));
+  const all: NestedCondition[] = [{ any: [is('looseness', 'tight'), ...removal] }];
+  if (row.floorOnly) all.push(is('floor', true));
+  for (const each of contaminants) {
+    if (row.clears.includes(each)) continue;
+    const none: NestedCondition = { fact: 'dirt', operator: 'doesNotContain', value: each };
+    // Off floors a heavy coating is scraped off first, yet washing alone may not follow.
+    const scraped = heavy.includes(each) && method !== 'pressure-wash';
+    all.push(scraped ? { any: [none, is('floor', false)] } : none);
+  }
+  if (!row.intoPits)
+    all.push({
+      any: [
+        is('low', false),
+        ...(method === 'scarify' ? [{ all: [is('floor', true), is('heavy', true)] }] : []),
+      ],
+    });
+  return all;
+}
+
+/** One rule a method that asks for everything, and one for each gentle method that lacks the profile only. */
+export function buildEngine(): Engine {
+  const engine = new Engine();
+  for (const method of new Set<Method>([...ladders.floor, ...ladders.offFloor])) {
+    const rough = rows[method]?.roughest ?? null;
+    const profile: NestedCondition =
+      rough === null
+        ? { fact: 'least', operator: 'lessThanInclusive', value: { fact: 'found' } }
+        : { fact: 'least', operator: 'lessThanInclusive', value: rough };
+    const asked = conditions(method);
+    engine.addRule({ conditions: { all: [...asked, profile] }, event: { type: method } });
+    if (method === 'pressure-wash' || method === 'grind')
+      engine.addRule({
+        conditions: { all: [...asked, { not: profile }] },
+        event: { type: `${method}:profile-only` },
+      });
+  }
+  return engine;
+}
+
+/** The method the engine's rules lead to, on the ladder of the place. */
+export async function decide(engine: Engine, site: SettledSite, zone: SettledZone) {
+  const floor = isFloor(site);
+  const { events } = await engine.run({
+    floor,
+    looseness: zone.looseness,
+    depth: bands.indexOf(zone.depth),
+    dirt: [...zone.contamination],
+    heavy: zone.contamination.some((each) => heavy.includes(each)),
+    low: zone.texture === 'pitted' || zone.cracks === 'open' || zone.cracks === 'crumbling',
+    least: least[zone.finish],
+    found: found[zone.texture],
+  });
+  const fit = new Set(events.map(({ type }) => type));
+  const first = (floor ? ladders.floor : ladders.offFloor).find((method) => fit.has(method));
+  const profileOnly = fit.has('pressure-wash:profile-only') || fit.has('grind:profile-only');
+  return first === 'scarify' && profileOnly && fit.has('shotblast') ? 'shotblast' : first;
+}
