@@ -7,6 +7,8 @@ import { explainerSource, moduleScript } from './src/lib/learn/markdown/preproce
 /** @type {import('@sveltejs/kit').Config} */
 export default {
   extensions: ['.svelte', '.md'],
+  // Short names: every page carries them, and the whole site lies on the device.
+  compilerOptions: { cssHash: ({ hash, css }) => `s${hash(css)}` },
   preprocess: [
     vitePreprocess(),
     explainerSource(),
@@ -14,7 +16,7 @@ export default {
     moduleScript(),
   ],
   kit: {
-    adapter: adapter({ fallback: '404.html' }),
+    adapter: adapter({ fallback: '404.html', precompress: true }),
     alias: {
       $shared: 'shared',
       '$shared/*': 'shared/*',

@@ -13,18 +13,21 @@ const worker = globalThis as unknown as ServiceWorkerGlobalScope;
 const prefix = 'down-to-sound ';
 const cacheName = prefix + version;
 
-/** Instructions to the host, which it does not hand out. */
-const notServed = ['_headers'];
-const served = files.filter((file) => !notServed.includes(file.slice(file.lastIndexOf('/') + 1)));
+/**
+ * Instructions to the host, the description of the job file for other programs, and data of pages
+ * that are never taken over: nothing on the device asks for them.
+ */
+const notKept = ['_headers', 'job.schema.json', '__data.json'];
+const kept = [...files, ...prerendered].filter(
+  (file) => !notKept.includes(file.slice(file.lastIndexOf('/') + 1)),
+);
 const fallback = `${base}/404.html`;
 
 async function fill(): Promise<void> {
   const cache = await caches.open(cacheName);
   // Files of the build carry their content in their name; the others are asked for anew.
   await cache.addAll(build);
-  await cache.addAll(
-    [...served, ...prerendered].map((path) => new Request(path, { cache: 'no-cache' })),
-  );
+  await cache.addAll(kept.map((path) => new Request(path, { cache: 'no-cache' })));
   // A host may refuse to serve its error page as a page; the site works without it.
   await cache.add(fallback).catch(() => undefined);
 }
@@ -41,8 +44,8 @@ async function removeOld(): Promise<void> {
 async function answer(request: Request): Promise<Response> {
   const cache = await caches.open(cacheName);
   const url = new URL(request.url);
-  const kept = await cache.match(url.pathname);
-  if (kept) return kept;
+  const found = await cache.match(url.pathname);
+  if (found) return found;
   const withSlash = `${url.pathname}/`;
   if (request.mode === 'navigate' && (await cache.match(withSlash)))
     return Response.redirect(withSlash + url.search, 302);

@@ -15,7 +15,7 @@ if (!existsSync(folder)) {
   process.exit(2);
 }
 
-const serveFiles = sirv(folder, { dev: false, etag: true });
+const serveFiles = sirv(folder, { dev: false, etag: true, gzip: true, brotli: true });
 const server = createServer((request, response) => {
   serveFiles(request, response, () => {
     // What a static host does: the page for what is not there, with the status that says so.

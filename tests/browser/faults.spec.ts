@@ -22,29 +22,33 @@ async function answer(page: Page, question: string, given: string): Promise<void
   await page.waitForURL((url) => !url.pathname.includes(`/${question}/`));
 }
 
-test('a reload at every question loses no answer, with the network off from the middle on', async ({
-  page,
-  context,
-}) => {
-  test.setTimeout(180_000);
-  await page.goto(`/assess/${walk[0]?.[0]}/`);
-  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
-  let given = 0;
-  for (const [question, choice] of walk) {
-    await answer(page, question, choice);
-    given += 1;
-    await page.reload();
-    if (given < walk.length)
-      await expect(page.getByText(`Answers so far (${given})`)).toBeVisible();
-    if (given === Math.ceil(walk.length / 2)) await context.setOffline(true);
-  }
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/Prepare it: Shotblasting/);
-  const [record] = (await kept(page)) as unknown as {
-    file: { site: object; zones: object[] };
-  }[];
-  const there = { ...record?.file.site, ...record?.file.zones[0] };
-  expect(Object.keys(there)).toEqual(expect.arrayContaining(walk.map(([question]) => question)));
-  console.log(`${given} reloads, half of them offline: ${given} answers given, 0 lost`);
+test.describe('with the worker of the site', () => {
+  test.use({ serviceWorkers: 'allow' });
+
+  test('a reload at every question loses no answer, with the network off from the middle on', async ({
+    page,
+    context,
+  }) => {
+    test.setTimeout(180_000);
+    await page.goto(`/assess/${walk[0]?.[0]}/`);
+    await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+    let given = 0;
+    for (const [question, choice] of walk) {
+      await answer(page, question, choice);
+      given += 1;
+      await page.reload();
+      if (given < walk.length)
+        await expect(page.getByText(`Answers so far (${given})`)).toBeVisible();
+      if (given === Math.ceil(walk.length / 2)) await context.setOffline(true);
+    }
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText(/Prepare it: Shotblasting/);
+    const [record] = (await kept(page)) as unknown as {
+      file: { site: object; zones: object[] };
+    }[];
+    const there = { ...record?.file.site, ...record?.file.zones[0] };
+    expect(Object.keys(there)).toEqual(expect.arrayContaining(walk.map(([question]) => question)));
+    console.log(`${given} reloads, half of them offline: ${given} answers given, 0 lost`);
+  });
 });
 
 test('storage cleared under the page: it is told, and the work goes back on the device', async ({

@@ -21,6 +21,8 @@ export default defineConfig({
   use: {
     baseURL: `http://127.0.0.1:${port}`,
     locale: 'en-GB',
+    // Each test is a new visitor: the worker would fetch the whole site beside it. Tests of the worker let it in.
+    serviceWorkers: 'block',
     launchOptions: {
       ...(executablePath && { executablePath }),
       args: [

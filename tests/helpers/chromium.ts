@@ -2,7 +2,14 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { chromium } from '@playwright/test';
 
-const usual = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+/** The lighter build without a window first: on two cores it saves a tenth. */
+const usual = [
+  '/usr/bin/chromium-headless-shell',
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+];
+const packages = ['chromium-headless-shell', 'chromium'];
 
 const runs = (path: string): boolean => spawnSync(path, ['--version']).status === 0;
 
@@ -27,9 +34,11 @@ export function findChromium(): { path: string; how: string } {
   if (process.getuid?.() === 0) {
     const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
     execFileSync('apt-get', ['update', '-qq'], { stdio: 'ignore', env });
-    execFileSync('apt-get', ['install', '-y', '-qq', 'chromium'], { stdio: 'ignore', env });
-    const path = usual.find((each) => existsSync(each) && runs(each));
-    if (path) return { path, how: "installed from the system's packages" };
+    for (const name of packages) {
+      spawnSync('apt-get', ['install', '-y', '-qq', name], { stdio: 'ignore', env });
+      const path = usual.find((each) => existsSync(each) && runs(each));
+      if (path) return { path, how: "installed from the system's packages" };
+    }
   }
   throw new Error('No Chromium found. Install one, or set CHROMIUM_PATH to it.');
 }

@@ -1,0 +1,25 @@
+import type { Handle } from '@sveltejs/kit';
+
+/** What the framework leaves in a page to find its places again when it takes it over. */
+const marks = /<!--(?:\[[-!\d]*|\]|)-->/g;
+
+/** The head without the line ends and indents between its tags. */
+const closeUp = (html: string): string => {
+  const end = html.indexOf('</head>');
+  return html.slice(0, end).replace(/>\s*\n\s*</g, '><') + html.slice(end);
+};
+/** Line ends and indents of running text, which count as one space. */
+const indents = /\n\s+/g;
+
+/**
+ * Pages as they go out: the whole site lies on the device, so what nobody reads is left out.
+ * Pages without JavaScript are never taken over: they need no marks for it.
+ */
+export const handle: Handle = ({ event, resolve }) =>
+  resolve(event, {
+    transformPageChunk: ({ html, done }) => {
+      if (!done) return html;
+      const page = closeUp(html);
+      return page.includes('<script') ? page : page.replace(marks, '').replace(indents, ' ');
+    },
+  });

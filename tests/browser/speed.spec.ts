@@ -1,0 +1,158 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { expect, test, type Page } from '@playwright/test';
+
+/** What the site may weigh and how long it may take; red when it takes more. */
+const build = fileURLToPath(new URL('../../build', import.meta.url));
+const zipped = (body: Buffer | string): number => gzipSync(body, { level: 9 }).length;
+const filesOf = (ending: string) =>
+  readdirSync(build, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith(ending));
+const read = (path: string) => readFileSync(`${build}/${path}`);
+
+test('answering the first question takes at most 75 kB of JavaScript', async ({ page }) => {
+  await page.goto('/assess/element/');
+  await expect(page.getByRole('button', { name: 'Continue' })).toBeEnabled();
+  const fetched = await page.evaluate(() => {
+    const [live] = performance.getEntriesByName('question-live');
+    const scripts = performance
+      .getEntriesByType('resource')
+      .filter(({ name }) => name.endsWith('.js') && !name.endsWith('/service-worker.js'))
+      .map(({ name, startTime }) => ({ path: new URL(name).pathname, startTime }));
+    return { at: live?.startTime ?? 0, scripts };
+  });
+  const needed = fetched.scripts.filter(({ startTime }) => startTime <= fetched.at);
+  const weight = needed.reduce((sum, { path }) => sum + zipped(read(path)), 0);
+  // The store, the machine and the drawing beside the question follow once it can be answered.
+  await page.locator('input[value="slab"]').check();
+  await page.getByRole('button', { name: 'Continue' }).click();
+  await page.waitForURL(/setting/);
+  const all = await page.evaluate(() =>
+    performance
+      .getEntriesByType('resource')
+      .map(({ name }) => new URL(name).pathname)
+      .filter((path) => path.endsWith('.js') && !path.endsWith('/service-worker.js')),
+  );
+  const later = [...new Set(all)].reduce((sum, path) => sum + zipped(read(path)), 0);
+  console.log(
+    `JavaScript until the first question can be answered: ${(weight / 1000).toFixed(1)} kB gzip in ${needed.length} files; with the drawing, the machine and the store, until the second question: ${(later / 1000).toFixed(1)} kB`,
+  );
+  expect(needed.length).toBeGreaterThan(5);
+  expect(weight).toBeLessThanOrEqual(75_000);
+});
+
+test('explainers, glossary, sources, chart and map carry no JavaScript', () => {
+  const pages = filesOf('index.html').filter(
+    (path) => path.startsWith('learn/') && !/^learn\/(practice|search)\//.test(path),
+  );
+  expect(pages.length).toBeGreaterThan(80);
+  for (const path of pages)
+    expect(read(path).toString(), path).not.toMatch(/<script|modulepreload/);
+});
+
+test('no page takes more than 15 kB of CSS', () => {
+  let heaviest = { path: '', bytes: 0 };
+  for (const path of filesOf('index.html')) {
+    const links = [
+      ...read(path)
+        .toString()
+        .matchAll(/href="([^"]+\.css)"/g),
+    ];
+    const bytes = links.reduce(
+      (sum, [, href = '']) =>
+        sum + zipped(read(new URL(href, `file:///${path}`).pathname.slice(1))),
+      0,
+    );
+    if (bytes > heaviest.bytes) heaviest = { path, bytes };
+  }
+  console.log(`most CSS: ${(heaviest.bytes / 1000).toFixed(1)} kB gzip, ${heaviest.path}`);
+  expect(heaviest.bytes).toBeGreaterThan(1000);
+  expect(heaviest.bytes).toBeLessThanOrEqual(15_000);
+});
+
+test.describe('with the worker', () => {
+  test.use({ serviceWorkers: 'allow' });
+
+  test('the whole site on the device is under 3 MB', async ({ page }) => {
+    await page.goto('/');
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    const bytes = await page.evaluate(async () => {
+      const [name = ''] = await caches.keys();
+      const cache = await caches.open(name);
+      const sizes = await Promise.all(
+        (await cache.keys()).map(
+          async (key) => (await (await cache.match(key))?.blob())?.size ?? 0,
+        ),
+      );
+      return sizes.reduce((sum, size) => sum + size, 0);
+    });
+    console.log(`whole site offline: ${(bytes / 1e6).toFixed(2)} MB`);
+    expect(bytes).toBeGreaterThan(1e6);
+    expect(bytes).toBeLessThan(3e6);
+  });
+});
+
+/** A phone of the slower half on a slow line: 4 times slower, 150 ms away, 1.6 Mbit/s down. */
+async function slowPhone(page: Page): Promise<void> {
+  const control = await page.context().newCDPSession(page);
+  await control.send('Network.enable');
+  await control.send('Network.emulateNetworkConditions', {
+    offline: false,
+    latency: 150,
+    downloadThroughput: (1.6e6 / 8) * 0.9,
+    uploadThroughput: (0.75e6 / 8) * 0.9,
+  });
+  await control.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+  await page.addInitScript(() => {
+    const seen = { paint: 0, slowest: 0 };
+    new PerformanceObserver((list) => {
+      for (const { startTime } of list.getEntries()) seen.paint = startTime;
+    }).observe({ type: 'largest-contentful-paint', buffered: true });
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries() as (PerformanceEntry & { interactionId?: number })[])
+        if (entry.interactionId) seen.slowest = Math.max(seen.slowest, entry.duration);
+    }).observe({ type: 'event', buffered: true, durationThreshold: 16 } as PerformanceObserverInit);
+    Object.assign(window, { seen });
+  });
+}
+const seenBy = (page: Page) =>
+  page.evaluate(() => (window as unknown as { seen: { paint: number; slowest: number } }).seen);
+
+test('on a slow phone a question is painted within 1.5 s and answers a tap within 100 ms', async ({
+  browser,
+  baseURL,
+}) => {
+  test.setTimeout(120_000);
+  const context = await browser.newContext({
+    viewport: { width: 390, height: 844 },
+    ...(baseURL && { baseURL }),
+  });
+  const paints: Record<string, number> = {};
+  for (const path of ['/', '/assess/element/', '/learn/', '/advice/']) {
+    const page = await context.newPage();
+    await slowPhone(page);
+    await page.goto(path);
+    await page.waitForTimeout(500);
+    paints[path] = (await seenBy(page)).paint;
+    await page.close();
+  }
+  const page = await context.newPage();
+  await slowPhone(page);
+  await page.goto('/assess/element/');
+  await expect(page.locator('aside h2').first()).toBeVisible();
+  for (const choice of ['slab', 'wall', 'steps', 'slab'])
+    await page.locator(`input[value="${choice}"]`).click();
+  await page.getByRole('button', { name: 'Continue' }).click();
+  await page.waitForURL(/setting/);
+  await page.locator('input[value="open"]').click();
+  await page.waitForTimeout(500);
+  const { slowest } = await seenBy(page);
+  await context.close();
+  const told = Object.entries(paints).map(([path, ms]) => `${path} ${ms.toFixed(0)} ms`);
+  console.log(`slow phone: largest paint ${told.join(', ')}; slowest tap ${slowest.toFixed(0)} ms`);
+  for (const ms of Object.values(paints)) {
+    expect(ms).toBeGreaterThan(0);
+    expect(ms).toBeLessThan(1500);
+  }
+  expect(slowest).toBeLessThan(100);
+});
