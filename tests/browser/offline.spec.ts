@@ -150,7 +150,7 @@ test('a version that does not arrive whole is not kept', async ({ page, context 
   await kept(page);
   const whole = await caches(page);
   publish('broken-version');
-  rmSync(join(folder, 'job.schema.json'));
+  rmSync(join(folder, 'learn', 'search.packed'));
   await page.evaluate(async () => (await navigator.serviceWorker.ready).update().catch(() => null));
   await expect.poll(() => states(page), slowly).toEqual([null, null, 'activated']);
   expect(await caches(page)).toEqual(whole);

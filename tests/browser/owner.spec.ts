@@ -51,6 +51,9 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
   await expect(page.getByRole('heading', { name: 'What speaks for restoring' })).toBeVisible();
   await expect(page.getByRole('heading', { name: 'What speaks for replacing' })).toBeVisible();
   await expect(page.getByRole('img', { name: /^The area by condition/ })).toBeVisible();
+  // A word of the trade on the sheet is explained on it.
+  const words = page.locator('.terms');
+  await expect(words.getByText('sound concrete:')).toBeVisible();
   await noFaults(page, 'owner’s sheet');
   await noSideways(page, 'owner’s sheet');
   expect(elsewhere).toEqual([]);

@@ -15,8 +15,8 @@ export default defineConfig({
   workers: 2,
   timeout: 60_000,
   expect: { timeout: 20_000 },
-  // Further tries for a busy machine; what needs it is named as flaky.
-  retries: 0,
+  // Pictures and trees lie beside their tests, by name alone.
+  snapshotPathTemplate: '{testDir}/looks/{arg}{ext}',
   reporter: [['list'], ['json', { outputFile: '../../test-results/browser.json' }]],
   use: {
     baseURL: `http://127.0.0.1:${port}`,

@@ -7,6 +7,8 @@ const term = v.strictObject({
   forms: v.optional(v.array(v.pipe(v.string(), v.minLength(1)))),
   /** One to three plain sentences. */
   says: v.pipe(v.string(), v.minLength(20)),
+  /** Whether an owner's sheet may use it, and has to say what it means. */
+  owner: v.optional(v.literal(true)),
   /** The explainer that says more. */
   see: v.optional(v.string()),
 });

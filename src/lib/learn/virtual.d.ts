@@ -1,6 +1,13 @@
 declare module 'virtual:explainers' {
   /** `kind:id` to slug. */
   export const covered: Readonly<Record<string, string>>;
+  /** Terms an owner's sheet may use. */
+  export const ownerTerms: readonly {
+    readonly id: string;
+    readonly term: string;
+    readonly forms: readonly string[];
+    readonly says: string;
+  }[];
   /** Slug to title. */
   export const titles: Readonly<Record<string, string>>;
 }

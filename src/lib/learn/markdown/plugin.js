@@ -3,6 +3,7 @@ import { basename, join, resolve } from 'node:path';
 import { parse } from 'yaml';
 
 const folder = resolve('content/explainers');
+const glossary = resolve('content/glossary.json');
 const name = 'virtual:explainers';
 const isExplainer = /\/content\/explainers\/[^/?]+\.md$/;
 
@@ -22,6 +23,14 @@ function readLinks() {
   return { titles, covered };
 }
 
+/** The terms an owner's sheet may use, of the glossary; the rest stays out of what browsers load. */
+function readOwnerTerms() {
+  const all = Object.entries(JSON.parse(readFileSync(glossary, 'utf8')));
+  return all
+    .filter(([, { owner }]) => owner)
+    .map(([id, { term, forms = [], says }]) => ({ id, term, forms, says }));
+}
+
 /**
  * Serves `virtual:explainers`, the links of the explainers without their text, and keeps the text
  * out of what browsers load: explainers are pages without JavaScript.
@@ -37,7 +46,7 @@ export function explainers() {
     load(id, options) {
       if (id === `\0${name}`) {
         const { titles, covered } = readLinks();
-        return `export const titles = ${JSON.stringify(titles)};\nexport const covered = ${JSON.stringify(covered)};`;
+        return `export const titles = ${JSON.stringify(titles)};\nexport const covered = ${JSON.stringify(covered)};\nexport const ownerTerms = ${JSON.stringify(readOwnerTerms())};`;
       }
       return isExplainer.test(id) && !options?.ssr ? { code: '\n', map: null } : undefined;
     },

@@ -140,6 +140,7 @@ export const priceLabels: Readonly<Record<keyof Prices, string>> = {
 
 export const ownerPageWords = {
   title: 'Restore or replace',
+  terms: 'Words on this sheet',
   waiting: 'Opening your job.',
   noScript:
     'This page is worked out from your answers on your own device, and that needs JavaScript.',
