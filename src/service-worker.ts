@@ -14,10 +14,10 @@ const prefix = 'down-to-sound ';
 const cacheName = prefix + version;
 
 /**
- * Instructions to the host, the description of the job file for other programs, and data of pages
- * that are never taken over: nothing on the device asks for them.
+ * Instructions to the host, the description of the job file for other programs, data of pages that
+ * are never taken over, and the icon the device takes when it installs: no page asks for them.
  */
-const notKept = ['_headers', 'job.schema.json', '__data.json'];
+const notKept = ['_headers', 'job.schema.json', '__data.json', 'icon-512.png'];
 const kept = [...files, ...prerendered].filter(
   (file) => !notKept.includes(file.slice(file.lastIndexOf('/') + 1)),
 );

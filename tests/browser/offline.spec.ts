@@ -9,7 +9,14 @@ import sirv from 'sirv';
 /** The built site served from a folder that can be changed to a new version in the middle. */
 const build = fileURLToPath(new URL('../../build', import.meta.url));
 /** Orders to the host; the worker itself and its version, which the browser asks for by itself. */
-const notKept = ['_headers', 'service-worker.js', 'version.json', 'job.schema.json', '__data.json'];
+const notKept = [
+  '_headers',
+  'service-worker.js',
+  'version.json',
+  'job.schema.json',
+  '__data.json',
+  'icon-512.png',
+];
 test.use({ serviceWorkers: 'allow' });
 
 let folder: string;
