@@ -69,6 +69,7 @@ async function example(page: Page, name: string): Promise<void> {
   await page.goto('/job/');
   await page.getByRole('button', { name }).click();
   await expect(page.getByLabel('Name of the job')).toHaveValue(new RegExp(name.slice(0, 10)));
+  await expect(page.locator('header .kept')).toBeVisible();
 }
 
 test('builds the community hall job from nothing, reorders, deletes and undoes', async ({

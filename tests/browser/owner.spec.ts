@@ -7,6 +7,7 @@ async function example(page: Page, name: string) {
   await page.goto('/job/');
   await page.getByRole('button', { name }).click();
   await expect(page.getByLabel('Name of the job')).toHaveValue(name);
+  await expect(page.locator('header .kept')).toBeVisible();
 }
 /** The names of the invented example jobs. */
 const folder = new URL('../../src/lib/keep/demos/', import.meta.url);
