@@ -4,11 +4,11 @@ import { loadQuestionWords } from '$lib/words/en/questions/load';
 
 /** The field for a number and what reads it. */
 async function loadTyping() {
-  const [{ default: NumberField }, typed] = await Promise.all([
+  const [{ default: NumberField }, { numberFrom, numberTrouble }] = await Promise.all([
     import('./NumberField.svelte'),
     import('./typed'),
   ]);
-  return { NumberField, ...typed };
+  return { NumberField, numberFrom, numberTrouble };
 }
 export type Typing = Awaited<ReturnType<typeof loadTyping>>;
 
