@@ -6,6 +6,8 @@ const system = '/usr/bin/chromium';
 const executablePath = process.env.CHROMIUM_PATH ?? (existsSync(system) ? system : undefined);
 const port = Number(process.env.PORT ?? 4183);
 
+const timed = /(speed|weather-century)\.spec\.ts$/;
+
 /** Drives the built site as `npm start` serves it; build it first. */
 export default defineConfig({
   testDir: '.',
@@ -13,6 +15,11 @@ export default defineConfig({
   outputDir: '../../test-results/browser',
   fullyParallel: true,
   workers: 2,
+  // What is timed runs after the rest, with nothing beside it.
+  projects: [
+    { name: 'site', testIgnore: timed },
+    { name: 'timed', testMatch: timed, dependencies: ['site'], workers: 1 },
+  ],
   timeout: 60_000,
   expect: { timeout: 20_000 },
   // Pictures and trees lie beside their tests, by name alone.
