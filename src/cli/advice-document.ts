@@ -42,10 +42,11 @@ function planEntry({ zones, totals, schedule, ...plan }: Plan) {
   return {
     ...plan,
     // Their advice is printed with the zones above.
-    zones: zones.map(({ id, method, holds, quantities, patches, steps }) => ({
+    zones: zones.map(({ id, method, holds, possibleHolds, quantities, patches, steps }) => ({
       id,
       method,
       holds,
+      possibleHolds,
       quantities,
       patches,
       steps,

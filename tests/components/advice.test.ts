@@ -12,7 +12,9 @@ import { hazardWords } from '$lib/words/en/hazards';
 import { methodNames } from '$lib/words/en/names';
 import { contractorQuestions, soundQuote } from '$lib/words/en/owner';
 import { ruleSentences } from '$lib/words/en/rules';
+import { possibleHoldSentence } from '$lib/words/en/rules/possible-holds';
 import { stepWords } from '$lib/words/en/steps';
+import { advicePageWords } from '$lib/words/en/ui/advice';
 import { verdictWords } from '$lib/words/en/verdicts';
 
 const say = formatter('metric');
@@ -52,6 +54,14 @@ const cases: Readonly<Record<string, Job>> = {
   'held up by a warning': job({ warnings: { yes: ['old-coating-or-adhesive'], maybe: [] } }, {}),
   stopped: job({ element: ['suspended-slab'] }, { looseness: ['hollow'], depth: 30 }),
   open: job({}, { looseness: ['powdery', 'fractured', 'hollow'], texture: ['sandy', 'pitted'] }),
+  'warnings not known': job(
+    { warnings: { yes: [], maybe: ['settled-or-rocking', 'old-coating-or-adhesive'] } },
+    {},
+  ),
+  'stopped one way or another': job(
+    { element: ['suspended-slab'], thickness: 100 },
+    { looseness: ['hollow'], depth: ['20-to-50', 'through'] },
+  ),
 };
 
 /** The text of the page, folded parts and all. */
@@ -91,6 +101,7 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
     const facts = [
       ...advice.holds.map((hold) => ruleSentences[hold.rule](hold, say)),
       ...advice.holds.map(({ who }) => verdictWords.who[who].name),
+      ...advice.possibleHolds.map((hold) => possibleHoldSentence(hold, say)),
       ...advice.cautions.flatMap((id) => [
         hazardWords(say)[id].harm,
         ...hazardWords(say)[id].controls,
@@ -119,10 +130,22 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
       // What stops the work is in sight of everybody.
       for (const hold of advice.holds)
         expect(inSight()).toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
+      for (const hold of advice.possibleHolds) {
+        expect(inSight()).toContain(possibleHoldSentence(hold, say).replace(/\s+/g, ' '));
+        // What is not sure is not said as a fact.
+        expect(text()).not.toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
+      }
       cleanup();
     }
     expect(seen.size).toBe(readers.length);
   });
+});
+
+it('says what it may be where it stops one way or another', async () => {
+  await session.startNew(cases['stopped one way or another'] as Job);
+  render(AdvicePage, { zone: null });
+  expect(headline()).toBe(verdictWords.verdicts.stop.name);
+  expect(headings()[0]).toBe(advicePageWords.possible.someStop);
 });
 
 describe('ways of reading', () => {

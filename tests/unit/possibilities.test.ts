@@ -7,6 +7,7 @@ import { openQuestions, settlesOf } from '$lib/advice/find-next';
 import { adviseSettled } from '$lib/advice/settle';
 import { standingOf } from '$lib/advice/standing';
 import { survey } from '$lib/advice/survey';
+import type { Hold } from '$lib/advice/types';
 import type { Answers } from '$lib/answers/answers';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { completions, countCompletions, sets } from '../helpers/enumerate';
@@ -53,6 +54,7 @@ function enumerated(answers: Answers) {
   const outcomes = new Map<string, number>();
   const cautions = new Set<string>();
   const holds = new Set<string>();
+  let inAll: string[] | null = null;
   let common: string[] | null = null;
   let total = 0;
   for (const { site, zone } of completions(answers)) {
@@ -61,13 +63,15 @@ function enumerated(answers: Answers) {
     outcomes.set(key, (outcomes.get(key) ?? 0) + 1);
     total += 1;
     for (const hazard of advice.cautions) cautions.add(hazard);
-    for (const hold of advice.holds) holds.add(hold.rule);
+    const standing: string[] = advice.holds.map(({ rule }) => rule);
+    for (const rule of standing) holds.add(rule);
+    inAll = inAll ? inAll.filter((rule) => standing.includes(rule)) : standing;
     if (advice.verdict !== 'stop') {
       const ids: string[] = advice.steps.map(({ id }) => id);
       common = common ? common.filter((id) => ids.includes(id)) : ids;
     }
   }
-  return { outcomes, cautions, holds, common: common ?? [], total };
+  return { outcomes, cautions, holds, inAll: inAll ?? [], common: common ?? [], total };
 }
 
 describe('advice for open answers', () => {
@@ -83,7 +87,9 @@ describe('advice for open answers', () => {
         expect(shares).toEqual(Object.fromEntries(plain.outcomes));
         expect([...quick.commonSteps].sort()).toEqual([...plain.common].sort());
         expect([...quick.cautions].sort()).toEqual([...plain.cautions].sort());
-        expect(quick.holds.map(({ rule }) => rule).sort()).toEqual([...plain.holds].sort());
+        const rules = (list: readonly Hold[]) => list.map(({ rule }) => rule).sort();
+        expect(rules(quick.holds)).toEqual([...plain.inAll].sort());
+        expect(rules([...quick.holds, ...quick.possibleHolds])).toEqual([...plain.holds].sort());
       }),
       { numRuns: 300 },
     );

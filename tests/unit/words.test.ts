@@ -3,7 +3,9 @@ import { choicesOf, questionIds } from '$lib/answers/questions';
 import { testIds } from '$lib/advice/types';
 import { ruleIds } from '$lib/advice/rules';
 import { words } from '$lib/words';
+import { possibleHoldSentences } from '$lib/words/en/rules/possible-holds';
 import { formatter } from '$lib/words/format';
+import type { Say } from '$lib/words/types';
 import { hazardIds, methodIds, stepIds } from '$shared/methods';
 import { allTexts, broken, mute, sentence, strangers } from '../helpers/words';
 
@@ -52,6 +54,26 @@ describe('every part has its words', () => {
       );
       expect(new Set(names).size, id).toBe(names.length);
     }
+  });
+});
+
+describe('what may stand before the work', () => {
+  const told = (say: Say) =>
+    Object.values(possibleHoldSentences).map((sentenceOf) =>
+      sentenceOf({ rule: 'full-depth', facts: { half: 50 } }, say),
+    );
+
+  it('is told as an if, never as a fact', () => {
+    for (const text of speakers.flatMap(told)) {
+      expect(text).toMatch(/^If [a-z]/);
+      expect(text).toMatch(sentence);
+      expect(text).not.toMatch(broken);
+      for (const stranger of strangers) expect(text).not.toMatch(stranger);
+    }
+  });
+
+  it('takes its numbers from figures and from what the rule saw', () => {
+    for (const text of told(mute)) expect(text).not.toMatch(/\d/);
   });
 });
 

@@ -47,7 +47,8 @@ export function adviseZone(
       settled || verdict === 'stop'
         ? likeliest.reasons
         : [{ rule: 'answers-differ', facts: { methods: methodsLeft } }, ...surveyed.holds],
-    holds: settled ? likeliest.holds : surveyed.holds,
+    holds: surveyed.holds,
+    possibleHolds: surveyed.possibleHolds,
     rejections: rejectionsAmong(
       outcomes,
       verdict === 'prepare' ? [likeliest.method as MethodId] : methodsLeft,

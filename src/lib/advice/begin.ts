@@ -18,7 +18,7 @@ const firstOfTheWork: StepId = 'sound-and-mark';
  * @param methods those that remain possible, gentlest first
  */
 export function beginningOf(survey: Survey, methods: readonly MethodId[]): Beginning {
-  const mayWait = survey.holds.length > 0;
+  const mayWait = survey.holds.length + survey.possibleHolds.length > 0;
   const now: StepId[] = [];
   let parts: StepId | undefined;
   for (const step of workOrder) {

@@ -4,6 +4,7 @@ import type { HazardId, MethodId } from '$shared/methods';
 import { hazardsOfHolds } from './cautions';
 import type { Group } from './groups';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf, warnsBeyondSurface } from './holds';
+import type { RuleId } from './rules';
 import type { Work } from './steps/work';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
@@ -25,7 +26,10 @@ export interface Endings {
   readonly goesOn: boolean;
   /** Whether a surface method stands under some set. */
   readonly surface: boolean;
+  /** Every hold under some set. */
   readonly holds: readonly Hold[];
+  /** Holds under every set: warnings only add to them, so those of the least set. */
+  readonly everywhere: readonly Hold[];
   readonly hazards: readonly HazardId[];
 }
 
@@ -39,12 +43,14 @@ const verdicts = ['prepare', 'find-out-first', 'stop'] as const;
  */
 export class UnderWarnings {
   readonly #warnings: readonly Warning[];
+  readonly #least: readonly Warning[];
   /** For each set: bit i is set when it holds the i-th warning. */
   readonly #sets: readonly number[];
   readonly #known = new Map<string, Endings>();
 
   constructor(warned: ManyAnswer<Warning>, sets: readonly (readonly Warning[])[]) {
     this.#warnings = [...new Set([...warned.yes, ...warned.maybe])];
+    this.#least = warned.yes;
     this.#sets = sets.map((set) =>
       set.reduce((bits, warning) => bits | (1 << this.#warnings.indexOf(warning)), 0),
     );
@@ -89,21 +95,50 @@ export class UnderWarnings {
       goesOn: list.some(({ verdict }) => verdict !== 'stop'),
       surface: list.some(({ beyond }) => !beyond),
       holds,
+      everywhere: holdsWith(this.#least),
       hazards: hazardsOfHolds(holds, warnedSite, zone),
     };
     this.#known.set(key, endings);
     return endings;
   }
 
-  /** The holds of everything looked at. */
-  holds(): readonly Hold[] {
-    return [...this.#known.values()].flatMap(({ holds }) => holds);
+  /** The holds of everything looked at, each rule once: those that stand however it turns out, and the rest. */
+  holds(): { readonly certain: readonly Hold[]; readonly possible: readonly Hold[] } {
+    const seen = [...this.#known.values()];
+    const everywhere = (rule: RuleId) =>
+      seen.every((each) => each.everywhere.some((hold) => hold.rule === rule));
+    const rules = [...new Set(seen.flatMap(({ holds }) => holds.map(({ rule }) => rule)))];
+    const [certain, possible] = [rules.filter(everywhere), rules.filter((id) => !everywhere(id))];
+    return {
+      certain: certain.map((rule) =>
+        together(
+          seen.flatMap((each) => each.everywhere),
+          rule,
+        ),
+      ),
+      possible: possible.map((rule) =>
+        together(
+          seen.flatMap(({ holds }) => holds),
+          rule,
+        ),
+      ),
+    };
   }
 
   /** The hazards that what stands before the work brings. */
   hazards(): readonly HazardId[] {
     return [...this.#known.values()].flatMap(({ hazards }) => hazards);
   }
+}
+
+/** One hold for all of that rule, with only those facts on which they agree. */
+function together(holds: readonly Hold[], rule: RuleId): Hold {
+  const [first, ...rest] = holds.filter((hold) => hold.rule === rule) as [Hold, ...Hold[]];
+  if (!first.facts) return first;
+  const agreed = Object.entries(first.facts).filter(([name, value]) =>
+    rest.every(({ facts }) => facts?.[name] === value),
+  );
+  return { ...first, facts: Object.fromEntries(agreed) };
 }
 
 /** The largest set of warnings that still leaves a surface method: hazards only grow with warnings. */

@@ -49,7 +49,10 @@ export interface Survey {
   readonly anySteps: readonly StepId[];
   /** The completions of the questions that decide the method, gathered. */
   readonly groups: readonly Group[];
+  /** What stands before the work in every completion, gravest first. */
   readonly holds: readonly Hold[];
+  /** What stands before it in some completions and not in others, gravest first. */
+  readonly possibleHolds: readonly Hold[];
   readonly cautions: readonly HazardId[];
 }
 
@@ -118,8 +121,10 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
       if (any) hazards.note(own | any, group);
     }
   }
-  const holds = new Map<string, Hold>();
-  for (const hold of under.holds()) if (!holds.has(hold.rule)) holds.set(hold.rule, hold);
+  const holds = under.holds();
+  // Walls and soffits are one kind: where both are possible, neither is named.
+  const blurred = kinds.element.some(({ weight }) => weight > 1);
+  const asTold = (hold: Hold): Hold => (blurred ? withoutElement(hold) : hold);
   return {
     kinds,
     warningSets,
@@ -128,8 +133,17 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     commonSteps: common === everyStep ? [] : stepsIn(common),
     anySteps: stepsIn(called),
     groups,
-    holds: [...holds.values()],
+    holds: holds.certain.map(asTold),
+    possibleHolds: holds.possible.map(asTold),
     cautions: hazards.all(under.hazards()),
+  };
+}
+
+function withoutElement(hold: Hold): Hold {
+  if (!hold.facts) return hold;
+  return {
+    ...hold,
+    facts: Object.fromEntries(Object.entries(hold.facts).filter(([name]) => name !== 'element')),
   };
 }
 

@@ -81,7 +81,10 @@ export interface ZoneAdvice {
   /** Steps that every completion calls for, in order. */
   readonly steps: readonly Step[];
   readonly reasons: readonly Reason[];
+  /** What stands before the work however the open answers turn out, gravest first. */
   readonly holds: readonly Hold[];
+  /** What stands before it only if some open answer turns out so, gravest first. */
+  readonly possibleHolds: readonly Hold[];
   /** One for every method that no completion advises. */
   readonly rejections: readonly Rejection[];
   readonly target: Target;

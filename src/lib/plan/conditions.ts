@@ -1,6 +1,7 @@
 import { isSurely } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import type { RuleId } from '$lib/advice/rules';
+import type { Hold } from '$lib/advice/types';
 import type { Plan } from './plan';
 
 /** What state a part of the area is in, best first. */
@@ -55,8 +56,9 @@ function conditionOf(zone: Zone, plan: Plan): ConditionId {
   }
   const held = plan.held.find(({ id }) => id === zone.id);
   if (!held || held.verdict !== 'stop') return 'not-known';
-  const engineer = held.holds.some(
-    ({ rule, verdict }) => verdict === 'stop' && !fullDepth.includes(rule),
-  );
-  return engineer ? 'engineer' : 'replace';
+  const forEngineer = (holds: readonly Hold[]) =>
+    holds.some(({ rule, verdict }) => verdict === 'stop' && !fullDepth.includes(rule));
+  if (forEngineer(held.holds)) return 'engineer';
+  const gone = held.holds.some(({ rule }) => fullDepth.includes(rule));
+  return !gone && forEngineer(held.possibleHolds) ? 'engineer' : 'replace';
 }

@@ -22,6 +22,8 @@ export interface PlannedZone {
   readonly advice: Advice;
   /** The method is what it will be once these are cleared. */
   readonly holds: readonly Hold[];
+  /** What may have to be cleared as well, by answers still open. */
+  readonly possibleHolds: readonly Hold[];
   readonly quantities: Quantities;
   readonly patches: PatchLayout | null;
   readonly steps: readonly StepId[];
@@ -32,6 +34,7 @@ export interface HeldZone {
   readonly id: string;
   readonly verdict: 'stop' | 'find-out-first';
   readonly holds: readonly Hold[];
+  readonly possibleHolds: readonly Hold[];
   /** Open answers that still decide. */
   readonly open: readonly QuestionId[];
 }
@@ -57,7 +60,9 @@ export interface Plan {
 /** What the plan needs of a zone's advice; worked out once for the same answers. */
 interface ZonePlan {
   readonly advice: Advice | null;
-  readonly held: Omit<HeldZone, 'id'> | null;
+  readonly holds: readonly Hold[];
+  readonly possibleHolds: readonly Hold[];
+  readonly held: Pick<HeldZone, 'verdict' | 'open'> | null;
 }
 
 /** Answers are never changed in place, so the same objects always mean the same advice. */
@@ -83,16 +88,24 @@ function zonePlanOf(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
 function makeZonePlan(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
   const unanswered = missingQuestions(site, answers);
   if (unanswered.length >= tooFewAnswers)
-    return { advice: null, held: { verdict: 'find-out-first', holds: [], open: unanswered } };
-  const { outcomes, holds, assumptions, verdict } = adviseZone(site, answers, { margins: false });
+    return {
+      advice: null,
+      holds: [],
+      possibleHolds: [],
+      held: { verdict: 'find-out-first', open: unanswered },
+    };
+  const { outcomes, holds, possibleHolds, assumptions, verdict } = adviseZone(site, answers, {
+    margins: false,
+  });
   const [only] = outcomes;
   if (only && outcomes.length === 1 && only.verdict !== 'stop' && only.method)
-    return { advice: only.example, held: null };
+    return { advice: only.example, holds, possibleHolds, held: null };
   return {
     advice: null,
+    holds,
+    possibleHolds,
     held: {
       verdict: verdict === 'stop' ? 'stop' : 'find-out-first',
-      holds,
       open: assumptions.filter(({ matters }) => matters).map(({ question }) => question),
     },
   };
@@ -108,9 +121,9 @@ export function planJob(job: Job, own: OwnFigures | undefined = job.own): Plan {
   const works: ZoneWork[] = [];
   const substitutes: Substitute[] = [];
   for (const zone of job.zones) {
-    const { advice, held: why } = zonePlanOf(job.site, zone.answers);
+    const { advice, held: why, holds, possibleHolds } = zonePlanOf(job.site, zone.answers);
     if (why || !advice?.underneath) {
-      if (why) held.push({ id: zone.id, ...why });
+      if (why) held.push({ id: zone.id, holds, possibleHolds, ...why });
       continue;
     }
     const work = workOf(zone, job.site, advice, advice.underneath);
@@ -119,7 +132,8 @@ export function planJob(job: Job, own: OwnFigures | undefined = job.own): Plan {
       id: zone.id,
       method: advice.underneath,
       advice,
-      holds: advice.holds,
+      holds,
+      possibleHolds,
       quantities: quantitiesOf(work, own),
       patches: zone.patches?.length ? layPatches(zone.patches, work.frost, own) : null,
       steps: work.steps,

@@ -19,6 +19,7 @@ export const readings: Readonly<Record<Reader, Reading>> = {
       'find-out',
       'begin',
       'outcomes',
+      'possible',
       'steps',
       'cautions',
       'target',
@@ -42,6 +43,7 @@ export const readings: Readonly<Record<Reader, Reading>> = {
       'find-out',
       'begin',
       'outcomes',
+      'possible',
       'ask',
       'quote',
       'sheet',
@@ -64,6 +66,7 @@ export const readings: Readonly<Record<Reader, Reading>> = {
       'reasons',
       'others',
       'outcomes',
+      'possible',
       'margins',
       'find-out',
       'left-open',
@@ -84,6 +87,7 @@ export const readings: Readonly<Record<Reader, Reading>> = {
 /** Parts that have something to say only sometimes. */
 const said: Readonly<Partial<Record<PartId, (advice: ZoneAdvice) => boolean>>> = {
   'find-out': ({ findOut }) => findOut.length > 0,
+  possible: ({ possibleHolds }) => possibleHolds.length > 0,
   begin: ({ beginning }) => beginning !== null,
   outcomes: ({ outcomes }) => outcomes.length > 1,
   // What holds the work is told with its reasons above.
@@ -99,6 +103,9 @@ const said: Readonly<Partial<Record<PartId, (advice: ZoneAdvice) => boolean>>> =
  */
 export function partsFor(reader: Reader, advice: ZoneAdvice): readonly PartId[] {
   const parts = readings[reader].order.filter((id) => said[id]?.(advice) ?? true);
+  // Stopped whichever it turns out to be: what it may be is then the reason.
+  if (advice.verdict === 'stop' && !advice.holds.length)
+    return ['possible', ...parts.filter((id) => id !== 'possible')];
   if (advice.verdict !== 'prepare' || !parts.includes('find-out')) return parts;
   return [
     ...parts.filter((id) => id !== 'find-out' && id !== 'answers' && id !== 'numbers'),

@@ -20,6 +20,7 @@ export interface ZoneView {
   /** m2; null while it is not known */
   readonly area: number | null;
   readonly holds: readonly Hold[];
+  readonly possibleHolds: readonly Hold[];
   /** Open answers that still decide. */
   readonly open: readonly QuestionId[];
   readonly begun: boolean;
@@ -47,15 +48,17 @@ export function zoneViews(job: Job, plan: Plan): ZoneView[] {
     const { id, answers } = zone;
     const done = planned.get(id);
     const waits = held.get(id);
-    const holds = done?.holds ?? waits?.holds ?? [];
+    const { holds, possibleHolds } = done ?? waits ?? { holds: [], possibleHolds: [] };
     return {
       id,
       place,
       label: nameOf(zone, place),
-      verdict: waits?.verdict ?? (holds.length ? 'find-out-first' : 'prepare'),
+      verdict:
+        waits?.verdict ?? (holds.length + possibleHolds.length ? 'find-out-first' : 'prepare'),
       method: done?.method ?? null,
       area: typeof answers.area === 'number' ? answers.area : null,
       holds,
+      possibleHolds,
       open: waits?.open ?? [],
       begun: Object.keys(answers).length > 0,
       next: nextFor(job.site, answers),

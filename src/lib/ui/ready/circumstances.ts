@@ -35,7 +35,7 @@ function circumstances(site: SiteAnswers, answers: ZoneAnswers, own?: OwnFigures
     area: answers.area ?? 'unknown',
     method: advice.method ?? advice.outcomes[0]?.method ?? null,
     floor: (site.element ?? choicesOf('element')).every(isFloor),
-    held: advice.verdict === 'stop' || advice.holds.length > 0,
+    held: advice.verdict === 'stop' || advice.holds.length + advice.possibleHolds.length > 0,
     ...(own && { own }),
   };
 }

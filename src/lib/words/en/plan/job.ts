@@ -47,6 +47,7 @@ export const jobPageWords = {
   openQuestions: (names: string) => `still open: ${names}`,
   call: (who: string) => `call ${who}`,
   find: (who: string) => `ask ${who}`,
+  may: (who: string) => `perhaps ${who}`,
   total: {
     title: 'The whole surface',
     label: 'Total area',

@@ -7,10 +7,9 @@ import { amount, named, namedAll, saw } from './facts';
 export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSentence>> = {
   'structure-before-removal': (reason) => {
     const element = named(reason, 'element', elementNames);
-    const carries =
-      saw(reason, 'told', 'yes') || !element
-        ? 'Something rests on this concrete, and the work would take some of the concrete away.'
-        : `The work would take concrete out of ${element}, and that concrete carries load.`;
+    const carries = saw(reason, 'told', 'yes')
+      ? 'Something rests on this concrete, and the work would take some of the concrete away.'
+      : `The work would take concrete out of ${element || 'this part'}, and that concrete carries load.`;
     return `${carries} Call a licensed structural engineer. Work starts only when they have said what may go, and what must be propped first.`;
   },
   'tendons-before-depth': (_, say) =>

@@ -23,6 +23,12 @@ export const advicePageWords = {
   underneath: (name: string) => `Once that is cleared, the method is ${name}.`,
   beyond: 'No way of preparing the surface helps here.',
   holds: { stop: 'Why it stops', 'find-out-first': 'What has to be known first' },
+  possible: {
+    someStop: 'It stops because of one of these, whichever it turns out to be',
+    line: 'Some answers are still open. Each of these counts only if it turns out to be so.',
+    stop: 'Then stop, and call',
+    'find-out-first': 'Then ask first',
+  },
   call: 'Call',
   ask: 'Who finds out',
   findOut: 'Find out first',

@@ -27,6 +27,7 @@ export const partTitles = {
   holds: 'What stands before the work',
   'find-out': 'Find out first',
   begin: 'The safest way to begin',
+  possible: 'What may have to come first',
   outcomes: 'How it can come out',
   steps: 'What to do, in order',
   reasons: 'Why this way',
