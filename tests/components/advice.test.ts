@@ -59,8 +59,8 @@ const cases: Readonly<Record<string, Job>> = {
     {},
   ),
   'stopped one way or another': job(
-    { element: ['suspended-slab'], thickness: 100 },
-    { looseness: ['hollow'], depth: ['20-to-50', 'through'] },
+    { thickness: 100 },
+    { looseness: ['hollow'], depth: ['over-50', 'through'] },
   ),
 };
 
