@@ -8,6 +8,8 @@ export default defineConfig({
   plugins: [numbersOnly(), explainers(), sveltekit()],
   server: { fs: { allow: ['content', 'shared'] } },
   test: {
+    // All cores: nothing else runs beside the tests.
+    maxWorkers: '100%',
     projects: [
       {
         extends: true,

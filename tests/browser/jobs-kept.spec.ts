@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import { test, type Page } from '@playwright/test';
+import { noFaultsInBoth } from './page-checks';
 import {
   expect,
   file,
@@ -156,9 +156,5 @@ test('fits 320 px, has targets for gloves, and passes axe in both colours', asyn
       .map((each) => each.outerHTML.slice(0, 80)),
   );
   expect(small).toEqual([]);
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
-    const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
-    expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
-  }
+  await noFaultsInBoth(page, 'jobs');
 });

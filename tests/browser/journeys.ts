@@ -69,3 +69,14 @@ export const journeys: Readonly<
     says: [/19 mm/, /free the bar/i],
   },
 };
+
+/** The questions a journey is the first to meet: each is looked at once in each look. */
+export const firstMet = (name: string): Set<string> => {
+  const all = Object.entries(journeys);
+  const before = all.slice(
+    0,
+    all.findIndex(([other]) => other === name),
+  );
+  const met = new Set(before.flatMap(([, { answers }]) => Object.keys(answers)));
+  return new Set(Object.keys(journeys[name]?.answers ?? {}).filter((id) => !met.has(id)));
+};

@@ -17,6 +17,26 @@ const notKept = [
   '__data.json',
   'icon-512.png',
 ];
+/** A page of each kind. */
+const kinds = [
+  '/',
+  '/assess/depth/',
+  '/assess/looseness/',
+  '/advice/',
+  '/job/',
+  '/job/plan/',
+  '/crew/',
+  '/ready/',
+  '/owner/',
+  '/weather/',
+  '/jobs/',
+  '/learn/',
+  '/learn/sounding/',
+  '/learn/glossary/',
+  '/learn/chart/',
+  '/learn/interview-map/',
+  '/learn/practice/',
+];
 test.use({ serviceWorkers: 'allow' });
 
 let folder: string;
@@ -102,7 +122,20 @@ test('after one visit every page opens without a network', async ({ page, contex
   });
   expect(all.filter((path) => !keptPaths.includes(path))).toEqual([]);
   expect(paths.length).toBeGreaterThan(20);
-  for (const path of paths) {
+  // Each is handed out whole by the worker; one of each kind is opened as well.
+  const handed = await page.evaluate(
+    (all) =>
+      Promise.all(
+        all.map(async (path) => {
+          const answer = await fetch(path);
+          return { path, status: answer.status, heading: /<h1/.test(await answer.text()) };
+        }),
+      ),
+    paths,
+  );
+  expect(handed).toEqual(paths.map((path) => ({ path, status: 200, heading: true })));
+  for (const path of kinds) {
+    expect(paths).toContain(path);
     const answer = await page.goto(site + path);
     expect(answer?.status(), path).toBe(200);
     await expect(page.getByRole('heading', { level: 1 }), path).toBeVisible();
@@ -117,7 +150,7 @@ test('after one visit every page opens without a network', async ({ page, contex
   const lost = await page.goto(`${site}/no/such/page/`);
   expect(lost?.status()).toBe(404);
   expect(complaints).toEqual([]);
-  console.log(`${paths.length} pages opened with the network off`);
+  console.log(`${paths.length} pages had with the network off, ${kinds.length} of them opened`);
 });
 
 test('a new version is offered between answers, taken when the reader says so, and old ones go', async ({

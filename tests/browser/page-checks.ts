@@ -2,11 +2,28 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import type { Journey } from './journeys';
 
-/** No fault that axe can find, contrast included. Legacy mode: no page here has frames, and it opens no page of its own. */
-export async function noFaults(page: Page, where: string) {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
+/** Legacy mode: no page here has frames, and it opens no page of its own. */
+const axe = (page: Page) => new AxeBuilder({ page }).setLegacyMode();
+
+async function noneOf(builder: AxeBuilder, where: string) {
+  const { violations } = await builder.analyze();
   const faults = violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
   expect(faults, where).toEqual([]);
+}
+
+/** No fault that axe can find, contrast included. */
+export const noFaults = (page: Page, where: string) => noneOf(axe(page), where);
+
+/** The same page in other colours: what else axe looks for does not hang on them. */
+export const noContrastFaults = (page: Page, where: string) =>
+  noneOf(axe(page).withRules('color-contrast'), where);
+
+/** No fault in light, and none of contrast in dark. */
+export async function noFaultsInBoth(page: Page, where: string) {
+  await page.emulateMedia({ colorScheme: 'light' });
+  await noFaults(page, where);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await noContrastFaults(page, `${where}, dark`);
 }
 
 /** Nothing sticks out to the side. */

@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs';
 import { defineConfig } from '@playwright/test';
+import { usual } from '../helpers/chromium';
 
 /** The Chromium to drive: named in CHROMIUM_PATH, the system's, or Playwright's own. */
-const system = '/usr/bin/chromium';
-const executablePath = process.env.CHROMIUM_PATH ?? (existsSync(system) ? system : undefined);
+const executablePath = process.env.CHROMIUM_PATH ?? usual.find((path) => existsSync(path));
 const port = Number(process.env.PORT ?? 4183);
 
 const timed = /(speed|weather-century)\.spec\.ts$/;

@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect as plain, test, type Page } from '@playwright/test';
+import { noFaultsInBoth } from './page-checks';
 
 // A busy machine may take its time; what is waited for is the same.
 const expect = plain.configure({ timeout: 20_000 });
@@ -214,11 +214,7 @@ test.describe('ready to cover', () => {
         .map((each) => each.outerHTML.slice(0, 80)),
     );
     expect(small).toEqual([]);
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
-      expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
-    }
+    await noFaultsInBoth(page, 'ready');
   });
 
   test('the record prints on one sheet, A4 and Letter, with lines to sign', async ({ page }) => {

@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { chromium } from '@playwright/test';
 
 /** The lighter build without a window first: on two cores it saves a tenth. */
-const usual = [
+export const usual: readonly string[] = [
   '/usr/bin/chromium-headless-shell',
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',

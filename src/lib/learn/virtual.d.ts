@@ -11,3 +11,6 @@ declare module 'virtual:explainers' {
   /** Slug to title. */
   export const titles: Readonly<Record<string, string>>;
 }
+declare module 'virtual:terms' {
+  export const terms: readonly import('$lib/learn/markdown/terms').Term[];
+}

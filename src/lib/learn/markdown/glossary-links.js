@@ -1,63 +1,33 @@
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
+import { termFinder } from './terms.js';
 
 /** @typedef {{ type: string, tagName?: string, value?: string, properties?: Record<string, unknown>, children?: Node[] }} Node */
-/** @typedef {{ id: string, pattern: RegExp, see?: string }} Entry */
 
 const apart = new Set(['a', 'h1', 'h2', 'h3', 'h4', 'code', 'pre']);
 
-/** @param {string} text */
-const escape = (text) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-
-/** The terms with the pattern that finds each, longest spelling first so that it wins. */
+/** The terms with all their spellings, and the page that explains each. */
 function readTerms() {
   /** @type {Record<string, {term: string, forms?: string[], see?: string}>} */
   const glossary = JSON.parse(readFileSync('content/glossary.json', 'utf8'));
-  return Object.entries(glossary)
-    .flatMap(([id, { term, forms = [], see }]) =>
-      [term, ...forms].map((spelling) => ({ id, spelling, see })),
-    )
-    .sort((a, b) => b.spelling.length - a.spelling.length)
-    .map(({ id, spelling, see }) => ({
-      id,
-      see,
-      pattern: new RegExp(
-        `(?<![\\w-])${escape(spelling)}(?![\\w-])`,
-        spelling === spelling.toUpperCase() ? '' : 'i',
-      ),
-    }));
+  return Object.entries(glossary).map(([id, { term, forms = [], see }]) => ({
+    id,
+    see,
+    spellings: [term, ...forms],
+  }));
 }
 
 /**
- * Cuts a text into pieces at the first term that has not been linked on this page.
- * @param {string} text
- * @param {Entry[]} terms
- * @param {Set<string>} done
- * @returns {Node[]}
+ * A piece of text as a node of the tree: a link where it is a term.
+ * @param {{ readonly text: string, readonly id?: string }} piece
+ * @returns {Node}
  */
-function linkTerms(text, terms, done) {
-  /** @type {{ index: number, found: string, id: string } | null} */
-  let first = null;
-  for (const { id, pattern } of terms) {
-    if (done.has(id)) continue;
-    const match = pattern.exec(text);
-    if (match && (!first || match.index < first.index))
-      first = { index: match.index, found: match[0], id };
-  }
-  if (!first) return [{ type: 'text', value: text }];
-  done.add(first.id);
-  const end = first.index + first.found.length;
-  return [
-    { type: 'text', value: text.slice(0, first.index) },
-    {
-      type: 'element',
-      tagName: 'a',
-      properties: { href: `../glossary/#${first.id}`, className: ['term'] },
-      children: [{ type: 'text', value: first.found }],
-    },
-    ...linkTerms(text.slice(end), terms, done),
-  ];
-}
+const nodeOf = ({ text, id }) => {
+  const value = { type: 'text', value: text };
+  if (!id) return value;
+  const properties = { href: `../glossary/#${id}`, className: ['term'] };
+  return { type: 'element', tagName: 'a', properties, children: [value] };
+};
 
 /**
  * Links the first use of each glossary term on a page; a page does not link the terms it explains itself.
@@ -72,10 +42,13 @@ export function glossaryLinks() {
     const slug = basename(file.filename ?? '', '.md');
     const terms = readTerms();
     const done = new Set(terms.filter(({ see }) => see === slug).map(({ id }) => id));
+    const cut = termFinder(terms);
+    /** @param {string} id */
+    const first = (id) => !done.has(id) && Boolean(done.add(id));
     /** @param {Node} node */
     const walk = (node) => {
       node.children = node.children?.flatMap((child) => {
-        if (child.type === 'text') return linkTerms(child.value ?? '', terms, done);
+        if (child.type === 'text') return cut(child.value ?? '', first).map(nodeOf);
         if (!apart.has(child.tagName ?? '')) walk(child);
         return [child];
       });

@@ -5,6 +5,7 @@ import { parse } from 'yaml';
 const folder = resolve('content/explainers');
 const glossary = resolve('content/glossary.json');
 const name = 'virtual:explainers';
+const termsName = 'virtual:terms';
 const isExplainer = /\/content\/explainers\/[^/?]+\.md$/;
 
 /** Slug to title, and `kind:id` to slug, read from the heads of all explainers. */
@@ -31,8 +32,16 @@ function readOwnerTerms() {
     .map(([id, { term, forms = [], says }]) => ({ id, term, forms, says }));
 }
 
+/** Every term with its spellings, for links to the glossary. */
+function readTerms() {
+  return Object.entries(JSON.parse(readFileSync(glossary, 'utf8'))).map(
+    ([id, { term, forms = [] }]) => ({ id, spellings: [term, ...forms] }),
+  );
+}
+
 /**
- * Serves `virtual:explainers`, the links of the explainers without their text, and keeps the text
+ * Serves `virtual:explainers`, the links of the explainers without their text, `virtual:terms`, the
+ * spellings of the glossary's terms, and keeps the text
  * out of what browsers load: explainers are pages without JavaScript.
  * @returns {import('vite').Plugin}
  */
@@ -41,9 +50,10 @@ export function explainers() {
     name: 'explainers',
     enforce: 'pre',
     resolveId(id) {
-      return id === name ? `\0${name}` : undefined;
+      return id === name || id === termsName ? `\0${id}` : undefined;
     },
     load(id, options) {
+      if (id === `\0${termsName}`) return `export const terms = ${JSON.stringify(readTerms())};`;
       if (id === `\0${name}`) {
         const { titles, covered } = readLinks();
         return `export const titles = ${JSON.stringify(titles)};\nexport const covered = ${JSON.stringify(covered)};\nexport const ownerTerms = ${JSON.stringify(readOwnerTerms())};`;

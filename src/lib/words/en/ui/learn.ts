@@ -3,6 +3,7 @@ export const learnNav = {
   label: 'Learn',
   all: 'All explainers',
   pages: {
+    'practice/': 'Practice',
     'chart/': 'Field chart',
     'interview-map/': 'How it asks',
     'glossary/': 'Glossary',
