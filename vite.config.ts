@@ -16,6 +16,8 @@ export default defineConfig({
         test: {
           name: 'engine',
           environment: 'node',
+          // One set of modules for all files: the engine keeps no state between them.
+          isolate: false,
           include: ['tests/{unit,published,every-route,hostile}/**/*.test.ts'],
           // Long, so that a busy machine turns nothing red; the rates are printed and judged by eye.
           testTimeout: 600_000,

@@ -8,21 +8,17 @@ test('between them the journeys meet every question', () => {
   expect(met.toSorted()).toEqual(questionIds.toSorted());
 });
 
-for (const [name, { answers, verdict }] of Object.entries(journeys))
-  test(`${name}: nothing too pale in the dark, at 1280 px`, async ({ page }) => {
-    test.setTimeout(300_000);
-    await page.emulateMedia({ colorScheme: 'dark' });
-    await page.setViewportSize({ width: 1280, height: 800 });
-    await page.goto('/assess/element/');
-    const news = firstMet(name);
-    await answerAll(page, answers, async (question) => {
-      await noSideways(page, question);
-      if (news.has(question)) await noContrastFaults(page, question);
-    });
-    await expect(page.locator('h1')).toHaveText(verdict);
-    await noContrastFaults(page, 'advice');
-    await noSideways(page, 'advice');
-  });
+test('no question is too pale in the dark, nor wider than 1280 px', async ({ page }) => {
+  test.setTimeout(180_000);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.setViewportSize({ width: 1280, height: 800 });
+  for (const question of questionIds) {
+    await page.goto(`/assess/${question}/`);
+    await expect(page.getByRole('button', { name: 'Continue' })).toBeEnabled();
+    await noContrastFaults(page, question);
+    await noSideways(page, question);
+  }
+});
 
 test('a stop is told in words and shape, and has no fault', async ({ page }) => {
   await page.goto('/assess/element/');

@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { firstMet, journeys } from './journeys';
-import { listen, noFaults, noSideways } from './page-checks';
+import { listen, noFaults, noFaultsInBoth, noSideways } from './page-checks';
 
 /** Moves focus with Tab only until it is on the element. */
 async function tabTo(page: Page, selector: string) {
@@ -57,7 +57,9 @@ for (const [name, { answers, verdict, says }] of Object.entries(journeys))
     for (const sentence of says) await expect(page.locator('main')).toContainText(sentence);
     await expect(page.locator('main')).toContainText('a licensed professional come first');
     await noSideways(page, 'advice');
-    await noFaults(page, 'advice');
+    await noFaultsInBoth(page, 'advice');
+    await page.setViewportSize({ width: 1280, height: 720 });
+    await noSideways(page, 'advice at 1280 px');
     await page.reload();
     await expect(page.locator('h1')).toHaveText(verdict);
     expect(elsewhere).toEqual([]);

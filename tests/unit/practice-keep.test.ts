@@ -140,7 +140,7 @@ describe('progress on the device', () => {
   const two = result('larch-row-oil', start + 1, 'good');
 
   it('keeps results, also from two tabs at once, and forgets them with a way back', async () => {
-    const [here, there] = [await open('tabs'), await open('tabs')];
+    const [here, there] = [await open('progress-tabs'), await open('progress-tabs')];
     expect(here.kind).toBe('device');
     expect(await here.read()).toEqual({ ok: true, value: [] });
     await Promise.all([here.add(one), there.add(two)]);
@@ -155,8 +155,8 @@ describe('progress on the device', () => {
   });
 
   it('leaves a damaged record alone until it is cleared, and hands it out as it is', async () => {
-    const store = await open('damaged');
-    const database = await openDB('damaged', 1);
+    const store = await open('progress-damaged');
+    const database = await openDB('progress-damaged', 1);
     await database.put('progress', { results: 'soup' }, 'mine');
     database.close();
     expect((await store.read()).ok).toBe(false);
@@ -167,7 +167,7 @@ describe('progress on the device', () => {
   });
 
   it('says that a write failed, and why', async () => {
-    const store = await open('full');
+    const store = await open('progress-full');
     const full = new DOMException('full', 'QuotaExceededError');
     vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
       throw full;
