@@ -1,27 +1,7 @@
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { firstMet, journeys } from './journeys';
+import { pickRadio, tabTo } from './keyboard';
 import { listen, noFaults, noFaultsInBoth, noSideways } from './page-checks';
-
-/** Moves focus with Tab only until it is on the element. */
-async function tabTo(page: Page, selector: string) {
-  for (let presses = 0; presses < 60; presses += 1) {
-    if (await page.evaluate((it) => document.activeElement?.matches(it), selector)) return;
-    await page.keyboard.press('Tab');
-  }
-  throw new Error(`Tab never reached ${selector}`);
-}
-
-/** Chooses in a group of radios as a keyboard does: Tab into the group, arrows within. */
-async function pickRadio(page: Page, group: string, value: string) {
-  await tabTo(page, `input[name="${group}"]`);
-  const focused = () =>
-    page.evaluate(() => (document.activeElement as HTMLInputElement | null)?.value);
-  if ((await focused()) === value) await page.keyboard.press('Space');
-  for (let presses = 0; (await focused()) !== value; presses += 1) {
-    expect(presses, `arrows never reached ${value}`).toBeLessThan(12);
-    await page.keyboard.press('ArrowDown');
-  }
-}
 
 for (const [name, { answers, verdict, says }] of Object.entries(journeys))
   test(`${name}, by keyboard alone, at 320 px, with no fault that axe finds`, async ({

