@@ -6,6 +6,11 @@ import { explainers } from './src/lib/learn/markdown/plugin.js';
 
 export default defineConfig({
   plugins: [numbersOnly(), explainers(), sveltekit()],
+  build: {
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: 'everywhere', minShareCount: 20 }] } },
+    },
+  },
   server: { fs: { allow: ['content', 'shared'] } },
   test: {
     // All cores: nothing else runs beside the tests.

@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { firstMet, journeys } from './journeys';
-import { pickRadio, tabTo } from './keyboard';
+import { pick, press, reach } from './keyboard';
 import { listen, noFaults, noFaultsInBoth, noSideways } from './page-checks';
 
 for (const [name, { answers, verdict, says }] of Object.entries(journeys))
@@ -13,24 +13,22 @@ for (const [name, { answers, verdict, says }] of Object.entries(journeys))
     await page.setViewportSize({ width: 320, height: 720 });
     await page.goto('/');
     await noSideways(page, 'home');
-    await tabTo(page, 'main .do');
-    await page.keyboard.press('Enter');
+    await press(page, page.locator('main .do'));
     const news = firstMet(name);
     for (const [question, answer] of Object.entries(answers)) {
       await page.waitForURL(new RegExp(`/assess/${question}/`));
       await expect(page.locator('h1')).toBeFocused();
       await expect(page.getByRole('heading', { name: 'Methods still standing' })).toBeVisible();
+      const choice = page.locator(`input[name="${question}"][value="${answer}"]`);
       if (answer.startsWith('#')) {
-        await tabTo(page, `#${question}-number`);
+        await reach(page, page.locator(`#${question}-number`));
         await page.keyboard.type(answer.slice(1));
       } else if (question === 'warnings' || question === 'contamination') {
-        await tabTo(page, `input[name="${question}"][value="${answer}"]`);
-        await page.keyboard.press('Space');
-      } else await pickRadio(page, question, answer);
+        await press(page, choice, 'Space');
+      } else await pick(page, page.locator('main fieldset, main form').first(), choice);
       await noSideways(page, question);
       if (news.has(question)) await noFaults(page, question);
-      await tabTo(page, 'main button.do');
-      await page.keyboard.press('Enter');
+      await press(page, page.locator('main button.do'));
     }
     await page.waitForURL(/\/advice\//);
     await expect(page.locator('h1')).toHaveText(verdict);

@@ -1,25 +1,28 @@
-import { expect, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 
-/** What has the focus answers to the selector. */
-const focused = (page: Page, selector: string) =>
-  page.evaluate((it) => document.activeElement?.matches(it) ?? false, selector);
-
-/** Moves focus with Tab only until it is on the element. */
-export async function tabTo(page: Page, selector: string, most = 60) {
-  for (let presses = 0; presses < most; presses += 1) {
-    if (await focused(page, selector)) return;
+/** Presses Tab until the element has the focus; nothing else moves it. */
+export async function reach(page: Page, target: Locator): Promise<Locator> {
+  const there = target.first();
+  await expect(there).toBeVisible();
+  const found = await there.elementHandle();
+  for (let presses = 0; presses < 300; presses += 1) {
+    if (await found?.evaluate((element) => element === document.activeElement)) return there;
     await page.keyboard.press('Tab');
   }
-  throw new Error(`Tab never reached ${selector}`);
+  throw new Error(`Tab never reached ${target}`);
 }
 
-/** Chooses in a group of radios as a keyboard does: Tab into the group, arrows within. */
-export async function pickRadio(page: Page, group: string, value: string) {
-  await tabTo(page, `input[name="${group}"]`);
-  const now = () => page.evaluate(() => (document.activeElement as HTMLInputElement | null)?.value);
-  if ((await now()) === value) await page.keyboard.press('Space');
-  for (let presses = 0; (await now()) !== value; presses += 1) {
-    expect(presses, `arrows never reached ${value}`).toBeLessThan(12);
-    await page.keyboard.press('ArrowDown');
-  }
+/** Reaches it and presses a key on it. */
+export async function press(page: Page, target: Locator, key = 'Enter'): Promise<void> {
+  await reach(page, target);
+  await page.keyboard.press(key);
+}
+
+/** Picks one of several as a keyboard does: Tab into the group, arrows within. */
+export async function pick(page: Page, group: Locator, wanted: Locator): Promise<void> {
+  const checked = group.locator('input:checked');
+  await reach(page, (await checked.count()) ? checked : group.locator('input[type=radio]'));
+  for (let presses = 0; presses < 12 && !(await wanted.isChecked()); presses += 1)
+    await page.keyboard.press((await checked.count()) ? 'ArrowDown' : 'Space');
+  await expect(wanted).toBeChecked();
 }

@@ -6,7 +6,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import CheckDrawing from '$lib/drawing/CheckDrawing.svelte';
 import { loadPictures } from '$lib/drawing/choice/load';
 import { drawingOf } from '$lib/drawing/choice';
-import ChoiceDrawing from '$lib/drawing/ChoiceDrawing.svelte';
+import Picture from '$lib/drawing/Picture.svelte';
 import CrossSection from '$lib/drawing/CrossSection.svelte';
 import HazardPlate from '$lib/drawing/HazardPlate.svelte';
 import HazardSign from '$lib/drawing/HazardSign.svelte';
@@ -41,7 +41,7 @@ describe('choices', () => {
     const all = [...choices, 'not-sure'].map((choice) => {
       const marks = drawingOf(question, choice);
       expect(pictureOf(choice)).toEqual(marks);
-      const { container } = render(ChoiceDrawing, { marks });
+      const { container } = render(Picture, { marks });
       // Decoration: the label beside it says it.
       expect(container.querySelector('svg')).toHaveAttribute('aria-hidden', 'true');
       expect(container.querySelector('text')).toBeNull();

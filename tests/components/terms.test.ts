@@ -8,7 +8,7 @@ vi.setConfig({ testTimeout: 60_000 });
 afterEach(cleanup);
 
 const links = () =>
-  [...document.querySelectorAll<HTMLAnchorElement>('a.term')].map((link) => [
+  [...document.querySelectorAll<HTMLAnchorElement>('a[href*="glossary/#"]')].map((link) => [
     link.textContent,
     new URL(link.href).hash,
   ]);

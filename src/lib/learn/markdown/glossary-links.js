@@ -25,7 +25,7 @@ function readTerms() {
 const nodeOf = ({ text, id }) => {
   const value = { type: 'text', value: text };
   if (!id) return value;
-  const properties = { href: `../glossary/#${id}`, className: ['term'] };
+  const properties = { href: `../glossary/#${id}` };
   return { type: 'element', tagName: 'a', properties, children: [value] };
 };
 
