@@ -7,7 +7,7 @@ import { openQuestions, settlesOf } from '$lib/advice/find-next';
 import { adviseSettled } from '$lib/advice/settle';
 import { standingOf } from '$lib/advice/standing';
 import { survey } from '$lib/advice/survey';
-import type { Hold } from '$lib/advice/types';
+import { targetParts, type Hold, type Reason } from '$lib/advice/types';
 import type { Answers } from '$lib/answers/answers';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { completions, countCompletions, sets } from '../helpers/enumerate';
@@ -92,6 +92,39 @@ describe('advice for open answers', () => {
         expect(rules([...quick.holds, ...quick.possibleHolds])).toEqual([...plain.holds].sort());
       }),
       { numRuns: 300 },
+    );
+  });
+
+  it('says of open answers only what every completion says', () => {
+    fc.assert(
+      fc.property(answersArb, (answers) => {
+        const quick = adviseZone(answers, answers, { margins: false });
+        const all = [...completions(answers)].map(({ site, zone }) => adviseSettled(site, zone));
+        const key = ({ rule, facts }: Reason) => JSON.stringify([rule, facts]);
+        for (const { id, why } of quick.steps)
+          for (const reason of why)
+            for (const { verdict, steps } of all) {
+              if (verdict === 'stop') continue;
+              const there = steps.find((step) => step.id === id)?.why.map(key);
+              expect(there, id).toContain(key(reason));
+            }
+        if (quick.verdict === 'prepare')
+          for (const reason of quick.reasons)
+            if (!reason.likeliest)
+              for (const { reasons } of all) expect(reasons.map(key)).toContain(key(reason));
+        for (const part of targetParts)
+          if (!quick.openTargets.includes(part))
+            for (const { target, underneath } of all)
+              if (underneath || part !== 'leaves')
+                expect(target[part], part).toEqual(quick.target[part]);
+        for (const said of quick.rejections)
+          if (!said.likeliest && said.rule !== 'held')
+            for (const { rejections } of all) {
+              const other = rejections.find(({ method }) => method === said.method);
+              if (other && other.rule !== 'held') expect(key(other)).toBe(key(said));
+            }
+      }),
+      { numRuns: 150 },
     );
   });
 

@@ -2,10 +2,18 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { methodIds, methods, type MethodId } from '$shared/methods';
 import { beginningOf } from './begin';
 import { assumptionsOf, rankFindOut } from './find-next';
+import {
+  casesAround,
+  reasonsInCommon,
+  type Case,
+  openTargets,
+  rejectionsInCommon,
+  stepInCommon,
+} from './in-common';
 import { marginsOf } from './margins';
 import { adviseSettled } from './settle';
 import { survey, type Survey } from './survey';
-import type { Advice, Rejection, Verdict } from './types';
+import type { Advice, Reason, Verdict } from './types';
 import type { Outcome, ZoneAdvice } from './zone-advice';
 
 /** Gentlest first, as the ladders go. */
@@ -32,6 +40,11 @@ export function adviseZone(
   const likeliest = (outcomes[0] as Outcome).example;
   const verdict = overall(outcomes);
   const settled = outcomes.length === 1;
+  // What the likeliest cases say holds only as far as the cases beside them say it too.
+  const going = surveyed.tallies.toSorted(
+    (one, other) => +(one.verdict === 'stop') - +(other.verdict === 'stop'),
+  );
+  const around = casesAround(going, { ...site, ...zone });
   const methodsLeft =
     verdict === 'stop'
       ? []
@@ -42,18 +55,17 @@ export function adviseZone(
     verdict,
     method: verdict === 'prepare' ? (likeliest.method as MethodId) : null,
     methods: methodsLeft,
-    steps: stepsInCommon(outcomes, surveyed),
-    reasons:
-      settled || verdict === 'stop'
-        ? likeliest.reasons
-        : [{ rule: 'answers-differ', facts: { methods: methodsLeft } }, ...surveyed.holds],
+    steps: stepsInCommon(outcomes, surveyed).map((step) => stepInCommon(step, around)),
+    reasons: reasonsFor({ verdict, settled, likeliest, methods: methodsLeft, surveyed, around }),
     holds: surveyed.holds,
     possibleHolds: surveyed.possibleHolds,
-    rejections: rejectionsAmong(
-      outcomes,
+    rejections: rejectionsInCommon(
       verdict === 'prepare' ? [likeliest.method as MethodId] : methodsLeft,
+      outcomes.map(({ example }) => example),
+      [...around, ...surveyed.groups].map(({ demands }) => demands),
     ),
     target: likeliest.target,
+    openTargets: openTargets(likeliest.target, around),
     cautions: surveyed.cautions,
     findOut: rankFindOut(surveyed, site, zone, outcomes),
     beginning: settled || verdict === 'stop' ? null : beginningOf(surveyed, methodsLeft),
@@ -76,14 +88,23 @@ function stepsInCommon(outcomes: readonly Outcome[], { commonSteps }: Survey): A
   return going ? going.example.steps.filter(({ id }) => commonSteps.includes(id)) : [];
 }
 
-/** For every method that no completion advises, the reason from the likeliest that gives one. */
-function rejectionsAmong(outcomes: readonly Outcome[], left: readonly MethodId[]): Rejection[] {
-  return methodIds
-    .filter((method) => !left.includes(method))
-    .flatMap((method) => {
-      const found = outcomes.flatMap(({ example }) =>
-        example.rejections.filter((each) => each.method === method),
-      );
-      return found.slice(0, 1);
-    });
+/** Why it comes to that: the choice of the method, or what stands before the work. */
+function reasonsFor({
+  verdict,
+  settled,
+  likeliest,
+  methods,
+  surveyed: { holds },
+  around,
+}: {
+  verdict: Verdict;
+  settled: boolean;
+  likeliest: Advice;
+  methods: readonly MethodId[];
+  surveyed: Survey;
+  around: readonly Case[];
+}): readonly Reason[] {
+  if (verdict === 'prepare') return reasonsInCommon(likeliest.reasons, around);
+  if (settled || verdict === 'stop') return holds;
+  return [{ rule: 'answers-differ', facts: { methods } }, ...holds];
 }

@@ -119,7 +119,7 @@ const traitOfContamination = (set: readonly Contaminant[]): string =>
     set.includes('growth'),
   ].join();
 
-function steelStates(zone: ZoneAnswers): SteelState[] {
+export function steelStates(zone: ZoneAnswers): SteelState[] {
   return possible('steel', zone.steel).flatMap((steel): SteelState[] =>
     steel === 'corroded' && zone.barLoss
       ? zone.barLoss.map((barLoss) => ({ steel, barLoss }))

@@ -55,6 +55,8 @@ export interface Reason {
   readonly rule: RuleId;
   readonly facts?: Facts;
   readonly figures?: readonly FigureId[];
+  /** It holds in the likeliest case only; answers that are open may bring another. */
+  readonly likeliest?: true;
 }
 
 /** Why a method is not the one advised. */
@@ -122,6 +124,10 @@ export interface Target {
   readonly behindBar?: number;
   readonly figures: readonly FigureId[];
 }
+
+/** What of a target answers still open may leave open. */
+export const targetParts = ['profile', 'leaves', 'bruisedSkin', 'moisture', 'behindBar'] as const;
+export type TargetPart = (typeof targetParts)[number];
 
 /** Advice for one settled combination of answers. Data only: the sentences are in `words/`. */
 export interface Advice {

@@ -1,6 +1,16 @@
 import type { QuestionId, ZoneQuestion, SiteQuestion } from '$lib/answers/questions';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
-import type { Advice, FindOut, Hold, Reason, Rejection, Step, Target, Verdict } from './types';
+import type {
+  Advice,
+  FindOut,
+  Hold,
+  Reason,
+  Rejection,
+  Step,
+  Target,
+  TargetPart,
+  Verdict,
+} from './types';
 
 /** One way the open answers could turn out, with how large a part of the possibilities it is. */
 export interface Outcome {
@@ -87,7 +97,10 @@ export interface ZoneAdvice {
   readonly possibleHolds: readonly Hold[];
   /** One for every method that no completion advises. */
   readonly rejections: readonly Rejection[];
+  /** As in the likeliest case. */
   readonly target: Target;
+  /** What of the target hangs on answers still open. */
+  readonly openTargets: readonly TargetPart[];
   /** Hazards of every completion. */
   readonly cautions: readonly HazardId[];
   /** Most useful first. */

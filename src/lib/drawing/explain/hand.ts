@@ -1,6 +1,6 @@
-import { roughLine } from '../lines';
-import { pathOf, polygonsPath, rectangle, type Point } from '../points';
-import { packStones } from '../stones';
+import { roughLine } from '$lib/drawing/lines';
+import { pathOf, polygonsPath, rectangle, type Point } from '$lib/drawing/points';
+import { packStones } from '$lib/drawing/stones';
 
 /** Points of a rough line from x0 to x1 about height y, `amp` up and down. */
 export const roughPoints = (

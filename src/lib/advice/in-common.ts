@@ -1,0 +1,105 @@
+import { methodIds, type MethodId } from '$shared/methods';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { choose, methodFor, rejectionsFor } from './choice';
+import { demandsOf, type Demands } from './demands';
+import { besides, type Completion } from './neighbours';
+import { workFor } from './settle';
+import type { Work } from './steps/work';
+import { targetOf } from './target';
+import {
+  targetParts,
+  type Advice,
+  type Reason,
+  type Rejection,
+  type Step,
+  type Target,
+  type TargetPart,
+} from './types';
+
+/** What a completion calls for, whatever may still hold it up. */
+export interface Case {
+  readonly demands: Demands;
+  readonly work: Work;
+  readonly target: Target;
+}
+
+function caseOf({ site, zone }: Completion): Case {
+  const demands = demandsOf(site, zone);
+  const method = methodFor(demands);
+  return {
+    demands,
+    work: workFor({ site, zone, demands, method }),
+    target: targetOf(site, zone, demands, method),
+  };
+}
+
+/**
+ * These completions, and all that differ from the first, whose reasons are told, in one answer or
+ * in two: a reason may have two grounds, and fall only when both are gone.
+ * `tests/unit/possibilities.test.ts` compares what is told with every completion.
+ */
+export function casesAround(
+  completions: readonly Completion[],
+  open: SiteAnswers & ZoneAnswers,
+): readonly Case[] {
+  const [first, ...others] = completions;
+  return first ? [first, ...besides(first, open), ...others].map(caseOf) : [];
+}
+
+const same = (one: Reason, other: Reason): boolean =>
+  one.rule === other.rule && JSON.stringify(one.facts) === JSON.stringify(other.facts);
+
+/** The step with those of its reasons that hold whichever way open answers turn out. */
+export function stepInCommon(step: Step, around: readonly Case[]): Step {
+  const why = step.why.filter((reason) =>
+    around.every(({ work }) => work[step.id]?.some((each) => same(reason, each)) ?? true),
+  );
+  return { ...step, why };
+}
+
+export const openTargets = (target: Target, around: readonly Case[]): readonly TargetPart[] =>
+  targetParts.filter((part) =>
+    around.some((other) => String(other.target[part]) !== String(target[part])),
+  );
+
+/** The reasons for a method, those that do not hold in every case told as the likeliest. */
+export const reasonsInCommon = (
+  reasons: readonly Reason[],
+  around: readonly Case[],
+): readonly Reason[] => {
+  const everywhere = around.map(({ demands }) => choose(demands).reasons);
+  return reasons.map((reason) =>
+    everywhere.every((list) => list.some((each) => same(each, reason)))
+      ? reason
+      : { ...reason, likeliest: true },
+  );
+};
+
+/**
+ * One rejection for each method that no completion advises: one that holds in every case, or the
+ * likeliest, told as such.
+ */
+export function rejectionsInCommon(
+  left: readonly MethodId[],
+  likeliestFirst: readonly Advice[],
+  demands: readonly Demands[],
+): Rejection[] {
+  let known: readonly (readonly Rejection[])[] | undefined;
+  const everywhere = () => (known ??= demands.map((each) => rejectionsFor(choose(each), each)));
+  return methodIds
+    .filter((method) => !left.includes(method))
+    .flatMap((method) => {
+      const of = (lists: readonly (readonly Rejection[])[]) =>
+        lists.flatMap((list) => list.filter((each) => each.method === method));
+      const first = of(likeliestFirst.map(({ rejections }) => rejections));
+      const own = first.filter(({ rule }) => rule !== 'held');
+      // What holds the work is told with its reasons; a method it holds needs no other.
+      const [likeliest] = own.length ? own : first;
+      if (!likeliest) return [];
+      const sure =
+        likeliest.rule === 'held' ||
+        (own.every((each) => same(each, likeliest)) &&
+          of(everywhere()).every((each) => same(each, likeliest)));
+      return [sure ? likeliest : { ...likeliest, likeliest: true as const }];
+    });
+}
