@@ -61,23 +61,32 @@ const round = (bounds: Bounds, step: number): Bounds => ({
   high: Math.round(bounds.high / step) * step,
 });
 
+/** From twice what a limit allows on, times are easier to grasp than per cent. */
+const manifold = 2;
+
+/** A day's noise against what a limit allows: in per cent, or how many times as much. */
+function against(say: Say, part: Bounds): string {
+  if (part.high < manifold) {
+    const percent = round({ ...part, low: part.low * 100, high: part.high * 100 }, 1);
+    return `${boundsWords(say, percent, '%')} of what it allows`;
+  }
+  const times = round(part, part.low < 10 ? 0.1 : 1);
+  return `${boundsWords(say, { ...times, high: Math.round(part.high) }, 'times')} what it allows`;
+}
+
 /** How much of a limit a day uses up. */
 export function noiseSentence(say: Say, { part, level, standing }: NoiseStanding): string {
-  const percent = boundsWords(
-    say,
-    round({ ...part, low: part.low * 100, high: part.high * 100 }, 1),
-    '%',
-  );
+  const used = against(say, part);
   const mean = boundsWords(say, round(level, 1), 'dB(A)');
   switch (standing) {
     case 'over':
-      return `Over the limit: ${percent} of it is used up. The mean of the day is ${mean}.`;
+      return `Over the limit: ${used}. The mean of the day is ${mean}.`;
     case 'may-be-over':
-      return `It may pass the limit: ${percent} of it is used up. The mean of the day is ${mean}.`;
+      return `It may pass the limit: ${used}. The mean of the day is ${mean}.`;
     case 'under':
-      return `Under the limit: ${percent} of it is used up. The mean of the day is ${mean}.`;
+      return `Under the limit: ${used}. The mean of the day is ${mean}.`;
     case 'unknown':
-      return `We cannot tell: ${percent} of the limit. Ask the maker for the level at the operator, or have it measured.`;
+      return `We cannot tell: ${used}. Ask the maker for the level at the operator, or have it measured.`;
   }
 }
 

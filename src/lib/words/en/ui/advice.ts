@@ -73,6 +73,9 @@ export const advicePageWords = {
   without: (name: string) => `without “${name}”`,
   changed: { prepare: 'then', 'find-out-first': 'then find out first', stop: 'then stop' },
   outcomes: 'How it can come out',
+  hardly: (least: string) => `less than ${least}`,
+  outcomesMore: (count: number) =>
+    count === 1 ? 'One less likely way' : `${count} less likely ways`,
   share: (share: string) => `${share} of the possibilities`,
   assumptions: 'Left open',
   matters: 'changes the advice',
