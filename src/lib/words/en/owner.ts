@@ -161,6 +161,8 @@ export const ownerPageWords = {
   prices: 'Your own prices',
   pricesLine:
     'Leave out what you do not know. The cost appears when every price it needs is there. It stays on this device.',
+  countedWith: 'Counted with',
+  yours: 'your own',
   pricesWrong: 'Type a price of zero or more, for example 45 or 45.50.',
   needsAnswers: 'Needs an answer first',
   needsPrices: 'Needs your prices',
