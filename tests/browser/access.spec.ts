@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { questionIds } from '../../src/lib/answers/questions';
 import { firstMet, journeys } from './journeys';
-import { answerAll, noContrastFaults, noFaults, noSideways } from './page-checks';
+import { answerAll, noContrastFaults, noFaults, noSideways, withAxe } from './page-checks';
 
 test('between them the journeys meet every question', () => {
   const met = Object.keys(journeys).flatMap((name) => [...firstMet(name)]);
@@ -10,6 +10,7 @@ test('between them the journeys meet every question', () => {
 
 test('no question is too pale in the dark, nor wider than 1280 px', async ({ page }) => {
   test.setTimeout(180_000);
+  await withAxe(page);
   await page.emulateMedia({ colorScheme: 'dark' });
   await page.setViewportSize({ width: 1280, height: 800 });
   for (const question of questionIds) {

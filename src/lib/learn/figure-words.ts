@@ -1,6 +1,5 @@
 import { formatter } from '$lib/words/format';
 import { figures, rangeOf, valueOf, type FigureId } from '$shared/figures';
-import type { Basis } from '$shared/types';
 
 const metric = formatter('metric');
 const american = formatter('us');
@@ -24,12 +23,3 @@ export function sayFigure(id: FigureId): string {
   const [first, second] = [metric.figure(id), american.figure(id)];
   return first === second ? first : `${first} (${second})`;
 }
-
-/** What a basis means, for the reader. */
-export const basisWords: Readonly<Record<Basis, string>> = {
-  published: 'published',
-  reported: 'as reported by others',
-  memory: 'from memory; check a copy before you rely on it',
-  practice: 'common practice, no published source',
-  derived: 'worked out here',
-};

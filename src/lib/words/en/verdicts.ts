@@ -1,4 +1,5 @@
 import type { VerdictWords } from '$lib/words/types';
+import { frameWords } from './ui/frame';
 
 /** Verdicts, who to call, and the short explanations that stand beside advice, in English. */
 export const verdictWords: VerdictWords = {
@@ -105,8 +106,7 @@ export const verdictWords: VerdictWords = {
       line: 'Worked out from other figures. The sum is shown with it.',
     },
   },
-  deferral:
-    'This is general guidance. The law, local codes, the maker’s instructions and a licensed professional come first.',
+  deferral: frameWords.deferral,
   ownerLimits: [
     'Do not break out concrete yourself. It throws stones, and it can hit what you cannot see.',
     'Do not shotblast or blast with grit yourself. The dust can ruin your lungs.',

@@ -1,5 +1,6 @@
 import { figuresIn } from '$lib/learn/check';
-import { basisWords, sayFigure } from '$lib/learn/figure-words';
+import { sayFigure } from '$lib/learn/figure-words';
+import { verdictWords } from '$lib/words/en/verdicts';
 import { explained } from '$lib/learn/kinds';
 import { explainerOf, explainers, listed } from '$lib/learn/library.server';
 import { wholeFigures } from '$shared/figure-notes';
@@ -20,7 +21,7 @@ export const load: PageServerLoad = ({ params }) => {
     const figure = wholeFigures[id as FigureId];
     return {
       said: sayFigure(id as FigureId),
-      basis: basisWords[figure.basis],
+      basis: verdictWords.bases[figure.basis].name,
       note: figure.note,
       sources: (figure.source ?? []).map(nameSource),
     };

@@ -18,7 +18,7 @@ export const frameWords = {
   metricLong: 'Millimetres and metres',
   usLong: 'Inches and feet',
   deferral:
-    'General guidance only. The law, local codes, the maker’s instructions and a licensed professional come first.',
+    'This is general guidance. The law, local codes, the maker’s instructions and a licensed professional come first.',
   stays: 'What you enter stays on this device until you share it.',
   /** Said only when everything in hand is on the device. */
   kept: 'Saved',

@@ -1,0 +1,57 @@
+/** The pages to learn from, beside the explainers themselves. */
+export const libraryWords = {
+  learn: 'Learn',
+  title: 'Learn: preparing damaged concrete',
+  description:
+    'Plain explanations of every method, test, danger and word of the trade, with their sources.',
+  lead: 'Most repairs that fail, fail at the surface under them. These pages explain how that surface is made sound, what each tool does, and what it can do to you. Each page starts plain. The trade detail stands below it.',
+  doors: {
+    practice: 'Practise on invented cases',
+    chart: 'Field chart: one page to print',
+    'interview-map': 'How the interview asks: a map',
+    search: 'Search the explainers',
+    glossary: 'Glossary: the words of the trade',
+    sources: 'Sources, and how far each figure can be trusted',
+  },
+  groups: 'Groups of explainers',
+  readers: {
+    works: 'people who do the work',
+    owns: 'owners',
+    explains: 'people who explain it',
+  },
+  audience: (readers: string) => `For ${readers}.`,
+  note: (number: number, basis: string) => `Note ${number}: ${basis}`,
+  figures: 'Figures on this page',
+  sources: 'Sources',
+  noSources: 'Common practice of the trade. No published source stands behind this page.',
+  related: 'Read on',
+  reviewed: (day: string) => `Last reviewed ${day}.`,
+  more: (title: string) => `Read more: ${title}`,
+  glossary: {
+    title: 'Glossary',
+    description: 'Every trade term used on this site, in plain words.',
+    lead: 'Every term of the trade that this site uses, in plain words.',
+  },
+  sourcesPage: {
+    description:
+      'Every published source of this site, and every figure with how far it can be trusted.',
+    lead: 'Every number on this site says where it comes from. This page lists each source with the figures that lean on it, and then the figures that have no source.',
+    trust: 'How far a figure can be trusted',
+    namedIn: 'Named in:',
+    none: 'Figures without a published source',
+    noneLine: 'Common practice, memory, or arithmetic. Use your own values where you have them.',
+  },
+  search: {
+    title: 'Search the explainers',
+    noScript: 'Searching needs JavaScript. These are complete without it:',
+    list: 'the list of explainers',
+    glossary: 'the glossary',
+    label: 'What are you looking for?',
+    failed: 'The search index could not be loaded. This is complete:',
+    type: 'Type a word, such as “hollow” or “dust”.',
+    loading: 'Loading the index.',
+    nothing: (words: string) => `Nothing found for “${words}”. Try one shorter word.`,
+    found: (count: number) =>
+      count === 1 ? '1 page or term found.' : `${count} pages and terms found.`,
+  },
+} as const;
