@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { openDB } from 'idb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Job } from '$lib/answers/job';
-import { newJobId, openStore, type JobStore, type StoreEvent } from '$lib/keep/store';
+import { newJobId, type JobStore, type StoreEvent } from '$lib/keep/job-store';
+import { openStore } from '$lib/keep/store';
 import { anyJob } from '../helpers/any-job';
 
 const job = (name: string): Job => ({ name, site: {}, zones: [] });

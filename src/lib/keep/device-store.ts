@@ -9,7 +9,7 @@ import {
   unreadable,
   type JobRecord,
 } from './record';
-import type { JobStore, PutResult, StoredJob, StoreEvent, Unavailable } from './store';
+import type { JobStore, PutResult, StoredJob, StoreEvent, Unavailable } from './job-store';
 
 interface Schema extends DBSchema {
   jobs: { key: string; value: JobRecord };

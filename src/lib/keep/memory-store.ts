@@ -7,7 +7,7 @@ import {
   unreadable,
   type JobRecord,
 } from './record';
-import type { JobStore, Unavailable } from './store';
+import type { JobStore, Unavailable } from './job-store';
 
 /** Jobs held in this tab only; they are gone when it is closed. The same rules as on the device. */
 export function memoryStore(why: Unavailable): JobStore {

@@ -1,4 +1,4 @@
-import type { Unavailable } from './store';
+import type { Unavailable } from './job-store';
 
 /**
  * Opens something in the browser's storage, or says why it cannot be had.

@@ -1,6 +1,6 @@
 import type { Job } from '$lib/answers/job';
 import { parseJob, writeJob, type Checked, type Problem } from './job-file';
-import type { JobSummary, StoredJob } from './store';
+import type { JobSummary, StoredJob } from './job-store';
 
 /** A job as the device has it: the job file beside what the store needs. */
 export interface JobRecord {

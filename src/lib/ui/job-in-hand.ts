@@ -1,5 +1,5 @@
 import type { Job, Zone } from '$lib/answers/job';
-import type { JobStore, StoredJob } from '$lib/keep/store';
+import type { JobStore, StoredJob } from '$lib/keep/job-store';
 import { preferences } from './preferences.svelte';
 
 /** A job about which nothing is known. */
@@ -30,13 +30,13 @@ async function lastJob(store: JobStore): Promise<StoredJob | undefined> {
 /** Opens the jobs of this device and reads the one last worked on. */
 export async function openJobs() {
   // Fetched apart: a question can be read and answered before the store's parser has arrived.
-  const { memoryStore, newJobId, openStore } = await import('$lib/keep/store');
+  const { memoryStore, openStore } = await import('$lib/keep/store');
   const store = await openStore();
   try {
-    return { store, stored: await lastJob(store), newJobId };
+    return { store, stored: await lastJob(store) };
   } catch {
     // A device that does not give back what it has is not trusted with more.
     store.close();
-    return { store: memoryStore('refused'), stored: undefined, newJobId };
+    return { store: memoryStore('refused'), stored: undefined };
   }
 }

@@ -1,4 +1,4 @@
-import type { PutResult } from '$lib/keep/store';
+import type { PutResult } from '$lib/keep/job-store';
 
 /** Why the last state of the job is not saved. */
 export type Trouble = Exclude<PutResult, { ok: true }>['why'];

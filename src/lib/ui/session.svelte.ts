@@ -1,7 +1,8 @@
 import type { Job, Zone } from '$lib/answers/job';
 import { withRest } from '$lib/answers/rest';
 import type { AnswerGiven, InterviewContext, InterviewPlace } from '$lib/interview/context';
-import type { JobStore, JobSummary, StoredJob, Unavailable } from '$lib/keep/store';
+import { newJobId } from '$lib/keep/job-store';
+import type { JobStore, JobSummary, StoredJob, Unavailable } from '$lib/keep/job-store';
 import { blankJob, isStarted, openJobs, withZone, zoneOf } from './job-in-hand';
 import { within } from './patience';
 import { preferences } from './preferences.svelte';
@@ -27,7 +28,6 @@ export class Session {
   /** What another tab saved over the same job. */
   #theirs = $state.raw<StoredJob | undefined>(undefined);
   #id = $state('');
-  #newId = (): string => '';
   #revision = 0;
   #store: JobStore | undefined;
   #opening: Promise<void> | undefined;
@@ -88,8 +88,7 @@ export class Session {
   async #openStore(): Promise<void> {
     preferences.load();
     void machine();
-    const { store, stored, newJobId } = await openJobs();
-    this.#newId = newJobId;
+    const { store, stored } = await openJobs();
     this.#store = store;
     this.#why = store.why;
     store.onChange((event) => void this.#changedElsewhere(event.id, event.kind));
@@ -176,7 +175,7 @@ export class Session {
   /** Saves what this tab has as a job of its own, beside what another tab saved. */
   async keepAsCopy(name = this.#job.name): Promise<void> {
     await this.settled();
-    this.#id = this.#newId();
+    this.#id = newJobId();
     this.#revision = 0;
     this.#theirs = undefined;
     this.update((job) => ({ ...job, name }));
@@ -238,7 +237,7 @@ export class Session {
   async startNew(job: Job = blankJob()): Promise<void> {
     await this.open();
     await this.settled();
-    this.#id = this.#newId();
+    this.#id = newJobId();
     this.#revision = 0;
     this.#theirs = undefined;
     this.#job = job;

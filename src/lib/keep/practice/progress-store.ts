@@ -2,7 +2,7 @@ import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import { merged, withResult, type Progress, type Result } from '$lib/practice/progress';
 import { openPatiently } from '$lib/keep/patience';
 import type { Checked } from '$lib/keep/problem';
-import type { Unavailable } from '$lib/keep/store';
+import type { Unavailable } from '$lib/keep/job-store';
 import { parseProgress, writeProgress } from './progress-file';
 
 /** What became of a write. Whatever it is, the results stay in the tab. */

@@ -1,6 +1,6 @@
 import type { Job } from '$lib/answers/job';
 import { parseJob, readJobBlob, writeJob } from '$lib/keep/job-file';
-import { newJobId, type JobSummary, type StoredJob } from '$lib/keep/store';
+import { newJobId, type JobSummary, type StoredJob } from '$lib/keep/job-store';
 import { session } from '$lib/ui/session.svelte';
 import { problemSentence, putWords } from '$lib/words/en/keep';
 import { jobsWords as words } from '$lib/words/en/ui/jobs';

@@ -22,7 +22,7 @@ export const jobPageWords = {
   advice: 'Advice',
   adviceOf: (zone: string) => `Advice for ${zone}`,
   change: 'Name, copy, move, delete',
-  changeOf: (zone: string) => `Name, copy, move or delete ${zone}`,
+  changeOf: (zone: string) => `Name, copy, move, delete: ${zone}`,
   zoneName: 'Name of the zone',
   copy: 'Copy',
   copyOf: (zone: string) => `Copy ${zone}`,

@@ -1,4 +1,4 @@
-import type { Unavailable } from '$lib/keep/store';
+import type { Unavailable } from '$lib/keep/job-store';
 
 /** Why work is held in this tab only. */
 export const memoryWords: Readonly<Record<Unavailable, string>> = {
