@@ -95,9 +95,9 @@ test('builds the community hall job from nothing, reorders, deletes and undoes',
   await expect(zones(page).nth(2)).toContainText('32 m²');
 
   await zones(page).nth(0).getByText('Name, copy, move, delete').click();
-  await page.getByRole('button', { name: 'Move Ramp down' }).click();
+  await page.getByRole('button', { name: 'Move down: Ramp' }).click();
   await expect(zones(page).nth(1)).toContainText('Ramp');
-  await expect(page.getByRole('button', { name: 'Move Ramp down' })).toBeFocused();
+  await expect(page.getByRole('button', { name: 'Move down: Ramp' })).toBeFocused();
 
   await page.getByRole('button', { name: 'Copy Ramp' }).click();
   await expect(zones(page)).toHaveCount(4);
