@@ -2,7 +2,7 @@ import { methodIds, type MethodId } from '$shared/methods';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { choose, methodFor, rejectionsFor } from './choice';
 import { demandsOf, type Demands } from './demands';
-import { besides, type Completion } from './neighbours';
+import { besides, spread, type Completion } from './neighbours';
 import { workFor } from './settle';
 import type { Work } from './steps/work';
 import { targetOf } from './target';
@@ -33,17 +33,23 @@ function caseOf({ site, zone }: Completion): Case {
   };
 }
 
+/** So many completions are looked at one by one; of more, so many beside the neighbours. */
+const looked = { all: 6000, some: 1000 };
+
 /**
- * These completions, and all that differ from the first, whose reasons are told, in one answer or
- * in two: a reason may have two grounds, and fall only when both are gone.
+ * Every completion, as long as they are few. Of many: these, all that differ from the first, whose
+ * reasons are told, in one answer or in two, since a reason may have two grounds and fall only when
+ * both are gone, and some spread over all the rest.
  * `tests/unit/possibilities.test.ts` compares what is told with every completion.
  */
 export function casesAround(
   completions: readonly Completion[],
   open: SiteAnswers & ZoneAnswers,
 ): readonly Case[] {
-  const [first, ...others] = completions;
-  return first ? [first, ...besides(first, open), ...others].map(caseOf) : [];
+  const [first] = completions;
+  if (!first) return [];
+  const { found, whole } = spread(first, open, looked);
+  return (whole ? found : [...completions, ...besides(first, open), ...found]).map(caseOf);
 }
 
 const same = (one: Reason, other: Reason): boolean =>

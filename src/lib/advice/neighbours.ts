@@ -69,3 +69,29 @@ export function besides(one: Completion, open: SiteAnswers & ZoneAnswers): Compl
     }),
   );
 }
+
+/**
+ * Every completion where there are at most so many; else that many, spread over all of them by the
+ * golden section, so that no answer goes in step with another.
+ */
+export function spread(
+  one: Completion,
+  open: SiteAnswers & ZoneAnswers,
+  { all, some }: { readonly all: number; readonly some: number },
+): { readonly found: readonly Completion[]; readonly whole: boolean } {
+  // A doubtful one of several is there or not; every other question has one of its answers.
+  const questions = changesOf(open).map((changes) =>
+    changes.length > 1 ? changes : [...changes, (same: Completion) => same],
+  );
+  const total = questions.reduce((product, { length }) => product * length, 1);
+  const whole = total <= all;
+  const found = Array.from({ length: whole ? total : some }, (_, index) => {
+    let rest = whole ? index : Math.floor(((index * 0.618033988749895) % 1) * total);
+    return questions.reduce((now, changes) => {
+      const change = changes[rest % changes.length] as Change;
+      rest = Math.floor(rest / changes.length);
+      return change(now);
+    }, one);
+  });
+  return { found, whole };
+}
