@@ -20,7 +20,8 @@ import {
 export interface Case {
   readonly demands: Demands;
   readonly work: Work;
-  readonly target: Target;
+  /** Worked out when asked for: where much is open, a few cases tell. */
+  target(): Target;
 }
 
 function caseOf({ site, zone }: Completion): Case {
@@ -29,12 +30,12 @@ function caseOf({ site, zone }: Completion): Case {
   return {
     demands,
     work: workFor({ site, zone, demands, method }),
-    target: targetOf(site, zone, demands, method),
+    target: () => targetOf(site, zone, demands, method),
   };
 }
 
 /** So many completions are looked at one by one; of more, so many beside the neighbours. */
-const looked = { all: 6000, some: 1000 };
+const looked = { all: 2000, some: 200 };
 
 /**
  * Every completion, as long as they are few. Of many: these, all that differ from the first, whose
@@ -53,7 +54,8 @@ export function casesAround(
 }
 
 const same = (one: Reason, other: Reason): boolean =>
-  one.rule === other.rule && JSON.stringify(one.facts) === JSON.stringify(other.facts);
+  one.rule === other.rule &&
+  (one.facts === other.facts || JSON.stringify(one.facts) === JSON.stringify(other.facts));
 
 /** The step with those of its reasons that hold whichever way open answers turn out. */
 export function stepInCommon(step: Step, around: readonly Case[]): Step {
@@ -63,10 +65,15 @@ export function stepInCommon(step: Step, around: readonly Case[]): Step {
   return { ...step, why };
 }
 
-export const openTargets = (target: Target, around: readonly Case[]): readonly TargetPart[] =>
-  targetParts.filter((part) =>
-    around.some((other) => String(other.target[part]) !== String(target[part])),
-  );
+export const openTargets = (target: Target, around: readonly Case[]): readonly TargetPart[] => {
+  const still = new Set<TargetPart>(targetParts);
+  for (const other of around) {
+    const there = other.target();
+    for (const part of still) if (String(there[part]) !== String(target[part])) still.delete(part);
+    if (!still.size) break;
+  }
+  return targetParts.filter((part) => !still.has(part));
+};
 
 /** The reasons for a method, those that do not hold in every case told as the likeliest. */
 export const reasonsInCommon = (

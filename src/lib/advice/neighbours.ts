@@ -84,14 +84,20 @@ export function spread(
     changes.length > 1 ? changes : [...changes, (same: Completion) => same],
   );
   const total = questions.reduce((product, { length }) => product * length, 1);
-  const whole = total <= all;
-  const found = Array.from({ length: whole ? total : some }, (_, index) => {
-    let rest = whole ? index : Math.floor(((index * 0.618033988749895) % 1) * total);
+  if (total <= all) {
+    const found = questions.reduce<Completion[]>(
+      (list, changes) => list.flatMap((each) => changes.map((change) => change(each))),
+      [one],
+    );
+    return { found, whole: true };
+  }
+  const found = Array.from({ length: some }, (_, index) => {
+    let rest = Math.floor(((index * 0.618033988749895) % 1) * total);
     return questions.reduce((now, changes) => {
       const change = changes[rest % changes.length] as Change;
       rest = Math.floor(rest / changes.length);
       return change(now);
     }, one);
   });
-  return { found, whole };
+  return { found, whole: false };
 }
