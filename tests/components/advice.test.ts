@@ -148,6 +148,14 @@ it('says what it may be where it stops one way or another', async () => {
   expect(headings()[0]).toBe(advicePageWords.possible.someStop);
 });
 
+it('says only “may” of what may stop it, where something is sure to', async () => {
+  const given = job({ warnings: { yes: ['fire-or-chemical'], maybe: ['settled-or-rocking'] } }, {});
+  await session.startNew(given);
+  render(AdvicePage, { zone: null });
+  expect(headings()).not.toContain(advicePageWords.possible.someStop);
+  expect(headings()[0]).toBe(advicePageWords.holds.stop);
+});
+
 describe('ways of reading', () => {
   beforeEach(() => session.startNew(cases.settled));
 

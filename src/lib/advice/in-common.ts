@@ -65,6 +65,7 @@ export function stepInCommon(step: Step, around: readonly Case[]): Step {
   return { ...step, why };
 }
 
+/** What of the target is not the same in every case. */
 export const openTargets = (target: Target, around: readonly Case[]): readonly TargetPart[] => {
   const still = new Set<TargetPart>(targetParts);
   for (const other of around) {

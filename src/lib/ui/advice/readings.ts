@@ -97,15 +97,17 @@ const said: Readonly<Partial<Record<PartId, (advice: ZoneAdvice) => boolean>>> =
   cautions: ({ cautions }) => cautions.length > 0,
 };
 
+/** Stopped whichever it turns out to be, though nothing is sure to stop it: what it may be is the reason. */
+export const stopsEitherWay = ({ verdict, holds }: ZoneAdvice): boolean =>
+  verdict === 'stop' && !holds.some((hold) => hold.verdict === 'stop');
+
 /**
  * The parts of this advice in the order of the reader. What is to be found out comes early while it
  * decides, and late where it only stands beside the work.
  */
 export function partsFor(reader: Reader, advice: ZoneAdvice): readonly PartId[] {
   const parts = readings[reader].order.filter((id) => said[id]?.(advice) ?? true);
-  // Stopped whichever it turns out to be: what it may be is then the reason.
-  if (advice.verdict === 'stop' && !advice.holds.length)
-    return ['possible', ...parts.filter((id) => id !== 'possible')];
+  if (stopsEitherWay(advice)) return ['possible', ...parts.filter((id) => id !== 'possible')];
   if (advice.verdict !== 'prepare' || !parts.includes('find-out')) return parts;
   return [
     ...parts.filter((id) => id !== 'find-out' && id !== 'answers' && id !== 'numbers'),
