@@ -1,5 +1,5 @@
 import { writeFileSync } from 'node:fs';
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { give, inventFile } from '../helpers/weather-page';
 import { noFaults, noFaultsInBoth, noSideways } from './page-checks';
 
@@ -91,6 +91,37 @@ test('reading can be stopped', async ({ page }) => {
   await page.getByRole('button', { name: 'Stop reading' }).click();
   await expect(page.getByRole('progressbar')).toBeHidden();
   await expect(page.getByLabel('Choose a weather file (CSV)')).toBeAttached();
+});
+
+/** Opens the page with its code held back; the code comes when what is returned is called. */
+async function beforeItsCode(page: Page): Promise<() => void> {
+  let send = () => {};
+  const sent = new Promise<void>((resolve) => (send = resolve));
+  await page.route(/\.js$/, async (route) => {
+    await sent;
+    await route.continue();
+  });
+  await page.goto('/weather/', { waitUntil: 'commit' });
+  return send;
+}
+
+test('what is ticked before the code has come is taken up when it has', async ({ page }) => {
+  const send = await beforeItsCode(page);
+  await page.getByRole('radio', { name: 'Some weeks' }).check();
+  await page.getByText('in, ft').click();
+  send();
+  // Taken up, not only left standing: with the other question answered, both count.
+  await expect(page.getByText('Answer both questions to see it.')).toBeVisible(soon);
+  await page.getByRole('radio', { name: 'It gets wet, then dries' }).check();
+  await expect(page.getByText('So the answer is “Some weeks”.')).toBeVisible();
+  await expect(page.getByRole('radio', { name: 'Inches and feet' })).toBeChecked();
+});
+
+test('a file picked before the code has come is read when it has', async ({ page }) => {
+  const send = await beforeItsCode(page);
+  await give(page, 'marrow-quay.csv', inventFile());
+  send();
+  await expect(page.getByRole('button', { name: 'Count the days' })).toBeVisible(soon);
 });
 
 test('nothing runs over the side, and axe finds nothing in light and dark', async ({ page }) => {
