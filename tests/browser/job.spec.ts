@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect as plain, test, type Page } from '@playwright/test';
 import Papa from 'papaparse';
-import { noFaultsInBoth, noSideways } from './page-checks';
+import { noFaultsInBoth, noSideways, sheetsOf } from './page-checks';
 
 // A busy machine may take its time; what is waited for is the same.
 const expect = plain.configure({ timeout: 20_000 });
@@ -169,11 +169,7 @@ test('prints each part on its own', async ({ page }) => {
   });
   const pages = async (button: string) => {
     await page.getByRole('button', { name: button }).click();
-    const pdf = await page.pdf({
-      format: 'A4',
-      margin: { top: '12mm', bottom: '12mm', left: '12mm', right: '12mm' },
-    });
-    const count = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length;
+    const count = await sheetsOf(page, 'A4');
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
     return count;
   };

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from '@playwright/test';
-import { noContrastFaults, noFaults, noSideways, withAxe } from './page-checks';
+import { noContrastFaults, noFaults, noSideways, onOneSheet, withAxe } from './page-checks';
 
 /** The library, and whatever else is a page without an answer in it: looked at whole. */
 const build = fileURLToPath(new URL('../../build', import.meta.url));
@@ -46,6 +46,22 @@ test('home, an address that is nowhere, and pages with no job yet have no fault'
     await expect(page.locator('h1').first()).toBeVisible();
     await noFaults(page, path);
     await noSideways(page, path);
+  }
+});
+
+test('the field chart prints on one sheet, and no name in it is cut', async ({ page }) => {
+  await page.goto('/learn/chart/');
+  await onOneSheet(page);
+  // As wide as the sheet is inside its margins of 7 mm: A4, and the shorter Letter.
+  await page.emulateMedia({ media: 'print' });
+  for (const mm of [297 - 14, 279.4 - 14]) {
+    await page.setViewportSize({ width: Math.floor((mm / 25.4) * 96), height: 700 });
+    const cut = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('.wide, .wide td, .wide th')]
+        .filter(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth + 1)
+        .map(({ className, textContent }) => `${className}: ${textContent?.trim().slice(0, 40)}`),
+    );
+    expect(cut).toEqual([]);
   }
 });
 

@@ -47,6 +47,20 @@ export async function noSideways(page: Page, where: string) {
   expect(over, `${where}: sideways scrolling`).toBeLessThanOrEqual(0);
 }
 
+const margin = { top: '12mm', bottom: '12mm', left: '12mm', right: '12mm' };
+
+/** How many sheets the page prints on, in the usual margins or as it asks for itself. */
+export async function sheetsOf(page: Page, format: 'A4' | 'Letter'): Promise<number> {
+  const pdf = await page.pdf({ format, margin, preferCSSPageSize: true });
+  return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+}
+
+/** It prints on one sheet, on paper of either size. */
+export async function onOneSheet(page: Page) {
+  for (const format of ['A4', 'Letter'] as const)
+    expect(`${format}: ${await sheetsOf(page, format)}`).toBe(`${format}: 1`);
+}
+
 /** Whatever leaves the site, and whatever goes wrong in the page; both lists should stay empty. */
 export function listen(page: Page, origin: string) {
   const elsewhere: string[] = [];

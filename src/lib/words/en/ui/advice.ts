@@ -82,7 +82,6 @@ export const advicePageWords = {
   mattersNot: 'makes no difference here',
   cautions: 'What can hurt you',
   controls: 'What to do about it, best first',
-  stopWhen: 'Stop when',
   more: 'Read more',
   numbers: 'Where the numbers come from',
   where: 'Where this number comes from',
