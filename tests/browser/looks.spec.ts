@@ -97,6 +97,10 @@ test('every screen stands in forced colours and with text twice as large', async
     await noSideways(page, `${screen}, forced colours`);
     // What is ticked must differ from what is not without any colour of ours.
     await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+    // On a phone too, where little room is left for letters as large as that.
+    await page.setViewportSize({ width: 360, height: 780 });
+    await noSideways(page, `${screen}, 200 % on a phone`);
+    await page.setViewportSize({ width: 1280, height: 900 });
     await noSideways(page, `${screen}, 200 %`);
     const clipped = await page.evaluate(() =>
       [

@@ -141,7 +141,6 @@ export const crewPageWords = {
   hazards: 'Everything else that can hurt you',
   hazardSteps: (steps: string): string => `In: ${steps}`,
   controls: 'What to do, the best first',
-  stopWhen: 'When to stop',
   tableSource: 'The dust table',
   print: 'Print the briefing',
   mix: {
