@@ -64,8 +64,8 @@ test('not sure about the whole zone: the methods beside the questions, then the 
   }
   const best = Math.min(...times);
   console.log(`every zone question open: ${times.map((each) => each.toFixed(0)).join(', ')} ms`);
-  // Promised: 100 ms. A machine that does other work at once may take longer.
-  expect(best).toBeLessThan(250);
+  // Promised: 100 ms. Half as long again for a slower machine; nothing else runs beside it.
+  expect(best).toBeLessThan(150);
   expect(elsewhere).toEqual([]);
   expect(errors).toEqual([]);
 });

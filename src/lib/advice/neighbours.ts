@@ -21,9 +21,15 @@ const inZone =
   (change: Partial<SettledZone>): Change =>
   ({ site, zone }) => ({ site, zone: { ...zone, ...change } });
 
-/** For each open question, every answer it may turn out to have. */
-function changesOf(open: SiteAnswers & ZoneAnswers): Change[][] {
-  const site = (['element', 'setting', 'salts', 'freezeThaw'] as const).map((name) =>
+/** For each open question, every answer it may turn out to have; those with none but one left out. */
+interface Open {
+  /** Each of these alone calls for `make-safe`, and for nothing else in the work or the target. */
+  readonly apart: readonly (readonly Change[])[];
+  readonly rest: readonly (readonly Change[])[];
+}
+
+function openOf(open: SiteAnswers & ZoneAnswers): Open {
+  const site = (['element', 'salts', 'freezeThaw'] as const).map((name) =>
     possible(name, open[name]).map((choice) => inSite({ [name]: choice })),
   );
   const zone = (['looseness', 'texture', 'cracks', 'finish'] as const).map((name) =>
@@ -41,25 +47,34 @@ function changesOf(open: SiteAnswers & ZoneAnswers): Change[][] {
     if (!state.barLoss) delete next.barLoss;
     return { site: now, zone: next };
   });
+  // One of several that is doubtful can be there or not: two answers, one of which is had.
   const each = <C extends string>({ maybe }: ManyAnswer<C>, change: (choice: C) => Change) =>
     maybe.map((choice) => [change(choice)]);
-  // A question with one answer left changes nothing; a doubtful one of several can be there or not.
-  return [
-    ...[...site, ...zone, depths, steel].filter(({ length }) => length > 1),
-    ...each(
-      openMany('warnings', open.warnings),
-      (choice) => (one) => inSite({ warnings: toggled(one.site.warnings, choice) })(one),
-    ),
-    ...each(
-      openMany('contamination', open.contamination),
-      (choice) => (one) => inZone({ contamination: toggled(one.zone.contamination, choice) })(one),
-    ),
-  ];
+  const settings = possible('setting', open.setting).map((setting) => inSite({ setting }));
+  const several = ({ length }: readonly Change[]) => length > 1;
+  return {
+    apart: [
+      ...[settings].filter(several),
+      ...each(
+        openMany('warnings', open.warnings),
+        (choice) => (one) => inSite({ warnings: toggled(one.site.warnings, choice) })(one),
+      ),
+    ],
+    rest: [
+      ...[...site, ...zone, depths, steel].filter(several),
+      ...each(
+        openMany('contamination', open.contamination),
+        (choice) => (one) =>
+          inZone({ contamination: toggled(one.zone.contamination, choice) })(one),
+      ),
+    ],
+  };
 }
 
 /** All completions that differ from this one in one answer, or in two. */
 export function besides(one: Completion, open: SiteAnswers & ZoneAnswers): Completion[] {
-  const questions = changesOf(open);
+  const { apart, rest } = openOf(open);
+  const questions = [...apart, ...rest];
   const after = (from: Completion, place: number): Completion[] =>
     questions.slice(place).flatMap((changes) => changes.map((change) => change(from)));
   return questions.flatMap((changes, place) =>
@@ -71,26 +86,34 @@ export function besides(one: Completion, open: SiteAnswers & ZoneAnswers): Compl
 }
 
 /**
- * Every completion where there are at most so many; else that many, spread over all of them by the
- * golden section, so that no answer goes in step with another.
+ * Every completion but for what stands apart, and that once, where there are at most so many; else
+ * that many, spread over all of them by the golden section, so that no answer goes in step with
+ * another.
  */
 export function spread(
   one: Completion,
   open: SiteAnswers & ZoneAnswers,
   { all, some }: { readonly all: number; readonly some: number },
 ): { readonly found: readonly Completion[]; readonly whole: boolean } {
+  const { apart, rest } = openOf(open);
   // A doubtful one of several is there or not; every other question has one of its answers.
-  const questions = changesOf(open).map((changes) =>
-    changes.length > 1 ? changes : [...changes, (same: Completion) => same],
-  );
-  const total = questions.reduce((product, { length }) => product * length, 1);
-  if (total <= all) {
-    const found = questions.reduce<Completion[]>(
+  const withSame = (changes: readonly Change[]) =>
+    changes.length > 1 ? changes : [...changes, (same: Completion) => same];
+  const product = (questions: readonly (readonly Change[])[]) =>
+    questions.reduce((total, { length }) => total * length, 1);
+  const few = rest.map(withSame);
+  if (product(few) <= all) {
+    const found = few.reduce<Completion[]>(
       (list, changes) => list.flatMap((each) => changes.map((change) => change(each))),
       [one],
     );
-    return { found, whole: true };
+    return {
+      found: [...found, ...apart.flatMap((changes) => changes.map((change) => change(one)))],
+      whole: true,
+    };
   }
+  const questions = [...apart, ...rest].map(withSame);
+  const total = product(questions);
   const found = Array.from({ length: some }, (_, index) => {
     let rest = Math.floor(((index * 0.618033988749895) % 1) * total);
     return questions.reduce((now, changes) => {
