@@ -51,6 +51,36 @@ test('a typed number survives both systems of units, and a bad one is told besid
   await expect(field).toHaveValue('101.6');
 });
 
+test('what is ticked is still there after a look at a word of the trade, until Continue', async ({
+  page,
+}) => {
+  await page.goto('/assess/looseness/');
+  await page.locator('input[name="looseness"][value="flaking"]').check();
+  await page.goto('/learn/glossary/');
+  await page.goBack();
+  await expect(page.locator('input[name="looseness"][value="flaking"]')).toBeChecked();
+  await page.reload();
+  await expect(page.locator('input[name="looseness"][value="flaking"]')).toBeChecked();
+  // Of another question it says nothing.
+  await page.goto('/assess/texture/');
+  await expect(page.locator('input[name="texture"]:checked')).toHaveCount(0);
+});
+
+test('who comes back from an explainer finds their place in the advice', async ({ page }) => {
+  await page.goto('/job/');
+  await page.getByRole('button', { name: '9 Larch Row' }).click();
+  await expect(page.locator('header .kept')).toBeVisible();
+  await page.goto('/advice/');
+  const link = page.getByRole('link', { name: 'Read more: Hand-arm vibration' });
+  await link.scrollIntoViewIfNeeded();
+  const before = await page.evaluate(() => scrollY);
+  expect(before).toBeGreaterThan(1000);
+  await link.click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Hand-arm vibration');
+  await page.goBack();
+  await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(before - 100);
+});
+
 test('without JavaScript a question reads as a page and says what is missing', async ({
   browser,
 }) => {

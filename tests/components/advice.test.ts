@@ -195,6 +195,27 @@ describe('ways of reading', () => {
   });
 });
 
+describe('what may not start yet', () => {
+  it('says at the top that it may stop, and whom to call, and lists no step as if it might', async () => {
+    await session.startNew(
+      job({ warnings: { yes: [], maybe: ['holds-something-up'] } }, { depth: ['20-to-50'] }),
+    );
+    render(AdvicePage, { zone: null });
+    const head = screen.getByRole('heading', { level: 1 }).parentElement;
+    expect(head).toHaveTextContent('It may come to a stop. Take nothing off');
+    expect(head).toHaveTextContent('call a licensed structural engineer');
+    expect(headings()).toContain('Once it may start: what every case calls for, in order');
+    expect(headings().join()).not.toContain('in any case');
+  });
+
+  it('says at the top of a stop whom to call', async () => {
+    await session.startNew(job({}, { cracks: ['moving'] }));
+    render(AdvicePage, { zone: null });
+    const head = screen.getByRole('heading', { level: 1 }).parentElement;
+    expect(head).toHaveTextContent('Call a licensed structural engineer.');
+  });
+});
+
 describe('open answers', () => {
   it('say how to begin, how it splits, and what each result would mean', async () => {
     await session.startNew(cases.open);

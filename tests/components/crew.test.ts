@@ -83,5 +83,7 @@ describe('without a plan', () => {
     expect(screen.getAllByText(/125 to/).length).toBeGreaterThan(0);
     const strip = screen.getByRole('img', { name: /dust/i });
     expect(strip).toHaveAccessibleName(/1 hour.*1\.5 hours/);
+    const card = screen.getByRole('heading', { name: /Break out/, level: 3 }).closest('article');
+    expect(card).toHaveTextContent('Tool running: 2.5 hours');
   });
 });

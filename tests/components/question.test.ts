@@ -20,7 +20,16 @@ async function shown(question: QuestionId, answers: InterviewContext = { site: {
   const parts = await loadParts(question);
   const onanswer = vi.fn();
   const words = parts.wordsOf(formatter('metric'));
-  const props = { question, words, parts, answers, back: '/back/', ondraft: vi.fn(), onanswer };
+  const props = {
+    question,
+    zone: null,
+    words,
+    parts,
+    answers,
+    back: '/back/',
+    ondraft: vi.fn(),
+    onanswer,
+  };
   render(QuestionForm, props);
   return { words, onanswer, user: userEvent.setup() };
 }

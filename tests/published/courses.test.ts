@@ -45,6 +45,12 @@ const reading = (zones: object[], site: object = {}) => {
 };
 
 describe('carbon and mass, worked by hand', () => {
+  it('is not known where no zone can be planned, and never nothing', () => {
+    // Common practice, no source: what may not start has no quantities yet.
+    const held = job([zone('a', { depth: ['through'] })]);
+    expect(Object.values(restoring(planJob(held)))).toEqual(Array(7).fill(null));
+  });
+
   // Replacing 20 m2 of a 100 mm slab: 2 m3 out, 2.1 to 2.2 m3 in (5 to 10 % waste, common practice).
   // Debris at 2,323 to 2,403 kg/m3 (AASHTO LRFD Table 3.5.1-1, as reported): 4,646 to 4,806 kg.
   // Ready-mix at 257 to 382 kgCO2e/m3 (US GSA limits, A1 to A3): 539.7 to 840.4 kg.

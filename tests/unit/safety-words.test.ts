@@ -61,7 +61,9 @@ describe('noise', () => {
     );
     expect(words.hoursLeftSentence(say, known.limits['osha-limit'])).toContain('6 hours more');
     const unknown = noise({ ...breaking, step: 'shotblast' });
-    expect(words.noiseSentence(say, unknown.limits.niosh)).toContain('unknown, at least 0');
+    expect(words.noiseSentence(say, unknown.limits.niosh)).toContain('no level is known');
+    // Nothing is known of the one tool: no number may be made of that.
+    expect(words.protectorSentence(say, unknown.limits.niosh.protector)).toContain('Measure first');
     expect(words.unknownNoiseSentence(say, unknown)).toContain('shotblaster');
     expect(words.hoursLeftSentence(say, unknown.limits.niosh)).toContain('cannot be told');
     expect(words.unknownNoiseSentence(say, known)).toBeNull();

@@ -42,8 +42,13 @@ const haulage = (mass: Amount, own?: OwnFigures): Amount =>
     figureTerm('rate', 'haul.distance', 'km', own),
   );
 
-/** What restoring takes, from the plan. Zones the plan had to leave out are not in it. */
+/**
+ * What restoring takes, from the plan. Zones the plan had to leave out are not in it; where it had
+ * to leave out all, nothing of it is known.
+ */
 export function restoring(plan: Plan, prices: Prices = {}, own?: OwnFigures): Course {
+  if (!plan.zones.length)
+    return Object.fromEntries(measureIds.map((id) => [id, null])) as Record<MeasureId, null>;
   const { totals, steps, schedule, trafficDays } = plan;
   const none = (unit: Amount['unit']): Amount => ({ span: [0, 0], unit, working: [] });
   const debris = totals['debris-mass'] ?? none('kg');

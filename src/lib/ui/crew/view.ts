@@ -7,6 +7,7 @@ import type { NoiseOfTask } from '$lib/safety/noise';
 import type { SilicaOfTask } from '$lib/safety/silica';
 import type { SettledTask, WorkerDay } from '$lib/safety/types';
 import type { VibrationOfTask } from '$lib/safety/vibration';
+import type { Span } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { hazardIds, hazardsOfStep, type StepId } from '$shared/methods';
 import { toolsOf, type ToolId } from '$shared/tools';
@@ -42,22 +43,28 @@ export function worstOff({ workers, region }: Safety): {
   };
 }
 
-/** The tasks of a day, each once. */
+/** The tasks of a day, each once: what one person does with one tool in several goes is added up. */
 export function taskViews(
   safety: Safety,
   zonesOf: (step: StepId) => readonly string[],
 ): TaskView[] {
-  const seen = new Map<string, { worker: SafetyOfWorker; at: number }>();
-  for (const worker of safety.workers)
-    for (const [at, task] of worker.tasks.entries()) {
-      const key = `${task.step} ${task.tool}`;
-      const before = seen.get(key);
-      const hours = before?.worker.tasks[before.at]?.hours[1] ?? -1;
-      if (task.hours[1] > hours) seen.set(key, { worker, at });
+  const seen = new Map<string, { worker: SafetyOfWorker; at: number; hours: Span }>();
+  for (const worker of safety.workers) {
+    const own = new Map<string, { at: number; hours: Span }>();
+    for (const [at, { step, tool, hours }] of worker.tasks.entries()) {
+      const before = own.get(`${step} ${tool}`);
+      const sum: Span = [(before?.hours[0] ?? 0) + hours[0], (before?.hours[1] ?? 0) + hours[1]];
+      own.set(`${step} ${tool}`, { at: before?.at ?? at, hours: sum });
     }
-  return [...seen.values()].flatMap(({ worker, at }, index) => {
+    for (const [key, one] of own) {
+      const most = seen.get(key);
+      if (!most || one.hours[1] > most.hours[1]) seen.set(key, { worker, ...one });
+    }
+  }
+  return [...seen.values()].flatMap(({ worker, at, hours }, index) => {
+    const before = worker.tasks[at];
     const [task, silica, noise, vibration] = [
-      worker.tasks[at],
+      before && { ...before, hours },
       worker.silica.tasks[at],
       worker.noise.tasks[at],
       worker.vibration.tasks[at],

@@ -3,10 +3,11 @@ import { planJob, type Plan } from '$lib/plan/plan';
 import { preferences } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { formatter } from '$lib/words/format';
-import { questionPageWords } from '$lib/words/en/ui/question';
+import { zoneNames } from '$lib/words/en/zone-names';
 
 const plan = $derived(planJob(session.job));
 const say = $derived(formatter(preferences.units, session.job.own));
+const names = $derived(zoneNames(session.job.zones));
 const places = $derived(new Map(session.job.zones.map(({ id }, place) => [id, place])));
 
 /** The plan of the job in hand, worked out once for everything on the page that shows it. */
@@ -22,9 +23,5 @@ export const planned = {
   placeOf: (id: string): number => places.get(id) ?? 0,
   zone: (id: string): Zone => session.job.zones[planned.placeOf(id)] as Zone,
   /** "Ramp", or "Zone 2" where it has no name. */
-  nameOf: (id: string): string => nameOf(planned.zone(id), planned.placeOf(id)),
+  nameOf: (id: string): string => names[planned.placeOf(id)] ?? '',
 };
-
-/** A zone in few words: its name, or its place where it has none. */
-export const nameOf = ({ name }: Zone, place: number): string =>
-  name.trim() || questionPageWords.zone('', place + 1);

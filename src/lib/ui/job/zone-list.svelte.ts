@@ -2,7 +2,7 @@ import { cleanName } from '$lib/keep/names';
 import { session } from '$lib/ui/session.svelte';
 import { jobPageWords as words } from '$lib/words/en/plan/job';
 import * as edits from './edits';
-import { nameOf } from './plan.svelte';
+import { zoneNames } from '$lib/words/en/zone-names';
 
 interface Undo {
   readonly job: string;
@@ -15,9 +15,8 @@ let undone = $state.raw<readonly Undo[]>([]);
 let told = $state('');
 
 const labelOf = (id: string): string => {
-  const place = session.job.zones.findIndex((zone) => zone.id === id);
-  const zone = session.job.zones[place];
-  return zone ? nameOf(zone, place) : '';
+  const { zones } = session.job;
+  return zoneNames(zones)[zones.findIndex((zone) => zone.id === id)] ?? '';
 };
 const keptIds = () => undone.map(({ removed }) => removed.zone.id);
 

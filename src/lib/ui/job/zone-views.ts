@@ -6,7 +6,7 @@ import type { InterviewPlace } from '$lib/interview/context';
 import { placeOf, replay } from '$lib/interview/replay';
 import type { Plan } from '$lib/plan/plan';
 import type { MethodId } from '$shared/methods';
-import { nameOf } from './plan.svelte';
+import { zoneNames } from '$lib/words/en/zone-names';
 
 /** A zone as its line in the list shows it. */
 export interface ZoneView {
@@ -44,6 +44,7 @@ function nextFor(site: SiteAnswers, zone: ZoneAnswers): InterviewPlace {
 export function zoneViews(job: Job, plan: Plan): ZoneView[] {
   const planned = new Map(plan.zones.map((zone) => [zone.id, zone]));
   const held = new Map(plan.held.map((zone) => [zone.id, zone]));
+  const names = zoneNames(job.zones);
   return job.zones.map((zone, place): ZoneView => {
     const { id, answers } = zone;
     const done = planned.get(id);
@@ -52,7 +53,7 @@ export function zoneViews(job: Job, plan: Plan): ZoneView[] {
     return {
       id,
       place,
-      label: nameOf(zone, place),
+      label: names[place] ?? '',
       verdict:
         waits?.verdict ?? (holds.length + possibleHolds.length ? 'find-out-first' : 'prepare'),
       method: done?.method ?? null,

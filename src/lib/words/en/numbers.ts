@@ -2,7 +2,7 @@ import type { NumberMessages } from '$lib/words/types';
 
 /** What is wrong with a typed number, in English. Each says what to do; what was typed stays in the field. */
 export const numberMessages: NumberMessages = {
-  empty: 'Type a number, or choose “I do not know”.',
+  empty: 'Type a number, or choose “Not sure”.',
   notNumber: (typed) => `“${typed}” is not a number. Type digits, with a point for decimals.`,
   negative: 'A size cannot be less than zero. Take the minus sign away.',
   tooSmall: (least) => `That is very small. Type ${least} or more, and check the unit.`,

@@ -99,6 +99,8 @@ export const planPageWords = {
     open: (zone: string, questions: string) =>
       `${zone}: not settled, and without weight for the method: ${questions}.`,
     own: (figure: string, value: string) => `Your own value: ${figure}, ${value}.`,
+    usable: (share: string) =>
+      `Of a working day a tool is at work ${share}; the rest goes into setting up, moving and cleaning. So steps fill more of a day than their hours.`,
     joints: 'No patch may bridge a joint. Keep clear of joints yourself: they are not asked.',
   },
   cautions: { title: 'What can hurt you on this job', on: 'Comes with' },

@@ -14,7 +14,6 @@ export const readyPage = {
   start: 'Answer the questions',
   toAdvice: 'Advice for this zone',
   zones: 'Zones',
-  zone: (name: string, number: number) => name || `Zone ${number}`,
   whole: 'The whole job',
   held: 'The advice for this zone holds the work. Results are kept, but the zone is not ready until that is cleared.',
   open: (questions: string) =>

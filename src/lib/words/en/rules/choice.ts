@@ -12,7 +12,7 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
   'nothing-to-remove': (reason) =>
     saw(reason, 'depth', 'film')
       ? 'The concrete is sound, so nothing has to be taken off.'
-      : 'The hollow has a firm bottom, so nothing has to be taken off. It is a form to fill.',
+      : 'The hole has a firm bottom, so nothing has to be taken off. It is a form to fill.',
   'thin-weak-skin': () =>
     'Only a powdery skin is weak, and water under pressure takes that off without hurting what holds.',
   'skims-to-sound': (reason, say) =>

@@ -48,6 +48,8 @@ export function boundsWords(say: Say, { low, high, open }: Bounds, unit: string)
   const end = (value: number) => say.number(value);
   const [from, to] = [end(low), end(high)];
   const label = unit === '%' ? unit : ` ${unit}`;
+  // Nothing of it is known.
+  if (open && high <= 0) return 'unknown';
   if (open)
     return from === to
       ? `unknown, at least ${from}${label}`
@@ -86,6 +88,8 @@ export function noiseSentence(say: Say, { part, level, standing }: NoiseStanding
     case 'under':
       return `Under the limit: ${used}. The mean of the day is ${mean}.`;
     case 'unknown':
+      if (part.high <= 0)
+        return 'We cannot tell: no level is known. Ask the maker for the level at the operator, or have it measured.';
       return `We cannot tell: ${used}. Ask the maker for the level at the operator, or have it measured.`;
   }
 }
@@ -115,6 +119,8 @@ export function hoursLeftSentence(say: Say, { hoursLeft, standing }: NoiseStandi
 export function protectorSentence(say: Say, { needed, rating, beyondOne }: Protector): string {
   if (needed.high <= 0 && !needed.open)
     return 'No protector is needed for this limit. It does no harm to wear one.';
+  if (needed.high <= 0)
+    return 'Whether a protector is needed is not known: no level is. Measure first, and wear one until then.';
   const up = (value: number) => say.number(Math.ceil(value - 1e-9));
   const open = needed.open ? ' or more: some levels are not known' : '';
   const label = `Protectors have to take off ${up(needed.high)} dB at the ear${open}. Worn on a site they lose about ${say.figure('noise.rating-derating')} of what the label says, so look for a rating (NRR) of ${up(rating.high)} or more.`;

@@ -191,6 +191,7 @@ export const briefingWords = {
   sharing: 'Turns',
   stop: 'Stop the work when',
   heard: 'Heard and understood',
+  leaveAlone: 'Leave alone, it waits',
   anyone: 'Anybody may stop the work. Nobody is blamed for it.',
 } as const;
 

@@ -67,7 +67,8 @@ export function sharingSentence(say: Say, shared: SharingOut): string {
     return `More people cannot solve this: ${say.hours(say.valueOf('share.step'))} with the ${names(shared.tools)} is too much for one day. Choose a gentler tool or method, or take better protection.`;
   const { people, days, proven, atLeast, unknown } = shared;
   if (people === 0) return 'There is nothing to share out.';
-  const counted = people === 1 ? 'One person can' : `${say.number(people)} people can`;
+  const who = people === 1 ? 'one person can' : `${say.number(people)} people can`;
+  const counted = unknown.length ? `Of what is known, ${who}` : who.replace('one', 'One');
   const inDays = days === 1 ? 'one day' : `${say.number(days)} days`;
   return [
     `${counted} do it all in one day; your crew needs ${inDays}.`,

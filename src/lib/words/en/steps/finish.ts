@@ -18,8 +18,8 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
   'edge-work': {
     name: 'Do the border',
     how: [
-      'Do the strip along walls and edges with a hand grinder or a needle scaler.',
-      'Keep the shroud and the extraction on.',
+      'Do the strip along walls and edges by hand: with a hand grinder where only a skin comes off, with a light hammer where it goes deeper.',
+      'Keep the shroud and the extraction on. Take off what the hammer has bruised.',
       'Done when the strip is as clean and as rough as the rest.',
     ],
   },

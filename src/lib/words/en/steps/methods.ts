@@ -42,7 +42,7 @@ export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => 
   shotblast: {
     name: 'Shotblast',
     how: [
-      'See that the floor is dry and swept of bolts and stones.',
+      'See that the floor is dry. Pick up bolts and stones.',
       'Try a small patch. Set the shot size and the speed by what it leaves.',
       'Go in straight rows that just overlap. Pick up stray shot with a magnet.',
       'Done when the floor is even and rough, and no shiny or coated spot is left.',

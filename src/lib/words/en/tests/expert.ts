@@ -43,7 +43,7 @@ export const expertTests = (say: Say): Readonly<Record<ExpertTest, TestWords>> =
   'ask-engineer': {
     name: 'Ask an engineer',
     how: [
-      'Call a licensed structural engineer. Send photographs and the summary from this site.',
+      'Call a licensed structural engineer. Send photographs and this page, printed or as a link from “Your jobs”.',
       'Ask what may be taken away, what must be propped, and what caused the damage.',
     ],
     minutes: takes(say, 'ask-engineer'),

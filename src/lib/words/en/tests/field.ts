@@ -57,7 +57,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
   'measure-depth': {
     name: 'Measure the depth',
     how: [
-      'Scrape out what is loose. Lay a straight edge across the hollow.',
+      'Scrape out what is loose. Lay a straight edge across the hole.',
       'Measure from the straight edge down to the firm bottom, at the deepest spot.',
     ],
     minutes: takes(say, 'measure-depth'),
@@ -97,8 +97,9 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
   'measure-bar': {
     name: 'Measure the bar',
     how: [
-      'Clean the bar down to bright steel. Do not dig it out further to do so.',
-      'Measure across it at the thinnest spot, and where it is whole. Do the same for the bars beside it.',
+      'Only where the bar is in the open already: do not dig for it. Where it may carry something, or cables may be near, photograph it and leave the measuring to an engineer.',
+      'Clean it down to bright steel.',
+      'Measure across it at the thinnest spot, and where it is whole. Do the same for bars beside it that are in the open.',
       `Work out the loss with the areas, not the widths. Over ${say.figure('bar.loss-one')} of one bar, or over ${say.figure('bar.loss-neighbours')} of bars side by side, needs an engineer.`,
     ],
     minutes: takes(say, 'measure-bar'),

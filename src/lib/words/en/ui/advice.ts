@@ -22,6 +22,10 @@ export const advicePageWords = {
   among: (names: string) => `It comes down to ${names}.`,
   underneath: (name: string) => `Once that is cleared, the method is ${name}.`,
   beyond: 'No way of preparing the surface helps here.',
+  mayStop: (who: string) =>
+    `It may come to a stop. Take nothing off before that is known. If it stops, call ${who}.`,
+  calls: (who: string) => `Call ${who}.`,
+  asks: (who: string) => `It is found out by ${who}.`,
   holds: { stop: 'Why it stops', 'find-out-first': 'What has to be known first' },
   possible: {
     someStop: 'It stops because of one of these, whichever it turns out to be',
@@ -35,10 +39,16 @@ export const advicePageWords = {
   checkToo: 'Check this as well',
   otherTests: (count: number) =>
     count === 1 ? 'One more question is open' : `${count} more questions are open`,
-  settles: (from: number, mean: string) =>
-    `Of ${from} ways it can come out, about ${mean} are left once you know.`,
+  /** The mean of what is left is seldom a whole number: said as the two beside it. */
+  settles: (from: number, mean: number) => {
+    const [least, most] = [Math.floor(mean + 0.05), Math.ceil(mean - 0.05)];
+    const left = least === most ? String(least) : `${least} or ${most}`;
+    return `Of ${from} ways it can come out, about ${left} ${most === 1 ? 'is' : 'are'} left once you know.`;
+  },
   steps: 'What to do, in order',
   stepsCommon: 'What to do in any case, in order',
+  stepsOnce: 'Once it may start: what every case calls for, in order',
+  stepsAfter: 'Once that is cleared: what to do, in order',
   noCommonSteps: 'No step is called for in every case.',
   noSteps: 'Do nothing to the concrete until that has been cleared.',
   why: 'Why',

@@ -14,7 +14,7 @@ export const readingPageWords = {
     prepare:
       'This can be repaired. First somebody has to take off what is weak, in the way named here.',
     'find-out-first':
-      'Nobody can say yet how to repair this. A simple look or test decides it. Do that before you ask for prices.',
+      'Nobody can say yet how to repair this. Something has to be found out first, before you ask for prices.',
     stop: 'Leave it as it is, and keep people away if it moves or hangs loose. Somebody with a licence has to look at it first.',
   } satisfies Record<Verdict, string>,
   sheetLine: 'Restore it, or replace it? One sheet weighs both, with what each takes.',
@@ -23,7 +23,7 @@ export const readingPageWords = {
 
 /** The heading of each part. Some read another way to somebody who owns it. */
 export const partTitles = {
-  limits: 'What to leave to others',
+  limits: 'What an owner leaves to others',
   holds: 'What stands before the work',
   'find-out': 'Find out first',
   begin: 'The safest way to begin',
@@ -73,6 +73,7 @@ export const resultWords = {
   nothing: 'no way of preparing the surface',
   mayWait: 'something may have to be found out first',
   mayStop: 'it may stop',
+  afterwards: (first: string, then: string) => `${first}; afterwards ${then.toLowerCase()}`,
 } as const;
 
 /** What two changed answers would do together. */
