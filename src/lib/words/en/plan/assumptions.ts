@@ -31,7 +31,10 @@ export function assumptionSentences(
   if (job.crew === undefined)
     lines.push(words.crew(planPageWords.short.people(valueOf('crew.size', own))));
   if (job.hoursPerDay === undefined) lines.push(words.hours(figureWords('crew.day', say, own)));
-  if (plan.schedule.days.length) lines.push(words.usable(figureWords('crew.usable', say, own)));
+  if (plan.schedule.days.length) {
+    lines.push(words.usable(figureWords('crew.usable', say, own)));
+    if ((job.crew ?? valueOf('crew.size', own)) > 1) lines.push(words.hands);
+  }
   const breaks = plan.zones.filter(({ method }) => method === 'break-out');
   if (breaks.length && (job.site.freezeThaw?.length ?? 2) > 1) lines.push(words.frost);
   const square = breaks.filter(({ patches }) => !patches).map(({ id }) => nameOf(id));

@@ -14,7 +14,10 @@ export const quantityNames: Readonly<Record<QuantityId, Named>> = {
   'debris-loose': { name: 'Debris, loose', line: 'Broken concrete takes more room than whole.' },
   skips: { name: 'Skips', line: 'Whole ones, if the debris goes into skips.' },
   'rubble-bags': { name: 'Rubble bags', line: 'Whole ones, if the debris goes into bags.' },
-  fill: { name: 'Repair material', line: 'What fills the hollow, with some for waste.' },
+  fill: {
+    name: 'Repair material',
+    line: 'What fills the hole, with some for waste. What goes on top is not in it.',
+  },
   'fill-bags': { name: 'Bags of repair material', line: 'Whole bags, by the yield of one bag.' },
   'saw-cut': { name: 'Saw cut', line: 'Round every patch.' },
   'crack-chased': { name: 'Crack to chase', line: 'Opened with a light hammer, both sides.' },

@@ -45,7 +45,7 @@ export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => 
       'See that the floor is dry. Pick up bolts and stones.',
       'Try a small patch. Set the shot size and the speed by what it leaves.',
       'Go in straight rows that just overlap. Pick up stray shot with a magnet.',
-      'Done when the floor is even and rough, and no shiny or coated spot is left.',
+      'Done when the floor is as rough all over as the target asks, and no shiny or coated spot is left.',
     ],
   },
   'needle-scale': {
