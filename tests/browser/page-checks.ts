@@ -16,6 +16,9 @@ async function noneOf(page: Page, where: string, runOnly?: readonly string[]) {
     const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
     const options: RunOptions = {
       resultTypes: ['violations'],
+      // Style sheets are not fetched again for the rules on orientation and sound: neither is set here.
+      preload: false,
+      selectors: false,
       ...(only && { runOnly: [...only] }),
     };
     const { violations } = await axe.run(document, options);
