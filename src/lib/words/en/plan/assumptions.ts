@@ -5,9 +5,12 @@ import { isKnown } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { questionWords } from '$lib/words/en/questions';
 import type { Say } from '$lib/words/types';
+import { verdictWords } from '$lib/words/en/verdicts';
+import { wholeFigures } from '$shared/figure-notes';
 import { valueOf, type FigureId } from '$shared/figures';
 import { stepWords } from '$lib/words/en/steps';
 import { figureWords, planFigureNames } from './figure-field';
+import { quantityWords } from './figures';
 import { planPageWords } from './page';
 import { rateSteps } from './rates';
 
@@ -32,7 +35,11 @@ export function assumptionSentences(
     lines.push(words.crew(planPageWords.short.people(valueOf('crew.size', own))));
   if (job.hoursPerDay === undefined) lines.push(words.hours(figureWords('crew.day', say, own)));
   if (plan.schedule.days.length) {
-    lines.push(words.usable(figureWords('crew.usable', say, own)));
+    const basis =
+      own?.['crew.usable'] === undefined
+        ? verdictWords.bases[wholeFigures['crew.usable'].basis].name
+        : quantityWords.own.yours;
+    lines.push(words.usable(figureWords('crew.usable', say, own), basis));
     if ((job.crew ?? valueOf('crew.size', own)) > 1) lines.push(words.hands);
   }
   const breaks = plan.zones.filter(({ method }) => method === 'break-out');

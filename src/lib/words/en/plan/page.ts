@@ -99,8 +99,8 @@ export const planPageWords = {
     open: (zone: string, questions: string) =>
       `${zone}: not settled, and without weight for the method: ${questions}.`,
     own: (figure: string, value: string) => `Your own value: ${figure}, ${value}.`,
-    usable: (share: string) =>
-      `Of a working day a tool is at work ${share}; the rest goes into setting up, moving and cleaning. So steps fill more of a day than their hours.`,
+    usable: (share: string, basis: string) =>
+      `Of a working day a tool is at work ${share} (${basis}); the rest goes into setting up, moving and cleaning. So steps fill more of a day than their hours.`,
     hands: 'Work by hand is shared by all of the crew. Bring a tool for each.',
     joints: 'No patch may bridge a joint. Keep clear of joints yourself: they are not asked.',
   },
