@@ -32,6 +32,7 @@ export const hazardIds = [
   'lead-asbestos',
   'structure',
   'overhead',
+  'falls',
   'wash-water',
   'weather',
 ] as const;

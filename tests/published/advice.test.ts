@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviseSettled } from '$lib/advice/settle';
-import { clearBehindBar } from '$lib/advice/target';
+import { clearBehindBar } from '$lib/advice/hole';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
 import { bandOf } from '$lib/answers/depth';
 import { rangeOf, valueOf, type FigureId } from '$shared/figures';

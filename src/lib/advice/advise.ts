@@ -54,6 +54,7 @@ export function adviseZone(
   return {
     verdict,
     method: verdict === 'prepare' ? (likeliest.method as MethodId) : null,
+    beside: verdict === 'prepare' ? likeliest.beside : null,
     methods: methodsLeft,
     steps: stepsInCommon(outcomes, surveyed).map((step) => stepInCommon(step, around)),
     reasons: reasonsFor({ verdict, settled, likeliest, methods: methodsLeft, surveyed, around }),

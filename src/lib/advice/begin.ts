@@ -46,7 +46,8 @@ function doesHarm(method: MethodId, demands: Demands): boolean {
   const shortfall = methodRules[method].shortfall({
     ...demands,
     remove: { band: 'film', looseness: 'tight' },
-    belowPlane: null,
+    belowPlane: false,
+    skin: null,
     profile: null,
   });
   return shortfall !== null && shortfall.rule !== 'leaves-contaminant';

@@ -1,5 +1,6 @@
 import { hazardIds, hazardsOfStep, type HazardId, type StepId } from '$shared/methods';
 import { hasCoating } from './demands';
+import { carriesLoad } from './holds';
 import type { Hold, SettledSite, SettledZone } from './types';
 
 /** Steps that throw dust or pieces: whatever is in an old coating, or above the head, comes with them. */
@@ -15,12 +16,13 @@ const presentAt: Readonly<Partial<Record<HazardId, (site: SettledSite) => boolea
   'carbon-monoxide': (site) => site.setting !== 'open',
   weather: (site) => site.setting !== 'indoors',
   structure: (site) =>
-    site.element === 'suspended-slab' ||
-    site.element === 'wall' ||
-    site.element === 'soffit' ||
+    carriesLoad(site.element) ||
     site.warnings.includes('holds-something-up') ||
     site.warnings.includes('tendons-possible'),
 };
+
+/** Where there is an edge to go over, or a ladder to stand on: everything but a slab on the ground. */
+const mayFall = (element: SettledSite['element']): boolean => element !== 'slab';
 
 /** The hazards of one step at one place, in the order of `hazardIds`. */
 export function hazardsAt(step: StepId, site: SettledSite, zone: SettledZone): readonly HazardId[] {
@@ -32,6 +34,7 @@ export function hazardsAt(step: StepId, site: SettledSite, zone: SettledZone): r
     if (hazard === 'lead-asbestos') return coated && (pieces || own.includes(hazard));
     if (hazard === 'overhead')
       return pieces && (site.element === 'soffit' || site.element === 'wall');
+    if (hazard === 'falls') return mayFall(site.element);
     return own.includes(hazard) && (presentAt[hazard] ?? always)(site);
   });
 }
@@ -50,5 +53,6 @@ export function hazardsOfHolds(
   }
   if (holds.length && hazardsAt('break-out', site, zone).includes('overhead'))
     present.push('overhead');
+  if (holds.length && mayFall(site.element)) present.push('falls');
   return present;
 }

@@ -2,23 +2,25 @@ import { methodIds, methods, type MethodId } from '$shared/methods';
 import type { Demands } from './demands';
 import { methodRules } from './methods';
 import type { Shortfall } from './methods/judge';
+import { ladders } from './place';
 import type { Reason, Rejection } from './types';
-
-/** The two ladders, gentlest first. Methods on neither are named as alternatives, not chosen. */
-export const ladders = {
-  floor: ['pressure-wash', 'grind', 'scarify', 'shotblast', 'break-out'],
-  offFloor: ['pressure-wash', 'grind', 'abrasive-blast', 'needle-scale', 'break-out'],
-} as const satisfies Record<string, readonly MethodId[]>;
 
 /** For each method, the first demand it fails; null where it is sufficient. */
 export type Judgement = Readonly<Record<MethodId, Shortfall | null>>;
 
 export interface Choice {
   readonly method: MethodId;
+  /** Where a bar leads with breaking out: what the rest of the zone needs; else the method itself. */
+  readonly rest: MethodId;
   readonly reasons: readonly Reason[];
   readonly judgement: Judgement;
-  /** The ladder's gentler sufficient method that was passed over so as not to bruise sound concrete. */
-  readonly spared: MethodId | null;
+  /** The ladder's gentler sufficient method that was passed over, and why. */
+  readonly passedOver: PassedOver | null;
+}
+
+interface PassedOver {
+  readonly method: MethodId;
+  readonly why: 'bruises' | 'cracks';
 }
 
 /** Judges every method against the demands. */
@@ -30,82 +32,122 @@ export function judgeAll(demands: Demands): Judgement {
 
 interface Picked {
   readonly method: MethodId;
-  readonly spared: MethodId | null;
-  /** Whether washing or grinding would do but for the profile. */
+  readonly passedOver: PassedOver | null;
+  /** Whether washing or grinding would do but for the roughness, or the skin, that is wanted. */
   readonly profileOnly: boolean;
 }
+
+const isBruising = (method: MethodId): boolean =>
+  methods[method].bruises === 'yes' || methods[method].bruises === 'most';
 
 /**
  * The gentlest sufficient method on the ladder of the place.
  * Where washing or grinding would take off all that must go and only the profile asks for more,
- * sound concrete is not to be bruised: shotblasting goes before scarifying.
+ * sound concrete is not to be bruised: the next method that does not bruise goes first. On a floor
+ * with open cracks shotblasting goes before scarifying, since it cleans them in the same pass.
  * Source: common practice, no published source.
  */
-function pick(floor: boolean, shortfallOf: (method: MethodId) => Shortfall | null): Picked {
-  const ladder: readonly MethodId[] = floor ? ladders.floor : ladders.offFloor;
+function pick(demands: Demands, shortfallOf: (method: MethodId) => Shortfall | null): Picked {
+  const ladder: readonly MethodId[] = ladders[demands.place];
   // Break-out meets every demand, so the ladder always ends in a method (proven over every route).
   const first = ladder.find((method) => !shortfallOf(method)) ?? 'break-out';
-  const failsOnlyProfile = (method: MethodId) => shortfallOf(method)?.demand === 'profile';
+  const failsOnlyProfile = (method: MethodId) => {
+    const demand = shortfallOf(method)?.demand;
+    return demand === 'profile' || demand === 'skin';
+  };
   const profileOnly = failsOnlyProfile('pressure-wash') || failsOnlyProfile('grind');
-  const spare = first === 'scarify' && profileOnly && !shortfallOf('shotblast');
-  return { method: spare ? 'shotblast' : first, spared: spare ? first : null, profileOnly };
+  const why =
+    profileOnly && isBruising(first)
+      ? 'bruises'
+      : demands.openCracks && first === 'scarify'
+        ? 'cracks'
+        : null;
+  const spare =
+    why &&
+    first !== 'break-out' &&
+    ladder
+      .slice(ladder.indexOf(first) + 1)
+      .find((method) => !isBruising(method) && !shortfallOf(method));
+  return spare
+    ? { method: spare, passedOver: { method: first, why }, profileOnly }
+    : { method: first, passedOver: null, profileOnly };
 }
 
-/** The method alone, for walking many possibilities: no method is judged without need. */
-export const methodFor = (demands: Demands): MethodId =>
-  pick(demands.floor, (method) => methodRules[method].shortfall(demands)).method;
+/** What the zone needs beside its bars, no method judged without need; without bars the method itself. */
+export const restFor = (demands: Demands): MethodId =>
+  pick(demands, (method) => methodRules[method].shortfall(demands)).method;
 
 /** The method, with the reasons for it and the judgement of every other. */
 export function choose(demands: Demands): Choice {
   const judgement = judgeAll(demands);
-  const { method, spared, profileOnly } = pick(demands.floor, (id) => judgement[id]);
+  const picked = pick(demands, (id) => judgement[id]);
+  const { method: rest, passedOver } = picked;
   return {
-    method,
+    method: demands.bar ? 'break-out' : rest,
+    rest,
     judgement,
-    spared,
-    reasons: reasonsFor(method, demands, { spare: spared !== null, profileOnly }),
+    passedOver,
+    reasons: reasonsFor(rest, demands, picked),
   };
 }
 
 function reasonsFor(
   method: MethodId,
   demands: Demands,
-  { spare, profileOnly }: { spare: boolean; profileOnly: boolean },
+  { passedOver, profileOnly }: Picked,
 ): Reason[] {
   const { band: depth, looseness } = demands.remove;
   const facts = { depth, looseness };
   const reasons: Reason[] = [];
+  if (demands.bar) {
+    reasons.push({
+      rule: 'bar-leads',
+      ...(method !== 'break-out' && { facts: { rest: method } }),
+      figures: ['bar.clear', 'bar.along'],
+    });
+  }
   if (looseness === 'tight') reasons.push({ rule: 'nothing-to-remove', facts });
   else if (method === 'pressure-wash') reasons.push({ rule: 'thin-weak-skin', facts });
   else if (method === 'grind') reasons.push({ rule: 'skims-to-sound', facts });
   else if (method === 'break-out') reasons.push({ rule: 'deep-or-loose-in-depth', facts });
+  else if (looseness === 'hollow')
+    reasons.push({ rule: 'thin-skin-let-go', facts: { method }, figures: ['depth.shallow'] });
   else if (method === 'abrasive-blast' || method === 'needle-scale')
-    reasons.push({ rule: 'off-floor-blast', facts });
+    reasons.push({ rule: demands.place === 'floor-spot' ? 'hand-tools-here' : 'off-floor-blast' });
   else reasons.push({ rule: 'cuts-to-sound', facts, figures: ['depth.thin', 'depth.shallow'] });
 
+  if (demands.place === 'recess') reasons.push({ rule: 'form-to-fill' });
+  if (demands.skin && method !== 'pressure-wash' && method !== 'break-out')
+    reasons.push({ rule: demands.skin === 'dusting' ? 'dusting-is-weak' : 'trowelled-is-closed' });
   if ((method === 'shotblast' || method === 'abrasive-blast') && demands.belowPlane)
-    reasons.push({ rule: 'reaches-into-pits', facts: { below: demands.belowPlane } });
+    reasons.push({ rule: 'reaches-into-pits' });
   if (method === 'scarify' && demands.heavyCoating)
     reasons.push({ rule: demands.belowPlane ? 'lifts-coating-then-pits' : 'lifts-coating' });
-  if (spare) reasons.push({ rule: 'profile-without-bruises' });
+  if (passedOver)
+    reasons.push({
+      rule: passedOver.why === 'bruises' ? 'profile-without-bruises' : 'cleans-open-cracks',
+      facts: { spared: passedOver.method },
+    });
   else if (profileOnly && method !== 'pressure-wash' && method !== 'grind')
     reasons.push({ rule: 'steps-up-for-profile' });
   if (demands.contaminants.includes('thin-coating') && !demands.heavyCoating)
     reasons.push({ rule: 'takes-off-thin-coating' });
   if (demands.oil) reasons.push({ rule: 'oil-rules-out-washing' });
   if (demands.stripped) reasons.push({ rule: 'after-stripping' });
-  reasons.push({ rule: 'meets-all', facts: { method } });
+  reasons.push({ rule: 'meets-all', facts: { method: demands.bar ? 'break-out' : method } });
   return reasons;
 }
 
 /** A reason against every method but the chosen one. */
 export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
-  const ladder: readonly MethodId[] = demands.floor ? ladders.floor : ladders.offFloor;
+  const ladder: readonly MethodId[] = ladders[demands.place];
   const rejections: Rejection[] = [];
   for (const method of methodIds) {
     if (method === choice.method) continue;
     const shortfall = choice.judgement[method];
-    if (shortfall) {
+    if (method === choice.rest) {
+      rejections.push({ method, rule: 'for-the-rest', wouldDo: true });
+    } else if (shortfall) {
       const { rule, facts, figures } = shortfall;
       rejections.push({
         method,
@@ -116,8 +158,15 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
       });
     } else if (method === 'water-jet') {
       rejections.push({ method, rule: 'specialist-alternative', wouldDo: true });
-    } else if (method === choice.spared) {
-      rejections.push({ method, rule: 'would-bruise-sound-concrete', wouldDo: true });
+    } else if (method === choice.passedOver?.method) {
+      rejections.push({
+        method,
+        rule:
+          choice.passedOver.why === 'bruises'
+            ? 'would-bruise-sound-concrete'
+            : 'leaves-cracks-to-clean',
+        wouldDo: true,
+      });
     } else if (ladder.includes(method)) {
       rejections.push({
         method,
@@ -130,7 +179,7 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
         method,
         rule: 'not-on-this-ladder',
         wouldDo: true,
-        facts: { bruises: methods[method].bruises },
+        facts: { method, place: demands.place, bruises: methods[method].bruises },
       });
     }
   }

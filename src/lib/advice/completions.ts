@@ -11,8 +11,10 @@ import {
   type Steel,
 } from '$lib/answers/questions';
 import { methodIds } from '$shared/methods';
-import type { Demands } from './demands';
-import { fullDepthHold, reachOf } from './holds';
+import { isFirmHollow, type Demands } from './demands';
+import { fullDepthHold } from './hole';
+import { reachOf } from './holds';
+import { gradeOf, sheetMoisture } from './sheet';
 import { judgeRemoval } from './methods/judge';
 import type { SettledSite, SettledZone } from './types';
 
@@ -87,7 +89,6 @@ export interface DepthState {
 
 /** All kinds of every question, for one site and zone. */
 export function kindsFor(site: SiteAnswers, zone: ZoneAnswers) {
-  const thickness = site.thickness ?? 'unknown';
   const contamination = openMany('contamination', zone.contamination);
   return {
     element: kindsOf(possible('element', site.element), (element) =>
@@ -95,28 +96,27 @@ export function kindsFor(site: SiteAnswers, zone: ZoneAnswers) {
     ),
     salts: kindsOf(possible('salts', site.salts), (salts) => (salts === 'none' ? 'none' : 'some')),
     freezeThaw: kindsOf(possible('freezeThaw', site.freezeThaw), (frost) => frost),
-    depthAndLooseness: depthKinds(zone, thickness),
+    depthAndLooseness: depthKinds(site, zone),
     contamination: kindsOf(subsets(contamination), traitOfContamination),
     texture: kindsOf(possible('texture', zone.texture), (texture) => texture),
     cracks: kindsOf(possible('cracks', zone.cracks), (cracks) => cracks),
     steel: kindsOf(steelStates(zone), ({ steel, barLoss }) =>
       steel === 'corroded' ? `${steel} ${barLoss && barLoss !== 'within-limit'}` : steel,
     ),
-    finish: kindsOf(possible('finish', zone.finish), (finish) =>
-      finish === 'rebuild' ? 'overlay' : finish,
-    ),
+    finish: kindsOf(possible('finish', zone.finish), (finish) => finish),
   };
 }
 
 export type Kinds = ReturnType<typeof kindsFor>;
 
-/** Oil, a thin coating, a heavy one and growth each change something; salt bloom only how the wash is done. */
+/** Oil, a thin coating, a heavy one, growth and salt bloom each change something. */
 const traitOfContamination = (set: readonly Contaminant[]): string =>
   [
     set.includes('oil'),
     set.includes('thin-coating'),
     set.includes('thick-coating') || set.includes('rubbery-coating'),
     set.includes('growth'),
+    set.includes('salt-bloom'),
   ].join();
 
 export function steelStates(zone: ZoneAnswers): SteelState[] {
@@ -127,8 +127,12 @@ export function steelStates(zone: ZoneAnswers): SteelState[] {
   );
 }
 
-/** Depth and looseness decide together: which methods reach, and whether the slab is past a surface repair. */
-function depthKinds(zone: ZoneAnswers, thickness: number | 'unknown'): Kind<DepthState>[] {
+/**
+ * Depth and looseness decide together: which methods reach, how deep the hole will be, and what the
+ * skin is like. With a bar and without, on each kind of place, since a bar makes the hole deeper.
+ */
+function depthKinds(site: SiteAnswers, zone: ZoneAnswers): Kind<DepthState>[] {
+  const thickness = site.thickness ?? 'unknown';
   const states = possibleDepths(zone).flatMap((depth) =>
     possible('looseness', zone.looseness).map((looseness): DepthState =>
       typeof depth === 'number'
@@ -136,13 +140,45 @@ function depthKinds(zone: ZoneAnswers, thickness: number | 'unknown'): Kind<Dept
         : { depth, looseness },
     ),
   );
+  const fixed = fixedOf(zone);
   return kindsOf(states, (state) => {
-    const probe = { ...plainZone, ...state };
+    const probe = { ...plainZone, ...fixed, ...state };
     const demands = { remove: { band: state.depth, looseness: state.looseness } } as Demands;
-    const reached = methodIds.map((method) => !judgeRemoval(method, demands)).join();
-    const hold = fullDepthHold({ ...plainSite, thickness }, probe)?.rule;
-    return [reached, hold, reachOf(probe, null, {}).deep, state.looseness === 'tight'].join();
+    const holds = (['slab', 'wall'] as const).flatMap((element) =>
+      (['none-seen', 'exposed'] as const).map(
+        (steel) => fullDepthHold({ element, thickness }, { ...probe, steel })?.rule,
+      ),
+    );
+    return [
+      methodIds.map((method) => !judgeRemoval(method, demands)).join(),
+      ...holds,
+      reachOf(probe, null, {}).deep,
+      state.looseness === 'tight',
+      state.looseness === 'powdery',
+      state.looseness === 'hollow',
+      isFirmHollow({ ...state, finish: 'rebuild' }),
+    ].join();
   });
+}
+
+/** What is said of a zone in numbers or with the sheet in hand: never open, only there or not. */
+export function fixedOf(
+  zone: ZoneAnswers,
+): Pick<
+  SettledZone,
+  'area' | 'border' | 'barCover' | 'barDiameter' | 'makerProfile' | 'makerMoisture'
+> {
+  const { area, borderLength, barCover, barDiameter } = zone;
+  const makerProfile = gradeOf(zone.makerProfile);
+  const makerMoisture = sheetMoisture(zone.makerMoisture);
+  return {
+    area: area ?? 'unknown',
+    ...(typeof borderLength === 'number' && { border: borderLength }),
+    ...(typeof barCover === 'number' && { barCover }),
+    ...(typeof barDiameter === 'number' && { barDiameter }),
+    ...(makerProfile !== undefined && { makerProfile }),
+    ...(makerMoisture !== undefined && { makerMoisture }),
+  };
 }
 
 /**
@@ -180,7 +216,7 @@ export function onlyCompletion(
       steel,
       ...(barLoss[0] && { barLoss: barLoss[0] }),
       finish,
-      area: answers.area ?? 'unknown',
+      ...fixedOf(answers),
     },
   };
 }

@@ -1,81 +1,106 @@
-import { rangeOf } from '$shared/figures';
-import type { Contaminant, Cracks, DepthBand, Looseness, Texture } from '$lib/answers/questions';
+import { atLeast } from '$lib/answers/depth';
+import type {
+  Contaminant,
+  Cracks,
+  DepthBand,
+  Finish,
+  Looseness,
+  Texture,
+} from '$lib/answers/questions';
+import { placeOf, type Place } from './place';
+import { profileWanted } from './sheet';
 import type { SettledSite, SettledZone } from './types';
 
 /** What the zone asks of a method. A method is sufficient when it meets every one of these. */
 export interface Demands {
-  /** Floors carry walk-behind machines; steps, walls and soffits get hand tools. */
-  readonly floor: boolean;
+  /** What can stand there, and the ladder that is climbed. */
+  readonly place: Place;
   /** How deep loose concrete goes, and how it holds. Nothing is to be removed where it is `tight`. */
   readonly remove: { readonly band: DepthBand; readonly looseness: Looseness };
   /** What has to be cleared by the method itself, after the steps before it have done their part. */
   readonly contaminants: readonly Contaminant[];
   /** Oil, coatings: what was there before any step, since it can rule a method out all the same. */
   readonly oil: boolean;
+  /** A heavy coating is scraped off first: no machine that takes it off can stand here. */
   readonly stripped: boolean;
+  /** A heavy coating is left to the machine. */
   readonly heavyCoating: boolean;
-  /** The low spots must be reached too: pits, or cracks that are open. */
-  readonly belowPlane: 'pits' | 'cracks' | null;
+  /** The low spots must be reached too. Cracks have their own step. */
+  readonly belowPlane: boolean;
+  /** Cracks are open: of two methods that would do, the one that cleans them in the same pass. */
+  readonly openCracks: boolean;
   readonly texture: Texture;
-  /** CSP the finish accepts; null while undecided. */
+  /** Washing leaves the skin that has to come off: why, or null where it does not. */
+  readonly skin: 'trowelled' | 'dusting' | null;
+  /** A bar shows and has to be freed: only breaking out along it does that. */
+  readonly bar: boolean;
+  /** CSP wanted; null while neither a sheet nor a finish says. */
   readonly profile: readonly [number, number] | null;
 }
 
-const floors = {
-  slab: true,
-  'suspended-slab': true,
-  steps: false,
-  wall: false,
-  soffit: false,
-} as const;
-
-const profileFigure = {
-  sealer: 'csp.needs.sealer',
-  'thin-film': 'csp.needs.thin-film',
-  'build-coat': 'csp.needs.build-coat',
-  'self-levelling': 'csp.needs.self-levelling',
-  'thin-overlay': 'csp.needs.thin-overlay',
-  overlay: 'csp.needs.overlay',
-  rebuild: 'csp.needs.rebuild',
-} as const;
-
-/** The figure that says which profile a finish needs; null while the finish is undecided. */
-export const profileFigureOf = (finish: SettledZone['finish']) =>
-  finish === 'undecided' ? null : profileFigure[finish];
-
-/** Whether a crack is a low spot that a flat tool rides over. */
+/** Whether a crack is open enough to be cleaned. */
 export const opensBelow = (cracks: Cracks): boolean => cracks === 'open' || cracks === 'crumbling';
 
 /** Whether any coating, thin or heavy, is among what is on it. */
 export const hasCoating = (contamination: readonly Contaminant[]): boolean =>
   contamination.some((contaminant) => contaminant.endsWith('-coating'));
 
-/** Whether walk-behind machines can stand and turn here. */
-export const isFloor = (element: SettledSite['element']): boolean => floors[element];
+/** Whether a bar shows: it is undercut, followed past the rust, and cleaned. */
+export const showsBar = ({ steel }: Pick<SettledZone, 'steel'>): boolean =>
+  steel === 'exposed' || steel === 'corroded';
+
+/** Whether the finish is bonded to the concrete: every one but a sealer. */
+export const isBonded = ({ finish }: Pick<SettledZone, 'finish'>): boolean => finish !== 'sealer';
+
+/** Paints and levelling layers: they pull on the skin, and show everything under it. */
+const films: ReadonlySet<Finish> = new Set(['thin-film', 'build-coat', 'self-levelling']);
+export const isFilm = ({ finish }: Pick<SettledZone, 'finish'>): boolean => films.has(finish);
+
+/** An old spall with a firm bottom that is filled up: a form to fill, not concrete to remove. */
+export const isFirmHollow = ({
+  looseness,
+  depth,
+  finish,
+}: Pick<SettledZone, 'looseness' | 'depth' | 'finish'>): boolean =>
+  looseness === 'tight' && finish === 'rebuild' && atLeast(depth, '6-to-20');
+
+/**
+ * Why a surface that washing would clean still has to be opened by machine.
+ * Source: common practice, no published source.
+ */
+function skinOf(zone: Pick<SettledZone, 'texture' | 'looseness' | 'finish'>): Demands['skin'] {
+  if (zone.looseness === 'powdery' && isFilm(zone)) return 'dusting';
+  if (zone.texture === 'smooth' && isBonded(zone) && zone.finish !== 'undecided')
+    return 'trowelled';
+  return null;
+}
 
 /**
  * The demands of a zone, from its answers.
  * Source: common practice, no published source, except the profile (figures `csp.needs.*`).
  */
 export function demandsOf(site: SettledSite, zone: SettledZone): Demands {
-  const floor = isFloor(site.element);
+  const place = placeOf(site.element, zone.area, isFirmHollow(zone));
+  const machines = place === 'floor';
   const has = (contaminant: Contaminant) => zone.contamination.includes(contaminant);
   const heavyCoating = has('thick-coating') || has('rubbery-coating');
-  const figure = profileFigureOf(zone.finish);
   return {
-    floor,
+    place,
     remove: { band: zone.depth, looseness: zone.looseness },
-    // Degreasing comes before any method, and off floors a heavy coating is scraped off before.
+    // Degreasing comes before any method, and without machines a heavy coating is scraped off before.
     contaminants: zone.contamination.filter(
       (contaminant) =>
         contaminant !== 'oil' &&
-        (floor || (contaminant !== 'thick-coating' && contaminant !== 'rubbery-coating')),
+        (machines || (contaminant !== 'thick-coating' && contaminant !== 'rubbery-coating')),
     ),
     oil: has('oil'),
-    stripped: !floor && heavyCoating,
-    heavyCoating: floor && heavyCoating,
-    belowPlane: zone.texture === 'pitted' ? 'pits' : opensBelow(zone.cracks) ? 'cracks' : null,
+    stripped: !machines && heavyCoating,
+    heavyCoating: machines && heavyCoating,
+    belowPlane: zone.texture === 'pitted',
+    openCracks: opensBelow(zone.cracks),
     texture: zone.texture,
-    profile: figure && rangeOf(figure),
+    skin: skinOf(zone),
+    bar: showsBar(zone),
+    profile: profileWanted(zone),
   };
 }

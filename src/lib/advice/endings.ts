@@ -2,9 +2,11 @@ import type { ManyAnswer } from '$lib/answers/answers';
 import type { Warning } from '$lib/answers/questions';
 import type { HazardId, MethodId } from '$shared/methods';
 import { hazardsOfHolds } from './cautions';
+import { isFilm } from './demands';
 import type { Group } from './groups';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf, warnsBeyondSurface } from './holds';
 import type { RuleId } from './rules';
+import { moistureOf } from './sheet';
 import type { Work } from './steps/work';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
@@ -64,8 +66,12 @@ export class UnderWarnings {
   ): Endings {
     const reach = reachOf(zone, method, work);
     const { removes, cuts, deep } = reach;
-    const moving = zone.cracks === 'moving';
-    const key = `${site.element} ${removes} ${cuts} ${deep} ${zone.steel} ${zone.barLoss} ${moving} ${depthHold?.rule}`;
+    const hides = [isFilm(zone), zone.finish === 'sealer', moistureOf(zone)];
+    const bloom = zone.contamination.includes('salt-bloom');
+    const key = [
+      ...[site.element, site.salts, removes, cuts, deep, zone.steel, zone.barLoss, zone.cracks],
+      ...[...hides, bloom, depthHold?.rule, JSON.stringify(depthHold?.facts)],
+    ].join(' ');
     const known = this.#known.get(key);
     if (known) return known;
     const holdsWith = (warnings: readonly Warning[]) =>

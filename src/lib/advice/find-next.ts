@@ -22,9 +22,19 @@ export const testFor: Readonly<Record<QuestionId, TestId>> = {
   crackLength: 'measure-area',
   steel: 'look-at-steel',
   barLoss: 'measure-bar',
+  barCover: 'measure-bar',
+  barDiameter: 'measure-bar',
+  barSpacing: 'measure-bar',
+  barLength: 'measure-bar',
   finish: 'ask-owner',
+  makerProfile: 'ask-maker',
+  makerMoisture: 'ask-maker',
   area: 'measure-area',
+  borderLength: 'measure-area',
 };
+
+/** A crack is found to move by watching it: no tap tells. */
+const mayMove = ({ cracks }: ZoneAnswers): boolean => !cracks || cracks.includes('moving');
 
 /** The outcomes one answer to a question would leave, and how many of its choices leave just these. */
 interface Branch {
@@ -153,13 +163,22 @@ export function rankFindOut(
   zone: ZoneAnswers,
   outcomes: readonly Outcome[],
 ): (FindOut | RankedFindOut)[] {
-  if (outcomes.length === 1) return [...(outcomes[0] as Outcome).example.findOut];
+  if (outcomes.length === 1) {
+    const { findOut } = (outcomes[0] as Outcome).example;
+    // What may be oil decides the degreasing, though it leaves the method where it is.
+    const drop: FindOut = { question: 'contamination', test: 'water-drop' };
+    const maybeOil = zone.contamination?.maybe.includes('oil') ?? !zone.contamination;
+    const known = findOut.some(({ test }) => test === 'water-drop');
+    return maybeOil && !known ? [...findOut, drop] : [...findOut];
+  }
   return openQuestions(site, zone)
-    .map(({ question }): RankedFindOut => ({
-      question,
-      test: testFor[question],
-      settles: settlesOf(survey, question),
-    }))
+    .flatMap(({ question }): RankedFindOut[] => {
+      const settles = settlesOf(survey, question);
+      const found = { question, test: testFor[question], settles };
+      return question === 'cracks' && mayMove(zone)
+        ? [found, { ...found, test: 'crack-gauge' }]
+        : [found];
+    })
     .filter(({ settles }) => settles.expected < settles.now)
     .sort((one, other) => worth(other) - worth(one));
 }

@@ -8,6 +8,10 @@ const clears: Readonly<Partial<Record<RuleId, FindOut>>> = {
   'buried-services': { question: 'warnings', test: 'locate-services' },
   'thickness-decides': { question: 'thickness', test: 'measure-thickness' },
   'moving-crack': { question: 'cracks', test: 'ask-engineer' },
+  'rust-with-salts': { question: 'salts', test: 'chloride-test' },
+  'rust-at-crack': { question: 'steel', test: 'sound-round-stain' },
+  'no-paint-over-rust': { question: 'steel', test: 'sound-round-stain' },
+  'bloom-under-dry-finish': { question: 'contamination', test: 'find-water' },
   'bar-section-loss': { question: 'barLoss', test: 'ask-engineer' },
 };
 
@@ -17,8 +21,11 @@ export function findOutFor(
   zone: SettledZone,
   holds: readonly Hold[],
 ): FindOut[] {
-  const tests: FindOut[] = holds.map(
-    (hold) => clears[hold.rule] ?? { question: 'warnings', test: 'ask-engineer' },
+  const tests: FindOut[] = holds.map((hold) =>
+    // With the thickness known it is the depth that is doubtful.
+    hold.rule === 'thickness-decides' && site.thickness !== 'unknown'
+      ? { question: 'depth', test: 'measure-depth' }
+      : (clears[hold.rule] ?? { question: 'warnings', test: 'ask-engineer' }),
   );
   if (zone.depth === 'through' || holds.some((hold) => hold.rule === 'full-depth'))
     tests.push({ question: 'thickness', test: 'measure-thickness' });

@@ -1,5 +1,5 @@
 import type { StepId } from '$shared/methods';
-import { opensBelow } from './demands';
+import { opensBelow, showsBar } from './demands';
 import type { Kinds } from './completions';
 import type { Group } from './groups';
 import { workFor } from './settle';
@@ -22,6 +22,9 @@ export interface Next {
   readonly seen: Readonly<Record<Following, number>>;
 }
 
+/** More than any `holdsAs`: at most 8 kinds of steel, 5 of cracks, 2 of salts. */
+export const mostHoldsAs = 100;
+
 export const followingOf = (kinds: Kinds): readonly Next[] =>
   kinds.cracks.flatMap((cracks, ki) =>
     kinds.steel.flatMap((steel, si) =>
@@ -30,7 +33,7 @@ export const followingOf = (kinds: Kinds): readonly Next[] =>
           site: { freezeThaw: frost.value, salts: salts.value },
           zone: { cracks: cracks.value, ...steel.value },
           weight: cracks.weight * steel.weight * frost.weight * salts.weight,
-          holdsAs: si * 2 + +(cracks.value === 'moving'),
+          holdsAs: (si * 5 + ki) * 2 + ai,
           seen: { cracks: 1 << ki, steel: 1 << si, freezeThaw: 1 << ri, salts: 1 << ai },
         })),
       ),
@@ -58,18 +61,20 @@ const cutting = setOf({ 'saw-cut': 0, 'chase-crack': 0, 'route-crack': 0, 'free-
 export const cutsIn = (set: number): number => set & cutting;
 
 /**
- * The work of a group but for what its dirt asks for, with each combination; null where the cracks
- * are not those of the group.
+ * The work of a group but for what its dirt asks for, with each combination; null where cracks or
+ * steel are not those of the group.
  */
 export const worksFor = (group: Group, nexts: readonly Next[]): readonly (Done | null)[] => {
   const clean = { oil: false, stripped: false, heavyCoating: false, contaminants: [] };
   return nexts.map((next) => {
     if (opensBelow(next.zone.cracks) !== opensBelow(group.zone.cracks)) return null;
+    if (showsBar(next.zone) !== showsBar(group.zone)) return null;
     const work = workFor({
       site: { ...group.site, ...next.site },
       zone: { ...group.zone, ...next.zone, contamination: [] },
       demands: { ...group.demands, ...clean },
       method: group.method,
+      rest: group.rest,
     });
     return { work, steps: setOf(work) };
   });
@@ -85,5 +90,6 @@ export const stepsOfDirt = (group: Group): number =>
       ...group,
       site: { ...group.site, freezeThaw: 'rare', salts: 'none' },
       zone: { ...group.zone, cracks: 'none', steel: 'none-seen' },
+      demands: { ...group.demands, bar: false },
     }),
   );

@@ -1,13 +1,15 @@
-import { atLeast, rangeOfBand } from '$lib/answers/depth';
+import { rangeOfBand } from '$lib/answers/depth';
 import type { Warning } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
+import { isFilm } from './demands';
+import { moistureOf } from './sheet';
 import type { Work } from './steps/work';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
 /** What the work would do to the concrete, as far as safety is concerned. */
 export interface Reach {
-  /** Takes structural concrete away: breaking out, freeing bars, chasing cracks. */
+  /** Takes structural concrete away: breaking out, freeing bars. A few millimetres do not. */
   readonly removes: boolean;
   /** Breaks, saws or drills. */
   readonly cuts: boolean;
@@ -40,59 +42,47 @@ export const verdictOf = (holds: readonly Hold[]): Verdict =>
 const carries = {
   slab: false,
   steps: false,
+  'suspended-steps': true,
   'suspended-slab': true,
   wall: true,
   soffit: true,
 } as const;
 
+/** Whether concrete overhead, or with air or a room below it, or holding something up. */
+export const carriesLoad = (element: SettledSite['element']): boolean => carries[element];
+
 export function reachOf(zone: SettledZone, method: MethodId | null, work: Work): Reach {
-  const removes = method === 'break-out' || !!work['free-bar'] || !!work['chase-crack'];
-  const cuts = removes || !!work['saw-cut'] || !!work['route-crack'];
+  const removes = method === 'break-out' || !!work['free-bar'];
+  const cuts = removes || !!work['chase-crack'] || !!work['saw-cut'] || !!work['route-crack'];
   const loose = zone.looseness !== 'tight';
-  const deepDamage =
-    loose &&
-    (zone.depthMm === undefined
-      ? atLeast(zone.depth, '6-to-20')
-      : zone.depthMm > valueOf('tendon.depth'));
-  return { removes, cuts, deep: cuts || deepDamage };
+  // A band that reaches past the limit counts as past it.
+  const deepest = zone.depthMm ?? rangeOfBand(zone.depth, 'unknown')[1];
+  return { removes, cuts, deep: cuts || (loose && deepest > valueOf('tendon.depth')) };
 }
 
 /**
- * The zone is past a surface repair: damaged through, or loose to half the thickness.
- * A firm hollow is a form to fill however deep it is, unless it goes right through.
- * Source: UFC 3-270-04 (figure `depth.full-limit`).
+ * Rust that shows where nothing is open yet. Salt or a crack lets it go on under any finish, and a
+ * film over it only hides it: what lies beneath is found out first.
+ * Source: common practice, no published source; chlorides: ACI 364.6T.
  */
-export function fullDepthHold(site: SettledSite, zone: SettledZone): Hold | null {
-  if (zone.depth === 'through')
-    return { rule: 'through', verdict: 'stop', who: 'concrete-contractor' };
-  if (zone.looseness === 'tight') return null;
-  const figures = ['depth.full-limit'] as const;
-  if (site.thickness === 'unknown')
-    return zone.depth === 'over-50'
-      ? { rule: 'thickness-decides', verdict: 'find-out-first', who: 'crew', figures }
-      : null;
-  const half = site.thickness * valueOf('depth.full-limit');
-  const [lower] = rangeOfBand(zone.depth, site.thickness);
-  if ((zone.depthMm ?? lower) >= half)
-    return {
-      rule: 'full-depth',
-      verdict: 'stop',
-      who: 'concrete-contractor',
-      facts: { half, thickness: site.thickness, looseness: zone.looseness },
-      figures,
-    };
-  // A band that straddles half the thickness is settled by measuring.
-  const straddles = zone.depth === 'over-50' && zone.depthMm === undefined;
-  return straddles
-    ? {
-        rule: 'thickness-decides',
-        verdict: 'find-out-first',
-        who: 'crew',
-        facts: { half },
-        figures,
-      }
-    : null;
+function rustHolds(site: SettledSite, zone: SettledZone): Hold[] {
+  if (zone.steel !== 'rust-stain') return [];
+  const who = carries[site.element] ? 'engineer' : 'crew';
+  if (site.salts !== 'none')
+    return [
+      { rule: 'rust-with-salts', verdict: 'find-out-first', who, facts: { salts: site.salts } },
+    ];
+  if (zone.cracks !== 'none') return [{ rule: 'rust-at-crack', verdict: 'find-out-first', who }];
+  return isFilm(zone) || zone.finish === 'sealer'
+    ? [{ rule: 'no-paint-over-rust', verdict: 'find-out-first', who }]
+    : [];
 }
+
+/** Salt bloom is carried by water: a finish that wants it dry comes off until the water is stopped. */
+const bloomHolds = (zone: SettledZone): Hold[] =>
+  zone.contamination.includes('salt-bloom') && moistureOf(zone) === 'dry'
+    ? [{ rule: 'bloom-under-dry-finish', verdict: 'find-out-first', who: 'crew' }]
+    : [];
 
 /**
  * Everything that stands before the work, gravest first.
@@ -135,6 +125,7 @@ export function holdsOf(
   if (zone.cracks === 'moving')
     holds.push({ rule: 'moving-crack', verdict: 'stop', who: 'engineer' });
   if (depth) holds.push(depth);
+  holds.push(...rustHolds(site, zone), ...bloomHolds(zone));
   if (warned('map-cracking'))
     holds.push({ rule: 'map-cracking', verdict: 'find-out-first', who: 'laboratory' });
   if (warned('old-coating-or-adhesive'))

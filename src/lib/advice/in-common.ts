@@ -1,6 +1,6 @@
 import { methodIds, type MethodId } from '$shared/methods';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import { choose, methodFor, rejectionsFor } from './choice';
+import { choose, rejectionsFor, restFor } from './choice';
 import { demandsOf, type Demands } from './demands';
 import { besides, spread, type Completion } from './neighbours';
 import { workFor } from './settle';
@@ -26,10 +26,11 @@ export interface Case {
 
 function caseOf({ site, zone }: Completion): Case {
   const demands = demandsOf(site, zone);
-  const method = methodFor(demands);
+  const rest = restFor(demands);
+  const method = demands.bar ? 'break-out' : rest;
   return {
     demands,
-    work: workFor({ site, zone, demands, method }),
+    work: workFor({ site, zone, demands, method, rest }),
     target: () => targetOf(site, zone, demands, method),
   };
 }

@@ -4,12 +4,14 @@ import {
   choicesOf,
   questions,
   type DepthBand,
+  type MakerProfile,
   type QuestionId,
   type SiteQuestion,
   type ZoneQuestion,
 } from '$lib/answers/questions';
-import type { MethodId } from '$shared/methods';
+import { methods, type MethodId } from '$shared/methods';
 import { onlyCompletion } from './completions';
+import { gradeOf } from './sheet';
 import { adviseSettled } from './settle';
 import { survey } from './survey';
 import type { Verdict } from './types';
@@ -33,6 +35,7 @@ export const oftenMisjudged: readonly Asked[] = [
   'steel',
   'texture',
   'barLoss',
+  'makerProfile',
   'warnings',
   'finish',
   'freezeThaw',
@@ -68,8 +71,11 @@ const sameEnding = (one: Ending | null, other: Ending | null): boolean =>
 /** Every other certain answer to a question the reader is sure of. */
 export function changesOf(question: Asked, answers: SiteAnswers & ZoneAnswers): Change[] {
   const answer = answers[question];
-  if (answer === undefined || answer === 'unknown') return [];
+  // Without a sheet at hand the question stands all the same: what the sheet says would count.
+  const sheetless = question === 'makerProfile' && gradeOf(answers.makerProfile) === undefined;
+  if (!sheetless && (answer === undefined || answer === 'unknown')) return [];
   if (question === 'depth') return depthChanges(answers);
+  if (question === 'makerProfile') return sheetChanges(answers);
   if (questions[question].kind === 'many')
     return toggles(question as 'warnings' | 'contamination', answer as ManyAnswer<string>);
   if (!Array.isArray(answer) || answer.length !== 1) return [];
@@ -93,6 +99,19 @@ function toggles(question: 'warnings' | 'contamination', answer: ManyAnswer<stri
       };
     });
 }
+
+/** What a sheet could ask for instead of what it says, or says nothing. */
+const sheetChanges = (answers: SiteAnswers & ZoneAnswers): Change[] => {
+  const [from = 'no-sheet'] = answers.makerProfile ?? [];
+  return choicesOf('makerProfile')
+    .filter((to) => to !== from && to !== 'no-sheet')
+    .map((to) => ({
+      question: 'makerProfile' as const,
+      from,
+      to,
+      apply: (all) => ({ ...all, makerProfile: [to] as const }),
+    }));
+};
 
 /** A measured depth moves from edge to edge, a band to another band. */
 function depthChanges(answers: SiteAnswers & ZoneAnswers): Change[] {
@@ -141,21 +160,46 @@ export function marginsOf(site: SiteAnswers, zone: ZoneAnswers): Margin[] {
       const ending = endingOf(change.apply(answers));
       return ending && !sameEnding(ending, now) ? [{ change, ending }] : [];
     });
-    return nearest(question, flips).map(({ change, ending }): Margin => ({
+    return nearest(question, flips, now).map(({ change, ending, reach }): Margin => ({
       question,
       from: change.from,
       to: change.to,
       ...(change.atMm !== undefined && { atMm: change.atMm }),
+      ...(reach && { reach }),
       verdict: ending.verdict,
       method: ending.method,
     }));
   });
 }
 
-type Flip = { readonly change: Change; readonly ending: Ending };
+type Flip = {
+  readonly change: Change;
+  readonly ending: Ending;
+  readonly reach?: Margin['reach'];
+};
+
+/**
+ * A sheet that asks for less makes it gentler from some grade down: the roughest of those grades
+ * says it all; one that asks for more makes it harsher from the smoothest of those up.
+ */
+function nearestGrade(flips: readonly Flip[], now: Ending | null): readonly Flip[] {
+  const grade = ({ change }: Flip) => gradeOf([change.to as MakerProfile]) ?? 0;
+  const place = (method: MethodId | null) => (method ? methods[method].class : 0);
+  return flips.flatMap((flip) => {
+    const same = flips.filter((other) => sameEnding(other.ending, flip.ending)).map(grade);
+    const gentler = place(flip.ending.method) < place(now?.method ?? null);
+    const edge = gentler ? Math.max(...same) : Math.min(...same);
+    return grade(flip) === edge ? [{ ...flip, reach: gentler ? 'at-most' : 'at-least' }] : [];
+  });
+}
 
 /** Depth is a scale: of several changes to the same ending in one direction, the nearest says it all. */
-function nearest(question: QuestionId, flips: readonly Flip[]): readonly Flip[] {
+function nearest(
+  question: QuestionId,
+  flips: readonly Flip[],
+  now: Ending | null,
+): readonly Flip[] {
+  if (question === 'makerProfile') return nearestGrade(flips, now);
   if (question !== 'depth') return flips;
   const place = (band: string) => depthBands.indexOf(band as DepthBand);
   const distance = ({ change }: Flip) => Math.abs(place(change.to) - place(change.from));

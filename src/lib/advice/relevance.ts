@@ -1,17 +1,20 @@
 import { isSurely, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import { bandOf } from '$lib/answers/depth';
 import { questionIds, type QuestionId } from '$lib/answers/questions';
-import { methodIds } from '$shared/methods';
 import { plainSite, plainZone } from './completions';
-import type { Demands } from './demands';
-import { fullDepthHold } from './holds';
-import { judgeRemoval } from './methods/judge';
+import { fullDepthHold, onlyBreakingReaches } from './hole';
+import { isFloor } from './place';
+import { showsBar } from './demands';
 import type { SettledZone } from './types';
 
 /** Why a question is not asked: its answer could change neither verdict, nor method, nor any step. */
 export const skipReasons = [
   'no-cracks',
   'no-corroded-bar',
+  'no-bar-shows',
+  'no-finish-yet',
+  'no-sheet',
+  'no-floor-machine',
   'concrete-itself-harmed',
   'ground-first',
   'damaged-through',
@@ -30,6 +33,14 @@ const alwaysAsked: ReadonlySet<QuestionId> = new Set<QuestionId>([
   'warnings',
   'area',
 ]);
+
+const aboutBars: ReadonlySet<QuestionId> = new Set<QuestionId>([
+  'barCover',
+  'barDiameter',
+  'barSpacing',
+  'barLength',
+]);
+const aboutSheet: ReadonlySet<QuestionId> = new Set<QuestionId>(['makerProfile', 'makerMoisture']);
 
 /**
  * Why a question cannot matter here any more, or null while it can.
@@ -53,6 +64,13 @@ export function whyNotAsked(
   if (question === 'crackLength' && isSurely(zone.cracks, 'none')) return 'no-cracks';
   if (question === 'barLoss' && zone.steel && !zone.steel.includes('corroded'))
     return 'no-corroded-bar';
+  if (aboutBars.has(question) && !zone.steel?.some((steel) => showsBar({ steel })))
+    return 'no-bar-shows';
+  if (aboutSheet.has(question) && (!zone.finish || isSurely(zone.finish, 'undecided')))
+    return 'no-finish-yet';
+  if (question === 'makerMoisture' && isSurely(zone.makerProfile, 'no-sheet')) return 'no-sheet';
+  if (question === 'borderLength' && site.element && !site.element.some(isFloor))
+    return 'no-floor-machine';
   return null;
 }
 
@@ -97,12 +115,3 @@ function everyState(
 /** Loose to half the thickness or more: that part is replaced full depth. */
 const pastRepair = (state: LooseState, thickness: number | 'unknown'): boolean =>
   fullDepthHold({ ...plainSite, thickness }, { ...plainZone, ...state })?.verdict === 'stop';
-
-/** No method gentler than breaking out gets the loose concrete off. */
-const onlyBreakingReaches = ({ depth, looseness }: LooseState): boolean => {
-  const demands = { remove: { band: depth, looseness } } as Demands;
-  return methodIds.every(
-    (method) =>
-      method === 'break-out' || method === 'water-jet' || judgeRemoval(method, demands) !== null,
-  );
-};

@@ -3,7 +3,8 @@ import { hazardsAt, hazardsOfHolds } from './cautions';
 import { choose, rejectionsFor, type Choice } from './choice';
 import { demandsOf, type Demands } from './demands';
 import { findOutFor } from './find-out';
-import { fullDepthHold, holdsOf, isBeyondSurface, reachOf, verdictOf } from './holds';
+import { fullDepthHold } from './hole';
+import { holdsOf, isBeyondSurface, reachOf, verdictOf } from './holds';
 import { callAfter } from './steps/after';
 import { callBefore, callMethod } from './steps/before';
 import { callCracks } from './steps/cracks';
@@ -16,8 +17,8 @@ import type { Advice, Hold, Rejection, SettledSite, SettledZone, Step, Verdict }
 export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
   const demands = demandsOf(site, zone);
   const choice = choose(demands);
-  const { method } = choice;
-  const work = workFor({ site, zone, demands, method });
+  const { method, rest } = choice;
+  const work = workFor({ site, zone, demands, method, rest });
   const holds = holdsOf(site, zone, reachOf(zone, method, work), fullDepthHold(site, zone));
   const verdict = verdictOf(holds);
   const underneath = isBeyondSurface(holds) ? null : method;
@@ -27,6 +28,7 @@ export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
     verdict,
     method: verdict === 'prepare' ? method : null,
     underneath,
+    beside: underneath === null || rest === method ? null : rest,
     reasons: verdict === 'prepare' ? choice.reasons : [...holds],
     holds,
     rejections: rejectAll(choice, demands, verdict, underneath, holds),

@@ -2,9 +2,10 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { questionIds, type QuestionId } from '$lib/answers/questions';
 import { methodIds, type MethodId } from '$shared/methods';
 import { choose, rejectionsFor } from './choice';
-import { kindsFor, kindsOf, plainSite, plainZone } from './completions';
-import { demandsOf, isFloor, opensBelow } from './demands';
+import { fixedOf, kindsFor, kindsOf, plainSite, plainZone } from './completions';
+import { demandsOf, opensBelow, showsBar } from './demands';
 import { indices } from './groups';
+import { isFloor } from './place';
 import type { Reason } from './types';
 import type { Standing } from './zone-advice';
 
@@ -24,7 +25,7 @@ const mostRemembered = 64;
 /** Where each method stands when only these answers count. */
 function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
   const { element, thickness } = site;
-  const { depth, looseness, contamination, texture, cracks, finish } = zone;
+  const { depth, looseness, contamination, texture, cracks, steel, finish, area } = zone;
   // Only these take part in the choice; the others leave every method where it was.
   const key = JSON.stringify([
     element,
@@ -34,7 +35,10 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
     contamination,
     texture,
     cracks,
+    steel,
     finish,
+    area,
+    zone.makerProfile,
   ]);
   const known = remembered.get(key);
   if (known) return known;
@@ -42,12 +46,13 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
     methodIds.map((id) => [id, { chosen: false, wouldDo: false, why: { rule: 'meets-all' } }]),
   ) as Record<MethodId, State>;
   const kinds = choosingKinds(site, zone);
+  const fixed = fixedOf(zone);
   for (const at of indices(kinds.map((list) => list.length))) {
     const place: object = Object.assign(
       {},
       ...kinds.map((list, index) => list[at[index] as number]),
     );
-    const demands = demandsOf({ ...plainSite, ...place }, { ...plainZone, ...place });
+    const demands = demandsOf({ ...plainSite, ...place }, { ...plainZone, ...fixed, ...place });
     const choice = choose(demands);
     states[choice.method].chosen = true;
     for (const { method, wouldDo, ...why } of rejectionsFor(choice, demands)) {
@@ -72,11 +77,12 @@ function choosingKinds(site: SiteAnswers, zone: ZoneAnswers): readonly (readonly
   return [
     only(kinds.element, (element) => `${isFloor(element)}`).map((element) => ({ element })),
     kinds.depthAndLooseness.map(({ value }) => value),
-    only(kinds.contamination, (set) => set.filter((each) => each !== 'growth').join()).map(
-      (contamination) => ({ contamination }),
-    ),
+    only(kinds.contamination, (set) =>
+      set.filter((each) => each !== 'growth' && each !== 'salt-bloom').join(),
+    ).map((contamination) => ({ contamination })),
     kinds.texture.map(({ value: texture }) => ({ texture })),
     only(kinds.cracks, (cracks) => `${opensBelow(cracks)}`).map((cracks) => ({ cracks })),
+    only(kinds.steel, (steel) => `${showsBar(steel)}`),
     kinds.finish.map(({ value: finish }) => ({ finish })),
   ];
 }

@@ -1,10 +1,11 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { Setting, Warning } from '$lib/answers/questions';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
-import { kindsFor, openMany, possible, subsets, type Kinds } from './completions';
+import { fixedOf, kindsFor, openMany, possible, subsets, type Kinds } from './completions';
 import { UnderWarnings, worstShortOfStop, type Endings } from './endings';
 import {
   cutsIn,
+  mostHoldsAs,
   everyStep,
   following,
   followingOf,
@@ -63,7 +64,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const warningSets = subsets(warned);
   const settings = possible('setting', site.setting);
   const base = { thickness: site.thickness ?? 'unknown', setting: settings[0] as Setting } as const;
-  const groups = groupsOf(kinds, base, zone.area ?? 'unknown');
+  const groups = groupsOf(kinds, base, fixedOf(zone));
   const follow = followingOf(kinds);
   const under = new UnderWarnings(warned, warningSets);
   const hazards = new HazardsAnywhere(settings, worstShortOfStop(warned));
@@ -86,8 +87,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
           { ...first.site, ...next.site },
           { ...first.zone, ...next.zone },
         ] as const;
-      // Fewer than a hundred combinations of steel and cracks.
-      const found = remember(known, cutsIn(done.steps) * 100 + next.holdsAs, () =>
+      const found = remember(known, cutsIn(done.steps) * mostHoldsAs + next.holdsAs, () =>
         under.endingsOf(...now(), first, done.work),
       );
       const here = weight * next.weight * settings.length;

@@ -41,9 +41,17 @@ export interface SettledZone {
   readonly steel: Steel;
   /** Absent while nobody has measured the bar: the advice then says to measure. */
   readonly barLoss?: BarLoss;
+  /** mm of concrete over the bar, and the bar's diameter; absent while nobody has measured them. */
+  readonly barCover?: number;
+  readonly barDiameter?: number;
   readonly finish: Finish;
+  /** What the data sheet of the finish asks for; absent without one. CSP 1 to 10. */
+  readonly makerProfile?: number;
+  readonly makerMoisture?: 'damp' | 'dry';
   /** m2, or unknown */
   readonly area: number | 'unknown';
+  /** m of the edge along which something stands upright; absent where nobody has said. */
+  readonly border?: number;
 }
 
 /** A value a rule saw, to be spoken by `words/`: ids of choices, or lengths in mm, areas in m2. */
@@ -106,14 +114,17 @@ export const testIds = [
   'look-round',
   'local-weather',
   'chloride-test',
+  'find-water',
   'measure-area',
 ] as const;
 export type TestId = (typeof testIds)[number];
 
 /** What the surface must be when preparation ends. */
 export interface Target {
-  /** CSP lowest and highest the finish accepts; null while the finish is undecided. */
+  /** CSP lowest and highest that will do; null while neither a sheet nor a finish says. */
   readonly profile: readonly [number, number] | null;
+  /** The lowest is the data sheet's own; absent where the usual table speaks. */
+  readonly fromSheet?: true;
   /** CSP lowest and highest the method leaves. */
   readonly leaves: readonly [number, number] | null;
   /** Whether a bruised skin may stay. */
@@ -136,6 +147,8 @@ export interface Advice {
   readonly method: MethodId | null;
   /** What the method is, or will be once what stands before it is cleared; null where no surface method applies. */
   readonly underneath: MethodId | null;
+  /** What the rest of the zone needs where breaking out along a bar leads; null where nothing else. */
+  readonly beside: MethodId | null;
   readonly reasons: readonly Reason[];
   /** What stops the work or has to be found out before it; empty when the verdict is `prepare`. */
   readonly holds: readonly Hold[];

@@ -50,6 +50,8 @@ export interface Margin {
   readonly to: string;
   /** For depth: the measured edge in mm at which it flips. */
   readonly atMm?: number;
+  /** For a grade of roughness: whether it flips from there down, or from there up. */
+  readonly reach?: 'at-most' | 'at-least';
   readonly verdict: Verdict;
   /** The method it would become, or would once its holds are cleared; null where none would stand. */
   readonly method: MethodId | null;
@@ -86,6 +88,8 @@ export interface ZoneAdvice {
   readonly verdict: Verdict;
   /** The method; null unless the verdict is `prepare`. */
   readonly method: MethodId | null;
+  /** What the rest of the zone needs where breaking out along a bar leads; else null. */
+  readonly beside: MethodId | null;
   /** Methods that remain possible, gentlest first; empty when the verdict is `stop`. */
   readonly methods: readonly MethodId[];
   /** Steps that every completion calls for, in order. */

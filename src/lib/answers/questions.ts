@@ -7,7 +7,7 @@ export const questions = {
   element: {
     scope: 'site',
     kind: 'one',
-    choices: ['slab', 'steps', 'suspended-slab', 'wall', 'soffit'],
+    choices: ['slab', 'steps', 'suspended-steps', 'suspended-slab', 'wall', 'soffit'],
   },
   setting: { scope: 'site', kind: 'one', choices: ['indoors', 'sheltered', 'open'] },
   salts: { scope: 'site', kind: 'one', choices: ['none', 'de-icing', 'sea-or-pool'] },
@@ -56,6 +56,10 @@ export const questions = {
     choices: ['none-seen', 'rust-stain', 'exposed', 'corroded'],
   },
   barLoss: { scope: 'zone', kind: 'one', choices: ['within-limit', 'one-bar', 'neighbours'] },
+  barCover: { scope: 'zone', kind: 'number', unit: 'mm', limit: 'limit.bar-cover' },
+  barDiameter: { scope: 'zone', kind: 'number', unit: 'mm', limit: 'limit.bar-diameter' },
+  barSpacing: { scope: 'zone', kind: 'number', unit: 'mm', limit: 'limit.bar-spacing' },
+  barLength: { scope: 'zone', kind: 'number', unit: 'm', limit: 'limit.bar-length' },
   finish: {
     scope: 'zone',
     kind: 'one',
@@ -70,7 +74,27 @@ export const questions = {
       'undecided',
     ],
   },
+  /** The least roughness the maker's data sheet asks for; the file has the grade as a number. */
+  makerProfile: {
+    scope: 'zone',
+    kind: 'one',
+    choices: [
+      'no-sheet',
+      'csp-1',
+      'csp-2',
+      'csp-3',
+      'csp-4',
+      'csp-5',
+      'csp-6',
+      'csp-7',
+      'csp-8',
+      'csp-9',
+      'csp-10',
+    ],
+  },
+  makerMoisture: { scope: 'zone', kind: 'one', choices: ['no-sheet', 'damp', 'dry'] },
   area: { scope: 'zone', kind: 'number', unit: 'm2', limit: 'limit.area' },
+  borderLength: { scope: 'zone', kind: 'number', unit: 'm', limit: 'limit.border-length' },
 } as const;
 
 export type Questions = typeof questions;
@@ -110,6 +134,8 @@ export type Cracks = Choice<'cracks'>;
 export type Steel = Choice<'steel'>;
 export type BarLoss = Choice<'barLoss'>;
 export type Finish = Choice<'finish'>;
+export type MakerProfile = Choice<'makerProfile'>;
+export type MakerMoisture = Choice<'makerMoisture'>;
 
 export const questionIds = Object.keys(questions) as QuestionId[];
 export const siteQuestionIds = questionIds.filter(

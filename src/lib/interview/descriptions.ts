@@ -16,6 +16,13 @@ export const descriptions: Readonly<Record<QuestionId, string>> = {
   crackLength: 'How long the cracks are: sizes the work.',
   steel: 'Whether steel shows: decides whether bars are freed.',
   barLoss: 'How much of a bar is gone: decides whether an engineer comes first.',
+  barCover: 'How deep the bar lies: decides how deep the hole gets.',
+  barDiameter: 'How thick the bar is: decides how deep the hole gets.',
+  barSpacing: 'How far apart the bars are: sizes the freeing of bars.',
+  barLength: 'How many metres of bar are to be freed: sizes the work.',
   finish: 'What goes on next: decides the profile.',
+  makerProfile: 'The roughness the data sheet asks for: outranks the usual table.',
+  makerMoisture: 'Damp or dry by the data sheet: decides the last wash and the checks.',
   area: 'How large the zone is: sizes the work.',
+  borderLength: 'How much of the edge meets something upright: the strip a machine leaves.',
 };

@@ -101,6 +101,39 @@ const depthShape = (id: DepthQuestion) => {
   );
 };
 
+/**
+ * The least roughness by the data sheet: a whole grade as a number, or none. Several grades, or
+ * "not-sure", are nothing the sheet says.
+ */
+const gradeShape = () => {
+  const grades = choicesOf('makerProfile').filter((choice) => choice !== 'no-sheet');
+  const range = [1, grades.length] as const;
+  const expected: Expected = { id: 'number', unit: 'CSP', range };
+  return v.pipe(
+    v.union(
+      [
+        v.pipe(within(range, expected), v.integer(says(expected))),
+        v.literal('no-sheet'),
+        notSureText,
+        v.literal('unknown'),
+      ],
+      says(expected),
+    ),
+    v.transform((given): Answer<'makerProfile'> =>
+      typeof given === 'number' ? [grades[given - 1] as (typeof grades)[number]] : ['no-sheet'],
+    ),
+  );
+};
+
+/** Damp or dry by the data sheet, or nothing said: an open answer says nothing either. */
+const sheetMoistureShape = () => {
+  const expected: Expected = { id: 'choice', choices: choicesOf('makerMoisture') };
+  return v.pipe(
+    v.union([picked(choicesOf('makerMoisture'), expected), notSureText], says(expected)),
+    v.transform((given): Answer<'makerMoisture'> => [given === 'not-sure' ? 'no-sheet' : given]),
+  );
+};
+
 type AnswerShape<Q extends QuestionId> = v.ExactOptionalSchema<
   v.GenericSchema<unknown, Answer<Q>>,
   undefined
@@ -109,6 +142,8 @@ type AnswerShape<Q extends QuestionId> = v.ExactOptionalSchema<
 /** The shape of one question's answer in the file. A missing field means not answered. */
 function answerShape(id: QuestionId): v.GenericSchema {
   const { kind } = questions[id];
+  if (id === 'makerProfile') return gradeShape();
+  if (id === 'makerMoisture') return sheetMoistureShape();
   if (kind === 'one') return oneShape(id as OneQuestion);
   if (kind === 'many') return manyShape(id as ManyQuestion);
   if (kind === 'number') return numberShape(id as NumberQuestion);

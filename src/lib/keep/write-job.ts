@@ -1,4 +1,5 @@
 import type { Answer } from '$lib/answers/answers';
+import { gradeOf, sheetMoisture } from '$lib/advice/sheet';
 import type { Job, Zone } from '$lib/answers/job';
 import {
   choicesOf,
@@ -26,6 +27,8 @@ function writeAnswer(id: QuestionId, answer: Answer<QuestionId>): unknown {
     if (answer.yes.length === 0 && answer.maybe.length === all.length) return 'not-sure';
     return { yes: [...answer.yes], maybe: [...answer.maybe] };
   }
+  if (id === 'makerProfile') return gradeOf(answer as Answer<'makerProfile'>) ?? 'no-sheet';
+  if (id === 'makerMoisture') return sheetMoisture(answer as Answer<'makerMoisture'>) ?? 'no-sheet';
   if (answer.length === 1) return answer[0];
   return answer.length === all.length ? 'not-sure' : [...answer];
 }

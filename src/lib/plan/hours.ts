@@ -40,6 +40,11 @@ const rates: Readonly<Record<StepId, Rate | null>> = {
   'fill-level': { per: 'area', figure: 'rate.fill-level' },
   'check-ready': { per: 'zone', figure: 'rate.check' },
   'wet-or-dry': { per: 'zone', figure: 'rate.damp' },
+  'moisture-test': { per: 'zone', figure: 'rate.moisture-test' },
+  'last-clean': { per: 'area', figure: 'rate.last-clean' },
+  // The reader's own: nobody knows how the repair is placed but whoever places it.
+  cover: null,
+  cure: null,
 };
 
 /** Whether a step is done once for the whole job, whatever its zones. */

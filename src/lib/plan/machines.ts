@@ -1,4 +1,4 @@
-import { isFloor } from '$lib/advice/demands';
+import { isFloor } from '$lib/advice/place';
 import type { Advice } from '$lib/advice/types';
 import type { Element } from '$lib/answers/questions';
 import { methodIds, methods, type MethodId, type StepId } from '$shared/methods';

@@ -20,6 +20,9 @@ export const orderRules = [
   'prove-what-is-clean',
   'cover-what-is-proven',
   'level-what-is-ready',
+  'measure-what-has-dried',
+  'clean-right-before',
+  'cover-last',
 ] as const;
 export type OrderRule = (typeof orderRules)[number];
 
@@ -73,9 +76,13 @@ export const precedence: readonly {
     after: ['final-wash'],
     why: 'wash-last',
   },
-  { before: washing, after: ['check-ready'], why: 'prove-what-is-clean' },
-  { before: ['check-ready'], after: ['wet-or-dry'], why: 'cover-what-is-proven' },
-  { before: ['wet-or-dry'], after: ['fill-level'], why: 'level-what-is-ready' },
+  { before: ['vacuum', ...washing], after: ['check-ready'], why: 'prove-what-is-clean' },
+  { before: ['check-ready'], after: ['fill-level', 'wet-or-dry'], why: 'cover-what-is-proven' },
+  { before: ['fill-level'], after: ['wet-or-dry'], why: 'level-what-is-ready' },
+  { before: ['wet-or-dry'], after: ['moisture-test'], why: 'measure-what-has-dried' },
+  { before: ['wet-or-dry', 'moisture-test'], after: ['last-clean'], why: 'clean-right-before' },
+  { before: ['last-clean'], after: ['cover', 'cure'], why: 'cover-last' },
+  { before: ['cover'], after: ['cure'], why: 'cover-last' },
 ];
 
 /** Steps that leave the surface wet, and steps that need it dry. */

@@ -1,5 +1,5 @@
 import type { RuleId } from '$lib/advice/rules';
-import { isFloor } from '$lib/advice/demands';
+import { isFloor } from '$lib/advice/place';
 import { adviceOn, type Case } from './case';
 
 /**

@@ -1,7 +1,7 @@
 import { atLeast } from '$lib/answers/depth';
 import type { Finish } from '$lib/answers/questions';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
-import { isFloor } from '$lib/advice/demands';
+import { isFloor } from '$lib/advice/place';
 
 type Test = (site: SettledSite, zone: SettledZone) => boolean;
 

@@ -1,4 +1,4 @@
-import { isFloor } from '$lib/advice/demands';
+import { isFloor } from '$lib/advice/place';
 import type { Contaminant } from '$lib/answers/questions';
 import { workOrder } from '$lib/advice/steps/work';
 import type { Advice, Step } from '$lib/advice/types';

@@ -31,12 +31,12 @@ export interface Lean {
 
 const floors = ['slab', 'suspended-slab'] as const;
 const deep = ['20-to-50', 'over-50'] as const;
-const carrying = ['suspended-slab', 'wall', 'soffit'] as const;
+const carrying = ['suspended-slab', 'suspended-steps', 'wall', 'soffit'] as const;
 const loose = ['fractured', 'hollow', 'rotten'] as const;
 
 /**
  * The methods the advice can come to, each with where it is found.
- * Needle scaling and water jetting are never first advice, so no case has them as its answer.
+ * Water jetting is never first advice, so no case has it as its answer.
  */
 export const methodLeans = {
   'pressure-wash': { depth: ['film'], looseness: ['tight', 'powdery'] },
@@ -45,6 +45,11 @@ export const methodLeans = {
     element: ['steps', 'wall', 'soffit'],
     depth: ['film', 'under-3'],
     looseness: ['tight', 'powdery', 'flaking', 'fractured'],
+  },
+  'needle-scale': {
+    element: ['steps', 'wall', 'slab'],
+    depth: ['under-3', '3-to-6'],
+    looseness: ['flaking', 'fractured', 'hollow'],
   },
   scarify: {
     element: floors,
@@ -74,6 +79,19 @@ export const holdLeans = {
   },
   'settled-or-rocking': { element: ['slab', 'steps'], warning: 'settled-or-rocking' },
   'moving-crack': { cracks: ['moving'] },
+  'rust-with-salts': { steel: ['rust-stain'], depth: ['film', 'under-3'] },
+  'rust-at-crack': { steel: ['rust-stain'], cracks: ['hairline', 'open'], depth: ['film'] },
+  'no-paint-over-rust': {
+    steel: ['rust-stain'],
+    cracks: ['none'],
+    finish: ['sealer', 'thin-film', 'build-coat'],
+    depth: ['film'],
+  },
+  'bloom-under-dry-finish': {
+    contamination: ['salt-bloom'],
+    finish: ['sealer', 'thin-film', 'build-coat', 'self-levelling'],
+    depth: ['film', 'under-3'],
+  },
   'fire-or-chemical': { warning: 'fire-or-chemical' },
   'map-cracking': { cracks: ['hairline', 'open'], warning: 'map-cracking' },
   'old-coating': {
@@ -86,7 +104,7 @@ export const holdLeans = {
   through: { element: ['slab', 'steps'], depth: ['through'], looseness: loose },
   'thickness-decides': {
     element: ['slab', 'steps'],
-    depth: ['over-50'],
+    depth: ['20-to-50', 'over-50'],
     looseness: loose,
     thickness: 'unknown',
   },

@@ -1,4 +1,4 @@
-import { clearBehindBar } from '$lib/advice/target';
+import { clearBehindBar } from '$lib/advice/hole';
 import type { CheckId, CheckResult, Reading } from '$lib/answers/readiness-record';
 import { rangeOf, valueOf, type OwnFigures } from '$shared/figures';
 import { checks } from './checks';

@@ -1,5 +1,6 @@
-import { moistureOf } from '$lib/advice/target';
-import { isFloor, profileFigureOf } from '$lib/advice/demands';
+import { moistureOf } from '$lib/advice/sheet';
+import { isFloor } from '$lib/advice/place';
+import { profileFigureOf } from '$lib/advice/sheet';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
 import { checkIds, type CheckId } from '$lib/answers/readiness-record';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
@@ -66,16 +67,14 @@ const calls: Readonly<Record<CheckId, (s: CheckSituation, own?: OwnFigures) => C
   absorption: () => ['needed', 'must-drink'],
   'plastic-sheet': ({ zone }) => {
     if (zone.finish === 'sealer') return ['if-specified', 'sealer-if-specified'];
-    return moistureOf(zone.finish) === 'saturated-surface-dry'
-      ? null
-      : ['needed', 'coating-hates-damp'];
+    return moistureOf(zone) === 'saturated-surface-dry' ? null : ['needed', 'coating-hates-damp'];
   },
   humidity: ({ site, zone }) =>
     sealing.has(zone.finish) && site.setting === 'indoors' && isFloor(site.element)
       ? ['needed', 'film-traps-moisture']
       : null,
   'surface-damp': ({ zone }) =>
-    moistureOf(zone.finish) === 'saturated-surface-dry' ? ['needed', 'damp-for-cement'] : null,
+    moistureOf(zone) === 'saturated-surface-dry' ? ['needed', 'damp-for-cement'] : null,
   'open-time': () => ['needed', 'stale-after-a-day'],
 };
 

@@ -1,4 +1,5 @@
-import { isFloor, profileFigureOf } from '$lib/advice/demands';
+import { isFloor } from '$lib/advice/place';
+import { profileFigureOf } from '$lib/advice/sheet';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { choicesOf, type Choice, type Finish, type QuestionId } from '$lib/answers/questions';
 import { checkIds } from '$lib/answers/readiness-record';

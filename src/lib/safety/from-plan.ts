@@ -1,4 +1,4 @@
-import { isFloor } from '$lib/advice/demands';
+import { isFloor } from '$lib/advice/place';
 import type { Job } from '$lib/answers/job';
 import { choicesOf, type Element, type Setting } from '$lib/answers/questions';
 import { isKnown, type Span } from '$lib/plan/amount';

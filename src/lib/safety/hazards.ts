@@ -33,6 +33,7 @@ export const hazardFacts: Readonly<Record<HazardId, HazardFacts>> = {
   chemicals: { figures: ['hazard.acid-ceiling'], sources: [] },
   'lead-asbestos': { figures: [], sources: ['osha-1926.62', 'cfr-40-61.145'] },
   structure: { figures: [], sources: ['osha-1926.850', 'pta-gn01'] },
+  falls: { figures: [], sources: [] },
   overhead: { figures: [], sources: [] },
   'wash-water': { figures: ['hazard.wash-water-ph'], sources: ['cfr-40-261.22'] },
   weather: { figures: [], sources: [] },

@@ -1,11 +1,7 @@
-import type { Element } from '$lib/answers/questions';
+import { isFloor } from '$lib/advice/place';
 import { figures, rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
 import { tools, toolsOf } from '$shared/tools';
 import type { Origin, SettledTask, ShiftTask } from './types';
-
-/** Whether walk-behind machines can stand there. */
-export const isFloor = (element: Element): boolean =>
-  element === 'slab' || element === 'suspended-slab';
 
 /** A task with its usual tool where none was named. */
 export function settleTask(task: ShiftTask): SettledTask {

@@ -7,7 +7,7 @@ import type { Reason } from '$lib/advice/types';
 
 /** The demand a method fails, and the reason in the terms of `words/`. */
 export interface Shortfall extends Reason {
-  readonly demand: 'place' | 'removal' | 'contaminant' | 'texture' | 'profile';
+  readonly demand: 'place' | 'removal' | 'contaminant' | 'texture' | 'skin' | 'profile';
 }
 
 /** One method as a rule: the first demand it fails, or null when it is sufficient. */
@@ -28,11 +28,25 @@ export function profileLeft(
   return rangeOf(figure === 'as-found' ? `csp.found.${texture}` : figure);
 }
 
-/** Walk-behind machines need a floor that holds them and room to turn. */
-export function judgePlace(method: MethodId, demands: Demands): Shortfall | null {
-  return methods[method].floorsOnly && !demands.floor
-    ? { demand: 'place', rule: 'needs-a-floor' }
-    : null;
+/** Tools held in the hand that nobody works a large area with. */
+const byHand: ReadonlySet<MethodId> = new Set(['grind', 'needle-scale']);
+
+/**
+ * Walk-behind machines need a floor that holds them, room to turn, and enough to do there; they
+ * seal on flat concrete, so no hole will do.
+ * Source: common practice, no published source (figures `place.spot`, `place.wide`).
+ */
+export function judgePlace(method: MethodId, { place }: Demands): Shortfall | null {
+  const { floorsOnly } = methods[method];
+  if (place === 'recess' && (floorsOnly || method === 'grind'))
+    return { demand: 'place', rule: 'no-machine-in-a-hole' };
+  if (place === 'floor-spot' && floorsOnly)
+    return { demand: 'place', rule: 'too-small-for-machine', figures: ['place.spot'] };
+  if (place !== 'floor' && place !== 'recess' && floorsOnly)
+    return { demand: 'place', rule: 'needs-a-floor' };
+  if (place === 'off-floor-wide' && byHand.has(method))
+    return { demand: 'place', rule: 'too-large-by-hand', figures: ['place.wide'] };
+  return null;
 }
 
 /** Loose concrete must go to the depth of the damage; `tight` concrete asks for none, however deep the hollow. */
@@ -56,27 +70,39 @@ export function judgeContaminants(method: MethodId, demands: Demands): Shortfall
     : null;
 }
 
-/** A flat tool rides over low spots: pits and open cracks ask for one that reaches below the plane. */
+/** A flat tool rides over pits: they ask for one that reaches below the plane. */
 export function judgeTexture(method: MethodId, demands: Demands): Shortfall | null {
   if (!demands.belowPlane || methods[method].textures.includes('pitted')) return null;
-  return {
-    demand: 'texture',
-    rule: demands.belowPlane === 'pits' ? 'rides-over-pits' : 'rides-over-cracks',
-  };
+  return { demand: 'texture', rule: 'rides-over-pits' };
 }
 
-/** What is left must be rough enough for the finish; too rough is cured by filling, too smooth is not. */
+/** A skin that is closed, or weak, comes off by machine: what only cleans leaves it. */
+export function judgeSkin(method: MethodId, { skin }: Demands): Shortfall | null {
+  return skin && methods[method].profile === 'as-found'
+    ? {
+        demand: 'skin',
+        rule: skin === 'dusting' ? 'washing-leaves-weak-skin' : 'washing-leaves-closed-skin',
+      }
+    : null;
+}
+
+/**
+ * What is left must be rough enough for what goes on; too rough is cured by filling, too smooth is
+ * not. A machine is set, so the roughest it leaves counts; what only cleans leaves a texture that is
+ * guessed at, so the smoothest of it counts.
+ */
 export function judgeProfile(method: MethodId, demands: Demands): Shortfall | null {
   if (!demands.profile) return null;
-  const [, roughest] = profileLeft(method, demands.texture);
-  const [least] = demands.profile;
-  if (roughest >= least) return null;
   const figure = methods[method].profile;
+  const found = figure === 'as-found';
+  const leaves = profileLeft(method, demands.texture)[found ? 0 : 1];
+  const [least] = demands.profile;
+  if (leaves >= least) return null;
   return {
     demand: 'profile',
-    rule: 'too-smooth-after',
-    facts: { leaves: roughest, needs: least },
-    figures: [figure === 'as-found' ? `csp.found.${demands.texture}` : figure],
+    rule: found ? 'texture-not-sure-enough' : 'too-smooth-after',
+    facts: { leaves, needs: least },
+    figures: [found ? `csp.found.${demands.texture}` : figure],
   };
 }
 
@@ -87,6 +113,7 @@ export function judge(method: MethodId, demands: Demands): Shortfall | null {
     judgeRemoval(method, demands) ??
     judgeContaminants(method, demands) ??
     judgeTexture(method, demands) ??
+    judgeSkin(method, demands) ??
     judgeProfile(method, demands)
   );
 }

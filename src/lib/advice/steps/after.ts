@@ -1,8 +1,10 @@
-import { valueOf } from '$shared/figures';
-import { methods } from '$shared/methods';
+import { hasCoating, isBonded } from '$lib/advice/demands';
 import { profileLeft } from '$lib/advice/methods/judge';
-import { moistureOf } from '$lib/advice/target';
-import { call, isBonded, type Situation, type Work } from './work';
+import { moistureOf } from '$lib/advice/sheet';
+import { valueOf } from '$shared/figures';
+import { methods, type StepId } from '$shared/methods';
+import { callCovering } from './cover';
+import { call, type Situation, type Work } from './work';
 
 /**
  * What follows the main method: sound again, take off the bruised skin, get the dust off,
@@ -11,78 +13,90 @@ import { call, isBonded, type Situation, type Work } from './work';
  */
 export function callAfter(work: Work, situation: Situation): void {
   const { zone, demands, method } = situation;
-  if (work['break-out'] || work['chase-crack'] || work['free-bar'])
+  if (work['break-out'] || work['chase-crack'] || work['free-bar'] || zone.looseness === 'hollow')
     call(work, 're-sound', { rule: 'sound-again' });
 
-  if (method === 'scarify' && demands.heavyCoating && demands.belowPlane)
+  if (work.scarify && demands.heavyCoating && demands.belowPlane)
     call(work, 'blast-clean', { rule: 'pits-under-coating' });
   callBruisedSkin(work, situation);
 
+  const dry = moistureOf(zone) === 'dry';
   const washOnly = method === 'pressure-wash';
   const dusty = !washOnly || !!(work['chase-crack'] || work['route-crack'] || work['free-bar']);
   if (dusty) {
     call(work, 'vacuum', { rule: 'dust-off' });
-    call(work, 'final-wash', { rule: 'wash-everything' });
+    if (dry) call(work, 'vacuum', { rule: 'vacuum-twice-no-wash' });
+    else call(work, 'final-wash', { rule: 'wash-everything' }, { rule: 'slurry-caught' });
+    if (hasCoating(zone.contamination)) call(work, 'vacuum', { rule: 'coating-debris-apart' });
   }
-  if (zone.contamination.includes('salt-bloom'))
-    call(work, washOnly ? 'pressure-wash' : 'final-wash', { rule: 'salt-bloom-off' });
-
-  call(
-    work,
-    'check-ready',
-    { rule: 'prove-it' },
-    { rule: 'cover-within-a-day', figures: ['open.limit'] },
-  );
-  const moisture = moistureOf(zone.finish);
-  call(work, 'wet-or-dry', {
-    rule:
-      moisture === 'saturated-surface-dry'
-        ? 'damp-not-wet'
-        : moisture === 'dry'
-          ? 'dry-for-coating'
-          : 'finish-undecided',
-    facts: { finish: zone.finish },
-  });
-  callFill(work, situation);
+  if (zone.contamination.includes('salt-bloom')) {
+    const bywater: StepId | null = work['pressure-wash']
+      ? 'pressure-wash'
+      : dry
+        ? null
+        : 'final-wash';
+    call(work, bywater ?? 'vacuum', { rule: bywater ? 'salt-bloom-off' : 'salt-bloom-brushed' });
+  }
+  call(work, 'check-ready', { rule: 'prove-it' });
+  const filled = tooRough(situation);
+  if (filled)
+    call(
+      work,
+      'fill-level',
+      { rule: 'too-rough-fill-first', facts: filled },
+      { rule: 'fill-cures-first' },
+    );
+  callCovering(work, situation);
 }
 
+/** Steps that strike the concrete, and leave its skin bruised. */
+const hammers = ['break-out', 'free-bar', 'chase-crack', 'needle-scale', 'scarify'] as const;
+
 /**
- * Impact tools leave a bruised skin about 3 mm thick, and a bonded finish lets go with it.
- * Where it freezes often the skin may not stay; where frost is rare and the area small,
- * thorough washing will do.
+ * Impact tools leave a bruised skin about 3 mm thick, and a bonded finish lets go with it. Every
+ * hammered face counts, whichever step struck it. Where it freezes often the skin may not stay;
+ * where frost is rare and the area small, thorough washing will do, if what goes on may be wet.
  */
-function callBruisedSkin(work: Work, { site, zone, method }: Situation): void {
-  const { bruises } = methods[method];
-  if (!isBonded(zone) || (bruises !== 'yes' && bruises !== 'most')) return;
+function callBruisedSkin(work: Work, situation: Situation): void {
+  const { site, zone } = situation;
+  const struck = hammers.filter((step) => work[step]);
+  if (!isBonded(zone) || !struck.length) return;
   const small = zone.area !== 'unknown' && zone.area <= valueOf('blast.small-area');
-  if (site.freezeThaw === 'often')
-    call(work, 'blast-clean', { rule: 'bruised-skin-must-go', figures: ['depth.bruise'] });
-  else if (site.freezeThaw === 'rare' && small)
+  const washes = moistureOf(zone) !== 'dry';
+  if (site.freezeThaw === 'rare' && small && washes) {
     call(work, 'final-wash', {
       rule: 'bruised-skin-wash-will-do',
       figures: ['depth.bruise', 'blast.small-area'],
     });
-  else call(work, 'blast-clean', { rule: 'bruised-skin-should-go', figures: ['depth.bruise'] });
+    return;
+  }
+  call(
+    work,
+    'blast-clean',
+    {
+      rule: site.freezeThaw === 'often' ? 'bruised-skin-must-go' : 'bruised-skin-should-go',
+      figures: ['depth.bruise'],
+    },
+    { rule: isFlat(struck, situation) ? 'skin-by-shotblaster' : 'skin-by-grit-or-water' },
+  );
 }
+
+/** A shotblaster seals on a flat dry floor: not in a hole, a chased crack, round a bar, or on a spot. */
+const isFlat = (struck: readonly StepId[], { demands }: Situation): boolean =>
+  demands.place === 'floor' && struck.every((step) => step === 'scarify');
 
 /**
  * Whether what is left is too rough for the finish. A sealer follows the texture it finds.
- * @returns the CSP left at its smoothest and the roughest the finish accepts, or null
+ * @returns the CSP left at its smoothest and the roughest that will do, or null
  */
 export function tooRough({
   zone,
   demands,
   method,
-}: Omit<Situation, 'site'>): { leaves: number; needs: number } | null {
+}: Pick<Situation, 'zone' | 'demands' | 'method'>): { leaves: number; needs: number } | null {
   if (!demands.profile) return null;
   if (zone.finish === 'sealer' && methods[method].profile === 'as-found') return null;
   const [leaves] = profileLeft(method, demands.texture);
   const [, needs] = demands.profile;
   return leaves > needs ? { leaves, needs } : null;
-}
-
-/** A surface too rough for a thin finish is levelled with repair mortar first. */
-function callFill(work: Work, situation: Situation): void {
-  const facts = tooRough(situation);
-  if (facts) call(work, 'fill-level', { rule: 'too-rough-fill-first', facts });
 }

@@ -1,4 +1,6 @@
-import { rangeOfBand } from '$lib/answers/depth';
+import { isFirmHollow } from '$lib/advice/demands';
+import { holeRange } from '$lib/advice/hole';
+import { isFloor } from '$lib/advice/place';
 import { valueOf } from '$shared/figures';
 import { call, type Situation, type Work } from './work';
 
@@ -7,62 +9,110 @@ import { call, type Situation, type Work } from './work';
  * hide the concrete, find the edge of the damage.
  * Source: common practice, no published source, except where a reason names figures.
  */
-export function callBefore(work: Work, { site, zone, demands, method }: Situation): void {
+export function callBefore(work: Work, situation: Situation): void {
+  const { site, zone, demands, method } = situation;
   call(work, 'make-safe', { rule: 'make-safe-first', facts: { warnings: site.warnings } });
-  if (site.setting === 'indoors') call(work, 'make-safe', { rule: 'engine-outside' });
+  if (site.setting !== 'open') call(work, 'make-safe', { rule: 'engine-outside' });
 
-  if (demands.oil) {
+  if (demands.oil)
     call(work, 'degrease', { rule: 'oil-before-anything' }, { rule: 'soaked-oil-must-go' });
-  }
-  if (zone.contamination.includes('growth') && method !== 'pressure-wash')
+  const washes = method === 'pressure-wash' || situation.rest === 'pressure-wash';
+  if (zone.contamination.includes('growth') && !washes)
     call(work, 'strip-growth', { rule: 'growth-first' });
   if (demands.stripped) call(work, 'strip-coating', { rule: 'coating-by-scraper' });
 
-  const breaks = method === 'break-out';
-  const steelShows = zone.steel === 'exposed' || zone.steel === 'corroded';
-  if (breaks || steelShows || zone.cracks === 'crumbling')
+  callSounding(work, situation);
+  if (method === 'break-out') callSawCut(work, situation);
+  else if (isFirmHollow(zone)) call(work, 'saw-cut', ...squareEdge, { rule: 'no-feather-edge' });
+}
+
+/** Damage on a floor begins with sounding the whole slab, not the part that is known to be bad. */
+function callSounding(work: Work, { site, zone, demands, method }: Situation): void {
+  const damaged = zone.looseness !== 'tight' || isFirmHollow(zone);
+  const cut = method === 'break-out' || demands.bar || zone.cracks === 'crumbling';
+  if (isFloor(site.element) && (damaged || cut))
+    call(work, 'sound-and-mark', { rule: 'sound-whole-slab' });
+  else if (cut || zone.looseness === 'hollow')
     call(work, 'sound-and-mark', { rule: 'sound-before-cutting' });
   if (zone.steel === 'rust-stain') call(work, 'sound-and-mark', { rule: 'stain-look-beneath' });
-  if (breaks) callSawCut(work, { site, zone });
 }
+
+const squareEdge = [
+  { rule: 'square-edge', figures: ['sawcut.depth', 'patch.min-corner'] },
+] as const;
 
 /** A break-out gets a square sawn edge, past the damage; never a feather edge, never into steel. */
 function callSawCut(work: Work, { site, zone }: Pick<Situation, 'site' | 'zone'>): void {
-  call(
-    work,
-    'saw-cut',
-    { rule: 'square-edge', figures: ['sawcut.depth', 'patch.min-corner'] },
-    {
-      rule: 'past-the-damage',
-      facts: { frost: site.freezeThaw },
-      figures: [site.freezeThaw === 'often' ? 'patch.past-damage-frost' : 'patch.past-damage'],
-    },
-  );
+  call(work, 'saw-cut', ...squareEdge, {
+    rule: 'past-the-damage',
+    facts: { frost: site.freezeThaw },
+    figures: [site.freezeThaw === 'often' ? 'patch.past-damage-frost' : 'patch.past-damage'],
+  });
+  call(work, 'saw-cut', { rule: 'slurry-caught' });
   if (zone.steel !== 'none-seen') call(work, 'saw-cut', { rule: 'shallow-edge-unsawn' });
 }
 
-/** The main method itself, and how it is to be done here. */
-export function callMethod(work: Work, { site, zone, demands, method }: Situation): void {
+/** The main method itself, and how it is to be done here; where bars lead, what the rest needs too. */
+export function callMethod(work: Work, situation: Situation): void {
+  const { method, rest } = situation;
+  callOne(work, situation);
+  if (rest !== method) callOne(work, { ...situation, method: rest });
+}
+
+function callOne(work: Work, { site, zone, demands, method }: Situation): void {
+  const loose = zone.looseness !== 'tight';
   call(work, method, {
     rule: 'does-the-removal',
     facts: { depth: zone.depth, looseness: zone.looseness },
   });
   if (method === 'break-out') {
-    if (!demands.floor || zone.steel === 'exposed' || zone.steel === 'corroded')
+    if (!isFloor(site.element) || demands.bar)
       call(work, method, {
         rule: 'light-hammer-here',
         figures: ['hammer.above-steel', 'hammer.at-steel'],
       });
     call(work, method, { rule: 'water-jet-alternative' });
     callDepthDoubt(work, { site, zone });
+    return;
   }
-  if (method === 'scarify' || method === 'shotblast') {
-    if (zone.looseness !== 'tight' && zone.depth === '3-to-6')
+  if (method === 'pressure-wash') {
+    call(work, method, { rule: 'slurry-caught' });
+    return;
+  }
+  if (loose) {
+    if (method !== 'grind' && zone.depth === '3-to-6')
       call(work, method, { rule: 'several-passes', figures: ['depth.shallow'] });
+    call(work, method, { rule: 'depth-each-pass' });
+    if (zone.looseness === 'hollow') call(work, method, { rule: 'sound-what-is-under' });
+  }
+  if (demands.profile) call(work, method, { rule: 'profile-after-first-pass' });
+  if (method === 'shotblast' || method === 'abrasive-blast') {
     if (method === 'shotblast') call(work, method, { rule: 'dry-before-shot' });
+    call(work, method, { rule: 'spent-grit-away' });
   }
   const floorMachine = method === 'grind' || method === 'scarify' || method === 'shotblast';
-  if (floorMachine && demands.floor) call(work, 'edge-work', { rule: 'machine-leaves-border' });
+  if (floorMachine && demands.place === 'floor') callBorder(work, { zone, demands, method });
+}
+
+/**
+ * A floor machine leaves a strip only where something stands upright at the edge, and the hand tool
+ * there has to reach the roughness of the rest: a plain hand grinder leaves it nearly smooth.
+ * Source: common practice, no published source.
+ */
+function callBorder(
+  work: Work,
+  { zone, demands, method }: Pick<Situation, 'zone' | 'demands' | 'method'>,
+): void {
+  if (zone.border === 0) return;
+  if (zone.border === undefined) {
+    call(work, method, { rule: 'border-if-upright' });
+    return;
+  }
+  const ground = method === 'grind' && !demands.heavyCoating;
+  call(work, 'edge-work', {
+    rule: ground ? 'border-by-grinder' : 'border-by-bush-hammer',
+    facts: { length: zone.border },
+  });
 }
 
 /** Past the top third of a slab a partial-depth repair is doubtful: the reader should know before breaking. */
@@ -71,11 +121,11 @@ function callDepthDoubt(work: Work, { site, zone }: Pick<Situation, 'site' | 'zo
     call(work, 'break-out', { rule: 'thickness-unknown', figures: ['depth.full-limit'] });
     return;
   }
-  const deepest = zone.depthMm ?? rangeOfBand(zone.depth, site.thickness)[1];
-  if (deepest > site.thickness * valueOf('depth.partial-limit'))
+  const third = site.thickness * valueOf('depth.partial-limit');
+  if (holeRange(site.thickness, zone)[1] > third)
     call(work, 'break-out', {
       rule: 'depth-past-third',
-      facts: { thickness: site.thickness, third: site.thickness * valueOf('depth.partial-limit') },
+      facts: { thickness: site.thickness, third },
       figures: ['depth.partial-limit', 'depth.full-limit'],
     });
 }

@@ -1,3 +1,5 @@
+import { showsBar } from '$lib/advice/demands';
+import { moistureOf } from '$lib/advice/sheet';
 import { call, type Situation, type Work } from './work';
 
 /**
@@ -5,7 +7,8 @@ import { call, type Situation, type Work } from './work';
  * Source: ICRI 310.1R and ACI PRC-364.6 through figures `bar.*`; hammers from `hammer.*`.
  */
 export function callSteel(work: Work, { site, zone }: Situation): void {
-  if (zone.steel === 'exposed' || zone.steel === 'corroded') {
+  const salts = zone.steel !== 'none-seen' && site.salts !== 'none';
+  if (showsBar(zone)) {
     call(
       work,
       'free-bar',
@@ -22,6 +25,7 @@ export function callSteel(work: Work, { site, zone }: Situation): void {
       });
     call(work, 'clean-bar', { rule: 'bar-follow-rust', figures: ['bar.along'] });
   }
-  if (zone.steel !== 'none-seen' && site.salts !== 'none')
+  // Under a finish that wants it dry nothing is washed last: what salt is there shows in the test.
+  if (salts && moistureOf(zone) !== 'dry')
     call(work, 'final-wash', { rule: 'salts-at-steel', facts: { salts: site.salts } });
 }

@@ -8,6 +8,8 @@ export interface Situation {
   readonly zone: SettledZone;
   readonly demands: Demands;
   readonly method: MethodId;
+  /** What the zone needs beside its bars; the method itself where no bar leads. */
+  readonly rest: MethodId;
 }
 
 /** The steps gathered so far: each with the reasons that called for it. */
@@ -18,10 +20,12 @@ export function call(work: Work, id: StepId, ...reasons: Reason[]): void {
   (work[id] ??= []).push(...reasons);
 }
 
-/** Whether the finish is bonded to the concrete: every one but a sealer. */
-export const isBonded = (zone: SettledZone): boolean => zone.finish !== 'sealer';
-
-/** The order of work in one zone. Source: common practice, no published source. */
+/**
+ * The order of work in one zone. What goes on decides the end: what wants it damp is washed,
+ * checked, wetted and looked at once more; what wants it dry is checked, dried, measured and
+ * vacuumed once more. A levelling fill comes before both, with a cure of its own.
+ * Source: common practice, no published source.
+ */
 export const workOrder: readonly StepId[] = [
   'make-safe',
   'degrease',
@@ -48,6 +52,10 @@ export const workOrder: readonly StepId[] = [
   'pressure-wash',
   'final-wash',
   'check-ready',
-  'wet-or-dry',
   'fill-level',
+  'wet-or-dry',
+  'moisture-test',
+  'last-clean',
+  'cover',
+  'cure',
 ];

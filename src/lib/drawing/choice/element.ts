@@ -37,6 +37,33 @@ function steps(): Drawing {
   ];
 }
 
+/** A flight from a landing to a landing, with somebody under it. */
+const suspendedSteps = (): Drawing => {
+  const outline: Polygon = [
+    [4, 52],
+    [30, 52],
+    [30, 42],
+    [52, 42],
+    [52, 32],
+    [74, 32],
+    [74, 22],
+    [116, 22],
+    [116, 32],
+    [82, 32],
+    [46, 58],
+    [4, 58],
+  ];
+  return [
+    ...air,
+    ...concrete(outline, 6, { ...fine, radii: [2.8, 1.1] }),
+    ['ink', 'M4 50V60M4 58H46L82 32H116V20'],
+    ['heavy', 'M4 52H30V42H52V32H74V22H116'],
+    ['fine', 'M2 68H118'],
+    ...placed(standing, 64, 31.5, 0, 1),
+    ...placed(standing, 98, 67.5, 0, 1),
+  ];
+};
+
 const suspended = (): Drawing => [
   ...air,
   ...concrete(rectangle(4, 26, 116, 38), 7, { ...fine, radii: [2.8, 1.1] }),
@@ -81,6 +108,7 @@ const soffit = (): Drawing => [
 export const element: Record<Choice<'element'>, () => Drawing> = {
   slab,
   steps,
+  'suspended-steps': suspendedSteps,
   'suspended-slab': suspended,
   wall,
   soffit,

@@ -13,6 +13,7 @@ import { element } from './element';
 import { finish } from './finish';
 import { freezeThaw } from './freeze-thaw';
 import { looseness } from './looseness';
+import { makerMoisture, makerProfile } from './maker';
 import { drawingIn, notSure } from './not-sure';
 import { salts } from './salts';
 import { setting } from './setting';
@@ -38,6 +39,8 @@ const drawings: { readonly [Q in WithChoices]: Readonly<Record<Choice<Q>, () => 
   steel,
   barLoss,
   finish,
+  makerProfile,
+  makerMoisture,
 };
 
 const isTyped = (question: QuestionId): question is NumberQuestion =>

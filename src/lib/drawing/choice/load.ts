@@ -25,6 +25,8 @@ const loaders: { readonly [Q in WithChoices]: () => Promise<Drawings<Q>> } = {
   steel: async () => (await import('./steel')).steel,
   barLoss: async () => (await import('./bar-loss')).barLoss,
   finish: async () => (await import('./finish')).finish,
+  makerProfile: async () => (await import('./maker')).makerProfile,
+  makerMoisture: async () => (await import('./maker')).makerMoisture,
 };
 
 const isTyped = (question: QuestionId): question is NumberQuestion =>

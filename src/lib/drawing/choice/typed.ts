@@ -1,6 +1,7 @@
 import type { NumberQuestion } from '$lib/answers/questions';
 import type { Drawing } from '$lib/drawing/mark';
 import { rectangle } from '$lib/drawing/points';
+import { barAlong, barEnd } from '$lib/drawing/motif/bar';
 import { air, concrete, earth } from '$lib/drawing/motif/concrete';
 import { acrossArrow, downArrow } from '$lib/drawing/motif/small';
 
@@ -42,5 +43,66 @@ const crackLength = (): Drawing => [
   ['ink', acrossArrow(16, 102, 60)],
 ];
 
+/** Two bars in a slab seen in section, for what is measured at them. */
+const bars = (seed: number): Drawing => [
+  ...air,
+  ...concrete(rectangle(6, 18, 114, 64), seed),
+  ['ink', 'M6 18V64H114V18'],
+  ['heavy', 'M4 18H116'],
+  ...barEnd([40, 42], 6),
+  ...barEnd([84, 42], 6),
+];
+
+const barCover = (): Drawing => [
+  ...bars(103),
+  ['fine', 'M40 36H58M58 18V36'],
+  ['ink', downArrow(54, 18, 36)],
+];
+
+const barDiameter = (): Drawing => [
+  ...bars(104),
+  ['fine', 'M34 44V58M46 44V58'],
+  ['ink', acrossArrow(34, 46, 56)],
+];
+
+const barSpacing = (): Drawing => [
+  ...bars(105),
+  ['fine', 'M40 44V58M84 44V58'],
+  ['ink', acrossArrow(40, 84, 56)],
+];
+
+const barLength = (): Drawing => [
+  ...air,
+  ...concrete(rectangle(4, 20, 116, 60), 106),
+  ['air', 'M22 26 30 22 92 22 100 30 96 50 30 52 20 44z'],
+  ['ink', 'M22 26 30 22 92 22 100 30 96 50 30 52 20 44z'],
+  ...barAlong(18, 102, 38),
+  ['fine', 'M18 42V66M102 42V66'],
+  ['ink', acrossArrow(18, 102, 62)],
+];
+
+/** A floor from above, with a wall along two of its sides. */
+const borderLength = (): Drawing => [
+  ...air,
+  ['body', 'M20 18H112V66H20z'],
+  ['ink', 'M112 18V66H20'],
+  ['form', 'M10 8H112V18H20V66H10z'],
+  [
+    'hatch',
+    'M14 8l-4 4M26 8 10 24M38 8 28 18M50 8 40 18M62 8 52 18M74 8 64 18M86 8 76 18M98 8 88 18M110 8l-10 10M20 26 10 36M20 38 10 48M20 50 10 60',
+  ],
+  ['heavy', 'M112 18H20V66'],
+  ['crayon', 'M112 23H25V66'],
+];
+
 /** What is to be measured, with its dimension arrows. */
-export const typed: Record<NumberQuestion, () => Drawing> = { thickness, area, crackLength };
+export const typed: Record<NumberQuestion, () => Drawing> = {
+  thickness,
+  area,
+  crackLength,
+  barCover,
+  barDiameter,
+  barSpacing,
+  barLength,
+  borderLength,
+};

@@ -48,6 +48,16 @@ export const overhead = (): Drawing => [
   ['form', 'M15 37.5V40C15 46 29 46 29 40V37.5z'],
 ];
 
+/** Somebody going over an edge that has no rail. */
+export const falls = (): Drawing => [
+  ['form', 'M3 18H24V45H3z'],
+  ['heavy', 'M3 18H24V45'],
+  ['dashed', 'M5 18V6M21 18V6M5 8H21'],
+  ['solid', 'M30 16a4 4 0 1 0 8 0a4 4 0 1 0-8 0z'],
+  ['heavy', 'M34 20 36 31 29 38M36 31 44 35M34 23 43 17M34 23 27 27'],
+  ['ink', 'M40 8l2-4M45 10l2-3M29 10l-2-3'],
+];
+
 /** Frost on the wet, heat on the worker. */
 export const weather = (): Drawing => [
   ['form', 'M20 8a4 4 0 0 1 8 0V29a8 8 0 1 1-8 0z'],

@@ -2,6 +2,7 @@ import type { Drawing } from '$lib/drawing/mark';
 import type { StepId } from '$shared/methods';
 import * as breaking from './break';
 import * as check from './check';
+import * as cover from './cover';
 import * as skim from './skim';
 import * as water from './water';
 
@@ -34,4 +35,8 @@ export const methodDrawings: Readonly<Record<StepId, () => Drawing>> = {
   'fill-level': check.fillLevel,
   'check-ready': check.checkReady,
   'wet-or-dry': water.wetOrDry,
+  'moisture-test': cover.moistureTest,
+  'last-clean': cover.lastClean,
+  cover: cover.cover,
+  cure: cover.cure,
 };

@@ -1,5 +1,5 @@
 import { adviseZone } from '$lib/advice/advise';
-import { isFloor } from '$lib/advice/demands';
+import { isFloor } from '$lib/advice/place';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import { choicesOf } from '$lib/answers/questions';

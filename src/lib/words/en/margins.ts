@@ -1,5 +1,5 @@
 import { depthBands } from '$lib/answers/depth';
-import type { DepthBand } from '$lib/answers/questions';
+import type { DepthBand, MakerProfile } from '$lib/answers/questions';
 import type { Margin } from '$lib/advice/zone-advice';
 import type { QuestionsWords, Say } from '$lib/words/types';
 import { methodNames } from './names';
@@ -18,6 +18,10 @@ function conditionOf(margin: Margin, say: Say, questions: QuestionsWords): strin
   const name = (choice: string) => `“${names[choice]?.name ?? choice}”`;
   if (question === 'depth' && atMm !== undefined && to !== 'through')
     return depthCondition(from as DepthBand, to as DepthBand, atMm, say);
+  if (question === 'makerProfile') {
+    const csp = questions.makerProfile.choices[to as MakerProfile].name;
+    return `If the data sheet asked for ${margin.reach === 'at-most' ? 'no more than' : 'at least'} ${csp}`;
+  }
   if (from.startsWith(without)) return `If ${name(to)} were true as well`;
   if (to.startsWith(without)) return `If ${name(from)} were not true`;
   return `If the answer to “${questions[question].ask}” were ${name(to)} instead of ${name(from)}`;

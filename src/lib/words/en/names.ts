@@ -43,6 +43,7 @@ export const contaminantNames: Readonly<Record<Contaminant, string>> = {
 export const elementNames: Readonly<Record<Element, string>> = {
   slab: 'this slab',
   steps: 'these steps',
+  'suspended-steps': 'these steps with air below',
   'suspended-slab': 'this suspended slab',
   wall: 'this wall',
   soffit: 'this soffit',

@@ -3,7 +3,7 @@ import type { HazardWords, Say } from '$lib/words/types';
 
 type PlaceHazard = Extract<
   HazardId,
-  'chemicals' | 'lead-asbestos' | 'structure' | 'overhead' | 'wash-water' | 'weather'
+  'chemicals' | 'lead-asbestos' | 'structure' | 'overhead' | 'falls' | 'wash-water' | 'weather'
 >;
 
 /** Hazards that come from the place or from what is used there. Controls stand in order: the best first. */
@@ -40,6 +40,17 @@ export const placeHazards = (say: Say): Readonly<Record<PlaceHazard, HazardWords
       'Keep everybody out from below and beside the work.',
     ],
     stop: 'Stop when it cracks, creaks or sags. Stop when you meet a cable or a tube, or more damage than you were told of. Get out, and call the engineer.',
+  },
+  falls: {
+    name: 'Falls from height',
+    harm: 'A fall from a few steps breaks bones, and from a balcony or a ladder it kills. A hammer or a lance pushes you backwards.',
+    controls: [
+      'Work from the ground or from a platform with rails wherever you can.',
+      'Close off edges and openings with rails before anybody works near them. Never take a rail down to get at the concrete.',
+      'Do not use a power tool or a lance from a ladder.',
+      'Where no rail can stand, a trained person sets up the harness and its anchor. A rail in bad concrete is no anchor.',
+    ],
+    stop: 'Stop when a rail is missing or moves, when the edge itself crumbles, or when wind pushes you.',
   },
   overhead: {
     name: 'Falling pieces',

@@ -20,10 +20,22 @@ export const orderReasons: Readonly<Record<OrderRule, string>> = {
   'prove-what-is-clean': 'because tests on a dirty surface prove nothing',
   'cover-what-is-proven': 'because you make ready only what has passed',
   'level-what-is-ready': 'because mortar holds only on a surface that is ready',
+  'measure-what-has-dried': 'because only what has had time to dry can be measured',
+  'clean-right-before': 'because dust settles while it waits',
+  'cover-last': 'because nothing may come between the last cleaning and the cover',
 };
 
 /** Parts of a job, in the order they come. */
-export const stageIds = ['start', 'mark', 'break', 'surface', 'blast', 'clean', 'prove'] as const;
+export const stageIds = [
+  'start',
+  'mark',
+  'break',
+  'surface',
+  'blast',
+  'clean',
+  'prove',
+  'cover',
+] as const;
 export type StageId = (typeof stageIds)[number];
 
 export const stageNames: Readonly<Record<StageId, string>> = {
@@ -34,6 +46,7 @@ export const stageNames: Readonly<Record<StageId, string>> = {
   blast: 'Blast',
   clean: 'Clean',
   prove: 'Prove',
+  cover: 'Cover',
 };
 
 /** The part of the job a step belongs to. */
@@ -65,4 +78,8 @@ export const stageOf: Readonly<Record<StepId, StageId>> = {
   'check-ready': 'prove',
   'wet-or-dry': 'prove',
   'fill-level': 'prove',
+  'moisture-test': 'prove',
+  'last-clean': 'cover',
+  cover: 'cover',
+  cure: 'cover',
 };

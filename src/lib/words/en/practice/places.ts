@@ -4,6 +4,10 @@ import type { Element, Setting } from '$lib/answers/questions';
 export const elementPlaces: Readonly<Record<Element, { name: string; stands: string }>> = {
   slab: { name: 'A slab', stands: 'It is a slab on the ground' },
   steps: { name: 'Steps', stands: 'It is a flight of steps' },
+  'suspended-steps': {
+    name: 'Suspended steps',
+    stands: 'It is a flight of steps with air or a room below it',
+  },
   'suspended-slab': {
     name: 'A suspended slab',
     stands: 'It is a floor with air or a room below it',

@@ -4,6 +4,8 @@ import type { QuestionsWords, QuestionWords, Say } from '$lib/words/types';
 const site = async () => (await import('./site')).siteQuestionWords;
 const damage = async () => (await import('./damage')).damageQuestionWords;
 const inside = async () => (await import('./inside')).insideQuestionWords;
+const bars = async () => (await import('./bars')).barQuestionWords;
+const sheet = async () => (await import('./sheet')).sheetQuestionWords;
 const next = async () => (await import('./next')).nextQuestionWords;
 
 /** Where the words of each question are; a wrong place does not compile. */
@@ -23,8 +25,15 @@ const places: { readonly [Q in QuestionId]: () => Promise<(say: Say) => Pick<Que
     crackLength: inside,
     steel: inside,
     barLoss: inside,
+    barCover: bars,
+    barDiameter: bars,
+    barSpacing: bars,
+    barLength: bars,
     finish: next,
+    makerProfile: sheet,
+    makerMoisture: sheet,
     area: next,
+    borderLength: next,
   };
 
 /** The words of one question, in the units of `say`. */

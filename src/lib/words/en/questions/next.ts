@@ -2,7 +2,9 @@ import { fromUs } from '$lib/answers/units';
 import type { QuestionsWords, Say } from '$lib/words/types';
 
 /** What comes after, and how large the zone is. */
-export const nextQuestionWords = (say: Say): Pick<QuestionsWords, 'finish' | 'area'> => ({
+export const nextQuestionWords = (
+  say: Say,
+): Pick<QuestionsWords, 'finish' | 'area' | 'borderLength'> => ({
   finish: {
     ask: 'What goes on next?',
     short: 'Finish',
@@ -46,6 +48,23 @@ export const nextQuestionWords = (say: Say): Pick<QuestionsWords, 'finish' | 'ar
       unit: say.unitOf('m2'),
       hint: 'Only the part with this kind of damage.',
       example: `For example ${say.area(say.units === 'us' ? fromUs('m2', 120) : 12)}`,
+      unknown: 'I do not know',
+    },
+  },
+  borderLength: {
+    ask: 'How much of its edge meets something upright?',
+    short: 'Edge at walls',
+    why: 'A floor machine leaves a strip along walls, columns and posts. That strip is done by hand.',
+    find: [
+      'Walk round the zone. Add up the lengths along walls, columns, plinths and posts.',
+      'Open edges, lawns and joints do not count. For a drive it is often none.',
+    ],
+    choices: {},
+    number: {
+      label: 'Length along walls and posts',
+      unit: say.unitOf('m'),
+      hint: 'Type 0 where nothing stands upright.',
+      example: `For example ${say.distance(say.units === 'us' ? fromUs('m', 20) : 6)}`,
       unknown: 'I do not know',
     },
   },

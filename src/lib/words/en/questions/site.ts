@@ -9,11 +9,18 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
     why: 'A machine you walk behind needs a floor that can hold it. And if the concrete holds something up, taking some away can bring it down.',
     find: [
       'Look underneath. If there is a room, a carport or open air below, it is a suspended slab.',
-      'If you see only ground at its edges, it is a slab on the ground.',
+      'If you see only ground at its edges, it is a slab on the ground. Steps are the same: look behind and below them.',
     ],
     choices: {
       slab: { name: 'Slab on the ground', hint: 'A drive, path, patio, garage or shed floor.' },
-      steps: { name: 'Steps', hint: 'A flight of steps, or a kerb too narrow for a machine.' },
+      steps: {
+        name: 'Steps on the ground',
+        hint: 'A flight of steps, or a kerb too narrow for a machine.',
+      },
+      'suspended-steps': {
+        name: 'Suspended steps',
+        hint: 'A flight with air, a cupboard or a room below it.',
+      },
       'suspended-slab': {
         name: 'Suspended slab',
         hint: 'A balcony, deck or upper floor, with air or a room below it.',

@@ -19,16 +19,16 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
     `The ${named(reason, 'looseness', looseNames)} is ${named(reason, 'depth', depthNames(say))}. Grinding reaches ${say.figure('depth.thin')}, so it gets down to sound concrete.`,
   'cuts-to-sound': (reason, say) =>
     `What is loose here is ${named(reason, 'depth', depthNames(say))}. This method cuts down to ${say.figure('depth.shallow')}, and so to sound concrete.`,
-  'reaches-into-pits': (reason) =>
-    saw(reason, 'below', 'cracks')
-      ? 'There are open cracks. This method gets in between their edges, where a flat tool would pass over them.'
-      : 'The surface is pitted. This method cleans the bottom of the pits, where a flat tool would pass over them.',
+  'reaches-into-pits': () =>
+    'The surface is pitted. This method cleans the bottom of the pits, where a flat tool would pass over them.',
+  'cleans-open-cracks': () =>
+    'Scarifying would do too. Shotblasting goes first because it cleans the open cracks in the same pass.',
   'lifts-coating': () =>
     'The teeth of a scarifier lift a thick or rubbery coating. Other floor tools glaze it, skim it or bounce off.',
   'lifts-coating-then-pits': () =>
     'The coating bridges the low spots, so the teeth of a scarifier can lift it. What lies in the low spots is left for blasting afterwards.',
   'profile-without-bruises': () =>
-    'A gentler method would take off all that has to go, and only the finish asks for more roughness. Shotblasting gives it without bruising sound concrete.',
+    'A gentler method would take off all that has to go, and only the finish asks for more roughness. This method gives it without bruising sound concrete.',
   'steps-up-for-profile': () =>
     'A gentler method would do but for the finish: it would leave the surface too smooth.',
   'deep-or-loose-in-depth': (reason, say) =>
@@ -39,6 +39,20 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
         : `What is loose here is ${named(reason, 'depth', depthNames(say))}. Breaking out is the gentlest method here that clears it.`,
   'off-floor-blast': (reason, say) =>
     `What is loose here is ${named(reason, 'depth', depthNames(say))}. No floor machine can work here, and this method follows any shape.`,
+  'hand-tools-here': (_, say) =>
+    `The zone is smaller than ${say.figure('place.spot')}. No machine that you walk behind is worth setting up for that, so it is done with hand tools.`,
+  'thin-skin-let-go': (_, say) =>
+    `Only a thin skin has let go, no more than ${say.figure('depth.shallow')}: often a floor that was smoothed too early. It comes off as a layer, and what lies under it is sounded again.`,
+  'form-to-fill': () =>
+    'The hole is filled up, so it gets a square edge, and its old face is cleaned inside. No machine on wheels gets into it.',
+  'bar-leads': (reason) => {
+    const rest = named(reason, 'rest', methodNames);
+    return `A bar shows, and the repair has to grip all round it. Break out along the bar first.${rest ? ` The rest of the zone needs only ${rest}.` : ''}`;
+  },
+  'trowelled-is-closed': () =>
+    'The surface was trowelled smooth. Its closed skin, and what it was cured with, have to come off before anything can grip.',
+  'dusting-is-weak': () =>
+    'A surface that dusts is weak, not dirty. Washed, it would dust again, and take the coating with it.',
   'oil-rules-out-washing': () =>
     'There is oil. Washing alone would spread it, so the surface is degreased first and then worked with a tool.',
   'after-stripping': () =>

@@ -8,6 +8,7 @@ type CrackOrSteelRule = Extract<
   | 'open-rout-or-chase'
   | 'open-in-frost-chase'
   | 'crumbling-chase'
+  | 'rust-open-to-bar'
   | 'bar-undercut'
   | 'bar-clean-may-stay'
   | 'bar-follow-rust'
@@ -33,6 +34,8 @@ export const crackAndSteelSentences: Readonly<Record<CrackOrSteelRule, RuleSente
     'Where it freezes often, an open crack is usually loose further than it looks. Chase its whole length on both sides, until both edges ring.',
   'crumbling-chase': () =>
     'The edges have let go. Chase the crack along its whole length on both sides, until both edges ring. It is usually wider than it looked.',
+  'rust-open-to-bar': () =>
+    'There is rust at this concrete. Open the crack down to the bar and look, or leave it to an engineer. Never seal over a bar that rusts.',
   'bar-undercut': (_, say) =>
     `The repair has to grip all round the bar. Clear ${say.figure('bar.clear')} behind it, or the largest stone in the repair material plus ${say.figure('bar.clear-over-aggregate')}, whichever is more.`,
   'bar-clean-may-stay': (_, say) =>

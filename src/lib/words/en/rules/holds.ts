@@ -1,5 +1,5 @@
 import type { holdRules } from '$lib/advice/rules';
-import { elementNames, methodNames } from '$lib/words/en/names';
+import { elementNames, methodNames, saltNames } from '$lib/words/en/names';
 import type { RuleSentence } from '$lib/words/types';
 import { amount, named, namedAll, saw } from './facts';
 
@@ -18,6 +18,14 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
     'The concrete has sunk or rocks, so the ground or what carries it has failed. Call a licensed structural engineer to find the cause. A repair on top would crack again until that is put right.',
   'moving-crack': () =>
     'This crack moves, and a stiff filling would only break beside it. Call a licensed structural engineer to find out why it moves. It may have to become a joint.',
+  'rust-with-salts': (reason) =>
+    `Rust shows, and ${named(reason, 'salts', saltNames) || 'salt'} reaches this concrete. Salt keeps steel rusting under any finish, so nothing goes over it yet. Sound round the stain, open one spot, and have the chloride measured.`,
+  'rust-at-crack': () =>
+    'Rust comes out of a crack, so water reaches a bar through it. A seal over the top would hide it while it goes on. Open the crack to the bar, or ask an engineer.',
+  'no-paint-over-rust': () =>
+    'Nothing is painted or sealed over a rust stain. Sound round it and open one spot first. A nail or a wire in the surface is cut out; a bar is freed.',
+  'bloom-under-dry-finish': () =>
+    'Salt bloom is carried out by water, and it pushes off a finish that wants the concrete dry. Find where the water comes from, and stop it, before you coat.',
   'fire-or-chemical': () =>
     'Fire or chemicals weaken concrete further in than you can see. Call a licensed structural engineer. They decide from tests how much is still good.',
   'map-cracking': () =>
@@ -29,7 +37,7 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
   'full-depth': (reason, say) => {
     const half = amount(reason, 'half');
     const limit = half === null ? '' : `, which is ${say.length(half)} here`;
-    return `The damage goes through ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness or more${limit}. A repair of the surface would not last. Call a concrete contractor to replace this part through its full depth.`;
+    return `The finished hole would go through ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness or more${limit}. A repair of the surface would not last. Call a concrete contractor to replace this part through its full depth.`;
   },
   through: () =>
     'The damage goes right through, so there is nothing left to repair onto. Call a concrete contractor to replace this part through its full depth.',
@@ -37,7 +45,7 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
     const half = amount(reason, 'half');
     return half === null
       ? `Whether this can be repaired depends on how thick the concrete is. If the damage reaches ${say.fraction(say.valueOf('depth.full-limit'))} of it, this part must be replaced. Measure the thickness first.`
-      : `Whether this can be repaired depends on how deep it goes. From ${say.length(half)}, which is ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness, this part must be replaced. Measure the depth first.`;
+      : `Whether this can be repaired depends on how deep the finished hole gets. From ${say.length(half)}, which is ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness, this part must be replaced. Measure the depth first, and count ${say.figure('patch.into-sound')} into sound concrete.`;
   },
   'bar-section-loss': (reason, say) =>
     reason.figures?.includes('bar.loss-neighbours')

@@ -14,6 +14,14 @@ export const possibleHoldSentences: Readonly<Record<PossibleHold, RuleSentence>>
     'If the concrete has sunk or rocks, a repair on top cracks again until the ground under it is put right.',
   'moving-crack': () =>
     'If a crack opens and closes, a stiff filling breaks beside it, and someone has to say why it moves.',
+  'rust-with-salts': () =>
+    'If rust shows where salt reaches, the chloride has to be measured before anything goes over it.',
+  'rust-at-crack': () =>
+    'If rust comes out of a crack, the crack has to be opened to the bar before it is sealed.',
+  'no-paint-over-rust': () =>
+    'If there is a rust stain, one spot has to be opened before anything is painted over it.',
+  'bloom-under-dry-finish': () =>
+    'If there is salt bloom, the water that carries it has to be found and stopped before a finish that wants it dry.',
   'fire-or-chemical': () =>
     'If there was a fire or a spill of chemicals, the concrete may be weak further in than you can see.',
   'map-cracking': () =>

@@ -26,7 +26,18 @@ export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number]
   'shot-bounces': () =>
     'would not get through the coating. Shot bounces off what is thick or soft.',
   'rides-over-pits': () => 'would ride over the pits, and leave what is in them.',
-  'rides-over-cracks': () => 'would ride over the open cracks, and leave their loose edges.',
+  'leaves-cracks-to-clean': () =>
+    'would do, but leaves the open cracks to be cleaned apart from it.',
+  'washing-leaves-closed-skin': () =>
+    'would leave the closed, trowelled skin, and what it was cured with.',
+  'washing-leaves-weak-skin': () => 'would leave the weak skin, which would go on dusting.',
+  'texture-not-sure-enough': (reason, say) => {
+    const leaves = amount(reason, 'leaves');
+    const needs = amount(reason, 'needs');
+    return leaves === null || needs === null
+      ? 'leaves the texture as it is, and nobody can be sure that it is rough enough.'
+      : `leaves the texture as it is. That may be no rougher than ${say.csp(leaves)}, and at least ${say.csp(needs)} is wanted.`;
+  },
   'too-smooth-after': (reason, say) => {
     const leaves = amount(reason, 'leaves');
     const needs = amount(reason, 'needs');
@@ -35,6 +46,12 @@ export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number]
       : `would leave the surface too smooth: ${say.csp(leaves)} at the roughest, and the finish needs at least ${say.csp(needs)} to grip.`;
   },
   'needs-a-floor': () => 'needs a floor to stand on and room to turn. There is none here.',
+  'too-small-for-machine': (_, say) =>
+    `is not worth setting up for less than ${say.figure('place.spot')}.`,
+  'too-large-by-hand': (_, say) =>
+    `is hand work here, and nobody does more than ${say.figure('place.wide')} of it by hand.`,
+  'no-machine-in-a-hole': () => 'needs a flat surface, and gets into no hole.',
+  'for-the-rest': () => 'is what the rest of the zone needs, beside the bar.',
   'washing-after-stripping': () =>
     'would not be enough. Scraping the coating off leaves a residue that water does not lift.',
   'would-bruise-sound-concrete': () =>

@@ -1,6 +1,6 @@
 import type { stepRules } from '$lib/advice/rules';
 import { depthNames, looseNames, saltNames } from '$lib/words/en/names';
-import type { RuleSentence } from '$lib/words/types';
+import type { RuleSentence, Say } from '$lib/words/types';
 import { crackAndSteelSentences } from './cracks-steel';
 import { amount, named, namedAll, saw } from './facts';
 import { warningNames } from './warnings';
@@ -19,7 +19,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
       : 'Before any tool comes out, make the place safe for you and for those who pass by.';
   },
   'engine-outside': () =>
-    'You work indoors, so no engine may run in here. Use electric tools, or leave the engine well outside.',
+    'Walls or a roof hold exhaust gas, so no engine may run in here, not even with open doors. Use electric tools, or leave the engine well outside.',
   'oil-before-anything': () =>
     'Oil comes off first. A tool that goes over it would smear it and drive it in.',
   'soaked-oil-must-go': () =>
@@ -28,10 +28,16 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     'Moss and algae clog tools and hide the surface, so they come off before it is worked.',
   'coating-by-scraper': () =>
     'No floor machine can lift this coating here, so it is scraped off by hand first.',
+  'sound-whole-slab': () =>
+    'Sound the whole slab, not only the part you know is bad. Hollow concrete looks like sound concrete. Mark where the ring turns dull.',
   'sound-before-cutting': () =>
     'Hollow concrete looks like sound concrete. Find its edge by ear and mark it before you cut.',
   'square-edge': (reason, say) =>
     `A repair breaks away where its edge thins out. Saw a square edge ${say.figure('sawcut.depth')} deep, with no corner sharper than ${say.figure('patch.min-corner')}. Never saw into steel.`,
+  'no-feather-edge': () =>
+    'The new concrete must not thin out to nothing at its rim. Cut the rim square, then clean the old face inside.',
+  'slurry-caught': () =>
+    'Wet concrete dust is as strong as lye. Catch it with the water, measure its pH before you get rid of it, and keep it out of every drain.',
   'past-the-damage': (reason, say) => {
     const past = say.figure(reason.figures?.[0] ?? 'patch.past-damage');
     return saw(reason, 'frost', 'often')
@@ -42,8 +48,12 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     'There is steel here. Find how deep it lies first, and where the saw would reach it, cut the edge by hand.',
   'sound-again': () =>
     'Breaking shakes the concrete around it. Sound the bottom and the edges again, and take off what has let go.',
-  'machine-leaves-border': () =>
-    'A floor machine cannot reach the last strip along walls and edges. A hand tool does that strip.',
+  'border-if-upright': () =>
+    'Where a wall, a column or a post stands at the edge, the machine leaves a strip. Say how many metres there are, and it is planned too.',
+  'border-by-grinder': (reason, say) =>
+    `The machine leaves a strip along ${borderOf(reason, say)}. A hand grinder with a shroud does it as smooth as the rest.`,
+  'border-by-bush-hammer': (reason, say) =>
+    `The machine leaves a strip along ${borderOf(reason, say)}. A plain hand grinder would leave it too smooth: use a bush-hammer head or a needle scaler, then blast off what it bruised.`,
   'pits-under-coating': () =>
     'The scarifier took the coating and left what lies in the pits. Blasting cleans the pits.',
   'bruised-skin-must-go': (_, say) =>
@@ -52,12 +62,24 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     `The tool leaves a bruised skin, usually about ${say.figure('depth.bruise')} thick and full of fine cracks. What is bonded to it comes off with it.`,
   'bruised-skin-wash-will-do': (_, say) =>
     `The tool leaves a bruised skin, usually about ${say.figure('depth.bruise')} thick. Frost is rare here and the zone is no larger than ${say.figure('blast.small-area')}, so a thorough wash under pressure will do.`,
+  'skin-by-shotblaster': () =>
+    'The floor is flat and dry, so a shotblaster takes the skin off. In holes and at bars it cannot: blast those with grit.',
+  'skin-by-grit-or-water': () =>
+    'No shotblaster gets into a hole, a chased crack or round a bar. Blast the faces with grit, or wash them at high pressure.',
+  'vacuum-twice-no-wash': () =>
+    'What goes on wants it dry, so it is not washed any more. Vacuum it twice, the second time across the first.',
+  'coating-debris-apart': () =>
+    'What came off with the coating is kept apart, in closed bags. Ask the waste office where it goes.',
+  'spent-grit-away': () =>
+    'Used grit and shot lie on the surface afterwards. Take all of it up: what stays rusts, or keeps the repair off the concrete.',
   'dust-off': () =>
     'Dust keeps a repair from sticking, and it harms your lungs. Vacuum it up; never sweep it dry.',
   'wash-everything': () =>
     'A last wash takes the fine dust out of the pores, here and in the zones beside it.',
   'salt-bloom-off': () =>
     'There is salt bloom. Wash it off, let it dry, and look whether it comes back. If it does, water is coming through.',
+  'salt-bloom-brushed': () =>
+    'There is salt bloom. Brush it off dry, and look whether it comes back. If it does, water is coming through.',
   'too-rough-fill-first': (reason, say) => {
     const leaves = amount(reason, 'leaves');
     const needs = amount(reason, 'needs');
@@ -67,6 +89,8 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
         : ` The work leaves at least ${say.csp(leaves)}, and the finish takes at most ${say.csp(needs)}.`;
     return `The surface will be too rough for the finish, so fill it level with repair mortar first.${why}`;
   },
+  'fill-cures-first': () =>
+    'The fill needs its own damp surface, its own cure and then its own roughness. Only after that comes the finish.',
   'prove-it': () =>
     'You cannot see whether a surface will hold. The checks prove it before it is covered for good.',
   'cover-within-a-day': (_, say) =>
@@ -75,12 +99,30 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     'Dry concrete sucks the water out of the repair, and a wet film keeps it from sticking. Make it damp, with no water standing on it.',
   'dry-for-coating': () =>
     'Damp under this finish makes it blister and peel. Let the concrete dry as far as the maker asks.',
+  'moisture-from-sheet': () => 'That is what the data sheet asks for, and it counts.',
+  'dry-enough-measured': () =>
+    'A dry surface can hide a wet slab. Measure it as the maker asks, and leave the test the time it needs.',
+  'last-vacuum-and-tape': () =>
+    'Dust settles while you wait. Vacuum once more right before, and press tape on it: it has to come up clean.',
+  'last-look': () =>
+    'Look once more right before: nothing loose, no dust, no puddle, dark but without shine. What has got dirty is rinsed again.',
+  'surface-warm-and-above-dew': (_, say) =>
+    `Measure the surface, not the air. Stay inside the maker's limits for heat and cold, at least ${say.figure('cover.above-dew')} above the dew point, and never on frozen concrete.`,
+  'cure-kept-damp': (_, say) =>
+    `Keep it damp and covered for ${say.figure('cure.damp')}, longer in the cold. Bond grows more slowly than strength.`,
+  'cure-as-maker-says': () => 'Keep rain, dust and feet off it for as long as its label says.',
   'finish-undecided': () =>
     'Whether it must be damp or dry depends on the product that goes on. Ask its maker before this step.',
   'light-hammer-here': (_, say) =>
     `Use a light hammer: no heavier than the ${say.figure('hammer.at-steel')} class around steel and along edges, and the ${say.figure('hammer.above-steel')} class elsewhere. A heavy one cracks what should stay.`,
   'several-passes': (_, say) =>
     `To get as deep as ${say.figure('depth.shallow')} takes several passes. Look after each one, and stop when you are down to sound.`,
+  'depth-each-pass': () =>
+    'Measure how deep you are after each pass, and stop when you are down to sound.',
+  'sound-what-is-under': () =>
+    'Sound what lies under the skin. Where it still rings dull, the layer goes deeper, and only breaking out clears it.',
+  'profile-after-first-pass': () =>
+    'After the first square metre, hold the profile chip beside it. Change one setting, not two.',
   'dry-before-shot': () =>
     'The floor must be dry. On a damp floor the shot and the dust clump, and the machine cannot pick them up.',
   'depth-past-third': (reason, say) => {
@@ -94,6 +136,12 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     'Over a large area, or where no bruised skin can be accepted, ask for a price for water jetting. It leaves no bruised skin.',
   'salts-at-steel': (reason) =>
     `${capital(named(reason, 'salts', saltNames)) || 'Salt'} reaches this concrete, and steel is near. Have the salt in it tested, rinse it well, and call an engineer if there is much.`,
+};
+
+/** "6 m of wall": how long the strip is. */
+const borderOf = (reason: Parameters<RuleSentence>[0], say: Say): string => {
+  const length = amount(reason, 'length');
+  return `${length === null ? '' : `${say.distance(length)} of `}walls and posts`;
 };
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

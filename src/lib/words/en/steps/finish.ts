@@ -11,14 +11,18 @@ type FinishStep = Extract<
   | 'fill-level'
   | 'check-ready'
   | 'wet-or-dry'
+  | 'moisture-test'
+  | 'last-clean'
+  | 'cover'
+  | 'cure'
 >;
 
 /** What follows the main method, up to the repair. */
 export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> => ({
   'edge-work': {
-    name: 'Do the border',
+    name: 'Strip along walls, by hand',
     how: [
-      'Do the strip along walls and edges by hand: with a hand grinder where only a skin comes off, with a light hammer where it goes deeper.',
+      'Do the strip along walls and posts by hand. A hand grinder leaves it nearly smooth; where the rest is rougher, use a bush-hammer head or a needle scaler and blast it afterwards.',
       'Keep the shroud and the extraction on. Take off what the hammer has bruised.',
       'Done when the strip is as clean and as rough as the rest.',
     ],
@@ -26,7 +30,7 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
   'blast-clean': {
     name: 'Take off the bruised skin',
     how: [
-      'On a floor, shotblast. Elsewhere, blast with grit, or wash at high pressure.',
+      'On a flat floor, shotblast. In holes and chased cracks, round bars and off floors, blast with grit or wash at high pressure.',
       'Go over every part that a hammer or a toothed tool has touched.',
       'Done when you see no crushed stone and no fine cracks, and a scraper takes nothing.',
     ],
@@ -78,7 +82,40 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
     how: [
       'For concrete or cement mortar: soak it well beforehand. Then take off standing water, so that it is dark but does not shine.',
       'For coatings and crack fillers: let it dry, and measure as the maker says.',
-      `Done when it is as the product asks. Then cover it within ${say.figure('open.limit')} of the last cleaning.`,
+      'Done when it is as the product asks.',
+    ],
+  },
+  'moisture-test': {
+    name: 'Measure how dry it is',
+    how: [
+      'Do the test that the maker names, at as many places as it asks for. Mark them on the plan.',
+      'Leave probes and sheets as long as the test says. Keep traffic and heaters off.',
+      'Done when every reading is below the limit. If one is not, wait and measure again.',
+    ],
+  },
+  'last-clean': {
+    name: 'Last cleaning and last look',
+    how: [
+      'For a dry finish: vacuum once more and press clear tape on it in several places.',
+      'For a damp one: look for dust, loose grains and puddles. Rinse what is dirty, and take the water off.',
+      `Done when tape comes up clean, or the surface is dark without shine. From now the ${say.figure('open.limit')} run.`,
+    ],
+  },
+  cover: {
+    name: 'Cover it',
+    how: [
+      'Measure the temperature of the surface and of the air, and the humidity. Work out the dew point.',
+      'Work inside the maker’s limits. Stop when the surface is less than what the maker asks above the dew point.',
+      `Cover within ${say.figure('open.limit')} of the last cleaning. If you miss it, clean again.`,
+      'Done when the whole zone is covered, and the time is written down.',
+    ],
+  },
+  cure: {
+    name: 'Let it cure',
+    how: [
+      'Cement: cover it with wet cloth and sheeting past its edges, and keep it wet. Coatings: keep rain, dust and feet off.',
+      'Keep traffic away until the maker’s time, or the strength asked for, is reached.',
+      'Done when the time is over, and it rings clear when you sound it again.',
     ],
   },
 });

@@ -12,6 +12,7 @@ type ExpertTest = Extract<
   | 'ask-maker'
   | 'local-weather'
   | 'chloride-test'
+  | 'find-water'
 >;
 
 /** Tests that need a laboratory, a licensed person, or somebody who knows. */
@@ -71,6 +72,15 @@ export const expertTests = (say: Say): Readonly<Record<ExpertTest, TestWords>> =
       'Count days that freeze at night and thaw by day. Long hard frost without a thaw counts once.',
     ],
     minutes: takes(say, 'local-weather'),
+  },
+  'find-water': {
+    name: 'Find where the water comes from',
+    how: [
+      'Look uphill and behind: gutters, ground higher than the slab, a leaking pipe, no damp-proof layer below.',
+      'Brush the bloom off, tape a clear sheet over the place, and look under it after a day and after a week.',
+      'If it sweats or the bloom comes back, water still comes through. Stop it first.',
+    ],
+    minutes: takes(say, 'find-water', ' to look; days to be sure'),
   },
   'chloride-test': {
     name: 'Test for salt in the concrete',

@@ -4,6 +4,10 @@ import type { SkipReason } from '$lib/advice/relevance';
 export const skipWords: Readonly<Record<SkipReason, string>> = {
   'no-cracks': 'There are no cracks.',
   'no-corroded-bar': 'No rusted bar shows.',
+  'no-bar-shows': 'No bar shows.',
+  'no-finish-yet': 'What goes on next is not decided.',
+  'no-sheet': 'There is no data sheet at hand.',
+  'no-floor-machine': 'No floor machine works here, so none leaves a border.',
   'concrete-itself-harmed':
     'Fire or chemicals have harmed the concrete itself. An engineer comes first.',
   'ground-first': 'The ground or the bed moved. The cause comes first.',

@@ -1,0 +1,46 @@
+import type { QuestionsWords, Say } from '$lib/words/types';
+
+/**
+ * What the maker's data sheet asks for. How each grade looks is what the chips of ICRI 310.2R were
+ * made by, as reported.
+ */
+export const sheetQuestionWords = (
+  say: Say,
+): Pick<QuestionsWords, 'makerProfile' | 'makerMoisture'> => ({
+  makerProfile: {
+    ask: 'How rough does the data sheet want it?',
+    short: 'Roughness by the data sheet',
+    why: 'The maker knows what their product grips. Where the sheet names a roughness, it counts, and the usual table does not.',
+    find: [
+      'Look in the sheet for “surface preparation”. Many give a CSP number.',
+      '“Clean, sound and open” without a number usually means CSP 2 or 3. Ask the maker.',
+      'No sheet at hand? Say so, and the usual table counts.',
+    ],
+    choices: {
+      'no-sheet': { name: 'No sheet at hand', hint: 'The usual table counts.' },
+      'csp-1': { name: say.csp(1), hint: 'Almost smooth, as after an acid wash.' },
+      'csp-2': { name: say.csp(2), hint: 'Ground flat.' },
+      'csp-3': { name: say.csp(3), hint: 'Light shotblast: like fine sandpaper.' },
+      'csp-4': { name: say.csp(4), hint: 'Lightly scarified: shallow lines.' },
+      'csp-5': { name: say.csp(5), hint: 'Medium shotblast: like coarse sandpaper.' },
+      'csp-6': { name: say.csp(6), hint: 'Scarified: clear grooves.' },
+      'csp-7': { name: say.csp(7), hint: 'Heavy blast: stones stand out.' },
+      'csp-8': { name: say.csp(8), hint: 'Scabbled: broken all over.' },
+      'csp-9': { name: say.csp(9), hint: 'Heavily scarified: deep grooves.' },
+      'csp-10': { name: say.csp(10), hint: 'Broken out by hammer, then blasted.' },
+    },
+    number: null,
+  },
+  makerMoisture: {
+    ask: 'Does the data sheet want it damp or dry?',
+    short: 'Damp or dry by the data sheet',
+    why: 'It decides whether the surface is washed last, and which checks come before it is covered.',
+    find: ['Look in the sheet for “saturated surface-dry”, “damp”, “dry” or a limit on moisture.'],
+    choices: {
+      'no-sheet': { name: 'It does not say', hint: 'What is usual for the finish counts.' },
+      damp: { name: 'Damp', hint: 'Dark with water, but no shine: saturated surface-dry.' },
+      dry: { name: 'Dry', hint: 'Dry to the touch, or below a limit the sheet gives.' },
+    },
+    number: null,
+  },
+});
