@@ -26,7 +26,7 @@ export default defineConfig({
           environment: 'node',
           // One set of modules for all files: the engine keeps no state between them.
           isolate: false,
-          include: ['tests/{unit,published,every-route,hostile}/**/*.test.ts'],
+          include: ['tests/{unit,published,every-route,hostile,cases}/**/*.test.ts'],
           // Long, so that a busy machine turns nothing red; the rates are printed and judged by eye.
           testTimeout: 600_000,
         },
