@@ -47,10 +47,24 @@ export function* completions(
             ...deep,
             steel,
             ...(barLoss && { barLoss }),
-            area: answers.area ?? 'unknown',
+            ...said(answers),
           } as unknown as SettledZone,
         };
   }
+}
+
+/** What is said in numbers or by the data sheet: never open. The roughest of several grades counts. */
+function said(answers: Answers) {
+  const { area = 'unknown', borderLength, barCover, makerProfile, makerMoisture } = answers;
+  const grades = makerProfile?.map((grade) => Number(grade.replace('csp-', ''))) ?? [NaN];
+  return {
+    area,
+    ...(typeof borderLength === 'number' && { border: borderLength }),
+    ...(typeof barCover === 'number' && { barCover }),
+    ...(grades.every((grade) => grade > 0) && { makerProfile: Math.max(...grades) }),
+    ...(makerMoisture?.[0] &&
+      makerMoisture[0] !== 'no-sheet' && { makerMoisture: makerMoisture[0] }),
+  };
 }
 
 export function sets<Q extends 'warnings' | 'contamination'>(
@@ -71,6 +85,9 @@ function* product(lists: Record<string, readonly unknown[]>): Generator<Record<s
     for (const value of first[1]) yield { [first[0]]: value, ...rest };
 }
 
+/** Without an answer, these leave nothing open: nobody measured, or there is no sheet. */
+const neverOpen: ReadonlySet<QuestionId> = new Set(['barLoss', 'makerProfile', 'makerMoisture']);
+
 /** How many completions the answers have. */
 export function countCompletions(answers: Answers): number {
   let count = 1;
@@ -81,7 +98,7 @@ export function countCompletions(answers: Answers): number {
         1 << ((answer as { maybe: readonly string[] } | undefined)?.maybe ?? choicesOf(id)).length;
     else if (Array.isArray(answer)) count *= answer.length;
     else if (answer === undefined)
-      count *= Math.max(1, id === 'barLoss' ? 1 : choicesOf(id).length);
+      count *= Math.max(1, neverOpen.has(id) ? 1 : choicesOf(id).length);
   }
   return count;
 }

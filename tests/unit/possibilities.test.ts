@@ -44,7 +44,11 @@ const answersArb = fc
     steel: one('steel'),
     barLoss: fc.option(one('barLoss'), { nil: undefined }),
     finish: one('finish'),
-    area: fc.constantFrom('unknown' as const, 0.5, 20),
+    area: fc.constantFrom('unknown' as const, 0.5, 5, 20),
+    makerProfile: fc.constantFrom(undefined, ['no-sheet'], ['csp-2'], ['csp-3'], ['csp-9']),
+    makerMoisture: fc.constantFrom(undefined, ['no-sheet'], ['damp'], ['dry']),
+    borderLength: fc.constantFrom(undefined, 'unknown' as const, 0, 12),
+    barCover: fc.constantFrom(undefined, 'unknown' as const, 15, 60),
   })
   .map((raw) => JSON.parse(JSON.stringify(raw)) as Answers)
   .filter((answers) => countCompletions(answers) <= 6000);

@@ -63,7 +63,7 @@ export function adviseZone(
     rejections: rejectionsInCommon(
       verdict === 'prepare' ? [likeliest.method as MethodId] : methodsLeft,
       outcomes.map(({ example }) => example),
-      [...around, ...surveyed.groups].map(({ demands }) => demands),
+      [...around.map(({ demands }) => demands), ...surveyed.demands],
     ),
     target: likeliest.target,
     openTargets: openTargets(likeliest.target, around),

@@ -35,7 +35,7 @@ export function beginningOf(survey: Survey, methods: readonly MethodId[]): Begin
     ? 'may-wait'
     : !tried || (parts && workOrder.indexOf(parts) < workOrder.indexOf(firstOfTheWork))
       ? 'clean-first'
-      : survey.groups.some(({ demands }) => doesHarm(tried, demands))
+      : survey.demands.some((demands) => doesHarm(tried, demands))
         ? 'may-harm'
         : null;
   return { now: safe, tryFirst: why === null && tried ? tried : null, why };

@@ -56,6 +56,10 @@ export const isBonded = ({ finish }: Pick<SettledZone, 'finish'>): boolean => fi
 const films: ReadonlySet<Finish> = new Set(['thin-film', 'build-coat', 'self-levelling']);
 export const isFilm = ({ finish }: Pick<SettledZone, 'finish'>): boolean => films.has(finish);
 
+/** What is stiff breaks again where the ground or a crack moves under it. */
+export const isStiff = ({ finish }: Pick<SettledZone, 'finish'>): boolean =>
+  finish !== 'sealer' && finish !== 'thin-film' && finish !== 'undecided';
+
 /** An old spall with a firm bottom that is filled up: a form to fill, not concrete to remove. */
 export const isFirmHollow = ({
   looseness,

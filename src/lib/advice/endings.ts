@@ -2,12 +2,12 @@ import type { ManyAnswer } from '$lib/answers/answers';
 import type { Warning } from '$lib/answers/questions';
 import type { HazardId, MethodId } from '$shared/methods';
 import { hazardsOfHolds } from './cautions';
-import { isFilm } from './demands';
+import { isFilm, isStiff } from './demands';
 import type { Group } from './groups';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf, warnsBeyondSurface } from './holds';
 import type { RuleId } from './rules';
 import { moistureOf } from './sheet';
-import type { Work } from './steps/work';
+import { cutsIn, stepsIn } from './following';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
 /** What one state of the work comes to under some of the sets of warnings. */
@@ -58,15 +58,17 @@ export class UnderWarnings {
     );
   }
 
+  /** @param steps a set of steps, as in `following.ts` */
   endingsOf(
     site: SettledSite,
     zone: SettledZone,
     { method, depthHold }: Group,
-    work: Work,
+    steps: number,
   ): Endings {
+    const work = Object.fromEntries(stepsIn(cutsIn(steps)).map((step) => [step, []]));
     const reach = reachOf(zone, method, work);
     const { removes, cuts, deep } = reach;
-    const hides = [isFilm(zone), zone.finish === 'sealer', moistureOf(zone)];
+    const hides = [isFilm(zone), zone.finish === 'sealer', isStiff(zone), moistureOf(zone)];
     const bloom = zone.contamination.includes('salt-bloom');
     const key = [
       ...[site.element, site.salts, removes, cuts, deep, zone.steel, zone.barLoss, zone.cracks],

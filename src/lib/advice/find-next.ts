@@ -33,8 +33,19 @@ export const testFor: Readonly<Record<QuestionId, TestId>> = {
   borderLength: 'measure-area',
 };
 
-/** A crack is found to move by watching it: no tap tells. */
-const mayMove = ({ cracks }: ZoneAnswers): boolean => !cracks || cracks.includes('moving');
+/** The tests that settle a question here: what cannot be seen or heard has a test of its own. */
+function testsFor(question: QuestionId, site: SiteAnswers, zone: ZoneAnswers): readonly TestId[] {
+  const tests = [testFor[question]];
+  // A crack is found to move by watching it: no tap tells.
+  if (question === 'cracks' && (!zone.cracks || zone.cracks.includes('moving')))
+    tests.push('crack-gauge');
+  // Looking cannot settle what is in an old coating.
+  if (question === 'warnings' && mayBeOldCoating(site)) tests.push('lead-asbestos-test');
+  return tests;
+}
+
+const mayBeOldCoating = ({ warnings }: SiteAnswers): boolean =>
+  !warnings || warnings.maybe.includes('old-coating-or-adhesive');
 
 /** The outcomes one answer to a question would leave, and how many of its choices leave just these. */
 interface Branch {
@@ -174,10 +185,7 @@ export function rankFindOut(
   return openQuestions(site, zone)
     .flatMap(({ question }): RankedFindOut[] => {
       const settles = settlesOf(survey, question);
-      const found = { question, test: testFor[question], settles };
-      return question === 'cracks' && mayMove(zone)
-        ? [found, { ...found, test: 'crack-gauge' }]
-        : [found];
+      return testsFor(question, site, zone).map((test) => ({ question, test, settles }));
     })
     .filter(({ settles }) => settles.expected < settles.now)
     .sort((one, other) => worth(other) - worth(one));

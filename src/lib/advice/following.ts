@@ -3,10 +3,10 @@ import { opensBelow, showsBar } from './demands';
 import type { Kinds } from './completions';
 import type { Group } from './groups';
 import { workFor } from './settle';
-import { workOrder, type Work } from './steps/work';
+import { workOrder, type Situation } from './steps/work';
 import type { SettledSite, SettledZone } from './types';
 
-/** The questions that do not take part in the choice of method, only in what stands round it. */
+/** The questions that do not take part in the choice of method, or only by half, but in what stands round it. */
 export const following = ['cracks', 'steel', 'freezeThaw', 'salts'] as const;
 export type Following = (typeof following)[number];
 
@@ -16,8 +16,12 @@ export interface Next {
   readonly zone: Pick<SettledZone, 'cracks' | 'steel' | 'barLoss'>;
   /** How many completions of these questions it stands for. */
   readonly weight: number;
-  /** Combinations of one number come to the same holds, given the same work. */
+  /** Combinations of one number come to the same holds, given the same steps. */
   readonly holdsAs: number;
+  /** Combinations of one number call for the same steps. */
+  readonly worksAs: number;
+  readonly opens: boolean;
+  readonly bar: boolean;
   /** For each question: the bit of its kind. */
   readonly seen: Readonly<Record<Following, number>>;
 }
@@ -29,25 +33,28 @@ export const followingOf = (kinds: Kinds): readonly Next[] =>
   kinds.cracks.flatMap((cracks, ki) =>
     kinds.steel.flatMap((steel, si) =>
       kinds.freezeThaw.flatMap((frost, ri) =>
-        kinds.salts.map((salts, ai): Next => ({
-          site: { freezeThaw: frost.value, salts: salts.value },
-          zone: { cracks: cracks.value, ...steel.value },
-          weight: cracks.weight * steel.weight * frost.weight * salts.weight,
-          holdsAs: (si * 5 + ki) * 2 + ai,
-          seen: { cracks: 1 << ki, steel: 1 << si, freezeThaw: 1 << ri, salts: 1 << ai },
-        })),
+        kinds.salts.map((salts, ai): Next => {
+          const bar = showsBar(steel.value);
+          const rust = bar ? 2 : steel.value.steel === 'rust-stain' ? 1 : 0;
+          const salty = rust && salts.value !== 'none' ? 1 : 0;
+          return {
+            site: { freezeThaw: frost.value, salts: salts.value },
+            zone: { cracks: cracks.value, ...steel.value },
+            weight: cracks.weight * steel.weight * frost.weight * salts.weight,
+            holdsAs: (si * kinds.cracks.length + ki) * kinds.salts.length + ai,
+            worksAs: ((rust * 2 + salty) * kinds.cracks.length + ki) * kinds.freezeThaw.length + ri,
+            opens: opensBelow(cracks.value),
+            bar,
+            seen: { cracks: 1 << ki, steel: 1 << si, freezeThaw: 1 << ri, salts: 1 << ai },
+          };
+        }),
       ),
     ),
   );
 
-/** The work of one combination, and its steps as a set: bit i is the i-th of the order of work. */
-export interface Done {
-  readonly work: Work;
-  readonly steps: number;
-}
-
-/** The set of all steps. */
-export const everyStep = 2 ** workOrder.length - 1;
+/** The set of all steps: bit i is the i-th of the order of work, so there is room for 32. */
+export const everyStep = -1;
+if (workOrder.length > 32) throw new Error('More steps than a set of bits holds.');
 
 const setOf = (work: object): number =>
   workOrder.reduce((set, id, place) => (id in work ? set | (1 << place) : set), 0);
@@ -60,36 +67,38 @@ export const stepsIn = (set: number): StepId[] =>
 const cutting = setOf({ 'saw-cut': 0, 'chase-crack': 0, 'route-crack': 0, 'free-bar': 0 });
 export const cutsIn = (set: number): number => set & cutting;
 
-/**
- * The work of a group but for what its dirt asks for, with each combination; null where cracks or
- * steel are not those of the group.
- */
-export const worksFor = (group: Group, nexts: readonly Next[]): readonly (Done | null)[] => {
-  const clean = { oil: false, stripped: false, heavyCoating: false, contaminants: [] };
-  return nexts.map((next) => {
-    if (opensBelow(next.zone.cracks) !== opensBelow(group.zone.cracks)) return null;
-    if (showsBar(next.zone) !== showsBar(group.zone)) return null;
-    const work = workFor({
-      site: { ...group.site, ...next.site },
-      zone: { ...group.zone, ...next.zone, contamination: [] },
-      demands: { ...group.demands, ...clean },
-      method: group.method,
-      rest: group.rest,
-    });
-    return { work, steps: setOf(work) };
-  });
-};
+const clean = { oil: false, stripped: false, heavyCoating: false, contaminants: [] };
 
 /**
- * The steps a group calls for where nothing follows that asks for more. What dirt asks for, it asks
- * for whatever cracks, steel and frost are, so this and `worksFor` together are all its steps.
+ * The steps of a group but for what its dirt asks for, with each combination; null where cracks or
+ * steel are not those of the group.
  */
-export const stepsOfDirt = (group: Group): number =>
-  setOf(
-    workFor({
-      ...group,
-      site: { ...group.site, freezeThaw: 'rare', salts: 'none' },
-      zone: { ...group.zone, cracks: 'none', steel: 'none-seen' },
-      demands: { ...group.demands, bar: false },
-    }),
-  );
+export function worksFor(group: Group, nexts: readonly Next[]): readonly (number | null)[] {
+  const { site, zone, demands, method, rest } = group;
+  const known = new Map<number, number>();
+  const bare = { ...demands, ...clean };
+  return nexts.map((next) => {
+    if (next.opens !== demands.openCracks || next.bar !== demands.bar) return null;
+    let steps = known.get(next.worksAs);
+    if (steps === undefined) {
+      steps = setOf(
+        workFor({
+          site: { ...site, ...next.site },
+          zone: { ...zone, ...next.zone, contamination: [] },
+          demands: bare,
+          method,
+          rest,
+        }),
+      );
+      known.set(next.worksAs, steps);
+    }
+    return steps;
+  });
+}
+
+/** The steps that dirt adds to the work, whatever else is asked for. */
+export function dirtSteps(situation: Situation): number {
+  const { zone, demands } = situation;
+  const without = { zone: { ...zone, contamination: [] }, demands: { ...demands, ...clean } };
+  return setOf(workFor(situation)) & ~setOf(workFor({ ...situation, ...without }));
+}

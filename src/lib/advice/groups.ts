@@ -2,8 +2,10 @@ import { methodIds, type MethodId } from '$shared/methods';
 import { restFor } from './choice';
 import { plainSite, plainZone, type Kinds } from './completions';
 import { demandsOf, type Demands } from './demands';
+import { dirtSteps } from './following';
 import { traitsOf, type Fixed } from './kind-traits';
 import { tooRough } from './steps/after';
+import type { Situation } from './steps/work';
 import type { Hold, SettledSite, SettledZone } from './types';
 
 /** The questions that decide the method, in the order they are walked. */
@@ -29,12 +31,16 @@ export interface Group {
   /** What the zone needs beside its bars; the method itself where no bar leads. */
   readonly rest: MethodId;
   readonly depthHold: Hold | null;
-  /** Groups of one number come to the same holds, whatever cracks, steel and frost are. */
+  /** Groups of one number come to the same holds, given the same steps. */
   readonly endsAs: number;
   /** Groups of one number call for the same steps but for those of the dirt, whatever cracks, steel and frost are. */
   readonly worksAs: number;
-  /** Groups of one number call for the same steps, whatever cracks, steel and frost are. */
-  readonly dirtyAs: number;
+  /** Steps that dirt calls for in all of them, and in any, as sets of bits. */
+  dirtAll: number;
+  dirtAny: number;
+  /** Whether a coating lies on some of them, and whether on others there is none. */
+  coatedSome: boolean;
+  coatedNever: boolean;
   /** How many of them. */
   weight: number;
   /** For each choosing question: bit i is set when its i-th kind is among them. */
@@ -54,171 +60,175 @@ export function* indices(sizes: readonly number[]): Generator<readonly number[]>
   }
 }
 
-/** A number made of parts, each below its own size, so that different parts make different numbers. */
-class Key {
-  #key = 0;
-  #room = 1;
+/** The groups, and one set of demands for each way the choice of method can be told apart. */
+export interface Grouped {
+  readonly groups: readonly Group[];
+  readonly demands: readonly Demands[];
+}
 
-  /** @throws Error when a part does not fit its size, or the parts no longer fit a number exactly */
-  with(part: number, size: number): this {
-    if (part >= size || this.#room * size > Number.MAX_SAFE_INTEGER)
-      throw new Error('A part of a key is larger than its room.');
-    this.#key = this.#key * size + part;
-    this.#room *= size;
-    return this;
+/** What is made once for each key, and found again by it. */
+class Kept<T> {
+  readonly #all = new Map<number, T>();
+
+  of(key: number, make: () => T): T {
+    let found = this.#all.get(key);
+    if (found === undefined) this.#all.set(key, (found = make()));
+    return found;
   }
 
-  get value(): number {
-    return this.#key;
+  all(): T[] {
+    return [...this.#all.values()];
   }
 }
 
-const sizeOf = (numbers: Int32Array): number => 1 + numbers.reduce((a, b) => Math.max(a, b), 0);
+const ids = methodIds.length;
 
-/** A combination: the index of its kind for each choosing question, of whether cracks open, and whether a bar shows. */
-type At = readonly [number, number, number, number, number, number, number];
+/** What the choice comes to, by the place of the methods among all. */
+interface Chosen {
+  readonly method: number;
+  readonly rest: number;
+  readonly demands: Demands;
+}
 
 /**
  * Walks the choosing questions and gathers what comes to the same.
  * What a kind brings is known before (`traitsOf`), so that a combination is only a few numbers,
- * and nothing is thought through twice.
+ * and nothing is thought through twice. Keys are mixed of parts, each below its own size.
  */
 export function groupsOf(
   kinds: Kinds,
   base: Pick<SettledSite, 'thickness' | 'setting'>,
   fixed: Fixed,
-): Group[] {
+): Grouped {
   const traits = traitsOf(kinds, base, fixed);
-  const { cracks, bars } = traits;
+  const { cracks, bars, place, removal, cleared, profile, skin, finishing, dirt } = traits;
   const { element, depthAndLooseness, contamination, texture, finish } = kinds;
-  const kind = <T>(list: ArrayLike<T>, index: number) => list[index] as T;
-  const siteAt = ([ei]: At): SettledSite => ({
-    ...plainSite,
-    ...base,
-    element: kind(element, ei).value,
-  });
-  const zoneAt = ([, di, ci, ti, fi, ki, bi]: At): SettledZone => ({
+  const [E, D, C, T, F] = choosing.map((name) => kinds[name].length) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  const [K, B] = [cracks.length, bars.length];
+  if (Math.max(E, D, C, T, F) > 32) throw new Error('More kinds of an answer than 32 bits hold.');
+  const looks = T * F;
+  // The largest key there can be still has to be a whole number.
+  const choiceRoom =
+    place.size * removal.size * cleared.size * profile.size * skin.size * K * B * ids * ids;
+  const worksRoom = place.size * traits.looseAs.size * finishing.size * K * B * ids * ids * 2;
+  const endsRoom = E * traits.deep.size * traits.covering.size * 2 * traits.depthAs.size * ids;
+  if (
+    choiceRoom * looks > Number.MAX_SAFE_INTEGER ||
+    worksRoom * endsRoom > Number.MAX_SAFE_INTEGER
+  )
+    throw new Error('A key of the walk no longer fits a whole number.');
+
+  const at = <T>(list: ArrayLike<T>, index: number) => list[index] as T;
+  const choices = new Kept<Chosen>();
+  const rough = new Kept<number>();
+  const dirty = new Kept<number>();
+  const groups = new Kept<Group>();
+
+  // Where the walk stands, and what was found there: shared, so that a step of it makes nothing new.
+  let [ei, di, ci, ti, fi, ki, bi] = [0, 0, 0, 0, 0, 0, 0];
+  let chosen = {} as Chosen;
+  let [ends, works] = [0, 0];
+  const siteHere = (): SettledSite => ({ ...plainSite, ...base, element: at(element, ei).value });
+  const zoneHere = (): SettledZone => ({
     ...plainZone,
     ...fixed,
-    ...kind(depthAndLooseness, di).value,
-    contamination: kind(contamination, ci).value,
-    texture: kind(texture, ti).value,
-    cracks: kind(cracks, ki).value,
-    ...kind(bars, bi).value,
-    finish: kind(finish, fi).value,
+    ...at(depthAndLooseness, di).value,
+    contamination: at(contamination, ci).value,
+    texture: at(texture, ti).value,
+    cracks: at(cracks, ki).value,
+    ...at(bars, bi).value,
+    finish: at(finish, fi).value,
   });
-  const demandsAt = (at: At) => demandsOf(siteAt(at), zoneAt(at));
-  const room = {
-    place: sizeOf(traits.place),
-    removal: sizeOf(traits.removal),
-    cleared: sizeOf(traits.cleared),
-    profile: sizeOf(traits.profile),
-    skin: sizeOf(traits.skin),
-    deep: sizeOf(traits.deep),
-    dirt: sizeOf(traits.dirt),
-    finishing: sizeOf(traits.finishing),
-    depthAs: sizeOf(traits.depthAs),
-    methods: methodIds.length,
+  const chooseHere = (): Chosen => {
+    const demands = demandsOf(siteHere(), zoneHere());
+    const rest = methodIds.indexOf(restFor(demands));
+    return { method: demands.bar ? methodIds.indexOf('break-out') : rest, rest, demands };
   };
+  const situationHere = (): Situation => {
+    const [site, zone] = [siteHere(), zoneHere()];
+    const { method, rest } = chosen;
+    return {
+      site,
+      zone,
+      demands: demandsOf(site, zone),
+      method: at(methodIds, method),
+      rest: at(methodIds, rest),
+    };
+  };
+  const filledHere = () => +!!tooRough(situationHere());
+  const dirtHere = () => dirtSteps(situationHere());
+  const goesTo = () => (ei * D + di) * B + bi;
+  const groupHere = (): Group => ({
+    ...situationHere(),
+    depthHold: at(traits.depthHolds, goesTo()),
+    endsAs: ends,
+    worksAs: works,
+    dirtAll: -1,
+    dirtAny: 0,
+    coatedNever: false,
+    coatedSome: false,
+    weight: 0,
+    seen: { element: 0, depthAndLooseness: 0, contamination: 0, texture: 0, finish: 0 },
+  });
 
-  const chosen = new Map<number, { method: number; rest: number }>();
-  const rough = new Map<number, number>();
-  const groups = new Map<number, Group>();
-  const sizes = [...choosing.map((name) => kinds[name].length), cracks.length, bars.length];
-  if (sizes.some((size) => size > 32))
-    throw new Error('More kinds of an answer than a set of bits holds.');
-  for (const each of indices(sizes)) {
-    const at = each as At;
-    const [ei, di, ci, ti, fi, ki, bi] = at;
-    const finishes = finish.length;
-    const look = ti * finishes + fi;
-    const place = kind(traits.place, (ei * depthAndLooseness.length + di) * finishes + fi);
-    const skin = kind(traits.skin, di * texture.length * finishes + look);
-    const dirt = kind(traits.dirt, ci);
-    const deep = kind(traits.deep, di);
-    const finishing = kind(traits.finishing, fi);
-    const choice = new Key()
-      .with(place, room.place)
-      .with(kind(traits.removal, di), room.removal)
-      .with(kind(traits.cleared, ci), room.cleared)
-      .with(dirt, room.dirt)
-      .with(kind(traits.profile, look), room.profile)
-      .with(skin, room.skin)
-      .with(ki, cracks.length)
-      .with(bi, bars.length).value;
-    let found = chosen.get(choice);
-    if (found === undefined) {
-      const demands = demandsAt(at);
-      const rest = restFor(demands);
-      const method = demands.bar ? 'break-out' : rest;
-      found = { method: methodIds.indexOf(method), rest: methodIds.indexOf(rest) };
-      chosen.set(choice, found);
-    }
-    const { method, rest } = found;
-    const leaves = new Key()
-      .with(method, room.methods)
-      .with(rest, room.methods)
-      .with(look, texture.length * finishes).value;
-    let filled = rough.get(leaves);
-    if (filled === undefined) {
-      filled = +!!tooRough({
-        zone: zoneAt(at),
-        demands: demandsAt(at),
-        method: kind(methodIds, method),
-      });
-      rough.set(leaves, filled);
-    }
-    const goesTo = (ei * depthAndLooseness.length + di) * bars.length + bi;
-    // What the steps see, without the dirt; what dirt adds to them; what the holds see.
-    const works = () =>
-      new Key()
-        .with(ei, element.length)
-        .with(place, room.place)
-        .with(ki, cracks.length)
-        .with(bi, bars.length)
-        .with(method, room.methods)
-        .with(rest, room.methods)
-        .with(deep, room.deep)
-        .with(finishing, room.finishing)
-        .with(filled as number, 2);
-    const dirtyAs = works().with(dirt, room.dirt).value;
-    const endsAs = works()
-      .with(+kind(traits.bloom, ci), 2)
-      .with(kind(traits.depthAs, goesTo), room.depthAs).value;
-    const key = works()
-      .with(dirt, room.dirt)
-      .with(kind(traits.depthAs, goesTo), room.depthAs).value;
-    let group = groups.get(key);
-    if (group === undefined) {
-      const site = siteAt(at);
-      const zone = zoneAt(at);
-      group = {
-        site,
-        zone,
-        demands: demandsOf(site, zone),
-        method: kind(methodIds, method),
-        rest: kind(methodIds, rest),
-        depthHold: kind(traits.depthHolds, goesTo),
-        endsAs,
-        worksAs: works().value,
-        dirtyAs,
-        weight: 0,
-        seen: { element: 0, depthAndLooseness: 0, contamination: 0, texture: 0, finish: 0 },
-      };
-      groups.set(key, group);
-    }
-    group.weight +=
-      kind(element, ei).weight *
-      kind(depthAndLooseness, di).weight *
-      kind(contamination, ci).weight *
-      kind(texture, ti).weight *
-      kind(finish, fi).weight;
-    const { seen } = group;
-    seen.element |= 1 << ei;
-    seen.depthAndLooseness |= 1 << di;
-    seen.contamination |= 1 << ci;
-    seen.texture |= 1 << ti;
-    seen.finish |= 1 << fi;
-  }
-  return [...groups.values()];
+  for (ei = 0; ei < E; ei += 1)
+    for (di = 0; di < D; di += 1)
+      for (fi = 0; fi < F; fi += 1) {
+        const placeAs = at(place.of, (ei * D + di) * F + fi);
+        const looseAs = at(traits.looseAs.of, di * F + fi);
+        const covered = at(traits.covering.of, fi);
+        const weightHere =
+          at(element, ei).weight * at(depthAndLooseness, di).weight * at(finish, fi).weight;
+        for (ti = 0; ti < T; ti += 1) {
+          const look = ti * F + fi;
+          const skinAs = at(skin.of, di * looks + look);
+          const roughness = at(profile.of, look);
+          const pits = at(traits.pits, ti) ? 1 : 0;
+          for (ci = 0; ci < C; ci += 1) {
+            const weight = weightHere * at(contamination, ci).weight * at(texture, ti).weight;
+            const bloom = at(traits.bloom, ci) && at(traits.dryFinish, fi) ? 1 : 0;
+            const coated = at(traits.coated, ci);
+            let open = placeAs * removal.size + at(removal.of, di);
+            open = open * cleared.size + at(cleared.of, ci);
+            open = (open * profile.size + roughness) * skin.size + skinAs;
+            for (ki = 0; ki < K; ki += 1)
+              for (bi = 0; bi < B; bi += 1) {
+                chosen = choices.of((open * K + ki) * B + bi, chooseHere);
+                const { method, rest } = chosen;
+                const filled = rough.of(method * looks + look, filledHere);
+                // What the steps see, but for the dirt.
+                works = (placeAs * traits.looseAs.size + looseAs) * finishing.size;
+                works = ((works + at(finishing.of, fi)) * K + ki) * B + bi;
+                works = ((works * ids + method) * ids + rest) * 2 + filled;
+                // What the holds see.
+                ends = ei * traits.deep.size + at(traits.deep.of, di);
+                ends = (ends * traits.covering.size + covered) * 2 + bloom;
+                ends =
+                  (ends * traits.depthAs.size + at(traits.depthAs.of, goesTo())) * ids + method;
+                const group = groups.of(works * endsRoom + ends, groupHere);
+                let dirtKey = (placeAs * dirt.size + at(dirt.of, ci)) * 2 + pits;
+                dirtKey = (dirtKey * ids + method) * ids + rest;
+                const steps = dirty.of(dirtKey, dirtHere);
+                group.dirtAll &= steps;
+                group.dirtAny |= steps;
+                if (coated) group.coatedSome = true;
+                else group.coatedNever = true;
+                group.weight += weight;
+                const { seen } = group;
+                seen.element |= 1 << ei;
+                seen.depthAndLooseness |= 1 << di;
+                seen.contamination |= 1 << ci;
+                seen.texture |= 1 << ti;
+                seen.finish |= 1 << fi;
+              }
+          }
+        }
+      }
+  return { groups: groups.all(), demands: choices.all().map(({ demands }) => demands) };
 }

@@ -1,13 +1,20 @@
 import type { Setting, Warning } from '$lib/answers/questions';
 import { hazardIds, type HazardId } from '$shared/methods';
 import { hazardsAt } from './cautions';
-import { hasCoating } from './demands';
+import { plainSite, plainZone } from './completions';
 import { stepsIn } from './following';
 import type { Group } from './groups';
+import type { SettledSite, SettledZone } from './types';
+
+interface Noted {
+  steps: number;
+  readonly coated: boolean;
+  readonly element: SettledSite['element'];
+}
 
 /** Gathers the hazards of steps over every place they may be done in, each place and step looked at once. */
 export class HazardsAnywhere {
-  readonly #noted = new Map<string, { steps: number; readonly group: Group }>();
+  readonly #noted = new Map<string, Noted>();
   readonly #settings: readonly Setting[];
   readonly #warnings: readonly Warning[];
 
@@ -18,19 +25,23 @@ export class HazardsAnywhere {
 
   /** @param steps a set of steps, as in `following.ts` */
   note(steps: number, group: Group): void {
-    const key = `${group.site.element} ${hasCoating(group.zone.contamination)}`;
-    const place = this.#noted.get(key);
-    if (place) place.steps |= steps;
-    else this.#noted.set(key, { steps, group });
+    for (const coated of [true, false]) {
+      if (coated ? !group.coatedSome : !group.coatedNever) continue;
+      const key = `${group.site.element} ${coated}`;
+      const place = this.#noted.get(key);
+      if (place) place.steps |= steps;
+      else this.#noted.set(key, { steps, coated, element: group.site.element });
+    }
   }
 
   all(others: readonly HazardId[]): HazardId[] {
     const present = new Set(others);
-    for (const { steps, group } of this.#noted.values())
+    for (const { steps, coated, element } of this.#noted.values())
       for (const step of stepsIn(steps))
         for (const setting of this.#settings) {
-          const site = { ...group.site, setting, warnings: this.#warnings };
-          for (const hazard of hazardsAt(step, site, group.zone)) present.add(hazard);
+          const site = { ...plainSite, element, setting, warnings: this.#warnings };
+          const zone: SettledZone = { ...plainZone, contamination: coated ? ['thin-coating'] : [] };
+          for (const hazard of hazardsAt(step, site, zone)) present.add(hazard);
         }
     return hazardIds.filter((hazard) => present.has(hazard));
   }

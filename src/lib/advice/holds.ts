@@ -2,7 +2,7 @@ import { rangeOfBand } from '$lib/answers/depth';
 import type { Warning } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
-import { isFilm } from './demands';
+import { isFilm, isStiff } from './demands';
 import { moistureOf } from './sheet';
 import type { Work } from './steps/work';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
@@ -26,7 +26,7 @@ const beyondSurface: ReadonlySet<string> = new Set([
 ]);
 
 export const isBeyondSurface = (holds: readonly Hold[]): boolean =>
-  holds.some((hold) => beyondSurface.has(hold.rule));
+  holds.some((hold) => hold.verdict === 'stop' && beyondSurface.has(hold.rule));
 
 /** Whether a warning sign by itself leaves no surface method: its hold has its name. */
 export const warnsBeyondSurface = (warning: Warning): boolean => beyondSurface.has(warning);
@@ -66,12 +66,14 @@ export function reachOf(zone: SettledZone, method: MethodId | null, work: Work):
  * Source: common practice, no published source; chlorides: ACI 364.6T.
  */
 function rustHolds(site: SettledSite, zone: SettledZone): Hold[] {
-  if (zone.steel !== 'rust-stain') return [];
+  const stain = zone.steel === 'rust-stain';
+  const inCrack = zone.steel === 'corroded' && zone.cracks !== 'none';
   const who = carries[site.element] ? 'engineer' : 'crew';
-  if (site.salts !== 'none')
+  if (site.salts !== 'none' && (stain || inCrack))
     return [
       { rule: 'rust-with-salts', verdict: 'find-out-first', who, facts: { salts: site.salts } },
     ];
+  if (!stain) return [];
   if (zone.cracks !== 'none') return [{ rule: 'rust-at-crack', verdict: 'find-out-first', who }];
   return isFilm(zone) || zone.finish === 'sealer'
     ? [{ rule: 'no-paint-over-rust', verdict: 'find-out-first', who }]
@@ -99,8 +101,9 @@ export function holdsOf(
   const warned = (warning: Warning) => site.warnings.includes(warning);
   if (warned('fire-or-chemical'))
     holds.push({ rule: 'fire-or-chemical', verdict: 'stop', who: 'engineer' });
+  const stiff = isStiff(zone) ? 'stop' : 'find-out-first';
   if (warned('settled-or-rocking'))
-    holds.push({ rule: 'settled-or-rocking', verdict: 'stop', who: 'engineer' });
+    holds.push({ rule: 'settled-or-rocking', verdict: stiff, who: 'engineer' });
   if ((carries[site.element] || warned('holds-something-up')) && reach.removes)
     holds.push({
       rule: 'structure-before-removal',
@@ -123,13 +126,13 @@ export function holdsOf(
       figures: [zone.barLoss === 'one-bar' ? 'bar.loss-one' : 'bar.loss-neighbours'],
     });
   if (zone.cracks === 'moving')
-    holds.push({ rule: 'moving-crack', verdict: 'stop', who: 'engineer' });
+    holds.push({ rule: 'moving-crack', verdict: stiff, who: 'engineer' });
   if (depth) holds.push(depth);
   holds.push(...rustHolds(site, zone), ...bloomHolds(zone));
   if (warned('map-cracking'))
     holds.push({ rule: 'map-cracking', verdict: 'find-out-first', who: 'laboratory' });
   if (warned('old-coating-or-adhesive'))
-    holds.push({ rule: 'old-coating', verdict: 'find-out-first', who: 'surveyor' });
+    holds.push({ rule: 'old-coating', verdict: 'find-out-first', who: 'laboratory' });
   if (warned('buried-services') && reach.cuts)
     holds.push({ rule: 'buried-services', verdict: 'find-out-first', who: 'locator' });
   return holds;

@@ -46,7 +46,7 @@ export function holeRange(
     zone.depthMm === undefined ? rangeOfBand(zone.depth, thickness) : [zone.depthMm, zone.depthMm];
   const loose = zone.looseness !== 'tight';
   const beyond = loose && onlyBreakingReaches(zone) ? valueOf('patch.into-sound') : 0;
-  const damage = loose ? ([low + beyond, high + beyond] as const) : ([0, 0] as const);
+  const damage = [low + beyond, high + beyond] as const;
   if (!showsBar(zone)) return damage;
   const [thin, thick] = zone.barDiameter
     ? [zone.barDiameter, zone.barDiameter]
@@ -59,7 +59,7 @@ export function holeRange(
 /**
  * What the depth of the hole means for the repair: that part is replaced through its full depth,
  * or somebody has to measure before it is known. Null where a patch stands, however doubtful.
- * A firm hollow is a form to fill however deep it is, unless it goes right through.
+ * A firm hollow is a form to fill, but past half of a known thickness it is no patch either.
  * A slab on which nobody measured the thickness is taken for a usual one, and never condemned.
  * Source: UFC 3-270-04 (figure `depth.full-limit`).
  */
@@ -69,7 +69,6 @@ export function fullDepthHold(
 ): Hold | null {
   if (zone.depth === 'through')
     return { rule: 'through', verdict: 'stop', who: 'concrete-contractor' };
-  if (zone.looseness === 'tight' && !showsBar(zone)) return null;
   const figures = ['depth.full-limit'] as const;
   const { thickness } = site;
   if (thickness === 'unknown') {

@@ -7,6 +7,7 @@ import {
   isBonded,
   isFilm,
   isFirmHollow,
+  isStiff,
   opensBelow,
   showsBar,
   type Demands,
@@ -19,11 +20,20 @@ import type { SettledSite, SettledZone } from './types';
 
 export type Fixed = ReturnType<typeof fixedOf>;
 
-/** A number for each value: the same number where the trait is the same. */
-function numbered<T>(values: readonly T[], trait: (value: T) => unknown): Int32Array {
+/** A number for each value, the same number where the trait is the same; and how many there are. */
+export interface Numbered {
+  readonly of: Int32Array;
+  readonly size: number;
+}
+
+function numbered<T>(values: readonly T[], trait: (value: T) => unknown): Numbered {
   const names = values.map((value) => JSON.stringify(trait(value)) ?? '');
-  const different = [...new Set(names)];
-  return Int32Array.from(names, (name) => different.indexOf(name));
+  const different = new Map<string, number>();
+  for (const name of names) if (!different.has(name)) different.set(name, different.size);
+  return {
+    of: Int32Array.from(names, (name) => different.get(name) as number),
+    size: different.size,
+  };
 }
 
 const pairs = <A, B>(ones: readonly A[], others: readonly B[]): (A & B)[] =>
@@ -35,7 +45,8 @@ const stubborn = (set: readonly Contaminant[]) =>
 
 /**
  * What every kind brings to the choice of method, and to what follows it, as numbers: equal numbers
- * are kinds between which that rule cannot tell. Found by asking the rules themselves, one kind at a time.
+ * are kinds between which that rule cannot tell. Found by asking the rules themselves, one kind at a
+ * time, so that a walk over all combinations only adds numbers up.
  */
 export function traitsOf(
   kinds: Kinds,
@@ -58,14 +69,13 @@ export function traitsOf(
     methodIds.map((method) => !judge(method, demands as Demands));
   const textures = texture.map(({ value }) => ({ texture: value }));
   const finishes = finish.map(({ value }) => ({ finish: value }));
-  const looks = pairs(textures, finishes);
+  const elements = element.map(({ value }) => ({ element: value }));
   const states = loose.map(({ value }) => value);
-  /** By element, then depth and looseness, then bar: whether the hole goes too deep. */
-  const depthHolds = element.flatMap(({ value }) =>
+  const looks = pairs(textures, finishes);
+  const statesAndFinishes = pairs(states, finishes);
+  const depthHolds = elements.flatMap((place) =>
     states.flatMap((state) =>
-      bars.map((bar) =>
-        fullDepthHold({ ...site, element: value }, zoneOf({ ...state, ...bar.value })),
-      ),
+      bars.map((bar) => fullDepthHold({ ...site, ...place }, zoneOf({ ...state, ...bar.value }))),
     ),
   );
   return {
@@ -73,52 +83,51 @@ export function traitsOf(
     bars,
     /** By element, then depth and looseness, then finish: what can stand there. */
     place: numbered(
-      pairs(
-        element.map(({ value }) => ({ element: value })),
-        pairs(states, finishes),
-      ),
+      pairs(elements, statesAndFinishes),
       (at) => demandsOf({ ...site, element: at.element }, zoneOf(at)).place,
     ),
     /** Which methods get the loose concrete off. */
     removal: numbered(states, ({ depth: band, looseness }) =>
       sufficient(judgeRemoval, { remove: { band, looseness } }),
     ),
+    /** By element, then depth and looseness, then bar: whether the hole goes too deep. */
     depthHolds,
-    /** The same holds by number. */
     depthAs: numbered(depthHolds, (hold) => [hold?.rule, hold?.facts]),
-    /** Whether it goes where tendons may lie, and how it holds: what steps and holds can tell apart. */
-    deep: numbered(states, (state) => [
-      reachOf(zoneOf(state), null, {}).deep,
-      state.looseness === 'tight',
-      state.looseness === 'hollow',
-      isFirmHollow({ ...state, finish: 'rebuild' }),
+    /** Whether it goes where tendons may lie. */
+    deep: numbered(states, (state) => reachOf(zoneOf(state), null, {}).deep),
+    /** By depth and looseness, then finish: what steps can tell apart. */
+    looseAs: numbered(statesAndFinishes, (at) => [
+      at.looseness === 'tight',
+      at.looseness === 'hollow',
+      isFirmHollow(at),
     ]),
+    /** What stands in the way of a method. */
     cleared: numbered(dirt, ({ value }) => stubborn(value)),
-    /** What else the dirt asks for: a degreasing, a stripping, a caution, a hold. */
+    /** What dirt asks for in steps of its own. */
     dirt: numbered(dirt, ({ value: contamination }) => {
       const { oil, heavyCoating } = demandsOf(plainSite, { ...plainZone, contamination });
-      const has = (each: Contaminant) => contamination.includes(each);
-      return [oil, heavyCoating, has('growth'), has('salt-bloom'), hasCoating(contamination)];
+      return [oil, heavyCoating, contamination.includes('growth')];
     }),
+    coated: dirt.map(({ value }) => hasCoating(value)),
     bloom: dirt.map(({ value }) => value.includes('salt-bloom')),
-    /** By texture, then finish: which methods leave the roughness wanted. */
+    pits: texture.map(({ value }) => value === 'pitted'),
+    /** By texture, then finish: which methods leave the roughness wanted, and reach it all. */
     profile: numbered(looks, (look) => [
       sufficient(judgeProfile, demandsOf(site, zoneOf(look))),
       sufficient(judgeTexture, demandsOf(site, zoneOf(look))),
     ]),
     /** By depth and looseness, then texture, then finish: whether washing leaves a skin. */
     skin: numbered(pairs(states, looks), (at) => demandsOf(site, zoneOf(at)).skin),
-    /** What the finish changes beside the method: bond, moisture, the hiding of rust, the end of the work. */
+    /** What the finish changes in the steps: its bond, damp or dry, whether it is decided. */
     finishing: numbered(finishes, (look) => {
       const zone = zoneOf(look);
-      return [
-        isBonded(zone),
-        isFilm(zone),
-        zone.finish === 'sealer',
-        moistureOf(zone),
-        zone.finish === 'undecided',
-        zone.finish === 'rebuild',
-      ];
+      return [isBonded(zone), moistureOf(zone), zone.finish === 'undecided'];
     }),
+    /** What the finish changes in the holds: a film hides rust, a sealer is not stiff, a dry one hates bloom. */
+    covering: numbered(finishes, (look) => {
+      const zone = zoneOf(look);
+      return [isFilm(zone), zone.finish === 'sealer', isStiff(zone), moistureOf(zone) === 'dry'];
+    }),
+    dryFinish: finishes.map((look) => moistureOf(zoneOf(look)) === 'dry'),
   };
 }

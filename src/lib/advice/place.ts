@@ -22,8 +22,7 @@ export const isFloor = (element: SettledSite['element']): boolean => floors[elem
 /**
  * Every ladder, gentlest first; the first sufficient method is advised. Methods on none are named
  * as alternatives with what they cost, not chosen.
- * `recess` is a firm hollow in a floor that is to be filled: nothing flat and nothing on wheels
- * gets into it.
+ * `recess` is a firm hollow that is to be filled: nothing flat and nothing on wheels gets into it.
  * Source: common practice, no published source.
  */
 export const ladders = {
@@ -48,8 +47,9 @@ export function placeOf(
   area: number | 'unknown',
   firmHollow: boolean,
 ): Place {
+  if (firmHollow) return 'recess';
   const spot = area !== 'unknown' && area < valueOf('place.spot');
-  if (isFloor(element)) return firmHollow ? 'recess' : spot ? 'floor-spot' : 'floor';
+  if (isFloor(element)) return spot ? 'floor-spot' : 'floor';
   if (spot) return 'off-floor-spot';
   return area !== 'unknown' && area > valueOf('place.wide') ? 'off-floor-wide' : 'off-floor';
 }

@@ -4,7 +4,7 @@ import { questionIds, type QuestionId } from '$lib/answers/questions';
 import { plainSite, plainZone } from './completions';
 import { fullDepthHold, onlyBreakingReaches } from './hole';
 import { isFloor } from './place';
-import { showsBar } from './demands';
+import { isStiff, showsBar } from './demands';
 import type { SettledZone } from './types';
 
 /** Why a question is not asked: its answer could change neither verdict, nor method, nor any step. */
@@ -54,7 +54,10 @@ export function whyNotAsked(
 ): SkipReason | null {
   if (alwaysAsked.has(question)) return null;
   if (site.warnings?.yes.includes('fire-or-chemical')) return 'concrete-itself-harmed';
-  if (site.warnings?.yes.includes('settled-or-rocking')) return 'ground-first';
+  // Only under what is not stiff does the rest still count.
+  const settled = site.warnings?.yes.includes('settled-or-rocking');
+  if (settled && question !== 'finish' && !zone.finish?.some((finish) => !isStiff({ finish })))
+    return 'ground-first';
   if (question === 'depth') return null;
   if (everyDepth(site, zone, ({ depth }) => depth === 'through')) return 'damaged-through';
   if (question === 'looseness') return null;

@@ -5,17 +5,17 @@ import { fixedOf, kindsFor, openMany, possible, subsets, type Kinds } from './co
 import { UnderWarnings, worstShortOfStop, type Endings } from './endings';
 import {
   cutsIn,
-  mostHoldsAs,
   everyStep,
   following,
   followingOf,
+  mostHoldsAs,
   stepsIn,
-  stepsOfDirt,
   worksFor,
-  type Done,
   type Following,
+  type Next,
 } from './following';
-import { choosing, groupsOf, type Choosing, type Group } from './groups';
+import type { Demands } from './demands';
+import { choosing, groupsOf, type Choosing } from './groups';
 import { HazardsAnywhere } from './hazards-anywhere';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
@@ -48,8 +48,8 @@ export interface Survey {
   readonly commonSteps: readonly StepId[];
   /** Steps that some completion which is not stopped calls for, in order. */
   readonly anySteps: readonly StepId[];
-  /** The completions of the questions that decide the method, gathered. */
-  readonly groups: readonly Group[];
+  /** One set of demands for each way the choice of method can be told apart. */
+  readonly demands: readonly Demands[];
   /** What stands before the work in every completion, gravest first. */
   readonly holds: readonly Hold[];
   /** What stands before it in some completions and not in others, gravest first. */
@@ -64,31 +64,35 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const warningSets = subsets(warned);
   const settings = possible('setting', site.setting);
   const base = { thickness: site.thickness ?? 'unknown', setting: settings[0] as Setting } as const;
-  const groups = groupsOf(kinds, base, fixedOf(zone));
+  const { groups, demands } = groupsOf(kinds, base, fixedOf(zone));
   const follow = followingOf(kinds);
   const under = new UnderWarnings(warned, warningSets);
   const hazards = new HazardsAnywhere(settings, worstShortOfStop(warned));
-  const works = new Map<number, readonly (Done | null)[]>();
-  const dirty = new Map<number, number>();
+  const works = new Map<number, readonly (number | null)[]>();
   const tallies = new Map<string, Tally>();
+  const known = new Map<number, Endings>();
   let common = everyStep;
   let called = 0;
   let total = 0;
 
-  for (const { first, groups: alike, weight, seen } of lotsOf(groups)) {
-    const { method } = first;
-    const known = new Map<number, Endings>();
-    const work = remember(works, first.worksAs, () => worksFor(first, follow));
-    const endings = follow.map((next, index) => {
-      const done = work[index];
-      if (!done) return null;
+  for (const group of groups) {
+    const { method, weight, seen } = group;
+    const work = remember(works, group.worksAs, () => worksFor(group, follow));
+    let all = everyStep;
+    let any = 0;
+    let going = 0;
+    for (let index = 0; index < follow.length; index += 1) {
+      const steps = work[index] as number | null;
+      if (steps === null) continue;
+      const next = follow[index] as Next;
       const now = () =>
         [
-          { ...first.site, ...next.site },
-          { ...first.zone, ...next.zone },
+          { ...group.site, ...next.site },
+          { ...group.zone, ...next.zone },
         ] as const;
-      const found = remember(known, cutsIn(done.steps) * mostHoldsAs + next.holdsAs, () =>
-        under.endingsOf(...now(), first, done.work),
+      const cuts = cutsIn(steps) * mostHoldsAs + next.holdsAs;
+      const found = remember(known, group.endsAs * cutsRoom + cuts, () =>
+        under.endingsOf(...now(), group, steps),
       );
       const here = weight * next.weight * settings.length;
       total += here * warningSets.length;
@@ -105,21 +109,15 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
         ending.countedFor.add(tally.method);
         for (const set of ending.sets) tally.warnings.add(set);
       }
-      return found;
-    });
-    const reached = new Map<number, ReturnType<typeof reachedSteps>>();
-    for (const group of alike) {
-      const { all, any, going } = remember(reached, group.worksAs, () =>
-        reachedSteps(
-          remember(works, group.worksAs, () => worksFor(group, follow)),
-          endings,
-        ),
-      );
-      const own = remember(dirty, group.dirtyAs, () => stepsOfDirt(group));
-      common &= own | all;
-      if (going) called |= own | going;
-      if (any) hazards.note(own | any, group);
+      if (found.goesOn) {
+        all &= steps;
+        going |= steps;
+      }
+      if (found.surface) any |= steps;
     }
+    common &= group.dirtAll | all;
+    if (going) called |= group.dirtAny | going;
+    if (any) hazards.note(group.dirtAny | any, group);
   }
   const holds = under.holds();
   // Walls and soffits are one kind: where both are possible, neither is named.
@@ -132,7 +130,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     total,
     commonSteps: common === everyStep ? [] : stepsIn(common),
     anySteps: stepsIn(called),
-    groups,
+    demands,
     holds: holds.certain.map(asTold),
     possibleHolds: holds.possible.map(asTold),
     cautions: hazards.all(under.hazards()),
@@ -147,51 +145,14 @@ function withoutElement(hold: Hold): Hold {
   };
 }
 
-/** Groups that come to the same holds, taken together. */
-interface Lot {
-  readonly first: Group;
-  readonly groups: Group[];
-  weight: number;
-  readonly seen: Record<Choosing, number>;
-}
-
-function lotsOf(groups: readonly Group[]): readonly Lot[] {
-  const lots = new Map<number, Lot>();
-  for (const group of groups) {
-    const lot = lots.get(group.endsAs);
-    if (!lot) {
-      const { weight, seen } = group;
-      lots.set(group.endsAs, { first: group, groups: [group], weight, seen: { ...seen } });
-      continue;
-    }
-    lot.groups.push(group);
-    lot.weight += group.weight;
-    for (const name of choosing) lot.seen[name] |= group.seen[name];
-  }
-  return [...lots.values()];
-}
+/** More than any key of cutting steps and of what the holds see of the following questions. */
+const cutsRoom = 2 ** 20 * mostHoldsAs;
 
 /** What is remembered by that number, worked out the first time. */
 function remember<T>(known: Map<number, T>, key: number, make: () => T): T {
   let found = known.get(key);
   if (found === undefined) known.set(key, (found = make()));
   return found;
-}
-
-/** The steps in all combinations that go on, in any of them, and in any where a surface method stands; none: 0. */
-function reachedSteps(work: readonly (Done | null)[], endings: readonly (Endings | null)[]) {
-  let all = everyStep;
-  let any = 0;
-  let going = 0;
-  endings.forEach((found, index) => {
-    const steps = work[index]?.steps ?? 0;
-    if (found?.goesOn) {
-      all &= steps;
-      going |= steps;
-    }
-    if (found?.surface) any |= steps;
-  });
-  return { all, any, going };
 }
 
 function tallyOf(

@@ -43,6 +43,7 @@ const rates: Readonly<Record<StepId, Rate | null>> = {
   'moisture-test': { per: 'zone', figure: 'rate.moisture-test' },
   'last-clean': { per: 'area', figure: 'rate.last-clean' },
   // The reader's own: nobody knows how the repair is placed but whoever places it.
+  'fill-cure': null,
   cover: null,
   cure: null,
 };

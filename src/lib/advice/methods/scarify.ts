@@ -20,5 +20,6 @@ export const scarify: MethodRule = {
     judgeRemoval('scarify', demands) ??
     judgeContaminants('scarify', demands) ??
     (demands.heavyCoating ? null : judgeTexture('scarify', demands)) ??
-    judgeProfile('scarify', demands),
+    // After a coating the floor is shotblasted all the same, and shot leaves what is wanted.
+    judgeProfile(demands.heavyCoating ? 'shotblast' : 'scarify', demands),
 };

@@ -39,13 +39,8 @@ export function callAfter(work: Work, situation: Situation): void {
   }
   call(work, 'check-ready', { rule: 'prove-it' });
   const filled = tooRough(situation);
-  if (filled)
-    call(
-      work,
-      'fill-level',
-      { rule: 'too-rough-fill-first', facts: filled },
-      { rule: 'fill-cures-first' },
-    );
+  if (filled) call(work, 'fill-level', { rule: 'too-rough-fill-first', facts: filled });
+  if (filled) call(work, 'fill-cure', { rule: 'fill-cures-first' });
   callCovering(work, situation);
 }
 

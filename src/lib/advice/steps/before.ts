@@ -28,8 +28,10 @@ export function callBefore(work: Work, situation: Situation): void {
 
 /** Damage on a floor begins with sounding the whole slab, not the part that is known to be bad. */
 function callSounding(work: Work, { site, zone, demands, method }: Situation): void {
+  const chased =
+    zone.cracks === 'crumbling' || (zone.cracks === 'open' && site.freezeThaw === 'often');
   const damaged = zone.looseness !== 'tight' || isFirmHollow(zone);
-  const cut = method === 'break-out' || demands.bar || zone.cracks === 'crumbling';
+  const cut = method === 'break-out' || demands.bar || chased;
   if (isFloor(site.element) && (damaged || cut))
     call(work, 'sound-and-mark', { rule: 'sound-whole-slab' });
   else if (cut || zone.looseness === 'hollow')

@@ -53,6 +53,7 @@ export const workOrder: readonly StepId[] = [
   'final-wash',
   'check-ready',
   'fill-level',
+  'fill-cure',
   'wet-or-dry',
   'moisture-test',
   'last-clean',

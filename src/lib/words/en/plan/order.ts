@@ -78,6 +78,7 @@ export const stageOf: Readonly<Record<StepId, StageId>> = {
   'check-ready': 'prove',
   'wet-or-dry': 'prove',
   'fill-level': 'prove',
+  'fill-cure': 'prove',
   'moisture-test': 'prove',
   'last-clean': 'cover',
   cover: 'cover',

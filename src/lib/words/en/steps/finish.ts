@@ -11,6 +11,7 @@ type FinishStep = Extract<
   | 'fill-level'
   | 'check-ready'
   | 'wet-or-dry'
+  | 'fill-cure'
   | 'moisture-test'
   | 'last-clean'
   | 'cover'
@@ -64,7 +65,6 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
     name: 'Fill level',
     how: [
       'Fill the rough spots with a repair mortar that the maker of the finish accepts.',
-      'Let it cure for as long as its label says.',
       'Done when a straight edge lies flat on it, and the roughness is what the finish asks for.',
     ],
   },
@@ -83,6 +83,14 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
       'For concrete or cement mortar: soak it well beforehand. Then take off standing water, so that it is dark but does not shine.',
       'For coatings and crack fillers: let it dry, and measure as the maker says.',
       'Done when it is as the product asks.',
+    ],
+  },
+  'fill-cure': {
+    name: 'Let the fill cure',
+    how: [
+      'Keep a cement fill damp and covered for as long as its label says. The clock of the finish has not started yet.',
+      'Then open its skin: grind or brush it to the roughness that the finish asks for, and vacuum.',
+      'Done when its label time is over, it rings clear, and the roughness fits.',
     ],
   },
   'moisture-test': {
