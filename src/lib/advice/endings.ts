@@ -1,12 +1,18 @@
 import type { ManyAnswer } from '$lib/answers/answers';
 import type { Warning } from '$lib/answers/questions';
-import type { HazardId, MethodId } from '$shared/methods';
+import type { HazardId } from '$shared/methods';
 import { hazardsOfHolds } from './cautions';
-import { isFilm, isStiff } from './demands';
+import { isStiff } from './demands';
 import type { Group } from './groups';
-import { holdsOf, isBeyondSurface, reachOf, verdictOf, warnsBeyondSurface } from './holds';
+import {
+  holdsOf,
+  isBeyondSurface,
+  surfaceHolds,
+  reachOf,
+  verdictOf,
+  warnsBeyondSurface,
+} from './holds';
 import type { RuleId } from './rules';
-import { moistureOf } from './sheet';
 import { cutsIn, stepsIn } from './following';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
@@ -17,8 +23,6 @@ interface Ending {
   readonly beyond: boolean;
   /** Indices of the sets of warnings. */
   readonly sets: number[];
-  /** Methods whose tally has these sets already. */
-  readonly countedFor: Set<MethodId | null>;
 }
 
 /** What one state of the work comes to under every set of warnings. */
@@ -49,6 +53,7 @@ export class UnderWarnings {
   /** For each set: bit i is set when it holds the i-th warning. */
   readonly #sets: readonly number[];
   readonly #known = new Map<string, Endings>();
+  readonly #lists = new Map<string, readonly Ending[]>();
 
   constructor(warned: ManyAnswer<Warning>, sets: readonly (readonly Warning[])[]) {
     this.#warnings = [...new Set([...warned.yes, ...warned.maybe])];
@@ -68,11 +73,12 @@ export class UnderWarnings {
     const work = Object.fromEntries(stepsIn(cutsIn(steps)).map((step) => [step, []]));
     const reach = reachOf(zone, method, work);
     const { removes, cuts, deep } = reach;
-    const hides = [isFilm(zone), zone.finish === 'sealer', isStiff(zone), moistureOf(zone)];
-    const bloom = zone.contamination.includes('salt-bloom');
+    const loss = zone.steel === 'corroded' ? zone.barLoss : undefined;
+    const moves = zone.cracks === 'moving';
+    const shows = surfaceHolds(site, zone).map(({ rule }) => rule);
     const key = [
-      ...[site.element, site.salts, removes, cuts, deep, zone.steel, zone.barLoss, zone.cracks],
-      ...[...hides, bloom, depthHold?.rule, JSON.stringify(depthHold?.facts)],
+      ...[site.element, removes, cuts, deep, loss, moves, isStiff(zone), ...shows],
+      ...[depthHold?.rule, depthHold && JSON.stringify(depthHold.facts)],
     ].join(' ');
     const known = this.#known.get(key);
     if (known) return known;
@@ -82,20 +88,7 @@ export class UnderWarnings {
     const single = this.#warnings.map((warning) => holdsWith([warning]));
     const gravity = single.map((holds) => grave(verdictOf(holds)));
     const beyondBy = single.map(isBeyondSurface);
-    const list: Ending[] = [];
-    this.#sets.forEach((bits, index) => {
-      let worst = grave(verdictOf(plain));
-      let beyond = isBeyondSurface(plain);
-      for (let place = 0; place < single.length; place += 1)
-        if (bits & (1 << place)) {
-          worst = Math.max(worst, gravity[place] as number);
-          beyond ||= beyondBy[place] as boolean;
-        }
-      const verdict = verdicts[worst] as Verdict;
-      const same = list.find((each) => each.verdict === verdict && each.beyond === beyond);
-      if (same) same.sets.push(index);
-      else list.push({ verdict, beyond, sets: [index], countedFor: new Set() });
-    });
+    const list = this.#listOf(grave(verdictOf(plain)), isBeyondSurface(plain), gravity, beyondBy);
     const warnedSite = { ...site, warnings: this.#warnings };
     const holds = holdsWith(this.#warnings);
     const endings: Endings = {
@@ -110,13 +103,46 @@ export class UnderWarnings {
     return endings;
   }
 
+  /** The verdict under each set of warnings; many states of the work come to the same list. */
+  #listOf(
+    plain: number,
+    plainBeyond: boolean,
+    gravity: readonly number[],
+    beyondBy: readonly boolean[],
+  ): readonly Ending[] {
+    const key = [plain, plainBeyond, ...gravity, ...beyondBy].join();
+    const known = this.#lists.get(key);
+    if (known) return known;
+    const list: Ending[] = [];
+    this.#sets.forEach((bits, index) => {
+      let worst = plain;
+      let beyond = plainBeyond;
+      for (let place = 0; place < gravity.length; place += 1)
+        if (bits & (1 << place)) {
+          worst = Math.max(worst, gravity[place] as number);
+          beyond ||= beyondBy[place] as boolean;
+        }
+      const verdict = verdicts[worst] as Verdict;
+      const same = list.find((each) => each.verdict === verdict && each.beyond === beyond);
+      if (same) same.sets.push(index);
+      else list.push({ verdict, beyond, sets: [index] });
+    });
+    this.#lists.set(key, list);
+    return list;
+  }
+
   /** The holds of everything looked at, each rule once: those that stand however it turns out, and the rest. */
   holds(): { readonly certain: readonly Hold[]; readonly possible: readonly Hold[] } {
     const seen = [...this.#known.values()];
-    const everywhere = (rule: RuleId) =>
-      seen.every((each) => each.everywhere.some((hold) => hold.rule === rule));
-    const rules = [...new Set(seen.flatMap(({ holds }) => holds.map(({ rule }) => rule)))];
-    const [certain, possible] = [rules.filter(everywhere), rules.filter((id) => !everywhere(id))];
+    const rules = new Set(seen.flatMap(({ holds }) => holds.map(({ rule }) => rule)));
+    const sure = new Set(rules);
+    for (const { everywhere } of seen) {
+      const standing = new Set(everywhere.map(({ rule }) => rule));
+      for (const rule of sure) if (!standing.has(rule)) sure.delete(rule);
+      if (!sure.size) break;
+    }
+    const certain = [...sure];
+    const possible = [...rules].filter((rule) => !sure.has(rule));
     return {
       certain: certain.map((rule) =>
         together(

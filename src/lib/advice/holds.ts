@@ -86,6 +86,12 @@ const bloomHolds = (zone: SettledZone): Hold[] =>
     ? [{ rule: 'bloom-under-dry-finish', verdict: 'find-out-first', who: 'crew' }]
     : [];
 
+/** What shows on the surface and has to be found out before anything covers it. */
+export const surfaceHolds = (site: SettledSite, zone: SettledZone): readonly Hold[] => [
+  ...rustHolds(site, zone),
+  ...bloomHolds(zone),
+];
+
 /**
  * Everything that stands before the work, gravest first.
  * Source: common practice, no published source, except where a hold names figures or
@@ -128,7 +134,7 @@ export function holdsOf(
   if (zone.cracks === 'moving')
     holds.push({ rule: 'moving-crack', verdict: stiff, who: 'engineer' });
   if (depth) holds.push(depth);
-  holds.push(...rustHolds(site, zone), ...bloomHolds(zone));
+  holds.push(...surfaceHolds(site, zone));
   if (warned('map-cracking'))
     holds.push({ rule: 'map-cracking', verdict: 'find-out-first', who: 'laboratory' });
   if (warned('old-coating-or-adhesive'))

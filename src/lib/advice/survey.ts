@@ -15,7 +15,7 @@ import {
   type Next,
 } from './following';
 import type { Demands } from './demands';
-import { choosing, groupsOf, type Choosing } from './groups';
+import { choosing, groupsOf, type Choosing, type Group } from './groups';
 import { HazardsAnywhere } from './hazards-anywhere';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
@@ -70,14 +70,32 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const hazards = new HazardsAnywhere(settings, worstShortOfStop(warned));
   const works = new Map<number, readonly (number | null)[]>();
   const tallies = new Map<string, Tally>();
-  const known = new Map<number, Endings>();
+  const known = new Map<number, Found>();
   let common = everyStep;
   let called = 0;
   let total = 0;
 
+  /** What a group comes to with one combination of the following questions, and where that is counted. */
+  const find = (group: Group, next: Next, steps: number): Found => {
+    const siteNow = { ...group.site, ...next.site };
+    const zoneNow = { ...group.zone, ...next.zone };
+    const endings = under.endingsOf(siteNow, zoneNow, group, steps);
+    return {
+      endings,
+      counted: endings.list.map(({ verdict, beyond, sets }) => {
+        const warnings = warningSets[sets[0] as number] ?? [];
+        const site = { ...siteNow, warnings };
+        const tally = tallyOf(tallies, verdict, beyond ? null : group.method, site, zoneNow);
+        for (const set of sets) tally.warnings.add(set);
+        return { tally, sets: sets.length };
+      }),
+    };
+  };
+
   for (const group of groups) {
-    const { method, weight, seen } = group;
-    const work = remember(works, group.worksAs, () => worksFor(group, follow));
+    let work = works.get(group.worksAs);
+    if (!work) works.set(group.worksAs, (work = worksFor(group, follow)));
+    const touched = new Set<Tally>();
     let all = everyStep;
     let any = 0;
     let going = 0;
@@ -85,36 +103,27 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
       const steps = work[index] as number | null;
       if (steps === null) continue;
       const next = follow[index] as Next;
-      const now = () =>
-        [
-          { ...group.site, ...next.site },
-          { ...group.zone, ...next.zone },
-        ] as const;
-      const cuts = cutsIn(steps) * mostHoldsAs + next.holdsAs;
-      const found = remember(known, group.endsAs * cutsRoom + cuts, () =>
-        under.endingsOf(...now(), group, steps),
-      );
-      const here = weight * next.weight * settings.length;
+      const key = group.endsAs * cutsRoom + cutsIn(steps) * mostHoldsAs + next.holdsAs;
+      let found = known.get(key);
+      if (!found) known.set(key, (found = find(group, next, steps)));
+      const here = group.weight * next.weight * settings.length;
       total += here * warningSets.length;
-      for (const ending of found.list) {
-        const tally = tallyOf(tallies, ending.verdict, ending.beyond ? null : method, () => {
-          const [siteNow, zoneNow] = now();
-          const warnings = warningSets[ending.sets[0] as number] ?? [];
-          return { site: { ...siteNow, warnings }, zone: zoneNow };
-        });
-        tally.weight += here * ending.sets.length;
-        for (const name of choosing) tally.seen[name] |= seen[name];
-        for (const name of following) tally.seen[name] |= next.seen[name];
-        if (ending.countedFor.has(tally.method)) continue;
-        ending.countedFor.add(tally.method);
-        for (const set of ending.sets) tally.warnings.add(set);
+      for (const { tally, sets } of found.counted) {
+        tally.weight += here * sets;
+        const { seen } = tally;
+        seen.cracks |= next.seen.cracks;
+        seen.steel |= next.seen.steel;
+        seen.freezeThaw |= next.seen.freezeThaw;
+        seen.salts |= next.seen.salts;
+        touched.add(tally);
       }
-      if (found.goesOn) {
+      if (found.endings.goesOn) {
         all &= steps;
         going |= steps;
       }
-      if (found.surface) any |= steps;
+      if (found.endings.surface) any |= steps;
     }
+    for (const { seen } of touched) for (const name of choosing) seen[name] |= group.seen[name];
     common &= group.dirtAll | all;
     if (going) called |= group.dirtAny | going;
     if (any) hazards.note(group.dirtAny | any, group);
@@ -148,18 +157,17 @@ function withoutElement(hold: Hold): Hold {
 /** More than any key of cutting steps and of what the holds see of the following questions. */
 const cutsRoom = 2 ** 20 * mostHoldsAs;
 
-/** What is remembered by that number, worked out the first time. */
-function remember<T>(known: Map<number, T>, key: number, make: () => T): T {
-  let found = known.get(key);
-  if (found === undefined) known.set(key, (found = make()));
-  return found;
+interface Found {
+  readonly endings: Endings;
+  readonly counted: readonly { readonly tally: Tally; readonly sets: number }[];
 }
 
 function tallyOf(
   tallies: Map<string, Tally>,
   verdict: Verdict,
   method: MethodId | null,
-  example: () => Pick<Tally, 'site' | 'zone'>,
+  site: SettledSite,
+  zone: SettledZone,
 ): Tally {
   const key = `${verdict} ${method}`;
   let tally = tallies.get(key);
@@ -171,7 +179,8 @@ function tallyOf(
       weight: 0,
       seen,
       warnings: new Set(),
-      ...example(),
+      site,
+      zone,
     };
     tallies.set(key, tally);
   }
