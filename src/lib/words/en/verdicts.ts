@@ -106,6 +106,11 @@ export const verdictWords: VerdictWords = {
       line: 'Worked out from other figures. The sum is shown with it.',
     },
   },
+  seen: {
+    whole: 'the whole passage read',
+    excerpt: 'an excerpt read',
+    'second-hand': 'seen only as another text quotes it',
+  },
   deferral: frameWords.deferral,
   ownerLimits: [
     'Do not break out concrete yourself. It throws stones, and it can hit what you cannot see.',

@@ -12,7 +12,9 @@ export const csr = false;
 const lines = Object.entries(wholeFigures).map(([id, figure]) => ({
   id,
   said: sayFigure(id as FigureId),
-  basis: verdictWords.bases[figure.basis].name,
+  basis: [verdictWords.bases[figure.basis].name, figure.seen && verdictWords.seen[figure.seen]]
+    .filter(Boolean)
+    .join('; '),
   note: figure.note,
   source: figure.source ?? [],
 }));
