@@ -159,7 +159,7 @@ export interface VerdictWords {
   readonly finishes: Readonly<Record<Finish, Named>>;
   readonly bases: Readonly<Record<Basis, Named>>;
   /** How much of a source was read, as said after the basis. */
-  readonly seen: Readonly<Record<Extent, string>>;
+  readonly seen: Readonly<Record<Extent, Named>>;
   /** Stands on every page with advice. */
   readonly deferral: string;
   /** What is not do-it-yourself, for an owner. */

@@ -1,7 +1,7 @@
 import { frequencyOfDays } from '$lib/climate/answer';
 import { rainWithoutSnow, weatheringClass } from '$lib/climate/rain';
 import { countYear } from '$lib/climate/years';
-import { valueOf } from '$shared/figures';
+import { figures, valueOf } from '$shared/figures';
 import { near, published as p, publishedPart as part, through, type Guard } from './guard';
 
 const c62 = 'ASTM C62, note on the weathering index';
@@ -93,6 +93,15 @@ export const climateGuards: readonly Guard[] = [
     { range: [145, 150], typical: 150 },
     'lb/ft3',
     'AASHTO LRFD Table 3.5.1-1, as reported',
+  ),
+  through(
+    '4,050 lb/yd3 solid, 2,400 broken and loose',
+    ['concrete.bulking'],
+    'CalRecycle conversion table',
+    () => {
+      const { range = [0, 0], typical = 0 } = figures['concrete.bulking'];
+      return near(range[0], 4050 / 2400, 0.01) && near(typical, 4050 / 2400, 0.01);
+    },
   ),
   p(
     'carbon.ready-mix',

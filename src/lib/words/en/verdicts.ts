@@ -107,9 +107,9 @@ export const verdictWords: VerdictWords = {
     },
   },
   seen: {
-    whole: 'the whole passage read',
-    excerpt: 'an excerpt read',
-    'second-hand': 'seen only as another text quotes it',
+    whole: { name: 'read in full', line: 'The whole passage or table was read.' },
+    excerpt: { name: 'read in part', line: 'Only a part with the value in it was read.' },
+    'second-hand': { name: 'second hand', line: 'Seen only as another text quotes it.' },
   },
   deferral: frameWords.deferral,
   ownerLimits: [
