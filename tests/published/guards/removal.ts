@@ -77,7 +77,7 @@ export const removalGuards: readonly Guard[] = [
   ),
   through('a patch is at least 12 by 4 in', ['patch.min-length', 'patch.min-width'], fhwa, () => {
     const tiny = squarePatch(1e-9, 'rare').area[0] * 1e6;
-    return near(Math.max(tiny, 150 ** 2), 12 * inch * 4 * inch, 0.04);
+    return near(tiny, 12 * inch * 4 * inch, 0.04);
   }),
   p('patch.min-length', 12, 'in', fhwa),
   p('patch.min-width', 4, 'in', fhwa),
