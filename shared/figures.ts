@@ -3,8 +3,10 @@ import climate from './figures/climate.json';
 import courses from './figures/courses.json';
 import cracks from './figures/cracks.json';
 import depth from './figures/depth.json';
+import dust from './figures/dust.json';
 import explain from './figures/explain.json';
 import hazards from './figures/hazards.json';
+import life from './figures/life.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
 import profile from './figures/profile.json';
@@ -12,6 +14,7 @@ import quantities from './figures/quantities.json';
 import rates from './figures/rates.json';
 import readiness from './figures/readiness.json';
 import removal from './figures/removal.json';
+import settings from './figures/settings.json';
 import silica from './figures/silica.json';
 import tests from './figures/tests.json';
 import vibration from './figures/vibration.json';
@@ -23,8 +26,10 @@ const all = {
   ...courses,
   ...cracks,
   ...depth,
+  ...dust,
   ...explain,
   ...hazards,
+  ...life,
   ...limits,
   ...noise,
   ...profile,
@@ -32,6 +37,7 @@ const all = {
   ...rates,
   ...readiness,
   ...removal,
+  ...settings,
   ...silica,
   ...tests,
   ...vibration,
