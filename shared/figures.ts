@@ -7,6 +7,7 @@ import explain from './figures/explain.json';
 import hazards from './figures/hazards.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
+import pages from './figures/pages.json';
 import profile from './figures/profile.json';
 import quantities from './figures/quantities.json';
 import rates from './figures/rates.json';
@@ -27,6 +28,7 @@ const all = {
   ...hazards,
   ...limits,
   ...noise,
+  ...pages,
   ...profile,
   ...quantities,
   ...rates,
