@@ -1,6 +1,7 @@
 import carbon from './figures/carbon.json';
 import climate from './figures/climate.json';
 import courses from './figures/courses.json';
+import covering from './figures/covering.json';
 import cracks from './figures/cracks.json';
 import depth from './figures/depth.json';
 import explain from './figures/explain.json';
@@ -24,6 +25,7 @@ export const figureFiles = [
   carbon,
   climate,
   courses,
+  covering,
   cracks,
   depth,
   explain,

@@ -1,4 +1,5 @@
 import climate from './sources/climate.json';
+import covering from './sources/covering.json';
 import pages from './sources/pages.json';
 import quantities from './sources/quantities.json';
 import readiness from './sources/readiness.json';
@@ -6,9 +7,17 @@ import safety from './sources/safety.json';
 import surface from './sources/surface.json';
 import type { Source } from './types';
 
-export const sourceFiles = [surface, safety, readiness, climate, quantities, pages];
+export const sourceFiles = [surface, safety, readiness, climate, covering, quantities, pages];
 
-const all = { ...surface, ...safety, ...readiness, ...climate, ...quantities, ...pages };
+const all = {
+  ...surface,
+  ...safety,
+  ...readiness,
+  ...climate,
+  ...covering,
+  ...quantities,
+  ...pages,
+};
 export type SourceId = keyof typeof all;
 
 /** Every published source the site leans on, by id. */
