@@ -51,6 +51,7 @@ export const shown = {
   km: pair('km', 'miles', (perUs.foot * 1000) / feetPerMile),
   L: pair('L', 'gal', 1 / litresPerGallon),
   'L/m2': pair('L/m²', 'gal/sq ft', 1 / litresPerGallon / perUs.squareFoot),
+  y: same('years'),
   'dB(A)': same('dB(A)'),
   dB: same('dB'),
   'm/s2': same('m/s²'),
