@@ -43,7 +43,7 @@ export function authoredFaults(cases: readonly AuthoredCase[] = authored): strin
 }
 
 /** Whether every id in a case is one this site knows. */
-function shapeFaults({ site, zone, told, intended, ...rest }: AuthoredCase): string[] {
+function shapeFaults({ site, zone, told, senior, intended, ...rest }: AuthoredCase): string[] {
   const faults: string[] = [];
   const known = (id: QuestionId, value: unknown) =>
     (choicesOf(id) as readonly unknown[]).includes(value);
@@ -65,6 +65,8 @@ function shapeFaults({ site, zone, told, intended, ...rest }: AuthoredCase): str
     for (const id of about) if (!questionIds.includes(id)) faults.push(`told: unknown "${id}"`);
     if (/\d/.test(text)) faults.push(`told: a bare number in "${text}"`);
   }
+  if (typeof senior !== 'string' || senior.length < 40)
+    faults.push('senior: expected what somebody long in the trade would do, and why');
   if (!calls.includes(intended.call)) faults.push(`call: unknown "${intended.call}"`);
   if (!ruleIds.includes(intended.reason)) faults.push(`reason: unknown "${intended.reason}"`);
   const { trap } = intended;

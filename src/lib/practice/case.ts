@@ -45,6 +45,8 @@ export const isMethod = (call: Call): call is MethodId =>
 export interface AuthoredCase extends Case {
   readonly title: string;
   readonly told: readonly Told[];
+  /** What somebody long in the trade would do here, and why: judged by the trade, not by the engine. */
+  readonly senior: string;
   readonly intended: {
     readonly verdict: Verdict;
     readonly call: Call;
