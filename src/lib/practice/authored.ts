@@ -49,6 +49,12 @@ function shapeFaults({ site, zone, told, senior, intended, ...rest }: AuthoredCa
     (choicesOf(id) as readonly unknown[]).includes(value);
   for (const [id, value] of Object.entries({ ...site, ...zone })) {
     if (id === 'depthMm') continue;
+    // The grade a sheet asks for stands as its number, as in a job file.
+    if (id === 'makerProfile') {
+      if (!known(id, `csp-${String(value)}`))
+        faults.push(`${id}: unknown value ${JSON.stringify(value)}`);
+      continue;
+    }
     const question = questions[id as QuestionId] as (typeof questions)[QuestionId] | undefined;
     const right =
       question &&
@@ -57,7 +63,17 @@ function shapeFaults({ site, zone, told, senior, intended, ...rest }: AuthoredCa
         : [value].flat().every((each) => known(id as QuestionId, each)));
     if (!right) faults.push(`${id}: unknown value ${JSON.stringify(value)}`);
   }
-  const optional: readonly QuestionId[] = ['crackLength', 'barLoss'];
+  const optional: readonly QuestionId[] = [
+    'crackLength',
+    'barLoss',
+    'barCover',
+    'barDiameter',
+    'barSpacing',
+    'barLength',
+    'makerProfile',
+    'makerMoisture',
+    'borderLength',
+  ];
   for (const id of questionIds)
     if (!optional.includes(id) && !(id in site) && !(id in zone)) faults.push(`${id}: missing`);
   for (const { by, about, text } of told) {
