@@ -1,6 +1,7 @@
 import carbon from './figures/carbon.json';
 import climate from './figures/climate.json';
 import courses from './figures/courses.json';
+import covering from './figures/covering.json';
 import cracks from './figures/cracks.json';
 import depth from './figures/depth.json';
 import dust from './figures/dust.json';
@@ -9,6 +10,7 @@ import hazards from './figures/hazards.json';
 import life from './figures/life.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
+import pages from './figures/pages.json';
 import profile from './figures/profile.json';
 import quantities from './figures/quantities.json';
 import rates from './figures/rates.json';
@@ -26,6 +28,7 @@ export const figureFiles = [
   carbon,
   climate,
   courses,
+  covering,
   cracks,
   depth,
   dust,
@@ -34,6 +37,7 @@ export const figureFiles = [
   life,
   limits,
   noise,
+  pages,
   profile,
   quantities,
   rates,

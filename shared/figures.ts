@@ -1,6 +1,7 @@
 import carbon from './figures/carbon.json';
 import climate from './figures/climate.json';
 import courses from './figures/courses.json';
+import covering from './figures/covering.json';
 import cracks from './figures/cracks.json';
 import depth from './figures/depth.json';
 import dust from './figures/dust.json';
@@ -9,6 +10,7 @@ import hazards from './figures/hazards.json';
 import life from './figures/life.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
+import pages from './figures/pages.json';
 import profile from './figures/profile.json';
 import quantities from './figures/quantities.json';
 import rates from './figures/rates.json';
@@ -24,6 +26,7 @@ const all = {
   ...carbon,
   ...climate,
   ...courses,
+  ...covering,
   ...cracks,
   ...depth,
   ...dust,
@@ -32,6 +35,7 @@ const all = {
   ...life,
   ...limits,
   ...noise,
+  ...pages,
   ...profile,
   ...quantities,
   ...rates,

@@ -15,6 +15,7 @@ export const units = [
   'h/m3',
   'min',
   'd',
+  'y',
   'kg',
   'kg/m3',
   'kg/kg',
