@@ -1,5 +1,13 @@
 import * as v from 'valibot';
-import { bases, units, type Figure, type Source } from './types';
+import {
+  bases,
+  extents,
+  figureParts,
+  units,
+  type Figure,
+  type FigurePart,
+  type Source,
+} from './types';
 
 const figureShape = v.strictObject({
   unit: v.picklist(units, 'unit: expected one of the units in shared/types.ts'),
@@ -7,6 +15,10 @@ const figureShape = v.strictObject({
   range: v.optional(v.tuple([v.pipe(v.number(), v.finite()), v.pipe(v.number(), v.finite())])),
   typical: v.optional(v.pipe(v.number(), v.finite())),
   basis: v.picklist(bases, 'basis: expected published, reported, memory, practice or derived'),
+  partBasis: v.optional(
+    v.record(v.picklist(figureParts, 'expected value, low, high or typical'), v.picklist(bases)),
+  ),
+  seen: v.optional(v.picklist(extents, 'seen: expected whole, excerpt or second-hand')),
   source: v.optional(v.pipe(v.array(v.string()), v.minLength(1))),
   note: v.optional(v.string()),
 });
@@ -18,6 +30,17 @@ const sourceShape = v.strictObject({
   kind: v.picklist(['standard', 'regulation', 'guide', 'research', 'manual', 'trade', 'data']),
   note: v.optional(v.string()),
 });
+
+interface Numbers {
+  readonly value?: number | undefined;
+  readonly range?: readonly [number, number] | undefined;
+  readonly typical?: number | undefined;
+}
+
+/** One number of a figure; undefined where it has none of that kind. */
+export function partOf({ value, range, typical }: Numbers, part: FigurePart): number | undefined {
+  return { value, low: range?.[0], high: range?.[1], typical }[part];
+}
 
 /** Everything wrong with one figure, as lines that name the figure; empty when it is sound. */
 export function figureFaults(
@@ -31,16 +54,22 @@ export function figureFaults(
       (issue) => `${id}: ${v.getDotPath(issue) ?? 'figure'}: ${issue.message}`,
     );
   }
-  const { value, range, typical, basis, source, note } = parsed.output;
+  const { value, range, typical, basis, partBasis = {}, seen, source, note } = parsed.output;
   const faults: string[] = [];
+  const stated = [basis, ...Object.values(partBasis)];
+  for (const part of Object.keys(partBasis) as FigurePart[])
+    if (partOf({ value, range, typical }, part) === undefined)
+      faults.push(`${id}: partBasis names "${part}", which the figure does not have`);
+  if (seen && !source) faults.push(`${id}: seen is said of no source`);
   if ((value === undefined) === (range === undefined))
     faults.push(`${id}: expected either value or range`);
   if (range && range[0] > range[1]) faults.push(`${id}: range is the wrong way round`);
   if (typical !== undefined && (!range || typical < range[0] || typical > range[1]))
     faults.push(`${id}: typical lies outside its range`);
-  if ((basis === 'published' || basis === 'reported') && !source)
-    faults.push(`${id}: a ${basis} figure needs a source`);
-  if (basis === 'derived' && !note)
+  for (const each of new Set(stated))
+    if ((each === 'published' || each === 'reported') && !source)
+      faults.push(`${id}: a ${each} figure needs a source`);
+  if (stated.includes('derived') && !note)
     faults.push(`${id}: a derived figure needs its arithmetic in note`);
   for (const name of source ?? [])
     if (!(name in sources)) faults.push(`${id}: unknown source "${name}"`);

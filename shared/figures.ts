@@ -1,17 +1,22 @@
 import carbon from './figures/carbon.json';
 import climate from './figures/climate.json';
 import courses from './figures/courses.json';
+import covering from './figures/covering.json';
 import cracks from './figures/cracks.json';
 import depth from './figures/depth.json';
+import dust from './figures/dust.json';
 import explain from './figures/explain.json';
 import hazards from './figures/hazards.json';
+import life from './figures/life.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
+import pages from './figures/pages.json';
 import profile from './figures/profile.json';
 import quantities from './figures/quantities.json';
 import rates from './figures/rates.json';
 import readiness from './figures/readiness.json';
 import removal from './figures/removal.json';
+import settings from './figures/settings.json';
 import silica from './figures/silica.json';
 import tests from './figures/tests.json';
 import vibration from './figures/vibration.json';
@@ -21,17 +26,22 @@ const all = {
   ...carbon,
   ...climate,
   ...courses,
+  ...covering,
   ...cracks,
   ...depth,
+  ...dust,
   ...explain,
   ...hazards,
+  ...life,
   ...limits,
   ...noise,
+  ...pages,
   ...profile,
   ...quantities,
   ...rates,
   ...readiness,
   ...removal,
+  ...settings,
   ...silica,
   ...tests,
   ...vibration,

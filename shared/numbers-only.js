@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 
 const prefix = '\0numbers:';
+/** What is shown beside a figure and never reckoned with. */
+const shownOnly = new Set(['note', 'source', 'seen', 'partBasis']);
 
 /**
  * Spares browsers the notes and sources of the figures until a page shows them: what `figures.ts`
@@ -22,7 +24,7 @@ export function numbersOnly() {
       this.addWatchFile(file);
       const whole = JSON.parse(readFileSync(file, 'utf8'));
       const numbers = JSON.stringify(whole, (key, value) =>
-        key === 'note' || key === 'source' ? undefined : value,
+        shownOnly.has(key) ? undefined : value,
       );
       return { code: `export default ${numbers};`, moduleType: 'js' };
     },

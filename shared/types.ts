@@ -15,6 +15,7 @@ export const units = [
   'h/m3',
   'min',
   'd',
+  'y',
   'kg',
   'kg/m3',
   'kg/kg',
@@ -25,6 +26,9 @@ export const units = [
   'km',
   'L',
   'L/m2',
+  'L/min',
+  'A',
+  'y',
   'dB(A)',
   'dB',
   'm/s2',
@@ -51,6 +55,14 @@ export const units = [
 ] as const;
 export type Unit = (typeof units)[number];
 
+/** How much of the source was read for a figure. */
+export const extents = ['whole', 'excerpt', 'second-hand'] as const;
+export type Extent = (typeof extents)[number];
+
+/** The numbers a figure can have; each may stand on another basis than the figure as a whole. */
+export const figureParts = ['value', 'low', 'high', 'typical'] as const;
+export type FigurePart = (typeof figureParts)[number];
+
 /** What is reckoned with: a single `value`, or a `range` with an optional `typical` inside it. */
 export interface FigureNumbers {
   readonly unit: Unit;
@@ -62,6 +74,10 @@ export interface FigureNumbers {
 
 /** One fact of the trade, with where it comes from. */
 export interface Figure extends FigureNumbers {
+  /** Where a number stands on another basis than `basis`, such as one end of a range, or the typical value. */
+  readonly partBasis?: Readonly<Partial<Record<FigurePart, Basis>>>;
+  /** How much of the source was read; absent where nobody wrote it down. */
+  readonly seen?: Extent;
   /** Ids from `shared/sources/`. Required when the basis is published or reported. */
   readonly source?: readonly string[];
   /** What the reader needs to know to use it; for a derived figure, the arithmetic. */

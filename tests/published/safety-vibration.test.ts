@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { figures, rangeOf } from '$shared/figures';
+import { wholeFigures } from '$shared/figure-notes';
+import { rangeOf } from '$shared/figures';
 import { settleTask } from '$lib/safety/tasks';
 import type { ShiftTask } from '$lib/safety/types';
 import {
@@ -68,6 +69,9 @@ describe('hand-arm vibration', () => {
     ['vibration.scabbler', 40, undefined, 40],
   ] as const)('%s: %d, %s, %d m/s2', (figure, low, typical, high) => {
     expect(rangeOf(figure)).toEqual([low, high]);
-    expect(figures[figure].typical).toBe(typical);
+    // What the table leaves open may stand on common practice, and has to say so.
+    const { typical: here, partBasis } = wholeFigures[figure];
+    if (typical === undefined) expect(here === undefined || partBasis?.typical).toBeTruthy();
+    else expect([here, partBasis]).toEqual([typical, undefined]);
   });
 });

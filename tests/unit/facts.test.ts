@@ -1,8 +1,24 @@
 import { describe, expect, it } from 'vitest';
+import { rateFigureOf } from '$lib/plan/hours';
 import { figureFaults, loadFacts } from '$shared/check';
-import { figureFiles } from '$shared/figure-notes';
-import { rangeOf, valueOf } from '$shared/figures';
+import { figureFiles, wholeFigures } from '$shared/figure-notes';
+import { figures, rangeOf, valueOf } from '$shared/figures';
+import { aspects, looked } from '$shared/looked-for';
+import { methodIds, stepIds } from '$shared/methods';
 import { sourceFiles } from '$shared/sources';
+import { toolIds, tools } from '$shared/tools';
+import { sourcedParts } from '../published/guards/perturb';
+
+/** The figures the plan and the crew's day reckon hours, levels and vibration with. */
+const rateIds = new Set<unknown>([
+  ...stepIds.map(rateFigureOf),
+  'rate.break-out',
+  'rate.break-out-reinforced',
+  'rate.break-out-least',
+]);
+const toolFigures = new Set<unknown>(
+  toolIds.flatMap((id) => [tools[id].noise, tools[id].vibration]),
+);
 
 describe('the facts in shared/', () => {
   it('are sound', () => {
@@ -25,6 +41,14 @@ describe('the facts in shared/', () => {
     [{ unit: 'mm', value: 3, basis: 'derived' }, 'arithmetic'],
     [{ unit: 'mm', value: Infinity, basis: 'practice' }, 'finite'],
     [{ unit: 'mm', value: 3, basis: 'practice', colour: 'red' }, 'colour'],
+    [{ unit: 'mm', value: 3, basis: 'published', source: ['handbook'], seen: 'half' }, 'seen'],
+    [{ unit: 'mm', value: 3, basis: 'practice', seen: 'whole' }, 'seen is said of no source'],
+    [{ unit: 'mm', value: 3, basis: 'practice', partBasis: { high: 'memory' } }, 'does not have'],
+    [{ unit: 'mm', value: 3, basis: 'practice', partBasis: { top: 'memory' } }, 'top'],
+    [
+      { unit: 'mm', range: [1, 3], basis: 'practice', partBasis: { high: 'published' } },
+      'needs a source',
+    ],
   ])('refuses %j', (figure, fault) => {
     const faults = figureFaults('a.figure', figure, sources).join('\n');
     expect(faults).toContain('a.figure');
@@ -43,5 +67,29 @@ describe('the facts in shared/', () => {
     expect(() => valueOf('csp.grind')).toThrow('range');
     expect(valueOf('depth.thin', { 'depth.thin': 4 })).toBe(4);
     expect(rangeOf('csp.grind', { 'csp.grind': 2 })).toEqual([2, 2]);
+  });
+});
+
+describe('what every method wants to have in print', () => {
+  const asked = methodIds.flatMap((method) => aspects.map((aspect) => [method, aspect] as const));
+  it.each(asked)(
+    '%s: %s has a figure with a source, or says where it was looked for',
+    (...[method, aspect]) => {
+      const { figures: found = [], looked: tried } = looked[method]?.[aspect] ?? {};
+      for (const id of found) {
+        expect(figures).toHaveProperty([id]);
+        expect(sourcedParts(wholeFigures[id]), id).not.toEqual([]);
+      }
+      expect(found.length > 0 || (tried ?? '').length > 20).toBe(true);
+    },
+  );
+
+  // Rates, levels and vibration have a typical value wherever they are a range to reckon with.
+  it.each(
+    (Object.keys(figures) as (keyof typeof figures)[]).filter(
+      (id) => figures[id].range && (rateIds.has(id) || toolFigures.has(id)),
+    ),
+  )('%s says what is typical', (id) => {
+    expect(figures[id].typical).toBeDefined();
   });
 });

@@ -32,7 +32,6 @@ test('tools without a published level stay without one', () => {
     'scarifier',
     'shotblaster',
     'scabbler',
-    'needle-scaler',
     'pressure-washer',
     'jetting-lance',
     'power-scraper',

@@ -57,9 +57,9 @@ describe('a task', () => {
     });
     expect(task?.points).toMatchObject({ low: pointsOf(5, 1), high: pointsOf(20, 1) });
   });
-  test('no typical value is made up where the table has none', () => {
-    const [task] = dayOf({ step: 'needle-scale', setting: 'open', hours: [1, 1] }).tasks;
-    expect(task?.minutes?.limit).not.toHaveProperty('atTypical');
+  test('no typical value is made up where there is none', () => {
+    const task = { step: 'scarify', tool: 'scabbler', setting: 'open', hours: [1, 1] } as const;
+    expect(dayOf(task).tasks[0]?.minutes?.limit).not.toHaveProperty('atTypical');
   });
   test("the reader's own value wins; a maker's may be doubled", () => {
     const task = { step: 'break-out', setting: 'open', hours: [1, 1], ownVibration: 6 } as const;

@@ -10,12 +10,14 @@ const isFactor = (id: FigureId) => {
   return unit === 'ratio' && Math.max(...(range ?? [value ?? 0])) > 1;
 };
 
-/** A figure as the explainers print it: metric, then US measure in brackets where the two differ. */
+/** A figure as the explainers print it: shares in words, else metric, then US measure in brackets where the two differ. */
 export function sayFigure(id: FigureId): string {
   if (isFactor(id)) {
     const { range } = figures[id];
     return range ? `${range[0]} to ${range[1]} times` : `${valueOf(id)} times`;
   }
+  // "A third of the thickness" is what a tape measure shows; "33.3%" is not.
+  if (figures[id].unit === 'ratio' && !figures[id].range) return metric.fraction(valueOf(id));
   if (figures[id].unit === 'pH') {
     const ends = [...new Set(rangeOf(id))].map((end) => metric.number(end));
     return `pH ${ends.join(' to ')}`;

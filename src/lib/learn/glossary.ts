@@ -5,6 +5,13 @@ const term = v.strictObject({
   term: v.pipe(v.string(), v.minLength(1)),
   /** Other spellings that are linked too: plurals, verbs, short forms. */
   forms: v.optional(v.array(v.pipe(v.string(), v.minLength(1)))),
+  /**
+   * For a word with more than one sense: beginnings of words of which one stands in the same
+   * sentence where the trade's sense is meant. Without one of them it is not linked.
+   */
+  near: v.optional(v.array(v.pipe(v.string(), v.minLength(2)))),
+  /** Beginnings of words that tell another sense: beside them it is not linked. */
+  apart: v.optional(v.array(v.pipe(v.string(), v.minLength(2)))),
   /** One to three plain sentences. */
   says: v.pipe(v.string(), v.minLength(20)),
   /** Whether an owner's sheet may use it, and has to say what it means. */

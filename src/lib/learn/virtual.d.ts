@@ -8,7 +8,7 @@ declare module 'virtual:explainers' {
     readonly forms: readonly string[];
     readonly says: string;
   }[];
-  /** Slug to title. */
+  /** Slug to title, of pages that cover something. */
   export const titles: Readonly<Record<string, string>>;
 }
 declare module 'virtual:terms' {

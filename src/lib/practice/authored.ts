@@ -43,12 +43,18 @@ export function authoredFaults(cases: readonly AuthoredCase[] = authored): strin
 }
 
 /** Whether every id in a case is one this site knows. */
-function shapeFaults({ site, zone, told, intended, ...rest }: AuthoredCase): string[] {
+function shapeFaults({ site, zone, told, senior, intended, ...rest }: AuthoredCase): string[] {
   const faults: string[] = [];
   const known = (id: QuestionId, value: unknown) =>
     (choicesOf(id) as readonly unknown[]).includes(value);
   for (const [id, value] of Object.entries({ ...site, ...zone })) {
     if (id === 'depthMm') continue;
+    // The grade a sheet asks for stands as its number, as in a job file.
+    if (id === 'makerProfile') {
+      if (!known(id, `csp-${String(value)}`))
+        faults.push(`${id}: unknown value ${JSON.stringify(value)}`);
+      continue;
+    }
     const question = questions[id as QuestionId] as (typeof questions)[QuestionId] | undefined;
     const right =
       question &&
@@ -57,7 +63,17 @@ function shapeFaults({ site, zone, told, intended, ...rest }: AuthoredCase): str
         : [value].flat().every((each) => known(id as QuestionId, each)));
     if (!right) faults.push(`${id}: unknown value ${JSON.stringify(value)}`);
   }
-  const optional: readonly QuestionId[] = ['crackLength', 'barLoss'];
+  const optional: readonly QuestionId[] = [
+    'crackLength',
+    'barLoss',
+    'barCover',
+    'barDiameter',
+    'barSpacing',
+    'barLength',
+    'makerProfile',
+    'makerMoisture',
+    'borderLength',
+  ];
   for (const id of questionIds)
     if (!optional.includes(id) && !(id in site) && !(id in zone)) faults.push(`${id}: missing`);
   for (const { by, about, text } of told) {
@@ -65,6 +81,8 @@ function shapeFaults({ site, zone, told, intended, ...rest }: AuthoredCase): str
     for (const id of about) if (!questionIds.includes(id)) faults.push(`told: unknown "${id}"`);
     if (/\d/.test(text)) faults.push(`told: a bare number in "${text}"`);
   }
+  if (typeof senior !== 'string' || senior.length < 40)
+    faults.push('senior: expected what somebody long in the trade would do, and why');
   if (!calls.includes(intended.call)) faults.push(`call: unknown "${intended.call}"`);
   if (!ruleIds.includes(intended.reason)) faults.push(`reason: unknown "${intended.reason}"`);
   const { trap } = intended;

@@ -1,5 +1,5 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import type { Contaminant, QuestionId, Warning } from '$lib/answers/questions';
+import type { Contaminant, MakerProfile, QuestionId, Warning } from '$lib/answers/questions';
 import type { RuleId } from '$lib/advice/rules';
 import { adviseSettled } from '$lib/advice/settle';
 import type { Advice, Hold, SettledSite, SettledZone, Verdict } from '$lib/advice/types';
@@ -45,6 +45,8 @@ export const isMethod = (call: Call): call is MethodId =>
 export interface AuthoredCase extends Case {
   readonly title: string;
   readonly told: readonly Told[];
+  /** What somebody long in the trade would do here, and why: judged by the trade, not by the engine. */
+  readonly senior: string;
   readonly intended: {
     readonly verdict: Verdict;
     readonly call: Call;
@@ -85,7 +87,13 @@ export function answersOf({ site, zone }: Case): { site: SiteAnswers; zone: Zone
       cracks: [zone.cracks],
       steel: [zone.steel],
       ...(zone.barLoss && { barLoss: [zone.barLoss] as const }),
+      ...(zone.barCover !== undefined && { barCover: zone.barCover }),
+      ...(zone.barDiameter !== undefined && { barDiameter: zone.barDiameter }),
       finish: [zone.finish],
+      ...(zone.makerProfile && {
+        makerProfile: [`csp-${zone.makerProfile}` as MakerProfile],
+      }),
+      ...(zone.makerMoisture && { makerMoisture: [zone.makerMoisture] as const }),
       area: zone.area,
     },
   };

@@ -83,7 +83,7 @@ export const checks: Readonly<Record<CheckId, Check>> = {
     limit: 'limit.chloride',
     where: 'random-spots',
     count: least,
-    figures: ['chloride.new-concrete', 'chloride.high'],
+    figures: ['chloride.new-concrete', 'chloride.old-low', 'chloride.high'],
     sources: ['aci-364.6t'],
   },
   carbonation: {

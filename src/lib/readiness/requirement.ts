@@ -25,7 +25,8 @@ const figureOf = {
 
 /**
  * What the chosen requirement asks; null when none is chosen or its number cannot be read.
- * No published rule for a single result was found: `least` counts only where the reader types it.
+ * The German repair rules have a least single result beside their mean (figures `pulloff.german-*`);
+ * here `least` counts only where the reader types it.
  */
 export function askedBy(
   requirement: Requirement | undefined,

@@ -11,7 +11,7 @@ import type { Hold, Reason, Target, TestId, Verdict } from '$lib/advice/types';
 import type { Margin } from '$lib/advice/zone-advice';
 import type { FigureId } from '$shared/figures';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
-import type { Basis } from '$shared/types';
+import type { Basis, Extent } from '$shared/types';
 
 /**
  * Speaks values in the reader's units and language. Every method takes engine units
@@ -158,6 +158,8 @@ export interface VerdictWords {
   readonly bruisedSkin: Readonly<Record<Target['bruisedSkin'], Named>>;
   readonly finishes: Readonly<Record<Finish, Named>>;
   readonly bases: Readonly<Record<Basis, Named>>;
+  /** How much of a source was read, as said after the basis. */
+  readonly seen: Readonly<Record<Extent, Named>>;
   /** Stands on every page with advice. */
   readonly deferral: string;
   /** What is not do-it-yourself, for an owner. */

@@ -8,12 +8,14 @@ const apart = new Set(['a', 'h1', 'h2', 'h3', 'h4', 'code', 'pre']);
 
 /** The terms with all their spellings, and the page that explains each. */
 function readTerms() {
-  /** @type {Record<string, {term: string, forms?: string[], see?: string}>} */
+  /** @type {Record<string, {term: string, forms?: string[], near?: string[], apart?: string[], see?: string}>} */
   const glossary = JSON.parse(readFileSync('content/glossary.json', 'utf8'));
-  return Object.entries(glossary).map(([id, { term, forms = [], see }]) => ({
+  return Object.entries(glossary).map(([id, { term, forms = [], near, apart: not, see }]) => ({
     id,
     see,
     spellings: [term, ...forms],
+    ...(near && { near }),
+    ...(not && { apart: not }),
   }));
 }
 

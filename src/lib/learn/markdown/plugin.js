@@ -8,7 +8,10 @@ const name = 'virtual:explainers';
 const termsName = 'virtual:terms';
 const isExplainer = /\/content\/explainers\/[^/?]+\.md$/;
 
-/** Slug to title, and `kind:id` to slug, read from the heads of all explainers. */
+/**
+ * `kind:id` to slug, and slug to title, read from the heads of all explainers. Only a page that covers
+ * something is ever linked this way; the titles of the others would be weight on every question.
+ */
 function readLinks() {
   /** @type {Record<string, string>} */
   const titles = {};
@@ -18,7 +21,7 @@ function readLinks() {
     const head = /^---\n([\s\S]*?)\n---\n/.exec(readFileSync(join(folder, file), 'utf8'));
     const front = parse(head?.[1] ?? '') ?? {};
     const slug = basename(file, '.md');
-    titles[slug] = String(front.title);
+    if (front.covers?.length) titles[slug] = String(front.title);
     for (const key of front.covers ?? []) covered[key] = slug;
   }
   return { titles, covered };
@@ -32,10 +35,10 @@ function readOwnerTerms() {
     .map(([id, { term, forms = [], says }]) => ({ id, term, forms, says }));
 }
 
-/** Every term with its spellings, for links to the glossary. */
+/** Every term with its spellings and what tells its sense, for links to the glossary. */
 function readTerms() {
   return Object.entries(JSON.parse(readFileSync(glossary, 'utf8'))).map(
-    ([id, { term, forms = [] }]) => ({ id, spellings: [term, ...forms] }),
+    ([id, { term, forms = [], near, apart }]) => ({ id, spellings: [term, ...forms], near, apart }),
   );
 }
 

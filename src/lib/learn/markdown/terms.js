@@ -5,15 +5,36 @@
 const escape = (text) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /**
+ * Whether one of some beginnings of words stands in a sentence.
+ * @param {readonly string[] | undefined} stems
+ * @param {string} sentence
+ */
+const stands = (stems, sentence) =>
+  Boolean(stems) && new RegExp(`\\b(?:${stems?.map(escape).join('|')})`, 'i').test(sentence);
+
+/**
+ * The sentence round a place in a text: between full stops, question and exclamation marks.
+ * @param {string} text
+ * @param {number} start
+ * @param {number} end
+ */
+function sentenceAt(text, start, end) {
+  const before = text.slice(0, start).split(/[.!?](?=\s)/);
+  const [after = ''] = text.slice(end).split(/[.!?](?=\s|$)/);
+  return `${before[before.length - 1] ?? ''}${text.slice(start, end)}${after}`;
+}
+
+/**
  * Finds terms of the glossary in a text, the longest spelling first; a spelling in capitals counts
- * only in capitals.
+ * only in capitals. A word with more than one sense counts where the words beside it, in the same
+ * sentence, tell that it is the trade's.
  * @param {readonly Term[]} terms
  */
 export function termFinder(terms) {
-  /** @type {Map<string, { id: string, spelling: string }>} */
+  /** @type {Map<string, { term: Term, spelling: string }>} */
   const known = new Map();
-  for (const { id, spellings } of terms)
-    for (const spelling of spellings) known.set(spelling.toLowerCase(), { id, spelling });
+  for (const term of terms)
+    for (const spelling of term.spellings) known.set(spelling.toLowerCase(), { term, spelling });
   const longestFirst = [...known.keys()].sort((one, other) => other.length - one.length);
   const any = new RegExp(`(?<![\\w-])(?:${longestFirst.map(escape).join('|')})(?![\\w-])`, 'gi');
 
@@ -28,13 +49,18 @@ export function termFinder(terms) {
     let from = 0;
     for (const match of text.matchAll(any)) {
       const [found] = match;
-      const term = known.get(found.toLowerCase());
-      if (!term) continue;
-      const { id, spelling } = term;
+      const entry = known.get(found.toLowerCase());
+      if (!entry) continue;
+      const { term, spelling } = entry;
       if (spelling === spelling.toUpperCase() && found !== spelling) continue;
-      if (!take(id)) continue;
+      if (term.near || term.apart) {
+        const sentence = sentenceAt(text, match.index, match.index + found.length);
+        if (term.near && !stands(term.near, sentence)) continue;
+        if (stands(term.apart, sentence)) continue;
+      }
+      if (!take(term.id)) continue;
       if (match.index > from) pieces.push({ text: text.slice(from, match.index) });
-      pieces.push({ text: found, id });
+      pieces.push({ text: found, id: term.id });
       from = match.index + found.length;
     }
     if (from < text.length || !pieces.length) pieces.push({ text: text.slice(from) });

@@ -106,6 +106,11 @@ export const verdictWords: VerdictWords = {
       line: 'Worked out from other figures. The sum is shown with it.',
     },
   },
+  seen: {
+    whole: { name: 'read in full', line: 'The whole passage or table was read.' },
+    excerpt: { name: 'read in part', line: 'Only a part with the value in it was read.' },
+    'second-hand': { name: 'second hand', line: 'Seen only as another text quotes it.' },
+  },
   deferral: frameWords.deferral,
   ownerLimits: [
     'Do not break out concrete yourself. It throws stones, and it can hit what you cannot see.',

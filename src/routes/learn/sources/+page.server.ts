@@ -1,25 +1,36 @@
 import { sayFigure } from '$lib/learn/figure-words';
 import { explainers, listed } from '$lib/learn/library.server';
+import { formatter } from '$lib/words/format';
 import { figuresIn } from '$lib/learn/check';
+import { stepWords } from '$lib/words/en/steps';
 import { verdictWords } from '$lib/words/en/verdicts';
 import { wholeFigures } from '$shared/figure-notes';
 import type { FigureId } from '$shared/figures';
+import { looked, type Aspect, type LookedFor } from '$shared/looked-for';
+import type { StepId } from '$shared/methods';
 import { sources } from '$shared/sources';
-import { bases } from '$shared/types';
+import { bases, extents } from '$shared/types';
 
 export const csr = false;
+
+const steps = stepWords(formatter('metric'));
 
 const lines = Object.entries(wholeFigures).map(([id, figure]) => ({
   id,
   said: sayFigure(id as FigureId),
-  basis: verdictWords.bases[figure.basis].name,
+  basis: [verdictWords.bases[figure.basis].name, figure.seen && verdictWords.seen[figure.seen].name]
+    .filter(Boolean)
+    .join('; '),
   note: figure.note,
   source: figure.source ?? [],
 }));
 
 /** Every source with the figures and explainers that lean on it, then the figures that have none. */
 export const load = () => ({
-  bases: bases.map((basis) => verdictWords.bases[basis]),
+  bases: [
+    ...bases.map((basis) => verdictWords.bases[basis]),
+    ...extents.map((extent) => verdictWords.seen[extent]),
+  ],
   sources: Object.entries(sources)
     .map(([id, source]) => ({
       id,
@@ -34,5 +45,15 @@ export const load = () => ({
         .map(listed),
     }))
     .sort((a, b) => a.by.localeCompare(b.by, 'en-GB') || a.title.localeCompare(b.title, 'en-GB')),
+  looked: Object.entries(looked).map(([method, found]) => ({
+    method: method in steps ? steps[method as StepId].name : method,
+    aspects: (Object.entries(found) as [Aspect, LookedFor][]).map(
+      ([aspect, { figures = [], looked: tried }]) => ({
+        aspect,
+        said: figures.map((id) => ({ id, said: sayFigure(id) })),
+        tried,
+      }),
+    ),
+  })),
   unsourced: lines.filter((line) => line.source.length === 0),
 });

@@ -13,17 +13,17 @@ export const placeHazards = (say: Say): Readonly<Record<PlaceHazard, HazardWords
     harm: 'Strong cleaners and wet cement burn skin and eyes. With cement you may feel it only hours later.',
     controls: [
       'Use the mildest cleaner that works. Do not use acid or solvents here.',
-      'Mix outdoors or with good air. Never mix two cleaners.',
+      'Mix outdoors or with good air. Never mix two cleaners: bleach with acid or ammonia gives off gas that kills.',
       'Keep clean water close by, and wash off splashes at once.',
       'Wear the gloves and goggles that the label names, and long sleeves.',
     ],
-    stop: 'Stop when skin or eyes burn. Rinse with plenty of water for as long as the label says, and see a doctor about eyes.',
+    stop: 'Stop when skin or eyes burn. Rinse with plenty of water for a quarter of an hour or more while somebody calls, and see a doctor about eyes.',
   },
   'lead-asbestos': {
     name: 'Lead and asbestos',
     harm: 'Old paint can hold lead, and old coatings and tile glue can hold asbestos. Their dust poisons and causes cancer, for you and for those at home.',
     controls: [
-      'Have it tested before anybody scrapes, grinds or blasts it.',
+      'Have a laboratory test it before anybody brushes, scrapes, grinds, blasts or jets it. Looking cannot settle it.',
       'If it holds either, leave it alone. A licensed crew takes it off.',
       'Keep everybody out until the result is there.',
       'A dust mask from the shop is not enough. What protects you is set by law.',
@@ -36,7 +36,7 @@ export const placeHazards = (say: Say): Readonly<Record<PlaceHazard, HazardWords
     controls: [
       'Have a licensed structural engineer say what may go, before anything goes.',
       'Put up the props they ask for first, and leave them until they say so.',
-      'Have cables located and marked. Do not saw or drill near them.',
+      'Have cables located and marked. Until then nobody makes a hole, a cut or a blow; after that, stay clear of them.',
       'Keep everybody out from below and beside the work.',
     ],
     stop: 'Stop when it cracks, creaks or sags. Stop when you meet a cable or a tube, or more damage than you were told of. Get out, and call the engineer.',
@@ -56,7 +56,7 @@ export const placeHazards = (say: Say): Readonly<Record<PlaceHazard, HazardWords
     name: 'Falling pieces',
     harm: 'What you loosen on a wall or above your head falls on you, often in one large piece.',
     controls: [
-      'Bring down what is loose from the side, from a safe stand, before you work under it.',
+      'Bring down what is loose from the side, from a safe stand, before you work or wash under it.',
       'Put up a deck or a net, and close off the ground below.',
       'Work from a scaffold or a lift, not from a ladder. Never stand right under the tool.',
       'Wear a helmet with a chin strap, and a face shield.',
@@ -78,11 +78,11 @@ export const placeHazards = (say: Say): Readonly<Record<PlaceHazard, HazardWords
     name: 'Frost and heat',
     harm: 'Wet surfaces freeze and trip you, and frost ruins a wet surface before it is covered. In heat, heavy work in full gear can make you collapse.',
     controls: [
-      'Choose the day. Do no wet work when frost is due before it dries.',
+      'Choose the day. Do no wet work when frost may come before it dries, the coming night included.',
       'Put up shade or a shelter.',
       'Start early, drink often, rest in the shade, and look out for each other.',
       'Dress for it, in layers you can take off.',
     ],
-    stop: 'Stop when water freezes on the ground, in a thunderstorm, or when someone is dizzy, confused or no longer sweats. Cool them down, and call for help.',
+    stop: 'Stop when water freezes on the ground, in a thunderstorm, or when someone is confused, unsteady or burning hot, sweating or not. Call an ambulance, cool them with water and shade, and stay with them.',
   },
 });

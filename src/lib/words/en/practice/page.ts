@@ -35,6 +35,7 @@ export const practiceWords = {
     after: (name: string) => `Once that is cleared, the method is ${name}.`,
     beyond: 'No way of preparing the surface helps here.',
     pick: (name: string, why: string) => `${name}: ${why}`,
+    senior: 'Somebody long in the trade',
     others: 'Other ways',
     steps: 'The work around it',
     stepsRight: 'You ticked all that is called for, and nothing else.',

@@ -22,6 +22,10 @@ export function caseTitle(one: Case): string {
   return `${name}, ${street}`;
 }
 
+/** What somebody long in the trade would do; undefined for a generated case. */
+export const seniorOf = (one: Case): string | undefined =>
+  isAuthored(one) ? one.senior : undefined;
+
 /** What somebody on the spot could tell of a case, in the reader's units. */
 export function toldOf(one: Case, say: Say): readonly Spoken[] {
   const told = isAuthored(one) ? one.told : toldByTruth(one);

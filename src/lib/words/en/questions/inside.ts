@@ -70,20 +70,20 @@ export const insideQuestionWords = (
     find: [
       'Scrape the rust off down to bright steel.',
       'Measure across the bar at its thinnest, then where it is still whole.',
-      `A bar that is a little thinner has lost more than it looks. At ${say.share(thinnerAt(say))} thinner, ${say.figure('bar.loss-one')} of it is gone.`,
+      `A bar that is a little thinner has lost more than it looks. At ${say.share(thinnerAt(say.valueOf('bar.loss-one')))} thinner, ${say.figure('bar.loss-one')} of it is gone.`,
     ],
     choices: {
       'within-limit': {
         name: 'Only a little',
-        hint: `No bar has lost more than ${say.figure('bar.loss-one')}, and no two side by side more than ${say.figure('bar.loss-neighbours')} each.`,
+        hint: `No bar has lost more than ${say.figure('bar.loss-one')} of its steel, and no two side by side more than ${say.figure('bar.loss-neighbours')} each.`,
       },
       'one-bar': {
-        name: `One bar, over ${say.figure('bar.loss-one')}`,
-        hint: 'One bar is badly thinned. The bars beside it are not.',
+        name: `One bar, over ${say.figure('bar.loss-one')} of the steel`,
+        hint: `It is thinner by ${say.share(thinnerAt(say.valueOf('bar.loss-one')))} or more. The bars beside it are not.`,
       },
       neighbours: {
-        name: `Bars side by side, over ${say.figure('bar.loss-neighbours')}`,
-        hint: 'Two or more bars next to each other are thinned.',
+        name: `Bars side by side, over ${say.figure('bar.loss-neighbours')} of the steel`,
+        hint: `Two or more bars next to each other are thinner by ${say.share(thinnerAt(say.valueOf('bar.loss-neighbours')))} or more.`,
       },
     },
     number: null,
@@ -91,7 +91,7 @@ export const insideQuestionWords = (
 });
 
 /**
- * How much thinner a round bar is, as a ratio of its diameter, when it has lost the limit of one
- * bar's section: the section goes with the square of the diameter, so 1 - sqrt(1 - loss).
+ * How much thinner a round bar is, as a ratio of its diameter, when it has lost a share of its
+ * section: the section goes with the square of the diameter, so 1 - sqrt(1 - loss).
  */
-const thinnerAt = (say: Say): number => 1 - Math.sqrt(1 - say.valueOf('bar.loss-one'));
+const thinnerAt = (loss: number): number => 1 - Math.sqrt(1 - loss);

@@ -21,7 +21,7 @@ export const dampChecks = (say: Say): Readonly<Record<DampCheck, CheckWords>> =>
     name: 'Dry in depth (relative humidity)',
     how: [
       `Drill a hole to ${say.figure('humidity.depth')} of the slab’s thickness where it dries from the top only. Use a vacuum on the drill.`,
-      `Line it, close it, and wait as long as the maker of the probe says (${say.figure('humidity.wait')} in older editions of the method).`,
+      `Line it, close it, and wait ${say.figure('humidity.wait')}, or longer where the maker of the probe says so. Editions of the method before 2018 asked for ${say.figure('humidity.wait-before')}.`,
       'Put in the probe, and read it when it is steady.',
     ],
     passes: `At most what the maker of the finish allows. Where the maker gives nothing: ${say.figure('humidity.most')}.`,

@@ -35,7 +35,7 @@ export const steelChecks = (say: Say): Readonly<Record<SteelCheck, CheckWords>> 
       'Drill dust from the depth of the bars. Use a vacuum, a mask and a clean bag for each place.',
       'Send it to a laboratory, and ask for chloride as a share of the cement.',
     ],
-    passes: `Up to ${say.figure('chloride.new-concrete')} of the cement raises no question. From ${say.figure('chloride.high')} on the rust is likely to go on. In between, an engineer decides.`,
+    passes: `Up to ${say.figure('chloride.new-concrete')} of the cement raises no question. In old concrete the risk is called low below ${say.figure('chloride.old-low')}, and high from ${say.figure('chloride.high')} on: the rust is likely to go on. In between, an engineer decides.`,
     reading: 'Chloride, % of cement',
     choices: {},
   },

@@ -22,8 +22,8 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
     name: 'Make safe',
     how: [
       'Fence the place off, and put up signs where people pass.',
-      'Find out where cables and pipes run. Have what must be dead switched off and checked.',
-      'Cover drains, glass and doors.',
+      'Call for the marking of cables and pipes days ahead. Have what must be dead switched off and checked. Ask about tendons, load and old coatings.',
+      'Cover drains, glass and doors. Stand engines outside, away from openings.',
       'Lay out the gear for lungs, ears, eyes and hands, and see that it fits.',
       'Done when nobody can walk in by mistake and nothing hidden is left to chance.',
     ],
@@ -34,7 +34,7 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
       'Scrape up what is thick.',
       'Scrub in a detergent made for oil, and let it work for as long as its label says.',
       'Rinse, and catch the water. Do it again.',
-      'Done when a drop of water spreads out on the clean, dried spot. If it still beads after two rounds, the oil has soaked in.',
+      'Done when a drop of water spreads out on the clean spot, a day after the last rinse. If it still beads after two rounds, the oil has soaked in.',
     ],
   },
   'strip-growth': {
@@ -48,7 +48,7 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
   'strip-coating': {
     name: 'Strip the coating',
     how: [
-      'Start only when the coating has been tested for lead and asbestos, if nobody knows its age.',
+      'Start only when a laboratory has tested an old coating for lead and asbestos.',
       'Push a sharp long-handled scraper under a loose edge. Use a power scraper where it holds.',
       'Bag the pieces as you go.',
       'Done when you see bare concrete, with only a thin residue in the pores.',
@@ -75,7 +75,7 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
   'saw-cut': {
     name: 'Saw the edge',
     how: [
-      'Find the steel first, and set the blade so that it cannot reach it.',
+      'Find cables, pipes and tendons first, then the steel. Set the blade so that it cannot reach it.',
       'Saw along the lines with water on the blade, square to the surface.',
       `Cut ${say.figure('sawcut.depth')} deep. Stop short at the corners, and finish them with a chisel.`,
       'Wash the slurry off before it dries, and catch it.',
@@ -85,7 +85,7 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
   'chase-crack': {
     name: 'Chase the crack',
     how: [
-      'Take a light hammer with a narrow chisel.',
+      'Rust at the crack? Then open it to the bar, or fetch an engineer. Else take a light hammer with a narrow chisel, with water or a hood on it.',
       'Work along the whole crack, and take the loose edge off on both sides.',
       'Tap as you go. Where an edge sounds dull, go wider.',
       'Done when both edges ring clear from end to end, and the groove is square, not a V.',
@@ -94,16 +94,16 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
   'route-crack': {
     name: 'Rout the crack',
     how: [
-      'Follow the crack with a crack router, or with a grinder and a crack blade, with extraction on it.',
+      'Do not rout a crack that moves or shows rust. Else follow it with a crack router, or a grinder and a crack blade, with extraction on it.',
       `Cut a groove at least ${say.figure('rout.width')} wide and ${say.figure('rout.depth')} deep.`,
-      'Suck the dust out of the groove.',
+      'Blast each face in a pass of its own, and suck the dust out, until a finger comes away clean.',
       'Done when the groove is clean and has the same width and depth all along.',
     ],
   },
   'free-bar': {
     name: 'Free the bar',
     how: [
-      'Break the concrete away beside the bar and behind it, with a light hammer. Do not hit the bar.',
+      'Start the water or the hood. Break the concrete away beside the bar and behind it, with a light hammer. Do not hit the bar.',
       `Clear at least ${say.figure('bar.clear')} behind it: a finger goes all the way round.`,
       `Go on along the bar until it is clean, at least ${say.figure('bar.along')} past the last rust.`,
       'Tie up any bar that hangs loose.',

@@ -39,9 +39,9 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
   'clean-bar': {
     name: 'Clean the bar',
     how: [
-      'Blast or wire-brush the bar all round, the back too.',
+      'Coated or zinc-grey bar? Ask the engineer first. Else blast or wire-brush it all round, the back too.',
       'Measure it where it is thinnest.',
-      'Done when it is bright or evenly grey, with no flake of rust left.',
+      'Done when no scale, no flake and no black pit is left.',
     ],
   },
   vacuum: {

@@ -6,7 +6,7 @@ export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => 
   'pressure-wash': {
     name: 'Wash with pressure',
     how: [
-      'Try a hidden spot first, and keep the nozzle at a distance that does not carve.',
+      'Keep the engine outside and people away. Try a hidden spot first with a fan nozzle, at a distance that does not carve.',
       'Wash from the top down and downwind. Let each pass overlap the last, at the same distance.',
       'Hold the water back from storm drains.',
       'Done when a dark cloth wiped over it, once dry, stays clean.',
@@ -15,7 +15,7 @@ export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => 
   grind: {
     name: 'Grind',
     how: [
-      'Fit the shroud and switch on the extraction before the grinder.',
+      'Fit the shroud and switch on the extraction before the grinder. Wear the respirator that the dust table names.',
       'Keep the head flat, and go in overlapping rows. Then cross them.',
       'Stop as soon as you see clean, sound concrete with fine sand in it.',
       'Done when a scraper takes nothing and a hard brush lifts no dust.',
@@ -24,7 +24,8 @@ export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => 
   'abrasive-blast': {
     name: 'Blast with grit',
     how: [
-      'Put up a tent that holds the dust in. Keep everybody else out.',
+      'Blast only with a valve that shuts when you let go, never tied open, and a hood with clean breathing air of its own.',
+      'Put up a tent that holds the dust in. Keep everybody else out; a helper wears a respirator too.',
       'Use grit that holds no silica. Never blast with sand.',
       'Move the nozzle evenly, and look often. Stop at sound concrete.',
       'Done when it is clean and rough all over, in corners and hollows too.',
@@ -35,7 +36,7 @@ export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => 
     how: [
       'Find bolts, bars and joints first, and mark them.',
       `Set a shallow cut. Several light passes do less harm than one deep one, and ${say.figure('depth.shallow')} is as deep as it goes.`,
-      'Go in rows, then cross them. Keep the extraction running.',
+      'Start the extraction, lower the drum while you move, and lift it before you stop. Go in rows, then cross them.',
       'Done when what was loose or coated is gone, and the floor rings clear.',
     ],
   },
@@ -44,14 +45,14 @@ export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => 
     how: [
       'See that the floor is dry. Pick up bolts and stones.',
       'Try a small patch. Set the shot size and the speed by what it leaves.',
-      'Go in straight rows that just overlap. Pick up stray shot with a magnet.',
+      'Go in straight rows that just overlap. Shut the shot feed before you stop, and pick up stray shot with a magnet.',
       'Done when the floor is as rough all over as the target asks, and no shiny or coated spot is left.',
     ],
   },
   'needle-scale': {
     name: 'Needle scale',
     how: [
-      'Hold the needles nearly square to the surface. Let the tool do the work.',
+      'Start the hood with its vacuum. Hold the needles nearly square to the surface, and let the tool do the work.',
       'Keep it moving, and do not dwell on one spot.',
       'Change over with someone often: it shakes the hands hard.',
       'Done when no loose chip is left and the surface is dull all over.',
@@ -60,9 +61,9 @@ export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => 
   'break-out': {
     name: 'Break out',
     how: [
-      'Start in the middle of the patch and work towards the sawn edge.',
-      'Hold the chisel at a slant, not straight down. Take small bites.',
-      'Near the edge and near steel, change to a light hammer.',
+      'Start the water at the point, or the hood with its vacuum, before the first blow. Work from the middle towards the sawn edge.',
+      `Hold the chisel at ${say.figure('chisel.angle')} to the surface, and take small bites.`,
+      'Near the edge, near steel and for the last layer, change to a light hammer.',
       `Go ${say.figure('patch.into-sound')} into sound concrete.`,
       'Done when the bottom is rough, level and firm, and rings clear.',
     ],
@@ -72,7 +73,7 @@ export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => 
     how: [
       'Have a specialist do it. Agree first who holds the water and who treats it.',
       'Try it on a sound spot and a bad one, so that the jet takes only the bad.',
-      'Keep everybody out of reach of the jet.',
+      'Keep everybody outside the screens while the pump is on.',
       'Done when all that is left rings clear, and slurry is rinsed off before it sets.',
     ],
   },

@@ -8,6 +8,7 @@ export const checkFigureNames = {
   'absorption.time': 'Longest time for the drop to go in',
   'carbonation.ph': 'pH below which the concrete no longer protects steel',
   'chloride.high': 'Chloride that means a high risk of rust',
+  'chloride.old-low': 'Chloride below which the risk in old concrete is called low',
   'chloride.new-concrete': 'Chloride allowed in new concrete',
   'concrete.density': 'Weight of concrete',
   'crack.fine': 'Width of a fine crack',

@@ -40,6 +40,17 @@ export const libraryWords = {
     namedIn: 'Named in:',
     none: 'Figures without a published source',
     noneLine: 'Common practice, memory, or arithmetic. Use your own values where you have them.',
+    looked: 'Looked for',
+    aspects: {
+      reach: 'Reach',
+      profile: 'Profile left',
+      dust: 'Dust',
+      noise: 'Noise',
+      vibration: 'Vibration',
+      rate: 'Rate',
+    },
+    lookedLine:
+      'For each method: what was found in print, and where it was looked for when that is not enough. Ask the maker, or measure.',
   },
   search: {
     title: 'Search the explainers',

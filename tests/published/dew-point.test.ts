@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { rangeOf, type FigureId } from '$shared/figures';
+
+/**
+ * Dew point in °C of air at t °C, humidity as a share: the Magnus formula with the constants of the
+ * World Meteorological Organization's guide to instruments (from memory: check a copy).
+ */
+function dewPoint(t: number, humidity: number): number {
+  const g = Math.log(humidity) + (17.62 * t) / (243.12 + t);
+  return (243.12 * g) / (17.62 - g);
+}
+
+describe('how far the dew point lies below the air', () => {
+  // Psychrometric tables, from memory: 20 °C and 50 % give 9.3 °C, 25 °C and 60 % give 16.7 °C.
+  it.each([
+    [20, 0.5, 9.3],
+    [25, 0.6, 16.7],
+  ])('the formula agrees with the tables at %s °C and %s', (t, humidity, published) => {
+    expect(Math.abs(dewPoint(t, humidity) - published)).toBeLessThan(0.15);
+  });
+
+  it.each([
+    ['dew.below-air-half', 0.5],
+    ['dew.below-air-seven-tenths', 0.7],
+    ['dew.below-air-nine-tenths', 0.9],
+  ] as const)('%s holds from 5 to 30 °C, to half a degree', (id, humidity) => {
+    const [least, most] = rangeOf(id satisfies FigureId);
+    for (let t = 5; t <= 30; t += 1) {
+      const below = t - dewPoint(t, humidity);
+      expect(below).toBeGreaterThanOrEqual(least - 0.26);
+      expect(below).toBeLessThanOrEqual(most + 0.26);
+    }
+    expect(Math.abs(5 - dewPoint(5, humidity) - least)).toBeLessThan(0.26);
+    expect(Math.abs(30 - dewPoint(30, humidity) - most)).toBeLessThan(0.26);
+  });
+});
