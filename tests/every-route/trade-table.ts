@@ -167,11 +167,14 @@ function choose(site: TradeSite, zone: TradeZone): Choice {
     able(method) && roughens(method, zone) && (method !== 'pressure-wash' || washable);
   // break-out stands on every ladder and suffices for everything.
   let surface = ladder.find(enough) as TradeMethod;
-  // Sound concrete is not bruised for a profile alone, and shot cleans open cracks in the same pass.
-  const profileOnly = able('pressure-wash') || able('grind');
-  const openCracks = ['open', 'crumbling', 'moving'].includes(zone.cracks);
+  // Sound concrete is not bruised for a profile alone: shot on a floor, grit for needles elsewhere.
+  // Shot also goes before a drum where cracks are open, as it cleans them in the same pass.
+  const profileOnly = (able('pressure-wash') && !strips) || able('grind');
+  const openCracks = zone.cracks === 'open' || zone.cracks === 'crumbling';
   if (surface === 'scarify' && (profileOnly || openCracks) && enough('shotblast'))
     surface = 'shotblast';
+  if (surface === 'needle-scale' && profileOnly && enough('abrasive-blast'))
+    surface = 'abrasive-blast';
   return { surface, thenShotblast: false, before };
 }
 

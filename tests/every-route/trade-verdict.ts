@@ -1,6 +1,6 @@
 /** What stops the work or has to be found out first, by the trade; see `trade-table.ts`. */
 import type { TradeHold, TradeMethod, TradeSays, TradeSite, TradeZone } from './trade-types';
-import { chasesCrack, freesBar, isFirmHollow } from './trade-zone';
+import { chasesCrack, freesBar, isFirmHollow, rustAtCrack } from './trade-zone';
 
 interface Work {
   readonly method: TradeMethod;
@@ -23,10 +23,15 @@ const bands: Readonly<Record<TradeZone['depth'], readonly [number, number]>> = {
 const margin = 13;
 /** mm clear behind a freed bar: 19 (ACI PRC-364.6-22) or 25 (UFGS 03 93). */
 const clearance = [19, 25] as const;
+/** mm to the far side of a bar, at most, where nobody measured it: cover 50, bar 20. Common practice. */
+const usualBar = 70;
 /** mm. Decided here: no slab is thinner, where nobody measured it. Common practice. */
 const leastThickness = 75;
 /** mm past which a tendon may be met. */
 const tendonLimit = 6;
+
+/** What hides a stain without adding anything that carries. */
+const paints: readonly TradeZone['finish'][] = ['sealer', 'thin-film', 'build-coat'];
 
 /** Carries something, or hangs: taking concrete out weakens a structure. */
 const carries = ({ element, warnings }: TradeSite) =>
@@ -50,19 +55,26 @@ const isRigid = ({ finish }: TradeZone, { method }: Work) =>
 /**
  * How deep the finished hole will be, mm, least and most; null where there is none. Damage and
  * margin, or cover, bar and clearance, whichever is deeper. Decided here: a firm hollow is as deep
- * as it is, without margin, and a bar nobody measured does not deepen the hole.
+ * as it is, without margin; a bar nobody measured may lie as deep as bars usually do, and so only
+ * raises the most.
  */
 function holeOf(zone: TradeZone, { method }: Work): readonly [number, number] | null {
-  const { depth, depthMm, looseness, barCover, barDiameter } = zone;
+  const { depth, depthMm, looseness } = zone;
   const [least, most] = depthMm === undefined ? bands[depth] : [depthMm, depthMm];
   const hollow = looseness === 'tight' && most > 6.4;
   if (method !== 'break-out' && !hollow) return null;
   const added = looseness === 'tight' ? 0 : margin;
-  const bar =
-    freesBar(zone) && typeof barCover === 'number' && typeof barDiameter === 'number'
-      ? barCover + barDiameter
-      : -Infinity;
-  return [Math.max(least + added, bar + clearance[0]), Math.max(most + added, bar + clearance[1])];
+  const [barLeast, barMost] = behindBar(zone);
+  return [Math.max(least + added, barLeast), Math.max(most + added, barMost)];
+}
+
+/** mm down to where a freed bar is clear behind; nothing where none is freed. */
+function behindBar(zone: TradeZone): readonly [number, number] {
+  if (!freesBar(zone)) return [0, 0];
+  const { barCover, barDiameter } = zone;
+  if (typeof barCover !== 'number' || typeof barDiameter !== 'number')
+    return [0, usualBar + clearance[1]];
+  return [barCover + barDiameter + clearance[0], barCover + barDiameter + clearance[1]];
 }
 
 /**
@@ -75,7 +87,9 @@ function fullDepth(site: TradeSite, zone: TradeZone, work: Work): TradeHold['ver
   const hole = holeOf(zone, work);
   if (!hole) return null;
   const [least, most] = hole;
-  if (site.thickness === 'unknown') return most > leastThickness / 2 ? 'find-out-first' : null;
+  // Decided here: a firm hollow in a slab nobody measured is filled without asking.
+  if (site.thickness === 'unknown')
+    return zone.looseness !== 'tight' && most > leastThickness / 2 ? 'find-out-first' : null;
   const half = site.thickness / 2;
   const surely = zone.depthMm === undefined ? least >= half : least > half;
   if (surely) return 'stop';
@@ -96,8 +110,8 @@ export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly 
   const warned = (what: string) => site.warnings.includes(what);
   const { method, moisture, strips } = work;
 
-  // Decided here: chasing a crack takes concrete out too, as nobody knows the cover.
-  if (carries(site) && (method === 'break-out' || chasesCrack(site, zone))) stop('structure');
+  // Decided here: chasing the loose edges of a crack is no removal in this sense.
+  if (carries(site) && method === 'break-out') stop('structure');
   if (warned('tendons-possible') && mayMeetTendon(site, zone, work)) stop('tendons');
   if (warned('fire-or-chemical')) stop('fire-or-chemical');
   if (isRigid(zone, work)) {
@@ -110,8 +124,13 @@ export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly 
   if (full === 'stop') stop('full-depth');
   if (full === 'find-out-first') find('full-depth-perhaps');
 
-  const rust = zone.steel === 'rust-stain' || (zone.cracks !== 'none' && zone.steel === 'corroded');
-  if (rust && site.salts !== 'none') find('rust-and-salt');
+  // Decided here: "never paint over it" and "open it, or leave it to an engineer" are both things
+  // to be found out before the work, salt or none.
+  const stain = zone.steel === 'rust-stain';
+  const crackRusts = zone.cracks !== 'none' && (stain || zone.steel === 'corroded');
+  if ((stain || crackRusts) && site.salts !== 'none') find('rust-and-salt');
+  else if (rustAtCrack(zone)) find('rust-at-crack');
+  else if (stain && paints.includes(zone.finish)) find('paint-over-rust');
   if (zone.contamination.includes('salt-bloom') && moisture === 'dry') find('bloom-under-dry');
   if (warned('map-cracking')) find('map-cracking');
   // Decided here: before any dust, so where all is washed there is nothing to wait for.

@@ -29,7 +29,8 @@ export const isFirmHollow = ({ depth, looseness, finish }: TradeZone) =>
 export const freesBar = ({ steel }: TradeZone) => steel === 'exposed' || steel === 'corroded';
 
 /** Any crack with rust at it is opened to the bar, never routed and sealed. */
-const rustAtCrack = ({ cracks, steel }: TradeZone) => cracks !== 'none' && steel === 'rust-stain';
+export const rustAtCrack = ({ cracks, steel }: TradeZone) =>
+  cracks !== 'none' && steel === 'rust-stain';
 
 /** Crumbling edges, or open where it freezes often, are chased with a light hammer. */
 export const chasesCrack = ({ freezeThaw }: TradeSite, zone: TradeZone) =>
