@@ -1,0 +1,144 @@
+/** What stops the work or has to be found out first, by the trade; see `trade-table.ts`. */
+import type { TradeHold, TradeMethod, TradeSays, TradeSite, TradeZone } from './trade-types';
+import { chasesCrack, freesBar, isFirmHollow, rustAtCrack } from './trade-zone';
+
+interface Work {
+  readonly method: TradeMethod;
+  readonly moisture: TradeSays['moisture'];
+  readonly strips: boolean;
+}
+
+/** mm from the surface each band covers; the lower edge does not belong to it. */
+const bands: Readonly<Record<TradeZone['depth'], readonly [number, number]>> = {
+  film: [0, 1],
+  'under-3': [1, 3.2],
+  '3-to-6': [3.2, 6.4],
+  '6-to-20': [6.4, 20],
+  '20-to-50': [20, 50],
+  'over-50': [50, Infinity],
+  through: [Infinity, Infinity],
+};
+
+/** mm into sound concrete that a hole goes: UFC 3-270-03 15.4. */
+const margin = 13;
+/** mm clear behind a freed bar: 19 (ACI PRC-364.6-22) or 25 (UFGS 03 93). */
+const clearance = [19, 25] as const;
+/** mm to the far side of a bar, at most, where nobody measured it: cover 50, bar 20. Common practice. */
+const usualBar = 70;
+/** mm. Decided here: no slab is thinner, where nobody measured it. Common practice. */
+const leastThickness = 75;
+/** mm past which a tendon may be met. */
+const tendonLimit = 6;
+
+/** What hides a stain without adding anything that carries. */
+const paints: readonly TradeZone['finish'][] = ['sealer', 'thin-film', 'build-coat'];
+
+/** Carries something, or hangs: taking concrete out weakens a structure. */
+const carries = ({ element, warnings }: TradeSite) =>
+  warnings.includes('holds-something-up') || !['slab', 'steps'].includes(element);
+
+/** Decided here: open cracks are routed or chased in any case; hairlines may be left and bridged. */
+const cutsCrack = (site: TradeSite, zone: TradeZone) =>
+  zone.cracks === 'open' || chasesCrack(site, zone);
+
+/** Saw, hammer or drill go into the concrete. A break-out and a poured hollow get a sawn edge. */
+const cutsIn = (site: TradeSite, zone: TradeZone, { method }: Work) =>
+  method === 'break-out' || isFirmHollow(zone) || cutsCrack(site, zone);
+
+/**
+ * A layer that hardens on, or a hole that is filled. Decided here: a sealer and a thin film are no
+ * rigid repair, nor is what nobody has decided.
+ */
+const isRigid = ({ finish }: TradeZone, { method }: Work) =>
+  method === 'break-out' || !['sealer', 'thin-film', 'undecided'].includes(finish);
+
+/**
+ * How deep the finished hole will be, mm, least and most; null where there is none. Damage and
+ * margin, or cover, bar and clearance, whichever is deeper. Decided here: a firm hollow is as deep
+ * as it is, without margin; a bar nobody measured may lie as deep as bars usually do, and so only
+ * raises the most.
+ */
+function holeOf(zone: TradeZone, { method }: Work): readonly [number, number] | null {
+  const { depth, depthMm, looseness } = zone;
+  const [least, most] = depthMm === undefined ? bands[depth] : [depthMm, depthMm];
+  const hollow = looseness === 'tight' && most > 6.4;
+  if (method !== 'break-out' && !hollow) return null;
+  const added = looseness === 'tight' ? 0 : margin;
+  const [barLeast, barMost] = behindBar(zone);
+  return [Math.max(least + added, barLeast), Math.max(most + added, barMost)];
+}
+
+/** mm down to where a freed bar is clear behind; nothing where none is freed. */
+function behindBar(zone: TradeZone): readonly [number, number] {
+  if (!freesBar(zone)) return [0, 0];
+  const { barCover, barDiameter } = zone;
+  if (typeof barCover !== 'number' || typeof barDiameter !== 'number')
+    return [0, usualBar + clearance[1]];
+  return [barCover + barDiameter + clearance[0], barCover + barDiameter + clearance[1]];
+}
+
+/**
+ * Past half of the thickness a part is replaced through (UFC 3-270-03 par. 4.2, one copy marked
+ * cancelled): surely past stops the patch, perhaps past has to be measured. Past the top third
+ * (FHWA checklist 9) it is doubtful, which is said and holds nothing.
+ */
+function fullDepth(site: TradeSite, zone: TradeZone, work: Work): TradeHold['verdict'] | null {
+  if (zone.depth === 'through') return 'stop';
+  const hole = holeOf(zone, work);
+  if (!hole) return null;
+  const [least, most] = hole;
+  // Decided here: a firm hollow in a slab nobody measured is filled without asking.
+  if (site.thickness === 'unknown')
+    return zone.looseness !== 'tight' && most > leastThickness / 2 ? 'find-out-first' : null;
+  const half = site.thickness / 2;
+  const surely = zone.depthMm === undefined ? least >= half : least > half;
+  if (surely) return 'stop';
+  return most > half ? 'find-out-first' : null;
+}
+
+/** Whether anything may go deeper than a tendon may lie; a band that reaches past counts as past. */
+function mayMeetTendon(site: TradeSite, zone: TradeZone, work: Work): boolean {
+  if (cutsIn(site, zone, work)) return true;
+  return zone.looseness !== 'tight' && (zone.depthMm ?? bands[zone.depth][1]) > tendonLimit;
+}
+
+/** Everything that stands before the work. */
+export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly TradeHold[] {
+  const holds: TradeHold[] = [];
+  const stop = (what: string) => holds.push({ what, verdict: 'stop' });
+  const find = (what: string) => holds.push({ what, verdict: 'find-out-first' });
+  const warned = (what: string) => site.warnings.includes(what);
+  const { method, moisture, strips } = work;
+
+  // Decided here: chasing the loose edges of a crack is no removal in this sense.
+  if (carries(site) && method === 'break-out') stop('structure');
+  if (warned('tendons-possible') && mayMeetTendon(site, zone, work)) stop('tendons');
+  if (warned('fire-or-chemical')) stop('fire-or-chemical');
+  if (isRigid(zone, work)) {
+    if (warned('settled-or-rocking')) stop('settled-or-rocking');
+    if (zone.cracks === 'moving') stop('moving-crack');
+  }
+  if (zone.barLoss === 'one-bar' || zone.barLoss === 'neighbours')
+    if (freesBar(zone)) stop('section-loss');
+  const full = fullDepth(site, zone, work);
+  if (full === 'stop') stop('full-depth');
+  if (full === 'find-out-first') find('full-depth-perhaps');
+
+  // Decided here: "never paint over it" and "open it, or leave it to an engineer" are both things
+  // to be found out before the work, salt or none.
+  const stain = zone.steel === 'rust-stain';
+  const crackRusts = zone.cracks !== 'none' && (stain || zone.steel === 'corroded');
+  if ((stain || crackRusts) && site.salts !== 'none') find('rust-and-salt');
+  else if (rustAtCrack(zone)) find('rust-at-crack');
+  else if (stain && paints.includes(zone.finish)) find('paint-over-rust');
+  if (zone.contamination.includes('salt-bloom') && moisture === 'dry') find('bloom-under-dry');
+  if (warned('map-cracking')) find('map-cracking');
+  // Decided here: before any dust, so where all is washed there is nothing to wait for.
+  if (
+    warned('old-coating-or-adhesive') &&
+    (method !== 'pressure-wash' || strips || cutsIn(site, zone, work))
+  )
+    find('old-coating');
+  if (warned('buried-services') && cutsIn(site, zone, work)) find('buried-services');
+  return holds;
+}
