@@ -13,6 +13,7 @@ import rates from './figures/rates.json';
 import readiness from './figures/readiness.json';
 import removal from './figures/removal.json';
 import silica from './figures/silica.json';
+import survey from './figures/survey.json';
 import tests from './figures/tests.json';
 import vibration from './figures/vibration.json';
 import type { FigureId } from './figures';
@@ -35,6 +36,7 @@ export const figureFiles = [
   readiness,
   removal,
   silica,
+  survey,
   tests,
   vibration,
 ];

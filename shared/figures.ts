@@ -13,6 +13,7 @@ import rates from './figures/rates.json';
 import readiness from './figures/readiness.json';
 import removal from './figures/removal.json';
 import silica from './figures/silica.json';
+import survey from './figures/survey.json';
 import tests from './figures/tests.json';
 import vibration from './figures/vibration.json';
 import type { FigureNumbers } from './types';
@@ -33,6 +34,7 @@ const all = {
   ...readiness,
   ...removal,
   ...silica,
+  ...survey,
   ...tests,
   ...vibration,
 };
