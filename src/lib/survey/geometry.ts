@@ -60,11 +60,13 @@ export function tidy(corners: readonly Place[]): Ring {
 
 export function boxOf(places: readonly Place[]): Box {
   let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of places) {
-    x0 = Math.min(x0, x);
-    y0 = Math.min(y0, y);
-    x1 = Math.max(x1, x);
-    y1 = Math.max(y1, y);
+  for (const place of places) {
+    const x = place[0];
+    const y = place[1];
+    if (x < x0) x0 = x;
+    if (x > x1) x1 = x;
+    if (y < y0) y0 = y;
+    if (y > y1) y1 = y;
   }
   return { x0, y0, x1, y1 };
 }

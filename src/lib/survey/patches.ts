@@ -79,11 +79,12 @@ export function layPatches(
 ): PatchLayout {
   const past = pastDamage(frost, own)[1];
   const rings = outlines.map(tidy);
-  const skipped = rings.flatMap((ring, index) => (tooSmall(boxOf(ring), own) ? [index] : []));
+  const boxes = rings.map(boxOf);
+  const skipped = boxes.flatMap((box, index) => (tooSmall(box, own) ? [index] : []));
   const left = new Set(skipped);
   const patches = bays.flatMap((bay) => {
     const parts = rings.flatMap((ring, index) =>
-      left.has(index)
+      left.has(index) || gap(boxes[index] as Box, bay.box) > 0
         ? []
         : common(ring, bay.ring).map((piece): Part => {
             const box = atLeastSize(past, boxOf(piece), bay.box, own);
@@ -176,6 +177,7 @@ function merged(parts: readonly Part[], closest: number): Part[] {
 
 /** The outlines a box leaves in its bay; without those that took in no damage. */
 function shaped({ box, spots, grown }: Part, bay: Bay): { ring: Ring; spots: readonly number[] }[] {
+  if (isBox(bay.ring)) return [{ ring: ringOf(box), spots }];
   return common(ringOf(box), bay.ring)
     .flatMap(withoutReentrant)
     .filter((ring) => grown.some((each) => common(ringOf(each), ring).length))

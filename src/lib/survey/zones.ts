@@ -1,6 +1,7 @@
 import type { Place } from '$lib/answers/survey';
 import { common, groundArea, joined, less, shared, type Ground } from './clip';
 import {
+  around,
   between,
   boxOf,
   distance,
@@ -40,24 +41,25 @@ export function zoneGrounds(
   rest: string | undefined,
 ): { readonly zones: readonly ZoneGround[]; /** m2 nobody claims */ readonly unclaimed: number } {
   const found = new Map<string, Ground>();
-  const taken: { ground: Ground; box: Box }[] = [];
+  const taken: { ring: Ring; box: Box }[] = [];
   for (const claims of [spots, painted])
     for (const id of ids) {
       const mine = claims
         .filter(({ zone }) => zone === id)
         .flatMap(({ ring }) => common(ring, slab));
-      if (!mine.length) continue;
-      let ground: Ground = clumps(mine).flatMap(joined);
-      const box = boxOf(mine.flat());
-      const before = taken.filter((each) => meet(each.box, box)).flatMap((each) => each.ground);
-      ground = less(ground, before);
-      taken.push({ ground, box });
-      found.set(id, [...(found.get(id) ?? []), ...ground]);
+      const ground = clumps(mine).flatMap((clump) =>
+        less(
+          joined(clump.rings),
+          taken.filter(({ box }) => meet(box, clump.box)).map(({ ring }) => ring),
+        ),
+      );
+      taken.push(...ground.map((ring) => ({ ring, box: boxOf(ring) })));
+      if (ground.length) found.set(id, [...(found.get(id) ?? []), ...ground]);
     }
   const claimed = [...found.values()].reduce((sum, ground) => sum + groundArea(ground), 0);
   const left = Math.max(0, groundArea([slab]) - claimed);
   if (rest !== undefined && ids.includes(rest) && left > 1) {
-    const others = taken.flatMap(({ ground }) => ground);
+    const others = taken.map(({ ring }) => ring);
     found.set(rest, [...(found.get(rest) ?? []), ...less([slab], others)]);
   }
   return {
@@ -73,7 +75,7 @@ const meet = (one: Box, other: Box): boolean =>
   one.x0 < other.x1 && other.x0 < one.x1 && one.y0 < other.y1 && other.y0 < one.y1;
 
 /** Rings gathered by whether their boxes meet: only those can overlap. */
-function clumps(rings: readonly Ring[]): Ring[][] {
+function clumps(rings: readonly Ring[]): { box: Box; rings: Ring[] }[] {
   const done: { box: Box; rings: Ring[] }[] = [];
   for (const ring of rings) {
     let clump = { box: boxOf(ring), rings: [ring] };
@@ -81,13 +83,12 @@ function clumps(rings: readonly Ring[]): Ring[][] {
       const at = done.findIndex((each) => meet(each.box, clump.box));
       const met = done[at];
       if (!met) break;
-      const all = [...met.rings, ...clump.rings];
-      clump = { box: boxOf(all.flat()), rings: all };
+      clump = { box: around(met.box, clump.box), rings: [...met.rings, ...clump.rings] };
       done.splice(at, 1);
     }
     done.push(clump);
   }
-  return done.map((clump) => clump.rings);
+  return done;
 }
 
 /** Whether a place lies in some ground: in a part and in none of its holes. */
