@@ -1,111 +1,24 @@
 import { describe, expect, it } from 'vitest';
-import { adviceDocument } from '../../src/cli/advice-document';
 import type { Mark } from '$lib/answers/survey';
 import { parseJob, readJobText, writeJob } from '$lib/keep/job-file';
 import { jobSchema } from '$lib/keep/job-schema';
 import { readShareLink, shareLink } from '$lib/keep/share-link';
 import { diceFrom } from '$lib/practice/dice';
-import { planJob } from '$lib/plan/plan';
 import { surveyOf } from '$lib/survey/survey';
 import { problemSentence } from '$lib/words/en/keep';
 import { anyDrawing, drawn, rectangle } from '../helpers/drawings';
+import { drawnFile, goodDrawing as good, readDrawn } from '../helpers/drawn-file';
 
-/** A job file with a drawing, as survey data is promised to be given. */
-const file = (survey: unknown): Record<string, unknown> => ({
-  format: 'down-to-sound.job',
-  version: 1,
-  site: {
-    name: 'Slip at Marrow Quay (invented)',
-    element: 'slab',
-    setting: 'open',
-    salts: 'none',
-    freezeThaw: 'some',
-    thickness: 200,
-    warnings: [],
-  },
-  zones: [
-    {
-      id: 'a',
-      area: 40,
-      depth: 2,
-      looseness: 'powdery',
-      contamination: [],
-      texture: 'sandy',
-      cracks: 'open',
-      steel: 'none-seen',
-      finish: 'overlay',
-    },
-    {
-      id: 'b',
-      depth: 40,
-      looseness: 'hollow',
-      contamination: [],
-      texture: 'sandy',
-      cracks: 'none',
-      steel: 'none-seen',
-      finish: 'overlay',
-    },
-  ],
-  survey,
-});
-const good = {
-  slab: { length: 6000, width: 8000 },
-  joints: [
-    [
-      [3000, 0],
-      [3000, 8000],
-    ],
-  ],
-  marks: [
-    { kind: 'spot', corners: rectangle(2600, 1000, 800, 500), depth: 40, zone: 'b' },
-    {
-      kind: 'crack',
-      line: [
-        [500, 7000],
-        [500, 4000],
-        [900, 3700],
-      ],
-      crack: 'open',
-    },
-    {
-      kind: 'bar',
-      line: [
-        [2700, 1200],
-        [3100, 1200],
-      ],
-    },
-    {
-      kind: 'upright',
-      line: [
-        [0, 8000],
-        [6000, 8000],
-      ],
-    },
-    ...[150, 450, 750, 1050, 1350].flatMap((x) =>
-      [150, 450, 750, 1050].map((y) => ({
-        kind: 'tap',
-        at: [x, y],
-        rings: x !== 750 || y !== 450,
-      })),
-    ),
-  ],
-};
 const said = (survey: unknown): string => {
-  const read = parseJob(file(survey));
+  const read = parseJob(drawnFile(survey));
   return read.ok ? 'accepted' : problemSentence(read.problem);
 };
 const withMark = (mark: unknown) => said({ ...good, marks: [...good.marks, mark] });
-const read = (survey: unknown) => {
-  const job = parseJob(file(survey));
-  if (!job.ok) throw new Error(problemSentence(job.problem));
-  return job.value;
-};
-
 describe('the drawing in a job file', () => {
   it('comes back exactly, from values, text and link', async () => {
-    const job = read(good);
+    const job = readDrawn(good);
     expect(writeJob(job).survey).toEqual(good);
-    expect(await readJobText(JSON.stringify(file(good)))).toEqual({ ok: true, value: job });
+    expect(await readJobText(JSON.stringify(drawnFile(good)))).toEqual({ ok: true, value: job });
     for (let seed = 1; seed <= 50; seed += 1) {
       const random = drawn(anyDrawing(diceFrom(seed)));
       expect(parseJob(JSON.parse(JSON.stringify(writeJob(random))))).toEqual({
@@ -214,11 +127,6 @@ describe('the drawing in a job file', () => {
       'marks[24].crack: expected one of "hairline"',
     ],
     [
-      'three numbers for a place',
-      { kind: 'tap', at: [100, 100, 5], rings: true },
-      'marks[24].at: expected',
-    ],
-    [
       'a tap that neither rings nor not',
       { kind: 'tap', at: [100, 100], rings: 'yes' },
       'marks[24].rings: expected true or false',
@@ -299,62 +207,11 @@ describe('the drawing in a job file', () => {
       // Up to the joint and no further is no cut.
       { kind: 'zone', zone: 'b', corners: rectangle(3000, 5000, 2000, 2000) },
     ];
-    expect(surveyOf(read({ ...good, marks }))?.remarks).toEqual([
+    expect(surveyOf(readDrawn({ ...good, marks }))?.remarks).toEqual([
       { path: ['marks', 0, 'corners'], remark: 'cut-by-joint' },
       { path: ['marks', 1, 'corners'], remark: 'over-edge' },
       { path: ['marks', 2, 'zone'], remark: 'unknown-zone' },
     ]);
-  });
-});
-
-describe('what the command line says of a drawing', () => {
-  it('has every promised field', () => {
-    const { survey, plan } = JSON.parse(JSON.stringify(adviceDocument(read(good))));
-    expect(survey.patches).toMatchObject([
-      { x: 2500, y: 900, length: 500, width: 700, bay: '1', zone: 'b' },
-      { x: 3000, y: 900, length: 500, width: 700, bay: '2', zone: 'b' },
-    ]);
-    expect(survey.bays).toEqual([
-      { id: '1', area: 24, patched: 0.35, whole: false },
-      { id: '2', area: 24, patched: 0.35, whole: false },
-    ]);
-    // Each 500 + 700 + 500 mm; the joint is there.
-    expect(survey.sawCut).toBeCloseTo(3.4, 9);
-    expect(survey.spacing).toBe(300);
-    expect(survey.found.ninety).toBeCloseTo(0.5575 * 300, 1);
-    // Zone b is its spot, 0.8 x 0.5 m; a is what is left of 6 x 8 m.
-    expect(survey.areas.b).toBeCloseTo(0.4, 9);
-    expect(survey.areas.a).toBeCloseTo(47.6, 6);
-    expect(survey.cracks).toEqual({ open: 3.5 });
-    expect(survey.cracksByZone.a).toBeCloseTo(3.5, 9);
-    expect(survey.upright).toBe(6);
-    expect(survey.uprightByZone.a).toBeCloseTo(6, 9);
-    expect(survey.bars).toBeCloseTo(0.4, 9);
-    // One dull tap by itself is asked for again.
-    expect(survey.taps).toEqual({ tapAgain: [13], outline: [] });
-    // 0.7 m2 x (40 + 13) mm, of 48 m2 x 200 mm.
-    expect(survey.removal.volume).toBeCloseTo(0.0371, 6);
-    expect(survey.removal.share).toBeCloseTo(0.0371 / 9.6, 8);
-    // The plan saws and breaks out what the drawing lays, not a square of the area.
-    const zone = plan.zones.find(({ id }: { id: string }) => id === 'b');
-    expect(zone.method).toBe('break-out');
-    expect(zone.quantities['patch-area'].span).toEqual([0.7, 0.7]);
-    expect(zone.quantities['saw-cut'].span[0]).toBeCloseTo(3.4, 9);
-  });
-
-  it('is absent without a drawing', () => {
-    const { survey: _none, ...bare } = file(good);
-    const job = parseJob(bare);
-    if (!job.ok) throw new Error('refused');
-    expect(adviceDocument(job.value)).not.toHaveProperty('survey');
-  });
-
-  it('outranks typed areas, in the plan as in the advice', () => {
-    const { zones } = planJob(read(good));
-    const a = zones.find(({ id }) => id === 'a');
-    expect(a?.quantities.area).toMatchObject({
-      span: [expect.closeTo(47.6, 6), expect.closeTo(47.6, 6)],
-    });
   });
 });
 

@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark, Survey } from '$lib/answers/survey';
-import { diceFrom } from '$lib/practice/dice';
 import { baysOf } from '$lib/survey/bays';
 import { gap } from '$lib/survey/geometry';
 import { cornersFromSides, evenJoints, outlineOf } from '$lib/survey/outline';
 import { layPatches, rectangleRing, type Patch } from '$lib/survey/patches';
 import { surveyOf, type SurveyResult } from '$lib/survey/survey';
 import { valueOf } from '$shared/figures';
-import { anyDrawing, drawn, rectangle } from '../helpers/drawings';
+import { drawn, rectangle } from '../helpers/drawings';
 
 const slab = { length: 6000, width: 8000 };
 const joint: [number, number][] = [
@@ -225,35 +224,6 @@ describe('a slab', () => {
   });
 });
 
-describe('the order of marks', () => {
-  it('never matters: 10,000 layouts', () => {
-    for (let seed = 1; seed <= 10_000; seed += 1) {
-      const dice = diceFrom(seed);
-      const survey = anyDrawing(dice, 8);
-      const order = dice.shuffle([...(survey.marks ?? []).keys()]);
-      const other = {
-        ...survey,
-        joints: dice.shuffle(survey.joints ?? []),
-        marks: order.map((index) => survey.marks?.[index] as Mark),
-      };
-      const back = ({ remarks: _remarks, ...result }: SurveyResult) => ({
-        ...result,
-        skipped: [...result.skipped].sort((a, b) => a - b),
-      });
-      const mapped = of(other);
-      const asBefore = (indices: readonly number[]) =>
-        indices.map((index) => order[index] as number).sort((a, b) => a - b);
-      expect(
-        back({
-          ...mapped,
-          skipped: asBefore(mapped.skipped),
-          patches: mapped.patches.map((patch) => ({ ...patch, spots: asBefore(patch.spots) })),
-        }),
-      ).toEqual(back(of(survey)));
-    }
-  });
-});
-
 describe('typed spots without a drawing', () => {
   it('are laid by the same rules, with nothing that ends a patch', () => {
     const typed = { x: 0, y: 0, length: 400, width: 300 };
@@ -262,37 +232,5 @@ describe('typed spots without a drawing', () => {
     expect(patches[0]?.saw).toBeCloseTo(2.2, 9);
     expect(gap({ x0: 0, y0: 0, x1: 1, y1: 1 }, { x0: 4, y0: 5, x1: 6, y1: 6 })).toBe(5);
     expect(valueOf('patch.merge')).toBe(300);
-  });
-});
-
-describe('speed', () => {
-  it('works 400 spots out in under 50 ms', () => {
-    const dice = diceFrom(4);
-    const marks = Array.from({ length: 400 }, () =>
-      spot(
-        dice.between(0, 19_000),
-        dice.between(0, 29_000),
-        dice.between(100, 600),
-        dice.between(100, 600),
-        { zone: dice.pick(['a', 'b']), depth: 30 },
-      ),
-    );
-    const large = { length: 20_000, width: 30_000 };
-    const joints = evenJoints(large, 4000, 4000);
-    const times = Array.from({ length: 15 }, (_, turn) => {
-      const survey: Survey = {
-        slab: large,
-        joints,
-        marks: marks.with(0, spot(turn * 100, 100, 200, 200)),
-      };
-      // Time of the processor, not of the clock: other programs may run.
-      const start = process.cpuUsage();
-      of(survey);
-      return process.cpuUsage(start).user / 1000;
-    }).sort((a, b) => a - b);
-    console.log(
-      `400 spots in 40 bays: ${times[7]?.toFixed(1)} ms (middle), ${times[0]?.toFixed(1)} ms (best)`,
-    );
-    expect(times[0]).toBeLessThan(50);
   });
 });

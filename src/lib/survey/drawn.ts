@@ -1,5 +1,7 @@
-import type { Job, Zone } from '$lib/answers/job';
+import type { Job, Rectangle, Zone } from '$lib/answers/job';
+import type { Survey } from '$lib/answers/survey';
 import { rangeOf } from '$shared/figures';
+import { boxOf } from './geometry';
 import type { PatchLayout } from './patches';
 import type { SurveyResult } from './survey';
 
@@ -32,4 +34,26 @@ export function drawnJob(job: Job, survey: SurveyResult | null): Job {
 export function drawnPatches(zone: string, survey: SurveyResult | null): PatchLayout | null {
   const patches = survey?.patches.filter((patch) => patch.zone === zone) ?? [];
   return patches.length ? { patches, skipped: [] } : null;
+}
+
+/** The spots in a layout of a drawing as rectangles, and the layout with their places in that list. */
+export function spotsOf(
+  survey: Survey,
+  layout: PatchLayout,
+): { readonly spots: readonly Rectangle[]; readonly layout: PatchLayout } {
+  const marks = [...new Set(layout.patches.flatMap(({ spots }) => spots))].sort((a, b) => a - b);
+  return {
+    spots: marks.map((index): Rectangle => {
+      const mark = survey.marks?.[index];
+      const { x0, y0, x1, y1 } = boxOf(mark && 'corners' in mark ? mark.corners : []);
+      return { x: x0, y: y0, length: x1 - x0, width: y1 - y0 };
+    }),
+    layout: {
+      ...layout,
+      patches: layout.patches.map((patch) => ({
+        ...patch,
+        spots: patch.spots.map((index) => marks.indexOf(index)),
+      })),
+    },
+  };
 }

@@ -18,7 +18,10 @@ export interface PatchPlan {
 }
 
 /** The surface seen from above, to scale: damage hatched, the saw cut round each patch in crayon. */
-export function patchPlan(spots: readonly Rectangle[], { patches, skipped }: PatchLayout): PatchPlan {
+export function patchPlan(
+  spots: readonly Rectangle[],
+  { patches, skipped }: PatchLayout,
+): PatchPlan {
   const all = [...spots, ...patches];
   const left = Math.min(...all.map(({ x }) => x));
   const low = Math.min(...all.map(({ y }) => y));
