@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { planJob } from '$lib/plan/plan';
+import { drawnJob } from '$lib/survey/drawn';
+import { surveyOf } from '$lib/survey/survey';
 import { adviceDocument } from '../../src/cli/advice-document';
 import { goodDrawing, readDrawn } from '../helpers/drawn-file';
 
@@ -48,5 +50,19 @@ describe('what the command line says of a drawing', () => {
     expect(a?.quantities.area).toMatchObject({
       span: [expect.closeTo(47.6, 6), expect.closeTo(47.6, 6)],
     });
+  });
+
+  it('measures areas, cracks and borders zone by zone; what it does not show stays as typed', () => {
+    const job = readDrawn(goodDrawing);
+    const [a, b] = drawnJob(job, surveyOf(job)).zones;
+    expect(a?.answers).toMatchObject({
+      area: expect.closeTo(47.6, 6),
+      borderLength: expect.closeTo(6, 6),
+      crackLength: expect.closeTo(3.5, 6),
+      depth: 2,
+    });
+    expect(b?.answers).toMatchObject({ area: expect.closeTo(0.4, 6), borderLength: 0 });
+    const bare = readDrawn({ slab: goodDrawing.slab });
+    expect(drawnJob(bare, surveyOf(bare)).zones[0]?.answers).toEqual(bare.zones[0]?.answers);
   });
 });

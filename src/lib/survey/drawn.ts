@@ -6,8 +6,8 @@ import type { PatchLayout } from './patches';
 import type { SurveyResult } from './survey';
 
 /**
- * A job with what its drawing measures in place of what was typed: areas and lengths of cracks by
- * zone, and the whole surface. What the drawing says nothing about stays as it was typed.
+ * A job with what its drawing measures in place of what was typed: areas, lengths of cracks and of
+ * borders by zone, and the whole surface. What the drawing says nothing about stays as it was typed.
  */
 export function drawnJob(job: Job, survey: SurveyResult | null): Job {
   if (!survey) return job;
@@ -23,6 +23,9 @@ export function drawnJob(job: Job, survey: SurveyResult | null): Job {
         answers: {
           ...zone.answers,
           ...(area !== undefined && area >= rangeOf('limit.area')[0] && { area }),
+          // Once anything upright is drawn, a zone without it has no border.
+          ...(survey.upright > 0 &&
+            area !== undefined && { borderLength: survey.uprightByZone[zone.id] ?? 0 }),
           ...(cracked && crackLength !== undefined && { crackLength }),
         },
       };
