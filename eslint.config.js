@@ -20,6 +20,20 @@ const frameworks = [
 ];
 const above = {
   answers: [
+    'survey',
+    'advice',
+    'plan',
+    'safety',
+    'readiness',
+    'climate',
+    'practice',
+    'interview',
+    'keep',
+    'words',
+    'drawing',
+    'ui',
+  ],
+  survey: [
     'advice',
     'plan',
     'safety',
@@ -76,7 +90,16 @@ const above = {
   drawing: ['keep', 'interview', 'learn', 'ui'],
   learn: ['keep', 'interview', 'ui'],
 };
-const engine = ['answers', 'advice', 'climate', 'plan', 'safety', 'readiness', 'practice'];
+const engine = [
+  'answers',
+  'survey',
+  'advice',
+  'climate',
+  'plan',
+  'safety',
+  'readiness',
+  'practice',
+];
 
 const layers = Object.entries(above).map(([room, upstairs]) => ({
   files: [`src/lib/${room}/**/*.{ts,svelte}`],

@@ -18,6 +18,7 @@ import readiness from './figures/readiness.json';
 import removal from './figures/removal.json';
 import settings from './figures/settings.json';
 import silica from './figures/silica.json';
+import survey from './figures/survey.json';
 import tests from './figures/tests.json';
 import vibration from './figures/vibration.json';
 import type { FigureNumbers } from './types';
@@ -43,6 +44,7 @@ const all = {
   ...removal,
   ...settings,
   ...silica,
+  ...survey,
   ...tests,
   ...vibration,
 };

@@ -3,6 +3,8 @@ import type { Job, Zone } from '$lib/answers/job';
 import { planJob, type Plan } from '$lib/plan/plan';
 import { crewDaysOf } from '$lib/safety/from-plan';
 import { safetyOf } from '$lib/safety/safety-of';
+import { drawnJob } from '$lib/survey/drawn';
+import { surveyOf, type SurveyResult } from '$lib/survey/survey';
 
 /** What `advise` prints: the advice for every zone of a job, as data. */
 export interface AdviceDocument {
@@ -13,6 +15,8 @@ export interface AdviceDocument {
   readonly plan: object;
   /** Dust, noise and vibration of each person on each day of the plan, and how to share it out. */
   readonly safety: object;
+  /** What the drawing comes to; absent where the job has none. */
+  readonly survey?: SurveyResult;
 }
 
 /** The advice for one set of answers, without the full examples behind each outcome. */
@@ -74,7 +78,9 @@ function safetyEntry(plan: Plan, job: Job) {
 }
 
 /** The advice for a job. */
-export function adviceDocument(job: Job): AdviceDocument {
+export function adviceDocument(given: Job): AdviceDocument {
+  const survey = surveyOf(given);
+  const job = drawnJob(given, survey);
   const plan = planJob(job);
   return {
     format: 'down-to-sound.advice',
@@ -82,5 +88,6 @@ export function adviceDocument(job: Job): AdviceDocument {
     zones: zoneEntries(job),
     plan: planEntry(plan),
     safety: safetyEntry(plan, job),
+    ...(survey && { survey }),
   };
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import { isKnown, type Amount } from '$lib/plan/amount';
-import { layPatches, squarePatch } from '$lib/plan/patches';
+import { layPatches, rectangleRing, squarePatch } from '$lib/survey/patches';
 import { planJob } from '$lib/plan/plan';
 import { rangeOf, valueOf } from '$shared/figures';
 
@@ -100,16 +100,18 @@ describe('patches', () => {
   // leave spalls under 6 in long and 1.5 in wide.
   it('merge two spots 200 mm apart and keep two 600 mm apart', () => {
     const left = { x: 0, y: 0, length: 400, width: 300 };
-    const near = layPatches([left, { ...left, x: 600 }], 'often');
+    const near = layPatches([left, { ...left, x: 600 }].map(rectangleRing), 'often');
     expect(near.patches).toHaveLength(1);
     expect(near.patches[0]).toMatchObject({ x: -100, y: -100, length: 1200, width: 500 });
-    const far = layPatches([left, { ...left, x: 1000 }], 'often');
+    const far = layPatches([left, { ...left, x: 1000 }].map(rectangleRing), 'often');
     // 600 mm between the spots, 100 mm past each: 400 mm between the patches.
     expect(far.patches).toHaveLength(2);
   });
   it('leave a spall smaller than both limits', () => {
-    expect(layPatches([{ x: 0, y: 0, length: 140, width: 30 }], 'rare').skipped).toEqual([0]);
-    expect(layPatches([{ x: 0, y: 0, length: 160, width: 30 }], 'rare').skipped).toEqual([]);
+    const skipped = (length: number) =>
+      layPatches([rectangleRing({ x: 0, y: 0, length, width: 30 })], 'rare').skipped;
+    expect(skipped(140)).toEqual([0]);
+    expect(skipped(160)).toEqual([]);
   });
   it('bring a small one to the least size', () => {
     expect(valueOf('patch.min-length')).toBe(300);

@@ -6,7 +6,8 @@ import { workOrder } from '$lib/advice/steps/work';
 import type { Job } from '$lib/answers/job';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { isKnown, type Amount } from '$lib/plan/amount';
-import { gap, layPatches } from '$lib/plan/patches';
+import { boxOf, gap } from '$lib/survey/geometry';
+import { layPatches, rectangleRing } from '$lib/survey/patches';
 import { edgesAmong, orderSteps } from '$lib/plan/order';
 import { planJob } from '$lib/plan/plan';
 import { adviseZone } from '$lib/advice/advise';
@@ -156,7 +157,7 @@ describe('patches', () => {
         fc.array(spot, { maxLength: 12 }),
         fc.constantFrom('rare', 'often'),
         (spots, frost) => {
-          const { patches, skipped } = layPatches(spots, frost as never);
+          const { patches, skipped } = layPatches(spots.map(rectangleRing), frost as never);
           const past = 100;
           spots.forEach((each, index) => {
             const patch = patches.find((one_) => one_.spots.includes(index));
@@ -171,7 +172,9 @@ describe('patches', () => {
             expect(Math.max(patch.length, patch.width)).toBeGreaterThanOrEqual(300);
             expect(Math.min(patch.length, patch.width)).toBeGreaterThanOrEqual(100);
             for (const other of patches.slice(index + 1))
-              expect(gap(patch, other)).toBeGreaterThanOrEqual(valueOf('patch.merge'));
+              expect(
+                gap(boxOf(rectangleRing(patch)), boxOf(rectangleRing(other))),
+              ).toBeGreaterThanOrEqual(valueOf('patch.merge'));
           }
         },
       ),

@@ -2,6 +2,7 @@ import type { OwnFigures } from '$shared/figures';
 import type { SiteAnswers, ZoneAnswers } from './answers';
 import type { CrewDay, ToolLevels } from './crew-day';
 import type { ReadinessRecord } from './readiness-record';
+import type { Survey } from './survey';
 
 /** A rectangle on the surface, mm: x and y of its lower left corner from the reader's own corner. */
 export interface Rectangle {
@@ -58,4 +59,6 @@ export interface Job {
   readonly toolLevels?: ToolLevels;
   /** Choices made for the crew's day. */
   readonly crewDay?: CrewDay;
+  /** The surface as drawn, with what was found on it; absent while nothing is drawn. */
+  readonly survey?: Survey;
 }

@@ -8,6 +8,7 @@ import { answerFields } from './answer-shapes';
 import { bounds } from './bounds';
 import { readinessShape } from './readiness-shape';
 import { crewDayShape, toolLevelsShape } from './crew-shape';
+import { surveyShape } from './survey-shape';
 import {
   list,
   measured,
@@ -86,6 +87,7 @@ export const jobExtras = {
   own: v.exactOptional(object(ownFields)),
   toolLevels: v.exactOptional(toolLevelsShape),
   crewDay: v.exactOptional(crewDayShape),
+  survey: v.exactOptional(surveyShape),
 };
 
 const siteShape = object({

@@ -1,3 +1,5 @@
+import type { FaultId } from '$lib/survey/faults';
+
 /**
  * What is wrong with work that comes from outside, as data. The sentences are in
  * `words/en/keep.ts`; the command line and the pages make the same sentence from the same problem.
@@ -39,6 +41,11 @@ export type Expected =
   | { readonly id: 'name'; readonly most: number }
   | { readonly id: 'entry'; readonly most: number }
   | { readonly id: 'zone-id'; readonly most: number }
+  | { readonly id: 'slab' }
+  | { readonly id: 'place' }
+  | { readonly id: 'line' }
+  /** A mark of a drawing, or its surface, that cannot be as it is. */
+  | { readonly id: 'drawing'; readonly fault: FaultId }
   | { readonly id: 'moment' }
   | { readonly id: 'case-id' }
   | { readonly id: 'authored-case' }

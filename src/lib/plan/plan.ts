@@ -1,9 +1,12 @@
 import { adviseZone } from '$lib/advice/advise';
 import { missingQuestions } from '$lib/advice/relevance';
-import type { Advice, Hold, SettledSite } from '$lib/advice/types';
+import type { Advice, Hold } from '$lib/advice/types';
 import type { Job, Zone } from '$lib/answers/job';
 import { isSurely, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import type { QuestionId } from '$lib/answers/questions';
+import { drawnJob, drawnPatches } from '$lib/survey/drawn';
+import { layPatches, rectangleRing, worstFrost, type PatchLayout } from '$lib/survey/patches';
+import { surveyOf, type SurveyResult } from '$lib/survey/survey';
 import { rangeOf, type OwnFigures } from '$shared/figures';
 import type { MethodId, StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
@@ -12,7 +15,6 @@ import { layDays, type Schedule } from './days';
 import { hoursOf, oncePerJob } from './hours';
 import { substituteFor, toolsFor, type Substitute } from './machines';
 import { orderSteps, type PlanStep } from './order';
-import { layPatches, type PatchLayout } from './patches';
 import { quantitiesOf, totalsOf, type Quantities, type ZoneWork } from './quantities';
 
 export interface PlannedZone {
@@ -120,13 +122,18 @@ export function planJob(job: Job, own: OwnFigures | undefined = job.own): Plan {
   const held: HeldZone[] = [];
   const works: ZoneWork[] = [];
   const substitutes: Substitute[] = [];
-  for (const zone of job.zones) {
+  const drawing = surveyOf(job, own);
+  for (const zone of drawnJob(job, drawing).zones) {
     const { advice, held: why, holds, possibleHolds } = zonePlanOf(job.site, zone.answers);
     if (why || !advice?.underneath) {
       if (why) held.push({ id: zone.id, holds, possibleHolds, ...why });
       continue;
     }
-    const work = workOf(zone, job.site, advice, advice.underneath);
+    const patches = patchesOf(zone, job.site, drawing, own);
+    const work = {
+      ...workOf(zone, job.site, advice, advice.underneath),
+      patches: patches?.patches ?? null,
+    };
     works.push(work);
     zones.push({
       id: zone.id,
@@ -135,7 +142,7 @@ export function planJob(job: Job, own: OwnFigures | undefined = job.own): Plan {
       holds,
       possibleHolds,
       quantities: quantitiesOf(work, own),
-      patches: zone.patches?.length ? layPatches(zone.patches, work.frost, own) : null,
+      patches,
       steps: work.steps,
     });
     const substitute = job.machines && substituteFor(zone.id, advice, job.machines);
@@ -153,21 +160,34 @@ export function planJob(job: Job, own: OwnFigures | undefined = job.own): Plan {
   };
 }
 
-function workOf(zone: Zone, site: SiteAnswers, advice: Advice, method: MethodId): ZoneWork {
+/** Patches as drawn; without a drawing of the zone round its typed spots; null where neither is. */
+function patchesOf(
+  zone: Zone,
+  site: SiteAnswers,
+  drawing: SurveyResult | null,
+  own?: OwnFigures,
+): PatchLayout | null {
+  const typed = zone.patches?.map(rectangleRing) ?? [];
+  return (
+    drawnPatches(zone.id, drawing) ??
+    (typed.length ? layPatches(typed, worstFrost(site), own) : null)
+  );
+}
+
+function workOf(
+  zone: Zone,
+  site: SiteAnswers,
+  advice: Advice,
+  method: MethodId,
+): Omit<ZoneWork, 'patches'> {
   return {
     zone,
     method,
     steps: advice.steps.map(({ id }) => id),
     thickness: site.thickness ?? 'unknown',
-    // Where frost is open, patches are laid for the harder case.
     frost: worstFrost(site),
     tight: isSurely(zone.answers.looseness, 'tight'),
   };
-}
-
-function worstFrost(site: SiteAnswers): SettledSite['freezeThaw'] {
-  const possible = site.freezeThaw ?? ['often'];
-  return possible.includes('often') ? 'often' : possible.includes('some') ? 'some' : 'rare';
 }
 
 function timed(

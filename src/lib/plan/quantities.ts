@@ -3,8 +3,8 @@ import type { Zone } from '$lib/answers/job';
 import type { DepthBand, FreezeThaw } from '$lib/answers/questions';
 import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { MethodId, StepId } from '$shared/methods';
+import { squarePatch, type Patch } from '$lib/survey/patches';
 import { isKnown, product, sum, type Amount, type Span, type Term } from './amount';
-import { layPatches, squarePatch } from './patches';
 
 export const quantityIds = [
   'area',
@@ -33,6 +33,8 @@ export interface ZoneWork {
   readonly frost: FreezeThaw;
   /** Whether anything is loose: a firm hollow is filled, not broken out. */
   readonly tight: boolean;
+  /** The patches laid over its damage; null where only its area is known. */
+  readonly patches: readonly Patch[] | null;
 }
 
 const exact = (value: number): Span => [value, value];
@@ -61,19 +63,15 @@ export function depthSpan({ zone, thickness }: Pick<ZoneWork, 'zone' | 'thicknes
   return Number.isFinite(high) ? [low / 1000, high / 1000] : null;
 }
 
-/** The ground to saw and break out, from typed patches or from the area alone. */
+/** The ground to saw and break out, from the patches laid or from the area alone. */
 export function groundOf(work: ZoneWork, own?: OwnFigures): { area: Amount; perimeter: Amount } {
-  const spots = work.zone.patches;
-  if (spots?.length) {
-    const { patches } = layPatches(spots, work.frost, own);
-    const area = patches.reduce((total, { length, width }) => total + (length * width) / 1e6, 0);
-    const around = patches.reduce(
-      (total, { length, width }) => total + (2 * (length + width)) / 1000,
-      0,
-    );
+  const { patches } = work;
+  if (patches) {
+    const area = patches.reduce((total, patch) => total + patch.area, 0);
+    const saw = patches.reduce((total, patch) => total + patch.saw, 0);
     return {
       area: product('m2', [{ what: 'patches', span: exact(area), unit: 'm2' }]),
-      perimeter: product('m', [{ what: 'perimeter', span: exact(around), unit: 'm' }]),
+      perimeter: product('m', [{ what: 'perimeter', span: exact(saw), unit: 'm' }]),
     };
   }
   const { area } = work.zone.answers;

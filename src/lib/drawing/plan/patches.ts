@@ -1,7 +1,8 @@
 import type { Drawing, Mark } from '$lib/drawing/mark';
 import { roughLine } from '$lib/drawing/lines';
 import { hatch, pathOf, type Point } from '$lib/drawing/points';
-import type { PatchLayout, Spot } from '$lib/plan/patches';
+import type { Rectangle } from '$lib/answers/job';
+import type { PatchLayout } from '$lib/survey/patches';
 import { stripWidth, type Label } from './order';
 
 const margin = 16;
@@ -17,7 +18,10 @@ export interface PatchPlan {
 }
 
 /** The surface seen from above, to scale: damage hatched, the saw cut round each patch in crayon. */
-export function patchPlan(spots: readonly Spot[], { patches, skipped }: PatchLayout): PatchPlan {
+export function patchPlan(
+  spots: readonly Rectangle[],
+  { patches, skipped }: PatchLayout,
+): PatchPlan {
   const all = [...spots, ...patches];
   const left = Math.min(...all.map(({ x }) => x));
   const low = Math.min(...all.map(({ y }) => y));
@@ -30,7 +34,7 @@ export function patchPlan(spots: readonly Spot[], { patches, skipped }: PatchLay
     margin + (x - left) * scale,
     height - margin - (y - low) * scale,
   ];
-  const corners = ({ x, y, length, width }: Spot): Point[] => [
+  const corners = ({ x, y, length, width }: Rectangle): Point[] => [
     place(x, y),
     place(x + length, y),
     place(x + length, y + width),

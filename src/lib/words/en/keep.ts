@@ -1,4 +1,5 @@
 import type { Expected, Found, Problem } from '$lib/keep/problem';
+import type { FaultId } from '$lib/survey/faults';
 
 type Say<T extends { id: string }> = {
   readonly [I in T['id']]: (about: Extract<T, { id: I }>) => string;
@@ -13,6 +14,16 @@ const fieldsOf = (fields: readonly string[]): string =>
   fields.length > listed ? 'the id of a figure of this site' : `one of ${fields.join(', ')}`;
 const between = ([low, high]: readonly [number, number]): string => `from ${low} to ${high}`;
 const thousands = (count: number): string => count.toLocaleString('en-GB');
+
+/** What a drawing wants at a place where it cannot be as it was given. */
+export const faultWords: Readonly<Record<FaultId, string>> = {
+  'not-closed': 'at least three corners, so that the outline closes',
+  'crosses-itself': 'an outline that does not cross or touch itself',
+  'no-area': 'an outline that takes in some area',
+  'off-slab': 'a place on the slab',
+  'wrong-unit': 'millimetres; the size of these numbers looks like another unit',
+  'closed-joint': 'a joint from edge to edge or to another joint, not a ring',
+};
 
 const expectedWords: Say<Expected> = {
   smaller: ({ limit }) => `no more than ${thousands(limit)} characters`,
@@ -51,6 +62,11 @@ const expectedWords: Say<Expected> = {
   entry: ({ most }) => `a number, or the text that was typed, of at most ${most} characters`,
   'zone-id': ({ most }) =>
     `an id of 1 to ${most} letters, digits, dots, dashes or underscores that starts with a letter or digit`,
+  slab: () =>
+    'the surface as {"length", "width"}, as {"corners": [[x, y], ...]}, or as {"steps": {"count", "tread", "riser", "width"}}, in millimetres',
+  place: () => 'two numbers, x and y, in millimetres',
+  line: () => 'at least two places',
+  drawing: ({ fault }) => faultWords[fault],
   moment: () => 'a moment before the year 2100, in milliseconds since 1970',
   'case-id': () => 'the id of a practice case',
   'authored-case': () =>

@@ -53,6 +53,7 @@ export const quantityWords = {
     skipped: (spots: string) => `Too small to break out, left alone: ${spots}.`,
     merged:
       'Spots that lie close together became one patch. Every edge is square, and past the damage.',
+    drawn: 'These patches follow the drawing of the slab in this job.',
     none: 'No spots typed. The area alone counts, as one square.',
     key: { saw: 'saw here', damage: 'damage' },
   },

@@ -1,0 +1,211 @@
+import type { Job } from '$lib/answers/job';
+import type { CrackKind, CrackMark, Mark, SpotMark, Survey } from '$lib/answers/survey';
+import { valueOf, type OwnFigures } from '$shared/figures';
+import { baysOf, type Bay } from './bays';
+import { chalkOf, type Chalk } from './chalk';
+import { common, groundArea } from './clip';
+import { remarksOn, type Remark } from './faults';
+import { lengthOf, tidy } from './geometry';
+import { foldsOf, outlineOf } from './outline';
+import { layPatches, rectangleRing, worstFrost, type Patch } from './patches';
+import { removalOf, type Removal } from './removal';
+import { sounded, type Soundings } from './soundings';
+import { lengthByZone, zoneGrounds, zoneOf, type ZoneGround } from './zones';
+
+/** A patch on a drawing. `spots` are indices of its marks. */
+export interface DrawnPatch extends Patch {
+  /** Id of the zone most of its damage belongs to; absent where no zone is known there. */
+  readonly zone?: string;
+  /** Where to chalk it on, from two edges or joints. */
+  readonly chalk: Chalk;
+}
+
+export interface SurveyedBay {
+  readonly id: string;
+  /** m2 */
+  readonly area: number;
+  /** m2 of it that patches take. */
+  readonly patched: number;
+  /** More than half of it is patched (figure `patch.whole-bay`): treating it whole is offered. */
+  readonly whole: boolean;
+}
+
+/** What a drawing comes to. */
+export interface SurveyResult extends Soundings {
+  /** m2 */
+  readonly area: number;
+  readonly patches: readonly DrawnPatch[];
+  /** Indices of spots too small to break out. */
+  readonly skipped: readonly number[];
+  readonly bays: readonly SurveyedBay[];
+  /** m */
+  readonly sawCut: number;
+  /** m2 by zone; places no zone claims are in `unclaimed`. */
+  readonly areas: Readonly<Record<string, number>>;
+  readonly unclaimed: number;
+  /** m by kind; `not-sure` where the mark does not say. */
+  readonly cracks: Readonly<Partial<Record<CrackKind | 'not-sure', number>>>;
+  /** m by zone. */
+  readonly cracksByZone: Readonly<Record<string, number>>;
+  /** m of what stands upright, to be done by hand beside it: together and by zone. */
+  readonly upright: number;
+  readonly uprightByZone: Readonly<Record<string, number>>;
+  /** m of bars that show. */
+  readonly bars: number;
+  /** What patches take off, as far as depths are known. */
+  readonly removal: Removal;
+  readonly remarks: readonly Remark[];
+}
+
+const remembered = new WeakMap<Survey, { key: string; result: SurveyResult }>();
+
+/** What the drawing of a job comes to; null without one. */
+export function surveyOf(job: Job, own: OwnFigures | undefined = job.own): SurveyResult | null {
+  if (!job.survey) return null;
+  const ids = job.zones.map(({ id }) => id);
+  const key = JSON.stringify([ids, job.rest, job.site.freezeThaw, job.site.thickness, own]);
+  const known = remembered.get(job.survey);
+  if (known?.key === key) return known.result;
+  const result = resultOf(job.survey, job, ids, own);
+  remembered.set(job.survey, { key, result });
+  return result;
+}
+
+type Placed<M> = M & { readonly index: number };
+
+/** Marks of one kind, in an order that is theirs and not that of the list. */
+function marksOf<K extends Mark['kind']>(
+  survey: Survey,
+  kind: K,
+): Placed<Extract<Mark, { kind: K }>>[] {
+  return (survey.marks ?? [])
+    .flatMap((mark, index) =>
+      mark.kind === kind ? [{ mark, index, text: JSON.stringify(mark) }] : [],
+    )
+    .sort((one, other) => (one.text < other.text ? -1 : one.text > other.text ? 1 : 0))
+    .map(({ mark, index }) => ({ ...(mark as Extract<Mark, { kind: K }>), index }));
+}
+
+function resultOf(
+  survey: Survey,
+  { site, rest }: Job,
+  ids: readonly string[],
+  own: OwnFigures | undefined,
+): SurveyResult {
+  const slab = outlineOf(survey.slab);
+  const bays = baysOf(slab, [...(survey.joints ?? []), ...foldsOf(survey.slab)]);
+  const area = groundArea([slab]) / 1e6;
+  const spots = marksOf(survey, 'spot');
+  const painted = marksOf(survey, 'zone');
+  const cracks = marksOf(survey, 'crack');
+  const { zones, unclaimed } = zoneGrounds(
+    slab,
+    ids,
+    spots.flatMap((spot) => (spot.zone === undefined ? [] : [claim(spot.zone, spot.corners)])),
+    painted.map(({ zone, corners }) => claim(zone, corners)),
+    rest ?? onlyUnclaimed(ids, [...spots, ...painted]),
+  );
+  const layout = layPatches(
+    spots.map(({ corners }) => corners),
+    worstFrost(site),
+    own,
+    bays,
+  );
+  const patches = layout.patches.map((patch): DrawnPatch => {
+    const mine = patch.spots.map((at) => spots[at] as Placed<SpotMark>);
+    const zone = zoneOfPatch(patch, mine, zones, ids);
+    return {
+      ...patch,
+      spots: mine.map(({ index }) => index).sort((a, b) => a - b),
+      ...(zone !== undefined && { zone }),
+      chalk: chalkOf(patch, bays.find(({ id }) => id === patch.bay) as Bay),
+    };
+  });
+  const uprights = marksOf(survey, 'upright').map(({ line }) => line);
+  return {
+    area,
+    patches,
+    skipped: layout.skipped
+      .map((at) => (spots[at] as Placed<SpotMark>).index)
+      .sort((a, b) => a - b),
+    bays: bays.map((bay) => surveyedBay(bay, patches, own)),
+    sawCut: total(patches.map(({ saw }) => saw)),
+    ...sounded(marksOf(survey, 'tap'), survey.spacing, bays, spots, cracks, own),
+    areas: Object.fromEntries(zones.map((zone) => [zone.id, zone.area])),
+    unclaimed,
+    cracks: byKind(cracks),
+    cracksByZone: cracksIn(cracks, zones),
+    upright: total(uprights.map((line) => lengthOf(line) / 1000)),
+    uprightByZone: summed(uprights.map((line) => lengthByZone(line, zones, beside))),
+    bars: total(marksOf(survey, 'bar').map(({ line }) => lengthOf(line) / 1000)),
+    removal: removalOf(patches, survey, area, site.thickness, own),
+    remarks: remarksOn(survey, ids),
+  };
+}
+
+/** How far off something upright its zone is looked for, mm. */
+const beside = 5;
+
+const claim = (zone: string, corners: SpotMark['corners']) => ({ zone, ring: tidy(corners) });
+const total = (numbers: readonly number[]): number => numbers.reduce((sum, each) => sum + each, 0);
+
+/** The one zone nothing is drawn for is what the others leave. */
+function onlyUnclaimed(
+  ids: readonly string[],
+  marks: readonly { readonly zone?: string }[],
+): string | undefined {
+  const bare = ids.filter((id) => !marks.some(({ zone }) => zone === id));
+  return bare.length === 1 ? bare[0] : undefined;
+}
+
+/** The zone that most of the damage in a patch says, or else lies in. */
+function zoneOfPatch(
+  patch: Patch,
+  spots: readonly SpotMark[],
+  zones: readonly ZoneGround[],
+  ids: readonly string[],
+): string | undefined {
+  const ring = patch.corners ?? rectangleRing(patch);
+  const said = spots.map((spot) => {
+    const outline = tidy(spot.corners);
+    const known = spot.zone !== undefined && ids.includes(spot.zone);
+    return { outline, zone: known ? spot.zone : zoneOf(outline, zones) };
+  });
+  const [first] = said;
+  if (said.every(({ zone }) => zone === first?.zone)) return first?.zone;
+  const sums = new Map<string, number>();
+  for (const { outline, zone } of said) {
+    if (zone === undefined) continue;
+    const mine = groundArea(common(outline, ring));
+    sums.set(zone, (sums.get(zone) ?? 0) + mine);
+  }
+  return [...sums].sort(
+    ([one, mine], [other, theirs]) => theirs - mine || ids.indexOf(one) - ids.indexOf(other),
+  )[0]?.[0];
+}
+
+function surveyedBay(bay: Bay, patches: readonly Patch[], own?: OwnFigures): SurveyedBay {
+  const patched = total(patches.filter((patch) => patch.bay === bay.id).map((patch) => patch.area));
+  const most = valueOf('patch.whole-bay', own) / 100;
+  return { id: bay.id, area: bay.area, patched, whole: patched > bay.area * most };
+}
+
+function byKind(cracks: readonly CrackMark[]): SurveyResult['cracks'] {
+  const sums: Partial<Record<CrackKind | 'not-sure', number>> = {};
+  for (const { crack = 'not-sure', line } of cracks)
+    sums[crack] = (sums[crack] ?? 0) + lengthOf(line) / 1000;
+  return sums;
+}
+
+const cracksIn = (cracks: readonly CrackMark[], zones: readonly ZoneGround[]) =>
+  summed(
+    cracks.map(({ zone, line }) =>
+      zone === undefined ? lengthByZone(line, zones) : new Map([[zone, lengthOf(line) / 1000]]),
+    ),
+  );
+
+function summed(maps: readonly ReadonlyMap<string, number>[]): Record<string, number> {
+  const sums: Record<string, number> = {};
+  for (const map of maps) for (const [id, length] of map) sums[id] = (sums[id] ?? 0) + length;
+  return sums;
+}

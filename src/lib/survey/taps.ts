@@ -1,0 +1,98 @@
+import type { Place, TapMark } from '$lib/answers/survey';
+import { valueOf, type OwnFigures } from '$shared/figures';
+import type { Bay } from './bays';
+import { distance, distanceTo, distanceToRing, inside, piecesOf, type Ring } from './geometry';
+
+/** A tap with its index among the marks. */
+export interface Tap extends TapMark {
+  readonly index: number;
+}
+
+/** Taps sought by place, in cells of one size. */
+class Near<T extends { readonly at: Place }> {
+  readonly #cells = new Map<string, T[]>();
+  readonly #size: number;
+  constructor(taps: readonly T[], size: number) {
+    this.#size = size;
+    for (const tap of taps) {
+      const cell = this.#cellOf(tap.at).join();
+      this.#cells.set(cell, [...(this.#cells.get(cell) ?? []), tap]);
+    }
+  }
+  #cellOf = ([x, y]: Place): [number, number] => [
+    Math.floor(x / this.#size),
+    Math.floor(y / this.#size),
+  ];
+  /** Those no further than one cell's size away, itself left out. */
+  round(tap: T): T[] {
+    const [column, row] = this.#cellOf(tap.at);
+    return [-1, 0, 1]
+      .flatMap((dx) =>
+        [-1, 0, 1].flatMap((dy) => this.#cells.get([column + dx, row + dy].join()) ?? []),
+      )
+      .filter((each) => each !== tap && distance(each.at, tap.at) <= this.#size);
+  }
+}
+
+/** Taps of the grid alone: without those along joints, edges and cracks, as long as others are left. */
+export function gridTaps(
+  taps: readonly Tap[],
+  bays: readonly Bay[],
+  cracks: readonly (readonly Place[])[],
+  own?: OwnFigures,
+): Tap[] {
+  const off = valueOf('sounding.off-edge', own) + 1;
+  const lines = cracks.flatMap(piecesOf);
+  const free = taps.filter(
+    ({ at }) =>
+      !bays.some(({ ring }) => distanceToRing(at, ring) <= off) &&
+      !lines.some((piece) => distanceTo(at, piece) <= off),
+  );
+  return free.length >= 4 ? free : [...taps];
+}
+
+/**
+ * The spacing a grid of taps was made with, mm: the middle one of the distances to the nearest
+ * other tap. Null where there are too few to tell.
+ */
+export function spacingOf(taps: readonly Tap[]): number | null {
+  if (taps.length < 4) return null;
+  const nearest = taps
+    .map((tap) =>
+      taps.reduce(
+        (least, other) => (other === tap ? least : Math.min(least, distance(tap.at, other.at))),
+        Infinity,
+      ),
+    )
+    .sort((a, b) => a - b);
+  return nearest[Math.floor(nearest.length / 2)] as number;
+}
+
+export interface TapFindings {
+  /** Dull taps with no dull one beside them, not tapped again yet: to be tapped again. */
+  readonly tapAgain: readonly number[];
+  /** Dull taps to be outlined: two or more beside each other, or one that was tapped again. */
+  readonly outline: readonly number[];
+}
+
+/**
+ * What dull taps ask for. One tap in fifty misheard nearly doubles a small hollow area; tapping
+ * lone ones again mends most of that.
+ * @param spots outlines there are already: a dull tap in one asks for nothing
+ */
+export function askedByTaps(
+  taps: readonly Tap[],
+  spots: readonly Ring[],
+  spacing: number,
+  own?: OwnFigures,
+): TapFindings {
+  const dull = taps.filter(({ rings }) => !rings);
+  // A neighbour on the slant is one and a half spacings away at most.
+  const near = new Near(dull, 1.5 * Math.max(spacing, valueOf('sounding.edge-step', own)));
+  const open = dull.filter(({ at }) => !spots.some((ring) => inside(at, ring)));
+  const lone = open.filter((tap) => !tap.again && near.round(tap).length === 0);
+  return {
+    tapAgain: lone.map(({ index }) => index),
+    outline: open.filter((tap) => !lone.includes(tap)).map(({ index }) => index),
+  };
+}
