@@ -1,4 +1,4 @@
-import { layPatches, pastDamage, squarePatch } from '$lib/plan/patches';
+import { layPatches, pastDamage, rectangleRing, squarePatch } from '$lib/survey/patches';
 import { rangeOf as rangeFor, valueOf as figureOf } from '$shared/figures';
 import { near, published as p, publishedPart as part, through, type Guard } from './guard';
 
@@ -12,7 +12,7 @@ const spot = (length: number, width: number, x = 0) => ({
   length: length * inch,
   width: width * inch,
 });
-const patchesOf = (...spots: ReturnType<typeof spot>[]) => layPatches(spots, 'rare');
+const patchesOf = (...spots: ReturnType<typeof spot>[]) => layPatches(spots.map(rectangleRing), 'rare');
 /** Twelve inches less and more than a limit of twelve, by a twelfth. */
 const [under, over] = [11, 13];
 
