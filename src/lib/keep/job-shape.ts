@@ -20,9 +20,11 @@ import {
   within,
   zoneId,
 } from './shapes';
+import { newestVersion } from './tables/tables';
 
 export const formatName = 'down-to-sound.job';
-export const currentVersion = 1;
+/** The version that is written. */
+export const currentVersion = newestVersion;
 
 /**
  * The range of a reader's own value: never negative, and never zero, where the figure itself
