@@ -44,6 +44,7 @@ export type Expected =
   | { readonly id: 'authored-case' }
   | { readonly id: 'set-link' }
   | { readonly id: 'set-part' }
+  | { readonly id: 'drawing'; readonly drawing: string }
   | { readonly id: 'link' }
   | { readonly id: 'link-version'; readonly known: readonly string[] }
   | { readonly id: 'whole-link' };

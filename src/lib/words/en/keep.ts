@@ -56,6 +56,8 @@ const expectedWords: Say<Expected> = {
   'authored-case': () =>
     'the id of a practice case this site has; a newer link needs a newer copy of the site',
   'set-link': () => 'a link to a practice set made by this site',
+  drawing: ({ drawing }) =>
+    `the id of a case drawn the way this copy of the site draws them (${drawing}-…); other copies draw other cases, so ask for a new link`,
   'set-part': () => 'cases=…, seed=… and count=…, each no more than once',
   link: () => 'a link to a job made by this site',
   'link-version': ({ known }) =>
