@@ -9,6 +9,7 @@ import {
   zoneQuestionIds,
   type QuestionId,
 } from '$lib/answers/questions';
+import { isName } from '$lib/keep/names';
 import { figures, rangeOf, type FigureId } from '$shared/figures';
 import { methodIds, stepIds } from '$shared/methods';
 import { toolIds } from '$shared/tools';
@@ -49,10 +50,11 @@ export function anyAnswer(id: QuestionId): fc.Arbitrary<Answer<QuestionId>> {
 const anyAnswers = (ids: readonly QuestionId[]) =>
   fc.record(Object.fromEntries(ids.map((id) => [id, anyAnswer(id)])), { requiredKeys: [] });
 
-/** Any name the format takes: every script, marks, pictures; nothing that acts on the screen. */
+/** Any name the format takes: every script, marks, pictures; nothing that acts on the screen or cannot be seen. */
 export const anyName = fc
   .string({ unit: 'binary', maxLength: 40 })
-  .map((text) => text.replace(/\p{Cc}|\p{Cs}|[\u2028-\u202e\u2066-\u2069]/gu, ''));
+  .map((text) => text.replace(/\p{Cc}|\p{Cs}|[\u2028-\u202e\u2066-\u2069]/gu, ''))
+  .map((text) => (isName(text) ? text : ''));
 
 const place = numberWithin(rangeOf('limit.spot-place'));
 const side = numberWithin(rangeOf('limit.spot-side'));

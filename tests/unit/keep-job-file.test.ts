@@ -85,6 +85,33 @@ describe('the job file', () => {
 });
 
 describe('a name', () => {
+  // Default-ignorable and blank characters of the Unicode Character Database; from memory.
+  const unseen = [0xad, 0xa0, 0x34f, 0x61c, 0x115f, 0x1160, 0x17b4, 0x180e, 0x2003, 0x200b, 0x200d]
+    .concat([0x200f, 0x202f, 0x2060, 0x2062, 0x2800, 0x3000, 0x3164, 0xfe0f, 0xfeff, 0xffa0])
+    .concat([0xe0041, 0xe01ef])
+    .map((code) => String.fromCodePoint(code));
+
+  it('made of nothing that can be seen is refused, and a typed one is cleaned away', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.constantFrom(...unseen, ' '), { minLength: 1, maxLength: 20 }),
+        (characters) => {
+          const text = characters.join('');
+          const spaces = text.trim() === '' && !/[^ ]/.test(text);
+          expect(isName(text)).toBe(spaces);
+          if (!spaces) expect(cleanName(text)).toBe('');
+          expect(isName(`${text}Ramp${text}`)).toBe(true);
+        },
+      ),
+      { numRuns: 1000 },
+    );
+    for (const one of unseen)
+      expect([one.codePointAt(0)?.toString(16), isName(one)]).toEqual([
+        one.codePointAt(0)?.toString(16),
+        false,
+      ]);
+  });
+
   it('that was typed or pasted can always be kept once cleaned, and a good one stays as it is', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 300 }), (text) => {
@@ -197,6 +224,31 @@ describe('a refusal names the place and what was expected', () => {
   });
 
   const texts: [string, string, RegExp][] = [
+    [
+      'a field twice, deep inside',
+      '{ "format": "down-to-sound.job", "version": 1, "site": {},\n  "zones": [{ "id": "a" }, { "id": "b", "depth": 5,\n    "depth": 60 }] }',
+      /^zones\[1\]\.depth: expected each field once; found "depth" again at line 3, column 5$/,
+    ],
+    [
+      'a field twice at the top',
+      '{ "format": "down-to-sound.job", "version": 1, "site": {}, "zones": [], "site": {} }',
+      /^site: expected each field once; found "site" again at line 1, column 73$/,
+    ],
+    [
+      'a field twice, once spelled with an escape',
+      '{ "format": "down-to-sound.job", "version": 1, "site": { "name": "a", "n\\u0061me": "b" }, "zones": [] }',
+      /^site\.name: expected each field once; found "name" again/,
+    ],
+    [
+      'a field twice of the kind every object has',
+      '{ "format": "down-to-sound.job", "version": 1, "site": { "__proto__": 1, "__proto__": 2 }, "zones": [] }',
+      /^site\.__proto__: expected each field once/,
+    ],
+    [
+      'a name that cannot be seen',
+      '{ "format": "down-to-sound.job", "version": 1, "site": {}, "zones": [{ "id": "a", "name": "\u200b \ufeff" }] }',
+      /^zones\[0\]\.name: expected an empty text or one with something in it that can be seen; found "\\u200b \\ufeff"$/,
+    ],
     ['an empty file', ' \n', /^expected a job file/],
     ['a trailing comma', '{\n  "a": 1,\n}', /^line 3, column 1: expected JSON/],
     ['a cut file', '{"format": "down-to', /^line 1, column 12: expected JSON/],

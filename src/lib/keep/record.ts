@@ -1,5 +1,6 @@
 import type { Job } from '$lib/answers/job';
 import { parseJob, writeJob, type Checked, type Problem } from './job-file';
+import { canBeSeen } from './problem';
 import type { JobSummary, StoredJob } from './job-store';
 
 /** A job as the device has it: the job file beside what the store needs. */
@@ -34,9 +35,22 @@ export const recordOf = (stored: StoredJob): JobRecord => ({
   revision: stored.revision,
 });
 
+/** The same value with texts that cannot be seen left empty: older copies of the site kept such names. */
+function withoutUnseen(value: unknown): unknown {
+  if (typeof value === 'string') return canBeSeen(value) ? value : '';
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(withoutUnseen);
+  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, withoutUnseen(each)]));
+}
+
+function readFile(file: unknown): Checked<Job> {
+  const read = parseJob(file);
+  return read.ok || read.problem.expected.id !== 'seen' ? read : parseJob(withoutUnseen(file));
+}
+
 /** A record through the one parser. */
 export function readRecord(record: JobRecord): Checked<StoredJob> {
-  const read = parseJob(record.file);
+  const read = readFile(record.file);
   if (!read.ok) return read;
   const { id, createdAt, changedAt, revision } = record;
   return { ok: true, value: { id, job: read.value, createdAt, changedAt, revision } };
@@ -44,7 +58,7 @@ export function readRecord(record: JobRecord): Checked<StoredJob> {
 
 /** A record's line in the list. */
 export function summaryOf(record: JobRecord): JobSummary {
-  const read = parseJob(record.file);
+  const read = readFile(record.file);
   const { id, createdAt, changedAt, revision } = record;
   const line = { id, createdAt, changedAt, revision };
   return read.ok

@@ -19,6 +19,7 @@ const expectedWords: Say<Expected> = {
   content: () => 'a job file',
   'utf-8': () => 'text in UTF-8',
   json: () => 'JSON',
+  once: () => 'each field once',
   flatter: ({ limit }) => `lists and objects nested no deeper than ${limit}`,
   format: ({ format }) => `"${format}"`,
   version: ({ known }) =>
@@ -48,6 +49,7 @@ const expectedWords: Say<Expected> = {
   'unique-id': () => 'an id that no zone before has',
   name: ({ most }) =>
     `a text of at most ${most} characters, without line ends, control characters or characters that turn the writing direction`,
+  seen: () => 'an empty text or one with something in it that can be seen',
   entry: ({ most }) => `a number, or the text that was typed, of at most ${most} characters`,
   'zone-id': ({ most }) =>
     `an id of 1 to ${most} letters, digits, dots, dashes or underscores that starts with a letter or digit`,
@@ -87,7 +89,11 @@ export function problemSentence({ path, expected, found }: Problem): string {
     expected.id === 'json' && expected.line !== undefined
       ? `line ${expected.line}, column ${expected.column}`
       : path;
-  const what = [`expected ${say(expectedWords, expected)}`, say(foundWords, found)];
+  const again =
+    expected.id === 'once' && expected.line !== undefined
+      ? ` again at line ${expected.line}, column ${expected.column}`
+      : '';
+  const what = [`expected ${say(expectedWords, expected)}`, say(foundWords, found) + again];
   return `${place ? `${place}: ` : ''}${what.filter(Boolean).join('; ')}`;
 }
 
