@@ -69,16 +69,6 @@ describe('jobs on the device', () => {
     );
   });
 
-  it('still shows a job whose name cannot be seen, kept before such names were refused', async () => {
-    const store = await tab('unseen');
-    const file = { format: 'down-to-sound.job', version: 1, site: { name: '\u200b' } };
-    const zones = [{ id: 'a', name: '\u3164', depth: 5 }];
-    await tamper('unseen', { id: 'a', file: { ...file, zones }, changedAt: 5, revision: 1 });
-    expect(await store.list()).toMatchObject([{ id: 'a', name: '', zones: 1 }]);
-    expect((await store.list())[0]).not.toHaveProperty('damaged');
-    expect((await store.get('a'))?.job.zones[0]).toMatchObject({ name: '', answers: { depth: 5 } });
-  });
-
   it('never lets one tab overwrite another unseen', async () => {
     const [one, other] = [await tab('two'), await tab('two')];
     const first = await saved(one, 'a', job('first'));
