@@ -33,6 +33,9 @@ export function anyAnswer(id: QuestionId): fc.Arbitrary<Answer<QuestionId>> {
   const question = questions[id];
   if (question.kind === 'number')
     return fc.oneof(numberWithin(rangeOf(question.limit)), fc.constant('unknown' as const));
+  // A data sheet says one thing or nothing; an open answer is not kept open.
+  if (id === 'makerProfile' || id === 'makerMoisture')
+    return fc.constantFrom(...choicesOf(id)).map((choice) => [choice]) as never;
   const open = some(id, 1) as unknown as fc.Arbitrary<Answer<QuestionId>>;
   if (question.kind === 'depth') return fc.oneof(numberWithin(rangeOf(question.limit)), open);
   if (question.kind === 'one') return open;

@@ -128,7 +128,10 @@ describe('a choice that comes to a question', () => {
     for (const [choices, before] of original) choices.splice(0, choices.length, ...before);
     original.clear();
   });
-  const withChoices = questionIds.filter((id) => 'choices' in questions[id]);
+  // Numbered grades grow at their end alone: the number is what the sheet says.
+  const withChoices = questionIds.filter(
+    (id) => 'choices' in questions[id] && id !== 'makerProfile',
+  );
   const choicesIn = (id: QuestionId) => (questions[id] as unknown as { choices: Choices }).choices;
 
   it.each(withChoices)('%s: changes no link and no file sent before', async (id) => {

@@ -5,6 +5,7 @@ import { formatName, jobExtras, siteExtras, take, zoneExtras } from './job-shape
 import { refuse, type Checked } from './problem';
 import { rowsOf, type Table, type TableRow } from './tables/table';
 import { newest } from './tables/tables';
+import { writeAnswer } from './write-job';
 
 /**
  * A job in few characters, for a link: answers as numbers in the order of a version's table,
@@ -27,11 +28,15 @@ function maskOf({ id, choices = [] }: TableRow, some: readonly string[]): number
 const ofMask = (all: readonly string[], mask: number): string[] =>
   all.filter((_, index) => Math.floor(mask / 2 ** index) % 2 === 1);
 
-/** Missing is null; an unknown number "?"; choices a sum of powers of two, for a depth below zero. */
+/** Missing is null; an unknown number "?"; choices a sum of powers of two, for a depth below zero; a sheet's word its place. */
 function fold(row: TableRow, answer: Answer<QuestionId> | undefined): Code {
   if (answer === undefined) return null;
   if (answer === 'unknown') return '?';
   if (typeof answer === 'number') return answer;
+  if (row.sheet) {
+    const said = writeAnswer(row.id as QuestionId, answer);
+    return typeof said === 'number' ? said : (row.choices?.indexOf(String(said)) ?? 0);
+  }
   if ('yes' in answer)
     return maskOf(row, answer.yes) + maskOf(row, answer.maybe) * 2 ** (row.choices?.length ?? 0);
   const mask = maskOf(row, answer);
@@ -39,9 +44,13 @@ function fold(row: TableRow, answer: Answer<QuestionId> | undefined): Code {
 }
 
 /** What a code says, as a job file of that version has it; nothing where it is no code. */
-function unfold({ kind, choices = [] }: TableRow, code: unknown): unknown {
+function unfold({ kind, choices = [], sheet }: TableRow, code: unknown): unknown {
   if (kind === 'number') return code === '?' ? 'unknown' : typeof code === 'number' ? code : null;
   if (typeof code !== 'number') return null;
+  if (sheet) {
+    const word = choices[code];
+    return sheet === 'grade' && word !== undefined && code > 0 ? code : (word ?? null);
+  }
   if (kind === 'depth' && code >= 0) return code;
   const mask = kind === 'depth' ? -code : code;
   const top = 2 ** choices.length;

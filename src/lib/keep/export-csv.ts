@@ -29,6 +29,9 @@ export const csvOf = (
 ): string => {
   const plain = (row: readonly (string | number | null)[]) =>
     row.map((cell) => (typeof cell === 'string' ? plainCell(cell) : cell));
-  const table = Papa.unparse({ fields: head.map(plainCell), data: rows.map(plain) }, { newline: '\r\n' });
+  const table = Papa.unparse(
+    { fields: head.map(plainCell), data: rows.map(plain) },
+    { newline: '\r\n' },
+  );
   return `${byteOrderMark}${table}\r\n`;
 };

@@ -13,14 +13,19 @@ export type Migration = (file: File) => Record<string, unknown>;
  */
 function spelledOut(file: File, table: Table): Record<string, unknown> {
   const open = (scope: 'site' | 'zone') =>
-    new Map(rowsOf(table, scope).flatMap((row) => (row.choices ? [[row.id, row]] : [])));
+    new Map(
+      rowsOf(table, scope).flatMap((row) => {
+        const every = everyChoice(row);
+        return every === undefined ? [] : [[row.id, every]];
+      }),
+    );
   const spell = (part: unknown, rows: ReturnType<typeof open>): unknown => {
     if (typeof part !== 'object' || part === null || Array.isArray(part)) return part;
     const unsure = Object.entries(part).filter(
       ([id, value]) => value === 'not-sure' && rows.has(id),
     );
     if (!unsure.length) return part;
-    const spelled = unsure.map(([id]) => [id, everyChoice(rows.get(id) as Table[number])]);
+    const spelled = unsure.map(([id]) => [id, rows.get(id)]);
     return { ...part, ...Object.fromEntries(spelled) };
   };
   const { site, zones } = file;

@@ -8,6 +8,11 @@ export interface TableRow {
   readonly kind: 'one' | 'many' | 'number' | 'depth';
   readonly unit?: string;
   readonly choices?: readonly string[];
+  /**
+   * The word of a data sheet: one choice, never several; the first says that there is none. A
+   * `grade` stands in the file as the number of its place, a `word` as its id.
+   */
+  readonly sheet?: 'grade' | 'word';
 }
 /** All questions of a version, in the order in which its links carry them. */
 export type Table = readonly TableRow[];
@@ -16,7 +21,7 @@ export const rowsOf = (table: Table, scope: TableRow['scope']): Table =>
   table.filter((row) => row.scope === scope);
 
 /** "Not sure" as the version meant it: every choice there was, none of those that came later. */
-export function everyChoice({ kind, choices }: TableRow): unknown {
-  if (!choices) return undefined;
+export function everyChoice({ kind, choices, sheet }: TableRow): unknown {
+  if (!choices || sheet) return undefined;
   return kind === 'many' ? { yes: [], maybe: [...choices] } : [...choices];
 }
