@@ -61,7 +61,7 @@ export async function inventory(places: Places): Promise<Inventory> {
   return Object.fromEntries(counted) as Inventory;
 }
 
-const clear: Readonly<Record<Part, (places: Places) => void | Promise<unknown>>> = {
+const clear: Readonly<Record<Part, (places: Places) => unknown>> = {
   jobs: async ({ jobs }) => (await jobs()).clear(),
   async results({ progress }) {
     if ((await (await progress()).forget()) === null) throw new Error('practice stays');
