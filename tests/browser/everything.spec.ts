@@ -90,7 +90,7 @@ test.describe('everything deleted', () => {
       /^\d+ settings? (and notes|or note) of this browser$/,
       /^the copy for work without a network: \d+ files$/,
     ]);
-    await noFaultsInBoth(page);
+    await noFaultsInBoth(page, 'delete everything');
     await page.keyboard.press('Tab');
     await page.keyboard.press('Tab');
     await page.keyboard.press('Enter');

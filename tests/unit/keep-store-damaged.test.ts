@@ -146,7 +146,7 @@ describe('the storage taken away under the page', () => {
     await deleteDB('away');
     await vi.waitFor(() => expect(heard).toHaveLength(2));
     expect(heard).toEqual([
-      { kind: 'lost', id: '' },
+      { kind: 'remove', id: '' },
       { kind: 'remove', id: 'a' },
     ]);
     expect(await store.list()).toEqual([]);

@@ -90,9 +90,8 @@ function deviceStore(
   /** Jobs this tab has read or written: what it may have in hand. */
   const seen = new Set<string>();
   whenLost(() => {
-    const gone = [...seen].map((id): StoreEvent => ({ kind: 'remove', id }));
-    for (const event of [{ kind: 'lost', id: '' } as const, ...gone])
-      for (const listener of listeners) listener(event);
+    for (const id of ['', ...seen])
+      for (const listener of listeners) listener({ kind: 'remove', id });
   });
   const channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(name);
   const tell = (event: StoreEvent) => channel?.postMessage(event);

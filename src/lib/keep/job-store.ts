@@ -44,9 +44,8 @@ export type PutResult =
 
 export type StoreEvent =
   | { readonly kind: 'put'; readonly id: string; readonly revision: number }
-  | { readonly kind: 'remove'; readonly id: string }
-  /** The browser or its user took the storage away under the page; what was kept may be gone. */
-  | { readonly kind: 'lost'; readonly id: '' };
+  /** With an empty id: the storage was taken away under the page, and all that was kept may be gone. */
+  | { readonly kind: 'remove'; readonly id: string };
 
 /** Reads reject when the device fails; writes say it in their result. */
 export interface JobStore {
