@@ -91,6 +91,8 @@ const scraps = [
   '\uff0d',
   '\uff20',
   '\ufe66',
+  '\u2a75',
+  ';;',
   '=1+1',
   '=HYPERLINK("http://x")',
   '@SUM(1)',

@@ -3,9 +3,10 @@ import Papa from 'papaparse';
 /** Without it, spreadsheets read UTF-8 as something else. */
 export const byteOrderMark = '\uFEFF';
 
-/** A sign that begins a formula, also in its full-width and small forms, with what a spreadsheet takes away before it. */
-const formula =
-  /(^|[;|\t\r\n])([\s\p{Cc}\p{Cf}"']*)([=+\-@\uff1d\uff0b\uff0d\uff20\ufe66\ufe62\ufe63\ufe6b\u207a\u207b\u207c\u208a-\u208c])/gu;
+/** Where a spreadsheet may begin to read a cell, what it takes away there, and the first sign of it. */
+const beginning = /([;|\t\r\n]|^)([\s\p{Cc}\p{Cf}"']*)(?=(.))/gu;
+/** Whether a formula begins so, also in the full-width and other forms of its signs (Unicode, NFKC). */
+const runs = (sign: string): boolean => /^[=+\-@]/.test(sign.normalize('NFKC'));
 
 /**
  * Text with an apostrophe where a spreadsheet would look for a formula: at the start, and after
@@ -15,7 +16,9 @@ export const plainCell = (text: string): string =>
   text
     .replaceAll('\t', ' ')
     .replace(/\r\n?/g, '\n')
-    .replace(formula, "$1$2'$3")
+    .replace(beginning, (all, start: string, blank: string, sign: string) =>
+      runs(sign) ? `${start}${blank}'` : all,
+    )
     .replace(/^\n/, "'\n");
 
 /**
