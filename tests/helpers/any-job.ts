@@ -9,6 +9,7 @@ import {
   zoneQuestionIds,
   type QuestionId,
 } from '$lib/answers/questions';
+import { isName } from '$lib/keep/names';
 import { figures, rangeOf, type FigureId } from '$shared/figures';
 import { methodIds, stepIds } from '$shared/methods';
 import { toolIds } from '$shared/tools';
@@ -32,6 +33,9 @@ export function anyAnswer(id: QuestionId): fc.Arbitrary<Answer<QuestionId>> {
   const question = questions[id];
   if (question.kind === 'number')
     return fc.oneof(numberWithin(rangeOf(question.limit)), fc.constant('unknown' as const));
+  // A data sheet says one thing or nothing; an open answer is not kept open.
+  if (id === 'makerProfile' || id === 'makerMoisture')
+    return fc.constantFrom(...choicesOf(id)).map((choice) => [choice]) as never;
   const open = some(id, 1) as unknown as fc.Arbitrary<Answer<QuestionId>>;
   if (question.kind === 'depth') return fc.oneof(numberWithin(rangeOf(question.limit)), open);
   if (question.kind === 'one') return open;
@@ -49,10 +53,11 @@ export function anyAnswer(id: QuestionId): fc.Arbitrary<Answer<QuestionId>> {
 const anyAnswers = (ids: readonly QuestionId[]) =>
   fc.record(Object.fromEntries(ids.map((id) => [id, anyAnswer(id)])), { requiredKeys: [] });
 
-/** Any name the format takes: every script, marks, pictures; nothing that acts on the screen. */
+/** Any name the format takes: every script, marks, pictures; nothing that acts on the screen or cannot be seen. */
 export const anyName = fc
   .string({ unit: 'binary', maxLength: 40 })
-  .map((text) => text.replace(/\p{Cc}|\p{Cs}|[\u2028-\u202e\u2066-\u2069]/gu, ''));
+  .map((text) => text.replace(/\p{Cc}|\p{Cs}|[\u2028-\u202e\u2066-\u2069]/gu, ''))
+  .map((text) => (isName(text) ? text : ''));
 
 const place = numberWithin(rangeOf('limit.spot-place'));
 const side = numberWithin(rangeOf('limit.spot-side'));

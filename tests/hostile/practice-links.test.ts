@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { carriesSet, readSetLink, setLink } from '$lib/keep/practice/set-link';
 import { authored } from '$lib/practice/authored';
 import { casesOf, lastStart, mostGenerated, type PracticeSet } from '$lib/practice/set';
+import { generatedId } from '$lib/practice/generate';
 import { findCase } from '$lib/practice/next';
 import { problemSentence } from '$lib/words/en/keep';
 
@@ -59,7 +60,7 @@ describe('links to a set', () => {
   it.each([
     ['', 'a link to a practice set'],
     ['#job1.abc', 'a link to a practice set'],
-    ['#set2.cases=bakery-dust', 'newer link'],
+    ['#set9.cases=bakery-dust', 'newer link'],
     ['#set1.', 'cases=…'],
     ['#set1.cases=', 'cases[0]: expected the id of a practice case'],
     ['#set1.cases=nobody', 'found "nobody"'],
@@ -69,7 +70,13 @@ describe('links to a set', () => {
     ['#set1.count=3', 'seed: expected a whole number'],
     ['#set1.seed=1&count=51', 'from 1 to 50'],
     ['#set1.seed=01&count=1', 'seed: expected'],
-    ['#set1.seed=2147483647&count=2', 'seed: expected a whole number from 0 to 2147483646'],
+    [
+      `#set2.seed=${generatedId(2147483647)}&count=2`,
+      'seed: expected a whole number from 0 to 2147483646',
+    ],
+    ['#set2.seed=1&count=1', 'ask for a new link'],
+    ['#set2.seed=g0-1&count=1', 'seed: expected the id of a case drawn the way this copy'],
+    [`#set2.seed=${generatedId(1).replace(/1$/, '01')}&count=1`, 'seed: expected a whole number'],
     [`#set1.${'x'.repeat(5000)}`, 'no more than 4,000 characters'],
   ])('say what is wrong with %s', (fragment, said) => {
     const read = readSetLink(fragment);

@@ -3,6 +3,7 @@ import Ajv2020 from 'ajv/dist/2020';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseJob, writeJob } from '$lib/keep/job-file';
+import { currentVersion } from '$lib/keep/job-shape';
 import { jobSchema } from '$lib/keep/job-schema';
 import { anyJob } from '../helpers/any-job';
 import { spoil } from '../helpers/spoil';
@@ -51,7 +52,8 @@ describe('the published schema of the job file', () => {
   it('refuses what the parser refuses in the plain cases', () => {
     const [zone] = kept.zones as object[];
     for (const wrong of [
-      { ...kept, version: 2 },
+      { ...kept, version: currentVersion + 1 },
+      { ...kept, version: 0 },
       { ...kept, extra: 1 },
       { ...kept, zones: [{ ...zone, dept: 3 }] },
       { ...kept, zones: [{ ...zone, depth: -1 }] },

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
 import { holdRules } from '$lib/advice/rules';
 import { adviceOn, answersOf } from '$lib/practice/case';
-import { generate, generatedId, lastSeed, seedIn } from '$lib/practice/generate';
+import { drawing, generate, generatedId, lastSeed, seedIn } from '$lib/practice/generate';
 import { levelOf, levels } from '$lib/practice/level';
 import { nonsense, nonsenseIn } from '$lib/practice/nonsense';
 import { round } from '$lib/practice/strata';
@@ -74,23 +74,22 @@ describe('generated cases', () => {
   it('mean what they meant', () => {
     expect(generate(7)).toMatchInlineSnapshot(`
       {
-        "id": "g1-7",
+        "id": "g2-7",
         "site": {
           "element": "suspended-slab",
           "freezeThaw": "some",
           "salts": "none",
-          "setting": "open",
-          "thickness": 120,
+          "setting": "sheltered",
+          "thickness": 100,
           "warnings": [],
         },
         "zone": {
-          "area": 6,
+          "area": 8,
           "contamination": [],
           "cracks": "none",
-          "depth": "under-3",
-          "depthMm": 2,
-          "finish": "overlay",
-          "looseness": "flaking",
+          "depth": "film",
+          "finish": "thin-film",
+          "looseness": "powdery",
           "steel": "none-seen",
           "texture": "pitted",
         },
@@ -100,12 +99,22 @@ describe('generated cases', () => {
 
   it('are found far along the seeds too', () => {
     for (let seed = lastSeed - 60; seed <= lastSeed; seed += 1)
-      expect(generate(seed).id).toBe(`g1-${seed}`);
+      expect(generate(seed).id).toBe(generatedId(seed));
   });
 
   it('are found again by their id, and nothing else is', () => {
     expect(seedIn(generatedId(42))).toBe(42);
-    for (const id of ['g1-', 'g1-01', 'g1--1', 'g1-2147483648', 'g2-1', 'g1-1e3', ' g1-1', 'x'])
+    for (const id of [
+      `${drawing}-`,
+      `${drawing}-01`,
+      `${drawing}--1`,
+      `${drawing}-2147483648`,
+      'g0-1',
+      'g999-1',
+      `${drawing}-1e3`,
+      ` ${drawing}-1`,
+      'x',
+    ])
       expect(seedIn(id), id).toBeNull();
   });
 

@@ -13,7 +13,7 @@ import {
 } from '$lib/answers/questions';
 import { rangeOf } from '$shared/figures';
 import type { Expected } from './problem';
-import { list, object, picked, says, unique, within } from './shapes';
+import { list, object, picked, says, unique, whole, within } from './shapes';
 
 const notSureText = v.literal('not-sure');
 
@@ -111,12 +111,7 @@ const gradeShape = () => {
   const expected: Expected = { id: 'number', unit: 'CSP', range };
   return v.pipe(
     v.union(
-      [
-        v.pipe(within(range, expected), v.integer(says(expected))),
-        v.literal('no-sheet'),
-        notSureText,
-        v.literal('unknown'),
-      ],
+      [whole(range), v.literal('no-sheet'), notSureText, v.literal('unknown')],
       says(expected),
     ),
     v.transform((given): Answer<'makerProfile'> =>

@@ -6,6 +6,7 @@ import {
   readRecord,
   recordOf,
   summaryOf,
+  textOf,
   unreadable,
   type JobRecord,
 } from './record';
@@ -18,20 +19,51 @@ type Database = IDBPDatabase<Schema>;
 
 const schemaVersion = 1;
 
+const closed = () => new DOMException('not open', 'InvalidStateError');
+
 /** What a failed write means to the reader. */
 const failure = (error: unknown): PutResult => ({
   ok: false,
   why: error instanceof Error && error.name === 'QuotaExceededError' ? 'quota' : 'unavailable',
 });
 
-function openDatabase(name: string, blocked: () => void): Promise<Database> {
+/** A key as text. The site's own keys are texts; what else stands there is told apart from them. */
+const idOf = (key: IDBValidKey): string =>
+  typeof key === 'string' ? key : `${typeof key} ${String(key)}`;
+
+/** The key whose text this is. */
+async function keyOf(open: Database, id: string): Promise<string> {
+  if ((await open.getKey('jobs', id)) !== undefined) return id;
+  return (await open.getAllKeys('jobs')).find((key) => idOf(key) === id) ?? id;
+}
+
+/** Every record; one that the browser does not give back is there without its content. */
+async function everyRecord(open: Database): Promise<{ key: IDBValidKey; raw: unknown }[]> {
+  const all = await open.getAll('jobs').catch((error: Error) => {
+    if (error.name === 'InvalidStateError') throw error;
+    return undefined;
+  });
+  if (all) return all.map((raw) => ({ key: raw.id, raw }));
+  const one = async (key: string) => ({
+    key,
+    raw: await open.get('jobs', key).catch(() => undefined),
+  });
+  return Promise.all((await open.getAllKeys('jobs')).map(one));
+}
+
+/** @param lost called when the storage is taken away: deleted from outside, or closed by the browser */
+function openDatabase(name: string, blocked: () => void, lost: () => void): Promise<Database> {
   return openDB<Schema>(name, schemaVersion, {
     upgrade(database) {
       database.createObjectStore('jobs', { keyPath: 'id' });
     },
     blocked,
-    // A later version of the site in another tab asks for the storage: let go of it.
-    blocking: (_current, _next, event) => (event.target as IDBDatabase).close(),
+    // A later version of the site in another tab asks for the storage, or it is deleted: let go of it.
+    blocking: (_current, next, event) => {
+      (event.target as IDBDatabase).close();
+      if (next === null) lost();
+    },
+    terminated: lost,
   });
 }
 
@@ -40,12 +72,27 @@ export async function openDeviceStore(
   name: string,
   patience: number,
 ): Promise<JobStore | Unavailable> {
-  const opened = await openPatiently((blocked) => openDatabase(name, blocked), patience);
-  return typeof opened === 'string' ? opened : deviceStore(name, opened);
+  let lost = () => {};
+  const open = (blocked: () => void) => openDatabase(name, blocked, () => lost());
+  const opened = await openPatiently(open, patience);
+  if (typeof opened === 'string') return opened;
+  return deviceStore(name, opened, open, (listener) => (lost = listener));
 }
 
-function deviceStore(name: string, first: Database): JobStore {
+function deviceStore(
+  name: string,
+  first: Database,
+  open: (blocked: () => void) => Promise<Database>,
+  whenLost: (listener: () => void) => void,
+): JobStore {
   let database: Promise<Database> = Promise.resolve(first);
+  const listeners = new Set<(event: StoreEvent) => void>();
+  /** Jobs this tab has read or written: what it may have in hand. */
+  const seen = new Set<string>();
+  whenLost(() => {
+    for (const id of ['', ...seen])
+      for (const listener of listeners) listener({ kind: 'remove', id });
+  });
   const channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(name);
   const tell = (event: StoreEvent) => channel?.postMessage(event);
 
@@ -55,7 +102,9 @@ function deviceStore(name: string, first: Database): JobStore {
       return await step(await database);
     } catch (error) {
       if (!(error instanceof Error) || error.name !== 'InvalidStateError') throw error;
-      database = openDatabase(name, () => undefined);
+      database = open(() => undefined);
+      // Where it does not open now, the next step tries again.
+      database.catch(() => (database = Promise.reject(closed())).catch(() => undefined));
       return step(await database);
     }
   }
@@ -98,16 +147,18 @@ function deviceStore(name: string, first: Database): JobStore {
   return {
     kind: 'device',
     async list() {
-      const all = await using((open) => open.getAll('jobs'));
+      const all = await using(everyRecord);
       return all
-        .map((raw) => summaryOf(asRecord(String(raw.id), raw)))
+        .map(({ key, raw }) => summaryOf(asRecord(idOf(key), raw)))
         .sort((one, other) => other.changedAt - one.changedAt);
     },
     async get(id) {
+      seen.add(id);
       const raw = await using((open) => open.get('jobs', id));
       return raw && read(asRecord(id, raw));
     },
     async put(id, job, revision) {
+      seen.add(id);
       const problem = unreadable(job);
       if (problem) return { ok: false, why: 'invalid', problem };
       return write(id, (there) =>
@@ -116,24 +167,41 @@ function deviceStore(name: string, first: Database): JobStore {
     },
     async remove(id) {
       const there = await using(async (open) => {
+        const key = await keyOf(open, id);
+        // What the browser cannot read back can be deleted all the same.
+        const raw = await open.get('jobs', key).catch(() => undefined);
         const transaction = open.transaction('jobs', 'readwrite', { durability: 'strict' });
         transaction.done.catch(() => undefined);
-        const raw = await transaction.store.get(id);
-        await Promise.all([transaction.store.delete(id), transaction.done]);
+        await Promise.all([transaction.store.delete(key), transaction.done]);
         return raw;
       });
       tell({ kind: 'remove', id });
       return there && read(asRecord(id, there));
     },
+    async clear() {
+      const keys = await using(async (open) => {
+        const transaction = open.transaction('jobs', 'readwrite', { durability: 'strict' });
+        transaction.done.catch(() => undefined);
+        const there = await transaction.store.getAllKeys();
+        await Promise.all([transaction.store.clear(), transaction.done]);
+        return there;
+      });
+      for (const key of keys) tell({ kind: 'remove', id: idOf(key) });
+      return keys.length;
+    },
     restore: (stored) => write(stored.id, (there) => (there ? undefined : recordOf(stored))),
     async raw(id) {
-      const raw = await using((open) => open.get('jobs', id));
-      return raw && JSON.stringify(raw.file ?? raw, null, 2);
+      const raw = await using(async (open) => open.get('jobs', await keyOf(open, id)));
+      return raw && textOf(raw.file ?? raw);
     },
     onChange(listener) {
       const heard = ({ data }: MessageEvent<StoreEvent>) => listener(data);
       channel?.addEventListener('message', heard);
-      return () => channel?.removeEventListener('message', heard);
+      listeners.add(listener);
+      return () => {
+        listeners.delete(listener);
+        channel?.removeEventListener('message', heard);
+      };
     },
     close() {
       channel?.close();

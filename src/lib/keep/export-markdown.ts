@@ -1,15 +1,23 @@
 import type { Block, TextDocument } from './export-document';
 
-/** Signs that Markdown (CommonMark, and GitHub's tables) would take for its own. */
-const signs = /[\\`*_{}[\]<>#|~!&]/g;
+/** Signs that Markdown (CommonMark, and GitHub's tables and formulas) would take for its own. */
+const signs = /[\\`*_{}[\]<>#|~!&$]/g;
 /** What would begin a list or a heading at the start of a line. */
 const beginning = /^(\s*)([-+=]|\d+[.)])/;
+/**
+ * What viewers make a link of without any sign: addresses of the web and of mail, whole or by
+ * their look. An escape does not keep all of them from it; code does.
+ */
+const address = /:\/\/|\/\/|@|mailto:|\bwww\.|\.(\p{L}{2}|xn--)|\d\.\d+\.\d+\.\d/iu;
 
-/** Text that reads as it was typed, on one line. */
+const piece = (text: string): string =>
+  address.test(text) ? `\`${text}\`` : text.replace(signs, '\\$&');
+
+/** Text that reads as it was typed, on one line; nothing in it becomes a link, an image or HTML. */
 export const markdownText = (text: string): string =>
   text
     .replace(/\s+/g, ' ')
-    .replace(signs, '\\$&')
+    .replace(/[^\s`|]+|[`|]/g, piece)
     .replace(beginning, (_all, space: string, mark: string) =>
       mark.length > 1 ? `${space}${mark.slice(0, -1)}\\${mark.slice(-1)}` : `${space}\\${mark}`,
     );

@@ -5,7 +5,7 @@ import { jobShape } from './job-shape';
 import { refuse, type Checked } from './problem';
 import { readJson } from './read-json';
 import { problemOf } from './refusal';
-import { atPresentVersion } from './versions';
+import { atPresentVersion, plain } from './versions';
 import { writeJob } from './write-job';
 
 export { writeJob, type JobFile } from './write-job';
@@ -19,9 +19,10 @@ export type { Checked, Problem } from './problem';
 export function parseJob(raw: unknown): Checked<Job> {
   const file = atPresentVersion(raw);
   if (!file.ok) return file;
-  const result = v.safeParse(jobShape, file.value, { abortEarly: true });
+  const value = plain(file.value);
+  const result = v.safeParse(jobShape, value, { abortEarly: true });
   if (result.success) return { ok: true, value: result.output };
-  return { ok: false, problem: problemOf(result.issues[0], file.value) };
+  return { ok: false, problem: problemOf(result.issues[0], value) };
 }
 
 /** The text of a job file, one field a line, ending in a line end. */

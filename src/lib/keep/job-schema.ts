@@ -4,8 +4,8 @@ import { formatName, currentVersion, jobShape } from './job-shape';
 
 /**
  * The JSON Schema (draft 2020-12) of the job file, made from the parser's own shape. A file that
- * passes it may still be refused for two zones with one id, a choice in both
- * `yes` and `maybe`, or a drawing that cannot be (`survey/faults.ts`).
+ * passes it may still be refused for two zones with one id, a choice in both `yes` and `maybe`, a
+ * name that cannot be seen, a field written twice, or a drawing that cannot be (`survey/faults.ts`).
  */
 export function jobSchema(): object {
   const schema = toJsonSchema(jobShape, {

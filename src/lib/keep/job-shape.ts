@@ -21,9 +21,12 @@ import {
   within,
   zoneId,
 } from './shapes';
+import { newestVersion } from './tables/tables';
 
 export const formatName = 'down-to-sound.job';
-export const currentVersion = 1;
+/** The version that is written. */
+export const currentVersion = newestVersion;
+const readVersions = Array.from({ length: newestVersion }, (_, index) => index + 1);
 
 /**
  * The range of a reader's own value: never negative, and never zero, where the figure itself
@@ -139,7 +142,8 @@ const zones = v.pipe(
 export const jobShape = v.pipe(
   object({
     format: v.literal(formatName, says({ id: 'format', format: formatName })),
-    version: v.literal(currentVersion, says({ id: 'version', known: [currentVersion] })),
+    // Older versions have been brought to the present one before; for other programs all are files.
+    version: v.picklist(readVersions, says({ id: 'version', known: readVersions })),
     site: siteShape,
     zones,
     ...jobExtras,

@@ -44,6 +44,7 @@ export type PutResult =
 
 export type StoreEvent =
   | { readonly kind: 'put'; readonly id: string; readonly revision: number }
+  /** With an empty id: the storage was taken away under the page, and all that was kept may be gone. */
   | { readonly kind: 'remove'; readonly id: string };
 
 /** Reads reject when the device fails; writes say it in their result. */
@@ -62,11 +63,16 @@ export interface JobStore {
   put(id: string, job: Job, revision: number): Promise<PutResult>;
   /** Deletes a job and gives back what it was, for `restore`. A damaged record is deleted too. */
   remove(id: string): Promise<StoredJob | undefined>;
+  /**
+   * Deletes all jobs, also what cannot be read, and tells other tabs of each. Says how many went.
+   * Rejects when the device fails; then all are there as before.
+   */
+  clear(): Promise<number>;
   /** Undoes `remove`. Refused as `newer` when a job by that id is there again. */
   restore(stored: StoredJob): Promise<PutResult>;
   /** What is on the device under an id, as text, whatever it is: the way out for a damaged record. */
   raw(id: string): Promise<string | undefined>;
-  /** Calls back when another tab has saved or deleted a job. Returns the way to stop. */
+  /** Calls back when another tab has saved or deleted a job, or the storage was taken away. Returns the way to stop. */
   onChange(listener: (event: StoreEvent) => void): () => void;
   close(): void;
 }

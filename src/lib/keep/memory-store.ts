@@ -39,6 +39,11 @@ export function memoryStore(why: Unavailable): JobStore {
       records.delete(id);
       return read(before);
     },
+    async clear() {
+      const { size } = records;
+      records.clear();
+      return size;
+    },
     async restore(stored) {
       const there = read(records.get(stored.id));
       if (there) return { ok: false, why: 'newer', stored: there };

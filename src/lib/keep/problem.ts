@@ -13,6 +13,8 @@ export type Expected =
   | { readonly id: 'utf-8' }
   /** JSON; line and column count from 1 and are absent where they could not be told. */
   | { readonly id: 'json'; readonly line?: number; readonly column?: number }
+  /** The same field again in one object; where it stands again, as for `json`. */
+  | { readonly id: 'once'; readonly line?: number; readonly column?: number }
   | { readonly id: 'flatter'; readonly limit: number }
   | { readonly id: 'format'; readonly format: string }
   | { readonly id: 'version'; readonly known: readonly number[] }
@@ -39,6 +41,7 @@ export type Expected =
   | { readonly id: 'unique' }
   | { readonly id: 'unique-id' }
   | { readonly id: 'name'; readonly most: number }
+  | { readonly id: 'seen' }
   | { readonly id: 'entry'; readonly most: number }
   | { readonly id: 'zone-id'; readonly most: number }
   | { readonly id: 'slab' }
@@ -51,6 +54,7 @@ export type Expected =
   | { readonly id: 'authored-case' }
   | { readonly id: 'set-link' }
   | { readonly id: 'set-part' }
+  | { readonly id: 'case-drawing'; readonly drawing: string }
   | { readonly id: 'link' }
   | { readonly id: 'link-version'; readonly known: readonly string[] }
   | { readonly id: 'whole-link' };
@@ -83,12 +87,16 @@ const shownLength = 40;
 /** Characters that could act on a screen or a terminal, or hide what a text says: controls, line ends, turns of direction, halves. */
 const acting = /\p{Cc}|[\u2028-\u202e\u200e\u200f\u2066-\u2069]|\p{Cs}/gu;
 
-/** Text from outside as it may be shown: at most 40 characters, acting characters spelled out. */
+/** Whether a text has something in it that can be seen: more than blanks, marks of joining and turning, fillers. */
+export const canBeSeen = (text: string): boolean =>
+  /[^\s\p{Cc}\p{Cf}\p{Default_Ignorable_Code_Point}\u2800]/u.test(text);
+
+/** Text from outside as it may be shown: at most 40 characters, acting characters spelled out, and all of them where none could be seen. */
 export function harmless(text: string): string {
   const start = [...text.slice(0, 2 * shownLength)].slice(0, shownLength).join('');
   const shown = start.replace(
-    acting,
-    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
+    canBeSeen(start) ? acting : /[^ ]/gu,
+    (character) => `\\u${(character.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`,
   );
   return start.length < text.length ? `${shown}…` : shown;
 }

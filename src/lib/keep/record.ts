@@ -1,5 +1,6 @@
 import type { Job } from '$lib/answers/job';
 import { parseJob, writeJob, type Checked, type Problem } from './job-file';
+import { canBeSeen } from './problem';
 import type { JobSummary, StoredJob } from './job-store';
 
 /** A job as the device has it: the job file beside what the store needs. */
@@ -11,18 +12,22 @@ export interface JobRecord {
   readonly revision: number;
 }
 
-const number = (value: unknown, otherwise: number): number =>
-  typeof value === 'number' && Number.isFinite(value) ? value : otherwise;
+/** The latest moment a date can hold, ms since 1970 (ECMAScript, Time Values and Time Range). */
+const latest = 8.64e15;
+const moment = (value: unknown): number =>
+  typeof value === 'number' && value > 0 && value <= latest ? value : 0;
+const count = (value: unknown): number =>
+  typeof value === 'number' && Number.isSafeInteger(value) && value >= 0 ? value : 0;
 
-/** Makes a record whole whatever is in it: times and revision fall back to 0. */
+/** Makes a record whole whatever is in it: times that cannot be and a revision that is none fall back to 0. */
 export function asRecord(id: string, raw: unknown): JobRecord {
   const fields = (typeof raw === 'object' && raw !== null ? raw : {}) as Partial<JobRecord>;
   return {
     id,
     file: fields.file,
-    createdAt: number(fields.createdAt, 0),
-    changedAt: number(fields.changedAt, 0),
-    revision: number(fields.revision, 0),
+    createdAt: moment(fields.createdAt),
+    changedAt: moment(fields.changedAt),
+    revision: count(fields.revision),
   };
 }
 
@@ -34,9 +39,22 @@ export const recordOf = (stored: StoredJob): JobRecord => ({
   revision: stored.revision,
 });
 
+/** The same value with texts that cannot be seen left empty: older copies of the site kept such names. */
+function withoutUnseen(value: unknown): unknown {
+  if (typeof value === 'string') return canBeSeen(value) ? value : '';
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(withoutUnseen);
+  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, withoutUnseen(each)]));
+}
+
+function readFile(file: unknown): Checked<Job> {
+  const read = parseJob(file);
+  return read.ok || read.problem.expected.id !== 'seen' ? read : parseJob(withoutUnseen(file));
+}
+
 /** A record through the one parser. */
 export function readRecord(record: JobRecord): Checked<StoredJob> {
-  const read = parseJob(record.file);
+  const read = readFile(record.file);
   if (!read.ok) return read;
   const { id, createdAt, changedAt, revision } = record;
   return { ok: true, value: { id, job: read.value, createdAt, changedAt, revision } };
@@ -44,12 +62,32 @@ export function readRecord(record: JobRecord): Checked<StoredJob> {
 
 /** A record's line in the list. */
 export function summaryOf(record: JobRecord): JobSummary {
-  const read = parseJob(record.file);
+  const read = readFile(record.file);
   const { id, createdAt, changedAt, revision } = record;
   const line = { id, createdAt, changedAt, revision };
   return read.ok
     ? { ...line, name: read.value.name, zones: read.value.zones.length }
     : { ...line, name: '', zones: 0, damaged: read.problem };
+}
+
+/** Whatever is in a record as text, for a file to take away: JSON, with what JSON cannot hold in words. */
+export function textOf(value: unknown): string {
+  const within: unknown[] = [];
+  const say = function (this: unknown, _key: string, each: unknown): unknown {
+    if (typeof each === 'bigint') return String(each);
+    if (each instanceof Map || each instanceof Set) return [...(each as Iterable<unknown>)];
+    if (typeof each !== 'object' || each === null) return each;
+    // What holds this value is the last on the way down to it; a value on that way holds itself.
+    while (within.length && within.at(-1) !== this) within.pop();
+    if (within.includes(each)) return '(itself)';
+    within.push(each);
+    return each;
+  };
+  try {
+    return JSON.stringify(value, say, 2) ?? String(value);
+  } catch {
+    return String(value);
+  }
 }
 
 /** What would keep a job from being read back; such a job is not written. */

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { figures, rangeOf, type FigureId } from '$shared/figures';
 import { bounds } from './bounds';
-import type { Expected } from './problem';
+import { canBeSeen, type Expected } from './problem';
 
 /**
  * The building blocks of the job file's shape. Every check carries what it expected as its
@@ -71,7 +71,8 @@ export const measured = (limit: FigureId) => {
  * A name a reader typed. Control characters, line ends, half characters and the characters that
  * turn the direction of the text round are refused rather than taken out: a name comes back
  * exactly as it was saved, and nobody types these. Marks that right-to-left and joined scripts
- * need (U+200C to U+200F) stay.
+ * need (U+200C to U+200F) stay. So does a name of spaces alone, which is soon typed; one that is
+ * made of other things nobody can see is refused.
  */
 export const name = v.pipe(
   v.string(says({ id: 'name', most: bounds.nameLength })),
@@ -82,6 +83,7 @@ export const name = v.pipe(
     ),
     says({ id: 'name', most: bounds.nameLength }),
   ),
+  v.check((text) => /^ *$/.test(text) || canBeSeen(text), says({ id: 'seen' })),
 );
 
 /** Names every object inherits; an id among them could be mistaken for a field that is there. */

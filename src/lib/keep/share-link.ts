@@ -5,10 +5,10 @@ import { parseJob } from './job-file';
 import { pack, unpack } from './packing';
 import { describe, harmless, refuse, type Checked } from './problem';
 import { readJson } from './read-json';
+import { newestVersion, tables } from './tables/tables';
 
 /** Link versions that can be read, oldest first; the last is written. */
-const versions = ['1'] as const;
-const written = versions[versions.length - 1];
+const versions = tables.map((_, index) => String(index + 1));
 const prefix = 'job';
 
 export type ShareLink =
@@ -21,7 +21,7 @@ export type ShareLink =
  * @param page the address of the page that opens shared jobs, without a fragment
  */
 export async function shareLink(job: Job, page: string): Promise<ShareLink> {
-  const link = `${page}#${prefix}${written}.${await pack(JSON.stringify(compact(job)))}`;
+  const link = `${page}#${prefix}${newestVersion}.${await pack(JSON.stringify(compact(job)))}`;
   const most = bounds.linkOffered;
   return link.length <= most ? { ok: true, link } : { ok: false, length: link.length, most };
 }
@@ -40,7 +40,7 @@ export async function readShareLink(fragment: string): Promise<Checked<Job>> {
   const [, version, packed] = /^#?job([^.]*)\.(.*)$/s.exec(fragment) ?? [];
   if (version === undefined || packed === undefined)
     return refuse([], { id: 'link' }, describe(fragment));
-  if (!versions.some((known) => known === version))
+  if (!versions.includes(version))
     return refuse(
       [],
       { id: 'link-version', known: versions },
@@ -51,7 +51,7 @@ export async function readShareLink(fragment: string): Promise<Checked<Job>> {
     return refuse([], { id: 'smaller', limit: bounds.linkContent }, { id: 'broken' });
   if (unpacked === 'broken') return refuse([], { id: 'whole-link' }, { id: 'broken' });
   const json = await readJson(unpacked.text);
-  if (!json.ok || !Array.isArray(json.value))
-    return refuse([], { id: 'whole-link' }, { id: 'broken' });
-  return parseJob(spread(json.value));
+  if (!json.ok) return refuse([], { id: 'whole-link' }, { id: 'broken' });
+  const file = spread(json.value, Number(version), tables);
+  return file.ok ? parseJob(file.value) : file;
 }

@@ -72,3 +72,26 @@ export function watchUpdates(
     stop: () => ending.abort(),
   };
 }
+
+/** The channel on which one tab tells the others that everything was deleted. */
+const clearing = (name: string): BroadcastChannel | undefined =>
+  typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(`${name}.everything`);
+
+/** Tells every other tab of this site that everything kept on the device was deleted. */
+export function tellCleared(name: string): void {
+  const channel = clearing(name);
+  channel?.postMessage('deleted');
+  channel?.close();
+}
+
+/**
+ * Calls back when another tab has deleted everything. What this tab shows is not kept any more;
+ * the store refuses to write over what is gone, so nothing comes back by itself.
+ * @param name the site's name on this device
+ * @returns the way to stop
+ */
+export function watchCleared(name: string, deleted: () => void): () => void {
+  const channel = clearing(name);
+  channel?.addEventListener('message', deleted);
+  return () => channel?.close();
+}

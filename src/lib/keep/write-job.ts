@@ -19,7 +19,7 @@ export interface JobFile {
 }
 
 /** An answer as the file has it: the shortest form that reads back as the same answer. */
-function writeAnswer(id: QuestionId, answer: Answer<QuestionId>): unknown {
+export function writeAnswer(id: QuestionId, answer: Answer<QuestionId>): unknown {
   const all = choicesOf(id);
   if (typeof answer !== 'object') return answer;
   if ('yes' in answer) {

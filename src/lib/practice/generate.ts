@@ -10,7 +10,7 @@ import { isOf, leanOf, round, type Lean, type Stratum } from './strata';
  * The way cases are drawn. It is part of every generated case's id, so that a link or a kept
  * result never comes to mean another case: whoever changes the drawing raises it.
  */
-const drawing = 'g1';
+export const drawing = 'g2';
 
 /** Seeds of generated cases go from 0 to this. */
 export const lastSeed = 2 ** 31 - 1;
@@ -21,7 +21,8 @@ export const generatedId = (seed: number): string => `${drawing}-${seed}`;
 
 /** The seed in the id of a generated case, or null for any other text. */
 export function seedIn(id: string): number | null {
-  const digits = /^g1-(0|[1-9]\d{0,9})$/.exec(id)?.[1];
+  const [, drawn, digits] = /^(g\d+)-(0|[1-9]\d{0,9})$/.exec(id) ?? [];
+  if (drawn !== drawing) return null;
   const seed = digits === undefined ? NaN : Number(digits);
   return seed <= lastSeed ? seed : null;
 }

@@ -1,10 +1,16 @@
 import { authored } from '$lib/practice/authored';
+import { drawing, generatedId } from '$lib/practice/generate';
 import { lastStart, mostGenerated, type PracticeSet } from '$lib/practice/set';
 import { describe, harmless, refuse, type Checked } from '$lib/keep/problem';
 
-/** Link versions that can be read; the last is written. */
-const versions = ['1'] as const;
+/**
+ * Link versions that can be read; the last is written. Cases go by id and the first generated one
+ * by its own (`g1-77`), which names the way it was drawn. Version 1 gave the bare seed and means
+ * the first way of drawing.
+ */
+const versions = ['1', '2'] as const;
 const written = versions[versions.length - 1];
+const firstDrawing = 'g1';
 
 /** Characters of a fragment that are read: twice what all authored cases take. */
 const mostCharacters = 4_000;
@@ -16,7 +22,7 @@ const mostCharacters = 4_000;
 export function setLink({ cases, generated }: PracticeSet, page: string): string {
   const parts = [
     ...(cases.length ? [`cases=${cases.join(',')}`] : []),
-    ...(generated ? [`seed=${generated.seed}`, `count=${generated.count}`] : []),
+    ...(generated ? [`seed=${generatedId(generated.seed)}`, `count=${generated.count}`] : []),
   ];
   return `${page}#set${written}.${parts.join('&')}`;
 }
@@ -45,6 +51,8 @@ export function readSetLink(fragment: string): Checked<PracticeSet> {
       return refuse([], { id: 'set-part' }, describe(part));
     parts.set(key, value);
   }
+  const seed = parts.get('seed');
+  if (seed !== undefined && version === '1') parts.set('seed', `${firstDrawing}-${seed}`);
   return readParts(parts);
 }
 
@@ -57,20 +65,24 @@ function readParts(parts: ReadonlyMap<string, string>): Checked<PracticeSet> {
       return refuse(['cases', index], { id: 'unique' }, describe(id));
   }
   if (!parts.has('seed') && !parts.has('count')) return { ok: true, value: { cases } };
-  const count = wholeIn(parts, 'count', [1, mostGenerated]);
+  const count = wholeIn(parts.get('count'), 'count', [1, mostGenerated]);
   if (!count.ok) return count;
-  const seed = wholeIn(parts, 'seed', [0, lastStart(count.value)]);
+  const first = parts.get('seed');
+  const [, drawn, start] = /^(g\d{1,4})-(.*)$/s.exec(first ?? '') ?? [];
+  // Drawn another way the same seed is another case; better none than one that nobody chose.
+  if (first !== undefined && drawn !== drawing)
+    return refuse(['seed'], { id: 'case-drawing', drawing }, describe(first));
+  const seed = wholeIn(start, 'seed', [0, lastStart(count.value)]);
   if (!seed.ok) return seed;
   return { ok: true, value: { cases, generated: { seed: seed.value, count: count.value } } };
 }
 
 /** A whole number written in digits, within a range. */
 function wholeIn(
-  parts: ReadonlyMap<string, string>,
+  text: string | undefined,
   key: 'seed' | 'count',
   range: readonly [number, number],
 ): Checked<number> {
-  const text = parts.get(key);
   const value = text && /^(0|[1-9]\d{0,9})$/.test(text) ? Number(text) : NaN;
   return value >= range[0] && value <= range[1]
     ? { ok: true, value }

@@ -45,6 +45,21 @@ class JobsDesk {
     }
   }
 
+  /** The storage was taken away under the page: told where something went with it. */
+  async lost(): Promise<void> {
+    const before = this.jobs.length;
+    await this.refresh();
+    if (this.jobs.length < before) this.#say(words.lost, true);
+  }
+
+  /** Lets go of everything, also of what could have been brought back. */
+  async forget(): Promise<void> {
+    this.removed = [];
+    this.waiting = null;
+    await session.startNew();
+    await this.refresh();
+  }
+
   /** Does one step; a device that fails is said, and the list is right afterwards. */
   async #step(step: () => Promise<void>): Promise<void> {
     this.hush();
@@ -200,7 +215,9 @@ class JobsDesk {
   /** What the device has under an id, whatever it is. */
   async raw(id: string): Promise<string | undefined> {
     try {
-      return await (await session.store()).raw(id);
+      const text = await (await session.store()).raw(id);
+      if (text === undefined) this.#say(words.vanished, true);
+      return text;
     } catch {
       this.#say(words.storageFailed, true);
       return undefined;

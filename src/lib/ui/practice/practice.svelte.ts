@@ -122,6 +122,14 @@ class Practice {
     this.#take(await (this.#trouble ? store?.merge(this.#progress) : store?.add(result)));
   }
 
+  /** Lets go of all results in this tab, once they are deleted on the device. */
+  drop(): void {
+    this.#progress = [];
+    this.#forgotten = undefined;
+    [this.#trouble, this.#problem] = [null, undefined];
+    if (this.#ready) this.#pick();
+  }
+
   /** Another tab may have added results; what could not be written stays in this tab. */
   #take(written: Written | undefined) {
     if (!written) return;

@@ -30,6 +30,7 @@ const expectedWords: Say<Expected> = {
   content: () => 'a job file',
   'utf-8': () => 'text in UTF-8',
   json: () => 'JSON',
+  once: () => 'each field once',
   flatter: ({ limit }) => `lists and objects nested no deeper than ${limit}`,
   format: ({ format }) => `"${format}"`,
   version: ({ known }) =>
@@ -59,6 +60,7 @@ const expectedWords: Say<Expected> = {
   'unique-id': () => 'an id that no zone before has',
   name: ({ most }) =>
     `a text of at most ${most} characters, without line ends, control characters or characters that turn the writing direction`,
+  seen: () => 'an empty text or one with something in it that can be seen',
   entry: ({ most }) => `a number, or the text that was typed, of at most ${most} characters`,
   'zone-id': ({ most }) =>
     `an id of 1 to ${most} letters, digits, dots, dashes or underscores that starts with a letter or digit`,
@@ -72,6 +74,8 @@ const expectedWords: Say<Expected> = {
   'authored-case': () =>
     'the id of a practice case this site has; a newer link needs a newer copy of the site',
   'set-link': () => 'a link to a practice set made by this site',
+  'case-drawing': ({ drawing }) =>
+    `the id of a case drawn the way this copy of the site draws them (${drawing}-…); other copies draw other cases, so ask for a new link`,
   'set-part': () => 'cases=…, seed=… and count=…, each no more than once',
   link: () => 'a link to a job made by this site',
   'link-version': ({ known }) =>
@@ -101,7 +105,11 @@ export function problemSentence({ path, expected, found }: Problem): string {
     expected.id === 'json' && expected.line !== undefined
       ? `line ${expected.line}, column ${expected.column}`
       : path;
-  const what = [`expected ${say(expectedWords, expected)}`, say(foundWords, found)];
+  const again =
+    expected.id === 'once' && expected.line !== undefined
+      ? ` again at line ${expected.line}, column ${expected.column}`
+      : '';
+  const what = [`expected ${say(expectedWords, expected)}`, say(foundWords, found) + again];
   return `${place ? `${place}: ` : ''}${what.filter(Boolean).join('; ')}`;
 }
 

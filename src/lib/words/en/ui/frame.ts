@@ -31,6 +31,8 @@ export const frameWords = {
     newer:
       'This job was changed in another tab after you opened it here. Nothing is overwritten. If you take the other tab’s, what you changed here since is gone.',
   },
+  cleared:
+    'Everything this site kept on this device was deleted in another tab. What you see here is not kept any more.',
   gone: 'This job is no longer kept on this device: it was deleted in another tab, or with the data of this site. What you see here is still in this tab.',
   again: 'Try again',
   toFile: 'Save to a file',

@@ -10,6 +10,7 @@ export const homeWords = {
   unnamed: 'Job without a name',
   zones: (count: number) => (count === 1 ? '1 zone' : `${count} zones`),
   changed: (when: string) => `changed ${when}`,
+  changedUnknown: 'nobody knows when it was changed',
   jobs: 'Jobs on this device',
   lookAfter: 'Your jobs: save, open, share or delete',
   open: 'Open',

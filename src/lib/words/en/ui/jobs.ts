@@ -11,6 +11,7 @@ export const jobsWords = {
   unnamed: 'Unnamed job',
   zones: (count: number) => (count === 1 ? '1 zone' : `${count} zones`),
   changed: (when: string) => `changed ${when}`,
+  changedUnknown: 'nobody knows when it was changed',
   inHand: 'in hand',
   open: 'Open',
   goOn: 'Go on',
@@ -38,6 +39,34 @@ export const jobsWords = {
   vanished: 'That job is no longer here, or can no longer be read.',
   changedElsewhere: 'That job was changed in another tab. Nothing was overwritten. Try again.',
   storageFailed: 'The storage of this browser did not answer. Nothing was changed.',
+  lost: 'The jobs kept on this device were deleted while this page was open. What this page still shows can be kept again.',
+  everything: {
+    title: 'Delete everything',
+    line: 'This deletes all that this site keeps in this browser, on this device.',
+    start: 'Delete everything …',
+    what: 'This will go:',
+    jobs: (count: number) => (count === 1 ? '1 job' : `${count} jobs`),
+    results: (count: number) =>
+      count === 1 ? '1 result of your practice' : `${count} results of your practice`,
+    settings: (count: number) =>
+      count === 1
+        ? '1 setting or note of this browser'
+        : `${count} settings and notes of this browser`,
+    files: (count: number) => `the copy for work without a network: ${count} files`,
+    unknown: (what: string) => `${what}: this browser does not say how much`,
+    parts: {
+      jobs: 'jobs',
+      results: 'practice',
+      settings: 'settings',
+      files: 'the copy for work without a network',
+    },
+    sure: 'Your jobs and results cannot be brought back. Save what you want to keep to a file first. The copy for work without a network comes back when you visit the site again.',
+    yes: 'Yes, delete it all',
+    no: 'Keep it',
+    done: 'All of it is deleted. Nothing of yours is left in this browser.',
+    partly: (parts: string) =>
+      `Not all of it could be deleted. Still there: ${parts}. Try again, or clear the data of this site in your browser.`,
+  },
   damaged: {
     name: 'A job that cannot be read',
     line: (problem: string) => `What is kept here is not a whole job. ${problem}`,

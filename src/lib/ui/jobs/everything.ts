@@ -1,0 +1,33 @@
+import { deleteEverything, inventory, type Places } from '$lib/keep/everything';
+import { openProgressStore } from '$lib/keep/practice/progress-store';
+import { session } from '$lib/ui/session.svelte';
+import { siteName } from '$lib/ui/site-name';
+import { desk } from './desk.svelte';
+
+const name = siteName('down-to-sound');
+const ending = name.slice('down-to-sound'.length);
+
+/** Where this site, at its path, keeps things on this device. */
+const places: Places = {
+  name,
+  jobs: () => session.store(),
+  progress: () => openProgressStore({ name: siteName('down-to-sound.practice') }),
+  settings: (key) => {
+    const [, plain, end] = /^down-to-sound(\.[a-z-]+)(.*)$/.exec(key) ?? [];
+    return plain !== undefined && end === ending;
+  },
+  caches: `${name} `,
+};
+
+export const whatIsKept = () => inventory(places);
+
+/** Deletes all of it, here and in what this tab holds. Says what could not be deleted. */
+export async function deleteAll() {
+  // Fetched while there still is a copy to fetch it from.
+  const { practice } = await import('$lib/ui/practice/practice.svelte');
+  await desk.forget();
+  const left = await deleteEverything(places);
+  if (!left.includes('results')) practice.drop();
+  await desk.refresh();
+  return left;
+}

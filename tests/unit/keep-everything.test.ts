@@ -1,0 +1,82 @@
+import 'fake-indexeddb/auto';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { deleteEverything, inventory, type Places } from '$lib/keep/everything';
+import { openProgressStore } from '$lib/keep/practice/progress-store';
+import { openStore } from '$lib/keep/store';
+import { watchCleared } from '$lib/keep/updates';
+
+/** A browser's storage of texts by name. */
+const storage = (content: Record<string, string>): Storage =>
+  Object.defineProperties(content, {
+    removeItem: { value: (key: string) => Reflect.deleteProperty(content, key) },
+  }) as unknown as Storage;
+/** A browser's caches: the addresses in each. */
+const cachesOf = (content: Record<string, string[]>) => ({
+  keys: async () => Object.keys(content),
+  open: async (name: string) => ({ keys: async () => content[name] ?? [] }),
+  delete: async (name: string) => Reflect.deleteProperty(content, name),
+});
+
+const local = storage({
+  'down-to-sound.preferences': '{}',
+  'down-to-sound.frost': '{}',
+  other: '1',
+});
+const tab = storage({ 'down-to-sound.draft': '[]' });
+const held: Record<string, string[]> = {
+  'down-to-sound 1': ['/', '/a'],
+  'down-to-sound/sub 1': ['/'],
+};
+const unregister = vi.fn();
+
+let round = 0;
+async function places(): Promise<Places> {
+  round += 1;
+  const store = await openStore({ name: `everything-${round}` });
+  const progress = await openProgressStore({ name: `everything-${round}.practice` });
+  await store.put('a', { name: 'a', site: {}, zones: [] }, 0);
+  await progress.add({ case: 'ab', at: 5, rating: 'good' } as never);
+  return {
+    name: 'down-to-sound',
+    jobs: async () => store,
+    progress: async () => progress,
+    settings: (key) => key.startsWith('down-to-sound.'),
+    caches: 'down-to-sound ',
+  };
+}
+beforeEach(() => {
+  vi.stubGlobal('localStorage', local);
+  vi.stubGlobal('sessionStorage', tab);
+  vi.stubGlobal('caches', cachesOf(held));
+  vi.stubGlobal('navigator', { serviceWorker: { getRegistration: async () => ({ unregister }) } });
+});
+afterEach(() => vi.unstubAllGlobals());
+
+describe('everything on the device', () => {
+  it('is counted, says what could not go, and goes: jobs, practice, settings, the copy of the site', async () => {
+    const all = await places();
+    expect(await inventory(all)).toEqual({ jobs: 1, results: 1, settings: 3, files: 2 });
+
+    const failing = async () => {
+      throw new Error('the device does not answer');
+    };
+    const broken = { ...all, jobs: failing, progress: failing };
+    expect(await inventory(broken)).toMatchObject({
+      jobs: undefined,
+      results: undefined,
+      files: 2,
+    });
+
+    const heard = vi.fn();
+    const stop = watchCleared('down-to-sound', heard);
+    expect(await deleteEverything(broken)).toEqual(['jobs', 'results']);
+    expect(await inventory(all)).toEqual({ jobs: 1, results: 1, settings: 0, files: 0 });
+    expect(await deleteEverything(all)).toEqual([]);
+    expect(await inventory(all)).toEqual({ jobs: 0, results: 0, settings: 0, files: 0 });
+    await vi.waitFor(() => expect(heard).toHaveBeenCalledTimes(2));
+    stop();
+    // Another site's own, and this site's at another path, stay.
+    expect([Object.keys(local), Object.keys(held)]).toEqual([['other'], ['down-to-sound/sub 1']]);
+    expect(unregister).toHaveBeenCalled();
+  });
+});
