@@ -43,6 +43,16 @@ const aboutBars: ReadonlySet<QuestionId> = new Set<QuestionId>([
 const aboutSheet: ReadonlySet<QuestionId> = new Set<QuestionId>(['makerProfile', 'makerMoisture']);
 
 /**
+ * Asked, but never in the way: without an answer they leave nothing open, since what nobody measured
+ * is taken as usual, and without a data sheet the usual table speaks.
+ */
+export const neverInTheWay: ReadonlySet<QuestionId> = new Set<QuestionId>([
+  ...aboutBars,
+  ...aboutSheet,
+  'borderLength',
+]);
+
+/**
  * Why a question cannot matter here any more, or null while it can.
  * Only certain answers count: as long as one possibility needs the question, it is asked.
  * That no choice of a skipped question changes verdict, method or steps is proven in the tests.

@@ -1,5 +1,5 @@
 import { adviseZone } from '$lib/advice/advise';
-import { missingQuestions } from '$lib/advice/relevance';
+import { missingQuestions, neverInTheWay } from '$lib/advice/relevance';
 import type { Advice, Hold } from '$lib/advice/types';
 import type { Job, Zone } from '$lib/answers/job';
 import { isSurely, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
@@ -88,7 +88,7 @@ function zonePlanOf(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
 }
 
 function makeZonePlan(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
-  const unanswered = missingQuestions(site, answers);
+  const unanswered = missingQuestions(site, answers).filter((id) => !neverInTheWay.has(id));
   if (unanswered.length >= tooFewAnswers)
     return {
       advice: null,
