@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
-import sirv from 'sirv';
+import { siteListener } from '../../src/cli/site-server';
 
 /** The built site served from a folder that can be changed to a new version in the middle. */
 const build = fileURLToPath(new URL('../../build', import.meta.url));
@@ -45,14 +45,9 @@ let site: string;
 
 test.beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'site-'));
-  cpSync(build, folder, { recursive: true });
-  const files = sirv(folder, { dev: true });
-  server = createServer((request, response) =>
-    files(request, response, () => {
-      response.statusCode = 404;
-      response.end('not here');
-    }),
-  );
+  // Without the packed copies: what is changed below would not be in them.
+  cpSync(build, folder, { recursive: true, filter: (path) => !/\.(br|gz)$/.test(path) });
+  server = createServer(siteListener(folder));
   await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
   site = `http://127.0.0.1:${(server.address() as { port: number }).port}`;
 });
