@@ -1,8 +1,22 @@
 import adapter from '@sveltejs/adapter-static';
 import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
 import { mdsvex } from 'mdsvex';
+import { createHash } from 'node:crypto';
+import { frameGuard } from './src/frame-guard.js';
 import { glossaryLinks } from './src/lib/learn/markdown/glossary-links.js';
 import { explainerSource, moduleScript } from './src/lib/learn/markdown/preprocess.js';
+
+/**
+ * Where the site lies on its host, without the last slash: BASE_PATH=/some/path, and nothing at the
+ * root. Such a build keeps out of the way of the usual one, in a folder named by BUILD_FOLDER.
+ * @type {'' | `/${string}`}
+ */
+const base = process.env.BASE_PATH ? `/${process.env.BASE_PATH.replace(/^\/|\/$/g, '')}` : '';
+
+/** The one script of our own that stands in pages; the framework hashes only its own. */
+const guardHash = /** @type {const} */ (
+  `sha256-${createHash('sha256').update(frameGuard).digest('base64')}`
+);
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
@@ -16,7 +30,15 @@ export default {
     moduleScript(),
   ],
   kit: {
-    adapter: adapter({ fallback: '404.html', precompress: true }),
+    outDir: base ? '.svelte-kit/below' : '.svelte-kit',
+    adapter: adapter({
+      pages: process.env.BUILD_FOLDER ?? 'build',
+      fallback: '404.html',
+      precompress: true,
+    }),
+    paths: { base },
+    // The page does it when it stands (lib/keep/offline-copy.ts).
+    serviceWorker: { register: false },
     alias: {
       $shared: 'shared',
       '$shared/*': 'shared/*',
@@ -29,7 +51,7 @@ export default {
       mode: 'hash',
       directives: {
         'default-src': ['none'],
-        'script-src': ['self'],
+        'script-src': ['self', guardHash],
         // The hash is that of the one inline style the router puts on its own announcer.
         'style-src': [
           'self',

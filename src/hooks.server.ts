@@ -1,4 +1,5 @@
 import type { Handle } from '@sveltejs/kit';
+import { frameGuard } from './frame-guard.js';
 
 /** What the framework leaves in a page to find its places again when it takes it over. */
 const marks = /<!--(?:\[[-!\d]*|\]|)-->/g;
@@ -20,6 +21,8 @@ export const handle: Handle = ({ event, resolve }) =>
     transformPageChunk: ({ html, done }) => {
       if (!done) return html;
       const page = closeUp(html);
-      return page.includes('<script') ? page : page.replace(marks, '').replace(indents, ' ');
+      if (!page.includes('<script')) return page.replace(marks, '').replace(indents, ' ');
+      // Before the style sheets, for which a script behind them would wait.
+      return page.replace('<link', `<script>${frameGuard}</script><link`);
     },
   });

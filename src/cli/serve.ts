@@ -1,5 +1,6 @@
 import { createServer } from 'node:http';
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { siteListener } from './site-server';
 
@@ -16,7 +17,12 @@ if (!existsSync(folder)) {
   process.exit(2);
 }
 
-const server = createServer(siteListener(folder));
+const lost = join(folder, '404.html');
+/** Where the build says that it lies on its host; the page for what is not there has to know. */
+const [, base = ''] =
+  /\bbase: "([^"]*)"/.exec(existsSync(lost) ? readFileSync(lost, 'utf8') : '') ?? [];
+
+const server = createServer(siteListener(folder, base));
 // Comes with no answer of its own, as all else does.
 server.on('connect', (_request, socket) =>
   socket
@@ -31,6 +37,6 @@ server.on('error', (problem: NodeJS.ErrnoException) => {
 server.on('listening', () => {
   const address = server.address();
   if (address && typeof address === 'object')
-    console.log(`Down to Sound is at http://127.0.0.1:${address.port}/`);
+    console.log(`Down to Sound is at http://127.0.0.1:${address.port}${base}/`);
 });
 server.listen(Number(process.env.PORT ?? usual), '127.0.0.1');
