@@ -4,8 +4,6 @@ import { dirname, join } from 'node:path';
 /** Where the build leaves the list for the page that shows it. */
 export const licencesFile = '.svelte-kit/licences.json';
 
-/** @typedef {{ name: string, version: string, licence: string, text: string }} Licence */
-
 /**
  * The library a module belongs to: its folder, up to the name behind the last `node_modules`.
  * @param {string} id
@@ -14,7 +12,7 @@ const folderOf = (id) => /^\0?(.*node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(id)?.
 
 /**
  * @param {string} folder
- * @returns {Licence}
+ * @returns {import('./licences.js').Licence}
  */
 function licenceOf(folder) {
   const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));

@@ -1,5 +1,6 @@
 import type { QuestionId } from '$lib/answers/questions';
-import type { Hold, RuleId } from '$lib/advice/types';
+import type { RuleId } from '$lib/advice/rules';
+import type { Hold } from '$lib/advice/types';
 import type { Plan } from '$lib/plan/plan';
 
 /** Zones the plan leaves out, gathered: which, and what each would have to be cleared of. */

@@ -7,15 +7,15 @@ import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { siteListener } from '../../src/cli/site-server';
 import { frameWords } from '../../src/lib/words/en/ui/frame';
+import { belowPath as base } from '../helpers/below';
 import { pageKinds } from './page-kinds';
 
 /** The site below a path of a host that has another copy at its root. */
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const base = '/deep/down';
 const slowly = { timeout: 60_000 };
 test.use({ serviceWorkers: 'allow' });
 // One copy is enough; the run of all tests has built it before.
-test.describe.configure({ mode: 'serial' });
+test.describe.configure({ mode: 'default' });
 
 let below = process.env.SITE_BELOW ?? '';
 let own: string | undefined;
@@ -63,7 +63,9 @@ test('every kind of page works, and none asks for anything outside the path', as
     await expect(page.getByRole('heading', { level: 1 }), path).toBeVisible();
     const links = await page
       .locator('a[href]')
-      .evaluateAll((all) => all.map((each) => (each as HTMLAnchorElement).href));
+      .evaluateAll((all) =>
+        all.map((each) => new URL(each.getAttribute('href') ?? '', document.baseURI).href),
+      );
     for (const link of links)
       if (link.startsWith(site)) expect(link, path).toContain(`${site}${base}/`);
   }
@@ -102,7 +104,7 @@ test('every kind of page works without a network, the page for what is not there
 /** All that a site keeps on the device for this origin, by name. */
 const stores = (page: Page) =>
   page.evaluate(async () => ({
-    databases: (await indexedDB.databases()).map(({ name }) => name).sort(),
+    databases: (await indexedDB.databases()).map(({ name }) => name ?? '').sort(),
     local: Object.keys(localStorage).sort(),
     session: Object.keys(sessionStorage).sort(),
     caches: (await caches.keys()).sort(),

@@ -1,5 +1,6 @@
 import { execFileSync, spawn, spawnSync, type ChildProcess } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { connect } from 'node:http2';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -10,6 +11,7 @@ import { hostHeaders, smallFiles, smallSite } from '../helpers/small-site';
 /** The example for nginx, tried with a real nginx on a small folder built like the site. */
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const example = readFileSync(join(root, 'src/cli/nginx.conf'), 'utf8');
+const secure = readFileSync(join(root, 'src/cli/nginx-tls.conf'), 'utf8');
 
 const has = (command: string) => spawnSync(command, ['-v']).error === undefined;
 const withNginx = (): boolean => {
@@ -36,6 +38,7 @@ async function freePort(): Promise<number> {
 describe.runIf(withNginx())('the nginx example', () => {
   let folder: string;
   let files: string;
+  let tls: number;
   let nginx: ChildProcess;
   let site: string;
   const get = (path: string) => fetch(site + path, { redirect: 'manual' });
@@ -46,7 +49,19 @@ describe.runIf(withNginx())('the nginx example', () => {
     const port = await freePort();
     const server = example
       .replace('listen 8080', `listen 127.0.0.1:${port}`)
-      .replace('/srv/down-to-sound', files);
+      .replace('/srv/down-to-sound', files)
+      .replace('/etc/nginx/tls/', `${folder}/tls/`);
+    tls = await freePort();
+    mkdirSync(join(folder, 'tls'));
+    writeFileSync(
+      join(folder, 'tls/tls.conf'),
+      secure
+        .replace('listen 8443', `listen 127.0.0.1:${tls}`)
+        .replaceAll('/etc/nginx/tls/', `${folder}/tls/`),
+    );
+    const [key, crt] = ['key', 'crt'].map((ending) => join(folder, `tls/site.${ending}`));
+    const made = `req -x509 -newkey rsa:2048 -nodes -days 2 -subj /CN=localhost -keyout ${key} -out ${crt}`;
+    execFileSync('openssl', made.split(' '), { stdio: 'pipe' });
     const user = process.getuid?.() === 0 ? 'user root;' : '';
     const temp = ['client_body', 'proxy', 'fastcgi', 'uwsgi', 'scgi']
       .map((kind) => `${kind}_temp_path ${folder}/${kind};`)
@@ -95,6 +110,26 @@ describe.runIf(withNginx())('the nginx example', () => {
     expect([lost.status, await lost.text()]).toEqual([404, smallFiles['404.html']]);
     for (const path of ['/_headers', '/.secret', '/assess/../.secret'])
       expect((await get(path)).status, path).toBe(404);
+  });
+
+  it('speaks HTTP/2 to whoever asks for it, where there is a certificate', async () => {
+    const client = connect(`https://localhost:${tls}`, { rejectUnauthorized: false });
+    const status = await new Promise((resolve, reject) => {
+      client.on('error', reject);
+      client.request({ ':path': '/' }).on('response', (sent) => resolve(sent[':status']));
+    });
+    expect([client.alpnProtocol, status]).toEqual(['h2', 200]);
+    client.destroy();
+  });
+
+  it('hands out the copies packed at build', async () => {
+    const plain = await fetch(site, { headers: { 'accept-encoding': 'identity' } });
+    const packed = await fetch(site, { headers: { 'accept-encoding': 'gzip' } });
+    const length = ({ headers }: Response) => Number(headers.get('content-length'));
+    expect(length(plain)).toBe(smallFiles['index.html'].length);
+    expect(length(packed)).toBe(statSync(join(files, 'index.html.gz')).size);
+    expect(packed.headers.get('content-encoding')).toBe('gzip');
+    expect(await packed.text()).toBe(smallFiles['index.html']);
   });
 
   it('names the kinds of files, keeps named ones for good and asks for the others anew', async () => {
