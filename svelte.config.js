@@ -1,8 +1,6 @@
 import adapter from '@sveltejs/adapter-static';
 import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
 import { mdsvex } from 'mdsvex';
-import { createHash } from 'node:crypto';
-import { frameGuard } from './src/frame-guard.js';
 import { glossaryLinks } from './src/lib/learn/markdown/glossary-links.js';
 import { explainerSource, moduleScript } from './src/lib/learn/markdown/preprocess.js';
 
@@ -12,11 +10,6 @@ import { explainerSource, moduleScript } from './src/lib/learn/markdown/preproce
  * @type {'' | `/${string}`}
  */
 const base = process.env.BASE_PATH ? `/${process.env.BASE_PATH.replace(/^\/|\/$/g, '')}` : '';
-
-/** The one script of our own that stands in pages; the framework hashes only its own. */
-const guardHash = /** @type {const} */ (
-  `sha256-${createHash('sha256').update(frameGuard).digest('base64')}`
-);
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
@@ -51,7 +44,7 @@ export default {
       mode: 'hash',
       directives: {
         'default-src': ['none'],
-        'script-src': ['self', guardHash],
+        'script-src': ['self'],
         // The hash is that of the one inline style the router puts on its own announcer.
         'style-src': [
           'self',

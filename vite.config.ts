@@ -7,6 +7,7 @@ import { explainers } from './src/lib/learn/markdown/plugin.js';
 
 export default defineConfig({
   plugins: [numbersOnly(), explainers(), licences(), sveltekit()],
+  worker: { plugins: () => [licences()] },
   build: {
     rollupOptions: {
       // The layout with all it imports is needed on every page: one chunk instead of thirty.

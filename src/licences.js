@@ -21,6 +21,11 @@ function licenceOf(folder) {
   return { name, version, licence: String(license), text };
 }
 
+/** Folders of libraries found so far; workers are put together apart, before the pages.
+ * @type {Set<string | undefined>}
+ */
+const folders = new Set();
+
 /**
  * A step of the build: lists the licences of the libraries of which something really went into
  * what browsers get. A library without one stops the build.
@@ -31,13 +36,14 @@ export const licences = () => ({
   apply: 'build',
   applyToEnvironment: ({ name }) => name === 'client',
   generateBundle(_options, bundle) {
-    const folders = new Set();
     for (const chunk of Object.values(bundle))
       if (chunk.type === 'chunk')
         for (const [id, { renderedLength }] of Object.entries(chunk.modules))
           if (renderedLength > 0) folders.add(folderOf(id));
-    folders.delete(undefined);
-    const list = [...folders].map(licenceOf).sort((a, b) => a.name.localeCompare(b.name, 'en-GB'));
+    const list = [...folders]
+      .filter((each) => each !== undefined)
+      .map(licenceOf)
+      .sort((a, b) => a.name.localeCompare(b.name, 'en-GB'));
     const without = list.find(({ licence }) => licence === 'undefined');
     if (without) throw new Error(`${without.name}: no licence is named in its package.json`);
     mkdirSync(dirname(licencesFile), { recursive: true });

@@ -19,5 +19,5 @@ export const pageKinds = [
   '/learn/practice/',
   '/learn/search/',
   '/learn/sources/',
-  '/licences/',
+  '/learn/licences/',
 ];

@@ -8,7 +8,7 @@ const inZone = (path: string, zone: string | null | undefined): string =>
 export const paths = {
   home: () => resolve('/'),
   worker: () => `${resolve('/')}service-worker.js`,
-  licences: () => `${resolve('/')}licences/`,
+  licences: () => `${resolve('/')}learn/licences/`,
   jobs: () => `${resolve('/')}jobs/`,
   weather: () => `${resolve('/')}weather/`,
   learn: () => `${resolve('/')}learn/`,
