@@ -4,6 +4,13 @@ import { mdsvex } from 'mdsvex';
 import { glossaryLinks } from './src/lib/learn/markdown/glossary-links.js';
 import { explainerSource, moduleScript } from './src/lib/learn/markdown/preprocess.js';
 
+/**
+ * Where the site lies on its host, without the last slash: BASE_PATH=/some/path, and nothing at the
+ * root. Such a build keeps out of the way of the usual one, in a folder named by BUILD_FOLDER.
+ * @type {'' | `/${string}`}
+ */
+const base = process.env.BASE_PATH ? `/${process.env.BASE_PATH.replace(/^\/|\/$/g, '')}` : '';
+
 /** @type {import('@sveltejs/kit').Config} */
 export default {
   extensions: ['.svelte', '.md'],
@@ -16,7 +23,15 @@ export default {
     moduleScript(),
   ],
   kit: {
-    adapter: adapter({ fallback: '404.html', precompress: true }),
+    outDir: base ? '.svelte-kit/below' : '.svelte-kit',
+    adapter: adapter({
+      pages: process.env.BUILD_FOLDER ?? 'build',
+      fallback: '404.html',
+      precompress: true,
+    }),
+    paths: { base },
+    // The page does it when it stands (lib/keep/offline-copy.ts).
+    serviceWorker: { register: false },
     alias: {
       $shared: 'shared',
       '$shared/*': 'shared/*',

@@ -2,10 +2,12 @@ import { sveltekit } from '@sveltejs/kit/vite';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
 import { numbersOnly } from './shared/numbers-only.js';
+import { licences } from './src/licences.js';
 import { explainers } from './src/lib/learn/markdown/plugin.js';
 
 export default defineConfig({
-  plugins: [numbersOnly(), explainers(), sveltekit()],
+  plugins: [numbersOnly(), explainers(), licences(), sveltekit()],
+  worker: { plugins: () => [licences()] },
   build: {
     rollupOptions: {
       // The layout with all it imports is needed on every page: one chunk instead of thirty.

@@ -1,5 +1,12 @@
 import type { Handle } from '@sveltejs/kit';
 
+/**
+ * What the head of a page runs before anything is shown: inside a frame nothing is, since a page
+ * laid under another can be made to be clicked unseen. `hooks.client.ts` then says so.
+ * Where the host sends the header `frame-ancestors`, the browser has refused before.
+ */
+const frameGuard = 'if(top!==self)document.documentElement.hidden=true';
+
 /** What the framework leaves in a page to find its places again when it takes it over. */
 const marks = /<!--(?:\[[-!\d]*|\]|)-->/g;
 
@@ -20,6 +27,8 @@ export const handle: Handle = ({ event, resolve }) =>
     transformPageChunk: ({ html, done }) => {
       if (!done) return html;
       const page = closeUp(html);
-      return page.includes('<script') ? page : page.replace(marks, '').replace(indents, ' ');
+      if (!page.includes('<script')) return page.replace(marks, '').replace(indents, ' ');
+      // Before the style sheets, for which it would wait, and the rules for scripts, which know it not.
+      return page.replace('<link', `<script>${frameGuard}</script><link`);
     },
   });

@@ -3,45 +3,126 @@
 /// <reference lib="webworker" />
 /// <reference types="@sveltejs/kit" />
 import { base, build, files, prerendered, version } from '$service-worker';
+import type { OfflineNews, OfflineOrder } from './lib/keep/offline-copy';
 
 /**
- * The whole site on the device. One cache for each version of the site; it is filled before the
- * version may start and never changed after. A new version waits until the reader takes it: a tab
- * sends SKIP_WAITING only when it was told to (`lib/keep/updates.ts`).
+ * The whole site on the device. One cache for each version of the site. A page orders it filled when
+ * it stands and the browser is idle; what could not be had is fetched at the next visit. A new
+ * version waits until it is whole and the reader takes it: a tab sends SKIP_WAITING only when it was
+ * told to (`lib/keep/updates.ts`).
  */
 const worker = globalThis as unknown as ServiceWorkerGlobalScope;
-const prefix = 'down-to-sound ';
+// The path stands before the space: no copy of the site at another path begins like it.
+const prefix = `down-to-sound${base} `;
 const cacheName = prefix + version;
+
+/** Milliseconds after which a new version is fetched though no page gave the word: some run no script. */
+const unbidden = 30_000;
+/** Files fetched at a time; few, so that a page that wants something has room. */
+const atOnce = 4;
+/** After as many in a row that the network did not give, the others will not come either. */
+const inVain = 6;
 
 /**
  * Instructions to the host, the description of the job file for other programs, data of pages that
  * are never taken over, and the icon the device takes when it installs: no page asks for them.
  */
 const notKept = ['_headers', 'job.schema.json', '__data.json', 'icon-512.png'];
-const kept = [...files, ...prerendered].filter(
-  (file) => !notKept.includes(file.slice(file.lastIndexOf('/') + 1)),
-);
+/** Named by what is in them: the same name is the same file in every version. */
+const named = new Set(build);
+const kept = new Set([
+  ...build,
+  ...[...files, ...prerendered].filter(
+    (file) => !notKept.includes(file.slice(file.lastIndexOf('/') + 1)),
+  ),
+]);
 const fallback = `${base}/404.html`;
 
-async function fill(): Promise<void> {
+async function missing(cache: Cache): Promise<string[]> {
+  const there = new Set((await cache.keys()).map(({ url }) => new URL(url).pathname));
+  return [...kept, fallback].filter((path) => !there.has(path));
+}
+
+/** From a version that lies here already, or from the network; undefined where it cannot be had. */
+async function obtain(path: string): Promise<Response | undefined> {
+  if (named.has(path))
+    for (const name of await caches.keys())
+      if (name.startsWith(prefix)) {
+        const found = await caches.open(name).then((cache) => cache.match(path));
+        if (found) return found;
+      }
+  const asked = new Request(path, {
+    cache: named.has(path) ? 'default' : 'no-cache',
+    priority: 'low',
+  } as RequestInit);
+  return keepable(await fetch(asked));
+}
+/** What came, when it is the file itself and not word of an error or of another place. */
+const keepable = (answer: Response) => (answer.ok && !answer.redirected ? answer : undefined);
+
+/** Whether the host still has this version: pages of a later one do not belong in this cache. */
+async function isCurrent(): Promise<boolean> {
+  const answer = await fetch(`${base}/_app/version.json`, { cache: 'no-store' });
+  return ((await answer.json()) as { version: string }).version === version;
+}
+
+/** Fetches what is missing. Never fails: what does not come is missing still. */
+async function fetchMissing(): Promise<void> {
   const cache = await caches.open(cacheName);
-  // Files of the build carry their content in their name; the others are asked for anew.
-  await cache.addAll(build);
-  await cache.addAll(kept.map((path) => new Request(path, { cache: 'no-cache' })));
+  const left = await missing(cache);
+  if (!left.length || !(await isCurrent().catch(() => false))) return;
+  const wanted = left.values();
+  let failed = 0;
+  const one = async () => {
+    for (const path of wanted) {
+      if (failed >= inVain) return;
+      try {
+        const answer = await obtain(path);
+        if (answer) await cache.put(path, answer);
+        failed = 0;
+      } catch {
+        failed += 1;
+      }
+    }
+  };
+  await Promise.all(Array.from({ length: atOnce }, one));
+}
+
+/** One at a time: two tabs ask for it together. */
+let filling: Promise<void> | undefined;
+const fill = () => (filling ??= fetchMissing().finally(() => (filling = undefined)));
+
+async function news(): Promise<OfflineNews> {
+  const left = await missing(await caches.open(cacheName));
   // A host may refuse to serve its error page as a page; the site works without it.
-  await cache.add(fallback).catch(() => undefined);
+  return { offline: left.every((path) => path === fallback) ? 'whole' : 'partly' };
 }
 
-async function removeOld(): Promise<void> {
-  const names = await caches.keys();
-  await Promise.all(
-    names
-      .filter((name) => name.startsWith(prefix) && name !== cacheName)
-      .map((name) => caches.delete(name)),
-  );
+let bid: () => void;
+const bidden = new Promise<void>((resolve) => (bid = resolve));
+const savesData = () =>
+  (navigator as { connection?: { saveData?: boolean } }).connection?.saveData === true;
+
+async function install(): Promise<void> {
+  const replaces = worker.registration.active !== null;
+  const waited = new Promise<'waited'>((done) => setTimeout(() => done('waited'), unbidden));
+  if ((await Promise.race([bidden, waited])) === 'waited' && savesData())
+    throw new Error('not fetched: the device saves data');
+  await fill();
+  // What came stays for the next try; until it is whole the version before goes on.
+  if (replaces && (await news()).offline !== 'whole') throw new Error('not whole yet');
 }
 
-async function answer(request: Request): Promise<Response> {
+async function activate(): Promise<void> {
+  for (const name of await caches.keys())
+    if (name.startsWith(prefix) && name !== cacheName) await caches.delete(name);
+  await worker.clients.claim();
+  const told = await news();
+  for (const client of await worker.clients.matchAll()) client.postMessage(told);
+}
+
+async function answer(event: FetchEvent): Promise<Response> {
+  const { request } = event;
   const cache = await caches.open(cacheName);
   const url = new URL(request.url);
   const found = await cache.match(url.pathname);
@@ -50,7 +131,10 @@ async function answer(request: Request): Promise<Response> {
   if (request.mode === 'navigate' && (await cache.match(withSlash)))
     return Response.redirect(withSlash + url.search, 302);
   try {
-    return await fetch(request);
+    const came = await fetch(request);
+    if (named.has(url.pathname) && keepable(came))
+      event.waitUntil(cache.put(url.pathname, came.clone()).catch(() => undefined));
+    return came;
   } catch (error) {
     const page = request.mode === 'navigate' ? await cache.match(fallback) : undefined;
     if (page) return new Response(page.body, { status: 404, headers: page.headers });
@@ -58,23 +142,30 @@ async function answer(request: Request): Promise<Response> {
   }
 }
 
-worker.addEventListener('install', (event) =>
-  event.waitUntil(
-    fill().catch(async (error: unknown) => {
-      // Half a version is of no use to anybody; the one before goes on.
-      await caches.delete(cacheName);
-      throw error;
-    }),
-  ),
-);
-worker.addEventListener('activate', (event) =>
-  event.waitUntil(removeOld().then(() => worker.clients.claim())),
-);
+/** Whether this version was installed just now and has not taken over. */
+let coming = false;
+worker.addEventListener('install', (event) => {
+  coming = true;
+  event.waitUntil(install());
+});
+worker.addEventListener('activate', (event) => {
+  coming = false;
+  event.waitUntil(activate());
+});
 worker.addEventListener('fetch', (event) => {
   const { request } = event;
-  if (request.method !== 'GET' || new URL(request.url).origin !== worker.location.origin) return;
-  event.respondWith(answer(request));
+  const { origin, pathname } = new URL(request.url);
+  // At the root, other sites on this host lie below; what is not ours goes its own way.
+  if (request.method !== 'GET' || origin !== worker.location.origin) return;
+  if (!pathname.startsWith(`${base}/`)) return;
+  event.respondWith(answer(event));
 });
-worker.addEventListener('message', ({ data }) => {
-  if (data === 'SKIP_WAITING') void worker.skipWaiting();
+worker.addEventListener('message', (event) => {
+  const order = event.data as OfflineOrder | 'SKIP_WAITING';
+  if (order === 'SKIP_WAITING') return void worker.skipWaiting();
+  if (order === 'FILL') bid();
+  // One that is still to come tells of itself when it takes over.
+  if (coming) return;
+  const filled = order === 'FILL' ? fill() : Promise.resolve();
+  event.waitUntil(filled.then(news).then((told) => event.source?.postMessage(told)));
 });

@@ -4,9 +4,12 @@
  */
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { belowPath } from './helpers/below';
 import { findChromium } from './helpers/chromium';
 
 const results = 'test-results';
+const below = resolve(`${results}/below`);
 const unitResults = `${results}/unit.json`;
 const browserResults = `${results}/browser.json`;
 
@@ -66,6 +69,13 @@ for (const stages of [
   [{ name: 'build', command: 'npm run -s build -- --logLevel warn' }],
   [
     {
+      name: 'build below a path',
+      command: 'npm run -s build -- --logLevel warn',
+      env: { BASE_PATH: belowPath, BUILD_FOLDER: below },
+    },
+  ],
+  [
+    {
       name: 'unit, published, every route, hostile, components',
       command: `npm run -s unit -- --reporter=dot --reporter=json --outputFile.json=${unitResults}`,
     },
@@ -74,7 +84,7 @@ for (const stages of [
     {
       name: 'the built site in Chromium',
       command: 'npm run -s browser',
-      env: { CHROMIUM_PATH: path },
+      env: { CHROMIUM_PATH: path, SITE_BELOW: below },
     },
   ],
 ] satisfies Stage[][])

@@ -1,16 +1,19 @@
-import { adviseZone } from '$lib/advice/advise';
-import type { Job, Zone } from '$lib/answers/job';
-import { planJob, type Plan } from '$lib/plan/plan';
+import type { ZoneAdvice } from '$lib/advice/zone-advice';
+import type { Job } from '$lib/answers/job';
+import { planJob, type AdviceOf, type Plan } from '$lib/plan/plan';
 import { crewDaysOf } from '$lib/safety/from-plan';
 import { safetyOf } from '$lib/safety/safety-of';
 import { drawnJob } from '$lib/survey/drawn';
 import { surveyOf, type SurveyResult } from '$lib/survey/survey';
+import { heldUp, type HeldUp } from './held-up';
 
 /** What `advise` prints: the advice for every zone of a job, as data. */
 export interface AdviceDocument {
   readonly format: 'down-to-sound.advice';
   readonly version: 1;
   readonly zones: readonly unknown[];
+  /** Which zones the plan leaves out, and what for. */
+  readonly heldUp: HeldUp;
   /** All zones together: steps in order, quantities with their working, working days. */
   readonly plan: object;
   /** Dust, noise and vibration of each person on each day of the plan, and how to share it out. */
@@ -19,26 +22,15 @@ export interface AdviceDocument {
   readonly survey?: SurveyResult;
 }
 
-/** The advice for one set of answers, without the full examples behind each outcome. */
-function adviceEntry(job: Job, zone: Zone) {
-  const { outcomes, findOut, ...advice } = adviseZone(job.site, zone.answers);
+/** The advice for one zone, without the full examples behind each outcome. */
+function adviceEntry(id: string, { outcomes, findOut, ...advice }: ZoneAdvice) {
   return {
+    id,
     ...advice,
     // A test that only clears a hold leaves the outcomes as they are: it settles null.
     findOut: findOut.map((each) => ({ settles: null, ...each })),
     outcomes: outcomes.map(({ verdict, method, share }) => ({ verdict, method, share })),
   };
-}
-
-/** The advice for every zone. Zones with equal answers share it: an open zone takes long to advise. */
-function zoneEntries(job: Job) {
-  const known = new Map<string, ReturnType<typeof adviceEntry>>();
-  return job.zones.map((zone) => {
-    const key = JSON.stringify(zone.answers);
-    const entry = known.get(key) ?? adviceEntry(job, zone);
-    known.set(key, entry);
-    return { id: zone.id, ...entry };
-  });
 }
 
 function planEntry({ zones, totals, schedule, ...plan }: Plan) {
@@ -77,15 +69,19 @@ function safetyEntry(plan: Plan, job: Job) {
   };
 }
 
-/** The advice for a job. */
-export function adviceDocument(given: Job): AdviceDocument {
+/**
+ * The advice for a job.
+ * @param adviceOf the advice for the answers of each of its zones, as drawn, worked out already
+ */
+export function adviceDocument(given: Job, adviceOf: AdviceOf): AdviceDocument {
   const survey = surveyOf(given);
   const job = drawnJob(given, survey);
-  const plan = planJob(job);
+  const plan = planJob(job, job.own, adviceOf);
   return {
     format: 'down-to-sound.advice',
     version: 1,
-    zones: zoneEntries(job),
+    zones: job.zones.map(({ id, answers }) => adviceEntry(id, adviceOf(job.site, answers))),
+    heldUp: heldUp(plan),
     plan: planEntry(plan),
     safety: safetyEntry(plan, job),
     ...(survey && { survey }),

@@ -1,8 +1,11 @@
 import { createReadStream } from 'node:fs';
 import { mostBytes, readJobBytes } from '$lib/keep/job-file';
 import { harmless } from '$lib/keep/problem';
+import { drawnJob } from '$lib/survey/drawn';
+import { surveyOf } from '$lib/survey/survey';
 import { commandWords, problemSentence } from '$lib/words/en/keep';
 import { adviceDocument } from './advice-document';
+import { adviseAll } from './advice-pool';
 
 /** What the command leaves behind: its exit code and what goes to the two outputs. */
 export interface Outcome {
@@ -25,6 +28,15 @@ async function readAll(stream: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
   return Buffer.concat(chunks);
 }
 
+interface Surroundings {
+  /** The file to run on the other cores; without it all is done here. */
+  readonly helper?: URL;
+  /** Takes lines about how far it is, while it takes long. */
+  readonly tell?: (line: string) => void;
+  /** Milliseconds before the first such line, and between two. */
+  readonly quiet?: number;
+}
+
 /**
  * Advice for the job file named on the command line, or for `input` when the name is `-`.
  * Reads and decides with the same code as the site. Never throws.
@@ -32,6 +44,7 @@ async function readAll(stream: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
 export async function adviseCommand(
   [file, ...more]: readonly string[],
   input: AsyncIterable<Uint8Array>,
+  { helper, tell = () => undefined, quiet = 2000 }: Surroundings = {},
 ): Promise<Outcome> {
   if (file === undefined || more.length > 0) return refused(commandWords.usage);
   let bytes: Uint8Array;
@@ -43,5 +56,13 @@ export async function adviseCommand(
   }
   const read = await readJobBytes(bytes);
   if (!read.ok) return refused(problemSentence(read.problem));
-  return { code: 0, out: `${JSON.stringify(adviceDocument(read.value))}\n`, error: '' };
+  const job = drawnJob(read.value, surveyOf(read.value));
+  const all = job.zones.length;
+  let told = performance.now();
+  const adviceOf = await adviseAll(job, helper, (done) => {
+    if (done === all || performance.now() - told < quiet) return;
+    told = performance.now();
+    tell(`${commandWords.progress(done, all)}\n`);
+  });
+  return { code: 0, out: `${JSON.stringify(adviceDocument(read.value, adviceOf))}\n`, error: '' };
 }

@@ -6,7 +6,7 @@ import { usual } from '../helpers/chromium';
 const executablePath = process.env.CHROMIUM_PATH ?? usual.find((path) => existsSync(path));
 const port = Number(process.env.PORT ?? 4183);
 
-const timed = /(speed|weather-century|not-sure)\.spec\.ts$/;
+const timed = /(speed|weather-century|not-sure|command-time)\.spec\.ts$/;
 
 /** Drives the built site as `npm start` serves it; build it first. */
 export default defineConfig({

@@ -4,6 +4,9 @@ import { memoryStore } from './memory-store';
 
 export { memoryStore };
 
+/** What the jobs are called on the device, at the root of a host. */
+export const jobsName = 'down-to-sound';
+
 /**
  * Opens the jobs on this device; when that cannot be had, a store in memory that says why.
  * Never throws, and never waits longer than `patience` milliseconds.
@@ -11,6 +14,6 @@ export { memoryStore };
 export async function openStore(
   options: { readonly name?: string; readonly patience?: number } = {},
 ): Promise<JobStore> {
-  const opened = await openDeviceStore(options.name ?? 'down-to-sound', options.patience ?? 4000);
+  const opened = await openDeviceStore(options.name ?? jobsName, options.patience ?? 4000);
   return typeof opened === 'string' ? memoryStore(opened) : opened;
 }

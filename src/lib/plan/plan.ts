@@ -1,6 +1,7 @@
 import { adviseZone } from '$lib/advice/advise';
 import { missingQuestions, neverInTheWay } from '$lib/advice/relevance';
 import type { Advice, Hold } from '$lib/advice/types';
+import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Job, Zone } from '$lib/answers/job';
 import { isSurely, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import type { QuestionId } from '$lib/answers/questions';
@@ -76,18 +77,22 @@ const mostAlike = 2000;
 /** With this many questions unanswered nothing can be planned, and no time is spent on what might be. */
 const tooFewAnswers = 4;
 
-function zonePlanOf(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
+/** How a plan comes to the advice for a zone. */
+export type AdviceOf = (site: SiteAnswers, answers: ZoneAnswers) => ZoneAdvice;
+const adviceOnly: AdviceOf = (site, answers) => adviseZone(site, answers, { margins: false });
+
+function zonePlanOf(site: SiteAnswers, answers: ZoneAnswers, adviceOf: AdviceOf): ZonePlan {
   const known = remembered.get(answers);
   if (known?.site === site) return known.plan;
   const key = JSON.stringify([site, answers]);
-  const plan = alike.get(key) ?? makeZonePlan(site, answers);
+  const plan = alike.get(key) ?? makeZonePlan(site, answers, adviceOf);
   if (alike.size >= mostAlike) alike.clear();
   alike.set(key, plan);
   remembered.set(answers, { site, plan });
   return plan;
 }
 
-function makeZonePlan(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
+function makeZonePlan(site: SiteAnswers, answers: ZoneAnswers, adviceOf: AdviceOf): ZonePlan {
   const unanswered = missingQuestions(site, answers).filter((id) => !neverInTheWay.has(id));
   if (unanswered.length >= tooFewAnswers)
     return {
@@ -96,9 +101,7 @@ function makeZonePlan(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
       possibleHolds: [],
       held: { verdict: 'find-out-first', open: unanswered },
     };
-  const { outcomes, holds, possibleHolds, assumptions, verdict } = adviseZone(site, answers, {
-    margins: false,
-  });
+  const { outcomes, holds, possibleHolds, assumptions, verdict } = adviceOf(site, answers);
   const [only] = outcomes;
   if (only && outcomes.length === 1 && only.verdict !== 'stop' && only.method)
     return { advice: only.example, holds, possibleHolds, held: null };
@@ -116,15 +119,25 @@ function makeZonePlan(site: SiteAnswers, answers: ZoneAnswers): ZonePlan {
 /**
  * The plan of a job: what is done where in which order, how much of everything, on which days.
  * @param own the reader's own values over the figures of the trade
+ * @param adviceOf where the advice for a zone is had already; worked out here when left out
  */
-export function planJob(job: Job, own: OwnFigures | undefined = job.own): Plan {
+export function planJob(
+  job: Job,
+  own: OwnFigures | undefined = job.own,
+  adviceOf: AdviceOf = adviceOnly,
+): Plan {
   const zones: PlannedZone[] = [];
   const held: HeldZone[] = [];
   const works: ZoneWork[] = [];
   const substitutes: Substitute[] = [];
   const drawing = surveyOf(job, own);
   for (const zone of drawnJob(job, drawing).zones) {
-    const { advice, held: why, holds, possibleHolds } = zonePlanOf(job.site, zone.answers);
+    const {
+      advice,
+      held: why,
+      holds,
+      possibleHolds,
+    } = zonePlanOf(job.site, zone.answers, adviceOf);
     if (why || !advice?.underneath) {
       if (why) held.push({ id: zone.id, holds, possibleHolds, ...why });
       continue;

@@ -1,6 +1,7 @@
 import type { Job, Zone } from '$lib/answers/job';
 import type { JobStore, StoredJob } from '$lib/keep/job-store';
 import { preferences } from './preferences.svelte';
+import { siteName } from './site-name';
 
 /** A job about which nothing is known. */
 export const blankJob = (): Job => ({
@@ -30,8 +31,8 @@ async function lastJob(store: JobStore): Promise<StoredJob | undefined> {
 /** Opens the jobs of this device and reads the one last worked on. */
 export async function openJobs() {
   // Fetched apart: a question can be read and answered before the store's parser has arrived.
-  const { memoryStore, openStore } = await import('$lib/keep/store');
-  const store = await openStore();
+  const { jobsName, memoryStore, openStore } = await import('$lib/keep/store');
+  const store = await openStore({ name: siteName(jobsName) });
   try {
     return { store, stored: await lastJob(store) };
   } catch {

@@ -7,6 +7,8 @@ const inZone = (path: string, zone: string | null | undefined): string =>
 /** Addresses of the site's pages. */
 export const paths = {
   home: () => resolve('/'),
+  worker: () => `${resolve('/')}service-worker.js`,
+  licences: () => `${resolve('/')}learn/licences/`,
   jobs: () => `${resolve('/')}jobs/`,
   weather: () => `${resolve('/')}weather/`,
   learn: () => `${resolve('/')}learn/`,

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '$lib/answers/units';
+import { siteName } from './site-name';
 
 /** How the reader wants it shown. Changes what is shown first and how, never the advice. */
 export const readers = ['work', 'own', 'explain'] as const;
@@ -11,7 +12,7 @@ interface Kept {
   readonly job: string | null;
 }
 
-const key = 'down-to-sound.preferences';
+const key = siteName('down-to-sound.preferences');
 
 /** Reads what was kept; anything unreadable counts as not kept. */
 function read(): Partial<Record<keyof Kept, unknown>> {

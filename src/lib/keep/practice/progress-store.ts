@@ -34,11 +34,14 @@ interface Schema extends DBSchema {
 }
 const key = 'mine';
 
+/** What practice results are called on the device, at the root of a host. */
+export const progressName = 'down-to-sound.practice';
+
 /** Opens what is kept on this device; when that cannot be had, a store in memory that says why. Never throws. */
 export async function openProgressStore(
   options: { readonly name?: string; readonly patience?: number } = {},
 ): Promise<ProgressStore> {
-  const name = options.name ?? 'down-to-sound.practice';
+  const name = options.name ?? progressName;
   const open = (blocked: () => void) =>
     openDB<Schema>(name, 1, {
       upgrade(database) {

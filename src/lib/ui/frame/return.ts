@@ -1,4 +1,6 @@
-const key = 'down-to-sound.place';
+import { siteName } from '$lib/ui/site-name';
+
+const key = siteName('down-to-sound.place');
 
 /** Keeps how far down the page the reader was, when they leave it for one outside this code. */
 export function keepPlace(): void {

@@ -1,5 +1,6 @@
 import {
   openProgressStore,
+  progressName,
   type ProgressStore,
   type Written,
 } from '$lib/keep/practice/progress-store';
@@ -9,6 +10,7 @@ import { lastSeed } from '$lib/practice/generate';
 import { grade, type Attempt, type Grade, type Rating } from '$lib/practice/grade';
 import { dueCases, findCase, nextCase, type Next } from '$lib/practice/next';
 import { merged, standingOf, withResult, type Progress } from '$lib/practice/progress';
+import { siteName } from '$lib/ui/site-name';
 import { casesOf, type PracticeSet } from '$lib/practice/set';
 
 /** A set somebody chose, and how far it has come. */
@@ -86,7 +88,7 @@ class Practice {
     return (this.#opening ??= this.#open());
   }
   async #open() {
-    this.#store = await openProgressStore();
+    this.#store = await openProgressStore({ name: siteName(progressName) });
     this.#durable = this.#store.kind === 'device';
     try {
       const read = await this.#store.read();

@@ -1,8 +1,9 @@
 import type { QuestionId } from '$lib/answers/questions';
 import { preferences } from '$lib/ui/preferences.svelte';
+import { siteName } from '$lib/ui/site-name';
 import type { Draft } from './draft';
 
-const key = 'down-to-sound.draft';
+const key = siteName('down-to-sound.draft');
 
 /** Which question of which zone and job a draft is for. */
 const placeOf = (question: QuestionId, zone: string | null) =>

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { choicesOf } from '$lib/answers/questions';
 import { frequencies, wetnesses, type FreezeThawReading } from '$lib/climate/types';
+import { siteName } from '$lib/ui/site-name';
 import type { WeatherSaid } from '$lib/words/en/climate';
 
 /** Why the frost question was answered as it was, when the answer came from the frost page. */
@@ -31,7 +32,7 @@ const shape = v.object({
   ),
 });
 
-const key = 'down-to-sound.frost';
+const key = siteName('down-to-sound.frost');
 
 /** Keeps the reason in this browser, so that it stands beside the question after a reload too. */
 export function keepReason({ job, reading, weather }: FrostReason): void {

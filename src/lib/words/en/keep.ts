@@ -127,4 +127,6 @@ export const putWords: Readonly<Record<'newer' | 'quota' | 'unavailable' | 'inva
 export const commandWords = {
   usage: 'expected one argument: a job file, or - for standard input',
   unreadable: (file: string, code: string) => `${file}: cannot be read (${code})`,
+  /** Now and then while a job of many open zones is worked on. */
+  progress: (done: number, all: number) => `${thousands(done)} of ${thousands(all)} zones advised`,
 } as const;

@@ -19,6 +19,25 @@ export const frameWords = {
   usLong: 'Inches and feet',
   deferral:
     'This is general guidance. The law, local codes, the maker’s instructions and a licensed professional come first.',
+  licences: 'Licences',
+  licencePage: {
+    title: 'Licences',
+    own: 'This site is free software, under this licence:',
+    libraries: 'It holds parts of these libraries, each under the licence of its makers:',
+  },
+  /** How much of the site is on the device. */
+  offline: {
+    whole: 'The whole site is on this device. It opens without a network.',
+    filling: 'The site is being kept on this device, so that it opens without a network.',
+    partly:
+      'A part of the site is not on this device yet. It follows the next time you open the site with a network.',
+    spared: 'Your device saves data. The site is not kept here, so it needs a network.',
+    keep: 'Keep it here all the same',
+  },
+  framed: {
+    line: 'This page does not work inside another page. Somebody could lay something over it and have you press what you do not see.',
+    open: 'Open it on its own',
+  },
   stays: 'What you enter stays on this device until you share it.',
   /** Said only when everything in hand is on the device. */
   kept: 'Saved',

@@ -1,0 +1,23 @@
+/** A page of each kind. */
+export const pageKinds = [
+  '/',
+  '/assess/depth/',
+  '/assess/looseness/',
+  '/advice/',
+  '/job/',
+  '/job/plan/',
+  '/crew/',
+  '/ready/',
+  '/owner/',
+  '/weather/',
+  '/jobs/',
+  '/learn/',
+  '/learn/sounding/',
+  '/learn/glossary/',
+  '/learn/chart/',
+  '/learn/interview-map/',
+  '/learn/practice/',
+  '/learn/search/',
+  '/learn/sources/',
+  '/learn/licences/',
+];
