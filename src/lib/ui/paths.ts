@@ -8,7 +8,7 @@ const inZone = (path: string, zone: string | null | undefined): string =>
 export const paths = {
   home: () => resolve('/'),
   jobs: () => `${resolve('/')}jobs/`,
-  weather: () => `${resolve('/')}weather/`,
+  weather: (zone?: string | null) => inZone(`${resolve('/')}weather/`, zone),
   learn: () => `${resolve('/')}learn/`,
   practice: () => `${resolve('/')}learn/practice/`,
   explainer: (slug: string) => `${resolve('/')}learn/${slug}/`,
