@@ -6,7 +6,7 @@ import { session } from '$lib/ui/session.svelte';
 import { hollow } from '../helpers/crew-jobs';
 
 /** Puts a job in hand and opens the page on it. */
-async function open(job = hollow({ crew: 2 }), day: number | null = null) {
+async function open(job = hollow({ crew: 2 }), day: string | null = null) {
   await session.startNew(job);
   return render(CrewPage, { day });
 }

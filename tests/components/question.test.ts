@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import type { InterviewContext } from '$lib/interview/context';
+import type { Draft } from '$lib/ui/question/draft';
 import { earlyDraft } from '$lib/ui/question/early';
 import { loadParts } from '$lib/ui/question/load';
 import QuestionForm from '$lib/ui/question/QuestionForm.svelte';
@@ -19,18 +20,20 @@ afterEach(() => {
 async function shown(question: QuestionId, answers: InterviewContext = { site: {}, zone: {} }) {
   const parts = await loadParts(question);
   const onanswer = vi.fn();
+  const taken = (answer: unknown) => answer !== null && onanswer(answer);
   const words = parts.wordsOf(formatter('metric'));
   const props = {
     question,
-    zone: null,
     words,
     parts,
     answers,
+    edited: null as Draft | null,
     back: '/back/',
-    ondraft: vi.fn(),
-    onanswer,
+    // The machine holds what is ticked and hands it back.
+    ondraft: (edited: Draft) => void rerender({ edited }),
+    onanswer: taken,
   };
-  render(QuestionForm, props);
+  const { rerender } = render(QuestionForm, props);
   return { words, onanswer, user: userEvent.setup() };
 }
 const named = ({ choices }: QuestionWords): ChoiceWords[] => Object.values(choices);

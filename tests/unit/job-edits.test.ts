@@ -15,11 +15,21 @@ describe('zones of a job', () => {
         const id = order(job)[dice % job.zones.length] as string;
         const without = edits.withoutZone(job, id);
         expect(order(without?.job as Job)).not.toContain(id);
-        expect(edits.withRestored(without?.job as Job, without?.removed as edits.Removed)).toEqual(
-          job,
-        );
+        expect(
+          edits.withRestored(without?.job as Job, without?.removed as edits.Removed).job,
+        ).toEqual(job);
       }),
     );
+  });
+
+  it('come back under another id where another tab has given theirs to a new zone', () => {
+    const zone = (id: string) => ({ id, name: '', answers: {} });
+    const job: Job = { name: '', site: {}, zones: [zone('a'), zone('b')] };
+    const { job: less, removed } = edits.withoutZone(job, 'b') as NonNullable<
+      ReturnType<typeof edits.withoutZone>
+    >;
+    const back = edits.withRestored(edits.withZone(less, zone('b')), removed);
+    expect([back.id, ...order(back.job)]).toEqual(['c', 'a', 'c', 'b']);
   });
 
   it('are moved to a place without any being lost or changed', () => {

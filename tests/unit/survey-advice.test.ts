@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { adviseZone } from '$lib/advice/advise';
 import { planJob } from '$lib/plan/plan';
 import { drawnJob } from '$lib/survey/drawn';
 import { surveyOf } from '$lib/survey/survey';
@@ -7,7 +8,7 @@ import { goodDrawing, readDrawn } from '../helpers/drawn-file';
 
 describe('what the command line says of a drawing', () => {
   it('has every promised field', () => {
-    const { survey, plan } = JSON.parse(JSON.stringify(adviceDocument(readDrawn(goodDrawing))));
+    const { survey, plan } = JSON.parse(JSON.stringify(adviceDocument(readDrawn(goodDrawing), adviseZone)));
     expect(survey.patches).toMatchObject([
       { x: 2500, y: 900, length: 500, width: 700, bay: '1', zone: 'b' },
       { x: 3000, y: 900, length: 500, width: 700, bay: '2', zone: 'b' },
@@ -41,7 +42,7 @@ describe('what the command line says of a drawing', () => {
   });
 
   it('is absent without a drawing', () => {
-    expect(adviceDocument(readDrawn())).not.toHaveProperty('survey');
+    expect(adviceDocument(readDrawn(), adviseZone)).not.toHaveProperty('survey');
   });
 
   it('outranks typed areas, in the plan as in the advice', () => {

@@ -1,5 +1,6 @@
 import type { Answer, SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { QuestionId } from '$lib/answers/questions';
+import type { TalkContext } from './talk-types';
 
 /** Everything the interview knows: the answers. Its state is a fold of them. */
 export interface InterviewContext {
@@ -21,8 +22,12 @@ export const answerOf = ({ site, zone }: InterviewContext, question: QuestionId)
 
 /**
  * The question asked before this one, or null at the first and for one that is not asked.
- * Where the machine's BACK leads, without the machine: a test holds the two together.
+ * Where BACK leads, by the machine and by the link it stands on.
  * @param asked the questions that count, in the order they are asked
  */
 export const previousOf = (asked: readonly QuestionId[], question: QuestionId): QuestionId | null =>
   asked[asked.indexOf(question) - 1] ?? null;
+
+/** The zone as addresses name it: a job of one zone needs no name for it. */
+export const addressIn = ({ job, zone, named }: TalkContext): string | null =>
+  job && job.zones.length > 1 ? zone : named;

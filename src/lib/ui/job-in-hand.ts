@@ -1,5 +1,5 @@
 import type { Job, Zone } from '$lib/answers/job';
-import type { JobStore, StoredJob } from '$lib/keep/job-store';
+import { newJobId, type JobStore, type StoredJob } from '$lib/keep/job-store';
 import { preferences } from './preferences.svelte';
 import { siteName } from './site-name';
 
@@ -18,9 +18,24 @@ export const isStarted = ({ site, zones }: Job): boolean =>
 export const withZone = (job: Job): Job =>
   job.zones.length ? job : { ...job, zones: blankJob().zones };
 
-/** The zone by that id, or the first one. */
-export const zoneOf = ({ zones }: Job, id: string | null): Zone =>
-  zones.find((zone) => zone.id === id) ?? (zones[0] as Zone);
+/** The zone by that id, or none; the first where none is named. Nothing stands in for one that is not there. */
+export const zoneOf = ({ zones }: Job, id: string | null): Zone | undefined =>
+  id === null ? zones[0] : zones.find((zone) => zone.id === id);
+
+const newKey = 'down-to-sound.new-job';
+
+/** An id for a job that is not on the device yet, the same after a reload of the tab. */
+export function unsavedId(fresh = false): string {
+  const id = newJobId();
+  try {
+    const before = fresh ? null : sessionStorage.getItem(newKey);
+    if (before) return before;
+    sessionStorage.setItem(newKey, id);
+  } catch {
+    // No storage: it holds as long as the page stands.
+  }
+  return id;
+}
 
 /** The job last worked on; where the browser has forgotten which, the one last changed. */
 async function lastJob(store: JobStore): Promise<StoredJob | undefined> {
@@ -34,10 +49,12 @@ export async function openJobs() {
   const { jobsName, memoryStore, openStore } = await import('$lib/keep/store');
   const store = await openStore({ name: siteName(jobsName) });
   try {
-    return { store, stored: await lastJob(store) };
+    const stored = await lastJob(store);
+    // The job of the last visit is named, and not there: an empty one must not pass for it.
+    return { store, stored, lost: !stored && store.kind === 'device' && preferences.job !== null };
   } catch {
     // A device that does not give back what it has is not trusted with more.
     store.close();
-    return { store: memoryStore('refused'), stored: undefined };
+    return { store: memoryStore('refused'), stored: undefined, lost: false };
   }
 }

@@ -71,10 +71,15 @@ export function withoutZone(job: Job, id: string): { job: Job; removed: Removed 
   };
 }
 
-/** Puts a zone back where it was. */
-export function withRestored(job: Job, { zone, place, wasRest }: Removed): Job {
-  const zones = job.zones.toSpliced(place, 0, zone);
-  return { ...job, zones, ...(wasRest && !job.rest && { rest: zone.id }) };
+/** Puts a zone back where it was; under another id where another tab has given its own to a new zone. */
+export function withRestored(
+  job: Job,
+  { zone, place, wasRest }: Removed,
+): { job: Job; id: string } {
+  const taken = job.zones.some(({ id }) => id === zone.id);
+  const id = taken ? freeId(job) : zone.id;
+  const zones = job.zones.toSpliced(place, 0, { ...zone, id });
+  return { job: { ...job, zones, ...(wasRest && !job.rest && { rest: id }) }, id };
 }
 
 /** An object without one of its fields. */

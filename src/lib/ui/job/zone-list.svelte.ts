@@ -75,8 +75,9 @@ export const zoneList = {
     const last = zoneList.last;
     if (!last) return undefined;
     undone = undone.filter((each) => each !== last);
-    session.update((job) => edits.withRestored(job, last.removed));
+    const { id } = edits.withRestored(session.job, last.removed);
+    session.update((job) => edits.withRestored(job, last.removed).job);
     told = words.back(last.label);
-    return last.removed.zone.id;
+    return id;
   },
 };

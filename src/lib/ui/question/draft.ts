@@ -31,6 +31,14 @@ export const emptyDraft: Draft = {
   typed: null,
 };
 
+/** Whether a draft says something of what is there. */
+export const saysSomething = ({ way, picked, maybe, value, typed }: Draft): boolean =>
+  way === 'none' ||
+  way === 'unsure' ||
+  picked.length + maybe.length > 0 ||
+  value !== null ||
+  !!typed?.text.trim();
+
 /** The draft that stands for an answer given before. */
 export function draftOf(question: QuestionId, answer: Answer<QuestionId> | undefined): Draft {
   if (answer === undefined) return emptyDraft;

@@ -1,32 +1,41 @@
 import type { QuestionId } from '$lib/answers/questions';
-import { preferences } from '$lib/ui/preferences.svelte';
 import { siteName } from '$lib/ui/site-name';
 import type { Draft } from './draft';
 
-const key = siteName('down-to-sound.draft');
+const key = siteName('down-to-sound.drafts');
 
 /** Which question of which zone and job a draft is for. */
-const placeOf = (question: QuestionId, zone: string | null) =>
-  JSON.stringify([preferences.job, zone, question]);
+const placeOf = (job: string, question: QuestionId, zone: string | null) =>
+  JSON.stringify([job, zone, question]);
+
+const all = (): Record<string, Draft> => JSON.parse(sessionStorage.getItem(key) ?? '{}');
 
 /**
  * Keeps, for this tab, what is ticked or typed before Continue: a look at a word of the trade must
- * not cost it. Null lets go of it. One at a time: the reader stands before one question.
+ * not cost it. Null lets go of it.
+ * @returns whether it is kept
  */
-export function keepDraft(question: QuestionId, zone: string | null, draft: Draft | null): void {
+export function keepDraft(
+  job: string,
+  question: QuestionId,
+  zone: string | null,
+  draft: Draft | null,
+): boolean {
+  const place = placeOf(job, question, zone);
   try {
-    if (draft) sessionStorage.setItem(key, JSON.stringify([placeOf(question, zone), draft]));
-    else sessionStorage.removeItem(key);
+    // One that is let go of is undefined here, and so left out.
+    sessionStorage.setItem(key, JSON.stringify({ ...all(), [place]: draft ?? undefined }));
+    return true;
   } catch {
     // No storage, or none left: it holds as long as the page stands.
+    return false;
   }
 }
 
 /** The draft kept for this question, or null. */
-export function keptDraft(question: QuestionId, zone: string | null): Draft | null {
+export function keptDraft(job: string, question: QuestionId, zone: string | null): Draft | null {
   try {
-    const [place, draft] = JSON.parse(sessionStorage.getItem(key) ?? '[]') as [string?, Draft?];
-    return (place === placeOf(question, zone) && draft) || null;
+    return all()[placeOf(job, question, zone)] ?? null;
   } catch {
     return null;
   }

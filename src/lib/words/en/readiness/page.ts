@@ -11,6 +11,7 @@ export const readyPage = {
   wait: 'Opening your job…',
   nothing:
     'There is no zone to check yet. Answer the questions about your surface first, so that the checks fit it.',
+  notBegun: (zone: string) => `Nothing has been answered for ${zone} yet.`,
   start: 'Answer the questions',
   toAdvice: 'Advice for this zone',
   zones: 'Zones',

@@ -8,6 +8,7 @@ export const homeWords = {
   resume: 'Go on with your job',
   fresh: 'Start a new job',
   unnamed: 'Job without a name',
+  vanished: 'That job is no longer here, or can no longer be read.',
   zones: (count: number) => (count === 1 ? '1 zone' : `${count} zones`),
   changed: (when: string) => `changed ${when}`,
   changedUnknown: 'nobody knows when it was changed',

@@ -1,3 +1,5 @@
+import { homeWords } from './home';
+
 /** The page of the jobs on this device, and what a shared link or a file asks on other pages. */
 export const jobsWords = {
   title: 'Your jobs',
@@ -36,7 +38,7 @@ export const jobsWords = {
   undone: (name: string) => `“${name}” is back.`,
   undoFailed: (name: string) =>
     `“${name}” was not put back: a job is kept in its place again, or the device refused.`,
-  vanished: 'That job is no longer here, or can no longer be read.',
+  vanished: homeWords.vanished,
   changedElsewhere: 'That job was changed in another tab. Nothing was overwritten. Try again.',
   storageFailed: 'The storage of this browser did not answer. Nothing was changed.',
   lost: 'The jobs kept on this device were deleted while this page was open. What this page still shows can be kept again.',
