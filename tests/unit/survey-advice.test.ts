@@ -8,7 +8,9 @@ import { goodDrawing, readDrawn } from '../helpers/drawn-file';
 
 describe('what the command line says of a drawing', () => {
   it('has every promised field', () => {
-    const { survey, plan } = JSON.parse(JSON.stringify(adviceDocument(readDrawn(goodDrawing), adviseZone)));
+    const { survey, plan } = JSON.parse(
+      JSON.stringify(adviceDocument(readDrawn(goodDrawing), adviseZone)),
+    );
     expect(survey.patches).toMatchObject([
       { x: 2500, y: 900, length: 500, width: 700, bay: '1', zone: 'b' },
       { x: 3000, y: 900, length: 500, width: 700, bay: '2', zone: 'b' },

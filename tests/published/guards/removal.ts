@@ -12,7 +12,8 @@ const spot = (length: number, width: number, x = 0) => ({
   length: length * inch,
   width: width * inch,
 });
-const patchesOf = (...spots: ReturnType<typeof spot>[]) => layPatches(spots.map(rectangleRing), 'rare');
+const patchesOf = (...spots: ReturnType<typeof spot>[]) =>
+  layPatches(spots.map(rectangleRing), 'rare');
 /** Twelve inches less and more than a limit of twelve, by a twelfth. */
 const [under, over] = [11, 13];
 
