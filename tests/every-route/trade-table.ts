@@ -184,14 +184,21 @@ const hammers: readonly TradeMethod[] = ['break-out', 'needle-scale', 'scarify']
 /**
  * Shot only where a shotblaster seals: a flat floor that was scarified. In holes, chased cracks,
  * round bars, on spots and off floors grit or high-pressure water; where frost is rare and the
- * place is a spot, thorough washing will do.
+ * place is a spot, thorough washing will do. Decided here: not under what wants it dry.
  */
-function skinOffOf(site: TradeSite, zone: TradeZone, method: TradeMethod): TradeSays['skinOff'] {
+function skinOffOf(
+  site: TradeSite,
+  zone: TradeZone,
+  method: TradeMethod,
+  surface: TradeMethod,
+): TradeSays['skinOff'] {
   const holes = hammers.includes(method) && !(method === 'scarify' && isFloor(site));
   const byHand = holes || chasesCrack(site, zone) || freesBar(zone);
-  if (byHand && site.freezeThaw === 'rare' && isSpot(zone)) return ['pressure-wash'];
+  // Decided here: small is no more than 1 m2, and what is just that may still be a machine's.
+  const small = zone.area !== 'unknown' && zone.area <= 1;
+  if (small && site.freezeThaw === 'rare' && moistureOf(zone) !== 'dry') return ['pressure-wash'];
   return [
-    ...(method === 'scarify' ? (['shotblast'] as const) : []),
+    ...(surface === 'scarify' ? (['shotblast'] as const) : []),
     ...(byHand ? (['abrasive-or-water'] as const) : []),
   ];
 }
@@ -205,7 +212,7 @@ export function tradeSays(site: TradeSite, zone: TradeZone): TradeSays {
   const { surface, thenShotblast, before } = choose(site, zone);
   const method = methodOf(site, zone);
   const moisture = moistureOf(zone);
-  const holds = holdsOf(site, zone, { method, moisture, strips: before.includes('strip-coating') });
+  const holds = holdsOf(site, zone, { method, moisture });
   const hammered = hammers.includes(method) || chasesCrack(site, zone);
   const bonded = zone.finish !== 'sealer';
   return {
@@ -222,7 +229,7 @@ export function tradeSays(site: TradeSite, zone: TradeZone): TradeSays {
     holds,
     hammered,
     bruisedSkin: !bonded ? 'may-stay' : site.freezeThaw === 'often' ? 'must-go' : 'should-go',
-    skinOff: bonded && hammered ? skinOffOf(site, zone, method) : [],
+    skinOff: bonded && hammered ? skinOffOf(site, zone, method, surface) : [],
     profileLeast: profileLeastOf(zone),
     moisture,
   };

@@ -1,11 +1,10 @@
 /** What stops the work or has to be found out first, by the trade; see `trade-table.ts`. */
 import type { TradeHold, TradeMethod, TradeSays, TradeSite, TradeZone } from './trade-types';
-import { chasesCrack, freesBar, isFirmHollow, rustAtCrack } from './trade-zone';
+import { chasesCrack, freesBar, isFirmHollow, isFloor, rustAtCrack } from './trade-zone';
 
 interface Work {
   readonly method: TradeMethod;
   readonly moisture: TradeSays['moisture'];
-  readonly strips: boolean;
 }
 
 /** mm from the surface each band covers; the lower edge does not belong to it. */
@@ -23,23 +22,36 @@ const bands: Readonly<Record<TradeZone['depth'], readonly [number, number]>> = {
 const margin = 13;
 /** mm clear behind a freed bar: 19 (ACI PRC-364.6-22) or 25 (UFGS 03 93). */
 const clearance = [19, 25] as const;
-/** mm to the far side of a bar, at most, where nobody measured it: cover 50, bar 20. Common practice. */
-const usualBar = 70;
-/** mm. Decided here: no slab is thinner, where nobody measured it. Common practice. */
-const leastThickness = 75;
+/** mm across a bar that nobody measured: 3/8 to 5/8 in. Common practice. */
+const usualBar = [10, 16] as const;
+/** mm. Decided here: a slab nobody measured is a usual driveway of 4 in. Common practice. */
+const usualThickness = 100;
 /** mm past which a tendon may be met. */
 const tendonLimit = 6;
 
-/** What hides a stain without adding anything that carries. */
-const paints: readonly TradeZone['finish'][] = ['sealer', 'thin-film', 'build-coat'];
+/**
+ * What hides a stain without adding anything that carries. Decided here: a levelling layer too, as
+ * it is thin and spreads over all of it.
+ */
+const paints: readonly TradeZone['finish'][] = [
+  'sealer',
+  'thin-film',
+  'build-coat',
+  'self-levelling',
+];
 
 /** Carries something, or hangs: taking concrete out weakens a structure. */
 const carries = ({ element, warnings }: TradeSite) =>
   warnings.includes('holds-something-up') || !['slab', 'steps'].includes(element);
 
-/** Decided here: open cracks are routed or chased in any case; hairlines may be left and bridged. */
+/**
+ * Decided here: open cracks are routed or chased in any case. A hairline may be routed too, so where
+ * something lies in the concrete it counts as cut; where frost comes often it is tapped first.
+ */
 const cutsCrack = (site: TradeSite, zone: TradeZone) =>
-  zone.cracks === 'open' || chasesCrack(site, zone);
+  zone.cracks === 'open' ||
+  (zone.cracks === 'hairline' && site.freezeThaw !== 'often') ||
+  chasesCrack(site, zone);
 
 /** Saw, hammer or drill go into the concrete. A break-out and a poured hollow get a sawn edge. */
 const cutsIn = (site: TradeSite, zone: TradeZone, { method }: Work) =>
@@ -47,7 +59,7 @@ const cutsIn = (site: TradeSite, zone: TradeZone, { method }: Work) =>
 
 /**
  * A layer that hardens on, or a hole that is filled. Decided here: a sealer and a thin film are no
- * rigid repair, nor is what nobody has decided.
+ * rigid repair, nor is what nobody has decided; under them what moves is found out first.
  */
 const isRigid = ({ finish }: TradeZone, { method }: Work) =>
   method === 'break-out' || !['sealer', 'thin-film', 'undecided'].includes(finish);
@@ -55,26 +67,33 @@ const isRigid = ({ finish }: TradeZone, { method }: Work) =>
 /**
  * How deep the finished hole will be, mm, least and most; null where there is none. Damage and
  * margin, or cover, bar and clearance, whichever is deeper. Decided here: a firm hollow is as deep
- * as it is, without margin; a bar nobody measured may lie as deep as bars usually do, and so only
- * raises the most.
+ * as it is, without margin; so is what a gentler tool takes off beside a bar. A bar nobody measured
+ * shows because the damage has laid it bare, so its cover is at most that deep.
  */
 function holeOf(zone: TradeZone, { method }: Work): readonly [number, number] | null {
   const { depth, depthMm, looseness } = zone;
   const [least, most] = depthMm === undefined ? bands[depth] : [depthMm, depthMm];
   const hollow = looseness === 'tight' && most > 6.4;
   if (method !== 'break-out' && !hollow) return null;
-  const added = looseness === 'tight' ? 0 : margin;
-  const [barLeast, barMost] = behindBar(zone);
+  const added = needsBreaker(zone) ? margin : 0;
+  const [barLeast, barMost] = behindBar(zone, most);
   return [Math.max(least + added, barLeast), Math.max(most + added, barMost)];
 }
 
+/** Loose in depth, or past what cutters and shot take off: goes into sound concrete. */
+const needsBreaker = ({ depth, looseness }: TradeZone) =>
+  looseness === 'rotten' || (looseness !== 'tight' && bands[depth][1] > 6.4);
+
 /** mm down to where a freed bar is clear behind; nothing where none is freed. */
-function behindBar(zone: TradeZone): readonly [number, number] {
+function behindBar(zone: TradeZone, damage: number): readonly [number, number] {
   if (!freesBar(zone)) return [0, 0];
   const { barCover, barDiameter } = zone;
-  if (typeof barCover !== 'number' || typeof barDiameter !== 'number')
-    return [0, usualBar + clearance[1]];
-  return [barCover + barDiameter + clearance[0], barCover + barDiameter + clearance[1]];
+  const cover = typeof barCover === 'number' ? [barCover, barCover] : [0, damage];
+  const bar = typeof barDiameter === 'number' ? [barDiameter, barDiameter] : usualBar;
+  const [least, most] = [0, 1].map(
+    (end) => (cover[end] as number) + (bar[end] as number) + (clearance[end] as number),
+  ) as [number, number];
+  return [least, most];
 }
 
 /**
@@ -87,13 +106,17 @@ function fullDepth(site: TradeSite, zone: TradeZone, work: Work): TradeHold['ver
   const hole = holeOf(zone, work);
   if (!hole) return null;
   const [least, most] = hole;
-  // Decided here: a firm hollow in a slab nobody measured is filled without asking.
-  if (site.thickness === 'unknown')
-    return zone.looseness !== 'tight' && most > leastThickness / 2 ? 'find-out-first' : null;
+  // Decided here: a firm hollow in a slab nobody measured is filled without asking, and what is no
+  // floor is thicker than one: only what goes past 50 mm there is measured first.
+  if (site.thickness === 'unknown') {
+    if (work.method !== 'break-out' || !(needsBreaker(zone) || freesBar(zone))) return null;
+    const doubtful = isFloor(site) ? most >= usualThickness / 2 : zone.depth === 'over-50';
+    return doubtful ? 'find-out-first' : null;
+  }
+  // Decided here: half itself counts as past it; nobody measures a hole to the millimetre.
   const half = site.thickness / 2;
-  const surely = zone.depthMm === undefined ? least >= half : least > half;
-  if (surely) return 'stop';
-  return most > half ? 'find-out-first' : null;
+  if (least >= half) return 'stop';
+  return most >= half ? 'find-out-first' : null;
 }
 
 /** Whether anything may go deeper than a tendon may lie; a band that reaches past counts as past. */
@@ -108,16 +131,15 @@ export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly 
   const stop = (what: string) => holds.push({ what, verdict: 'stop' });
   const find = (what: string) => holds.push({ what, verdict: 'find-out-first' });
   const warned = (what: string) => site.warnings.includes(what);
-  const { method, moisture, strips } = work;
+  const { method, moisture } = work;
 
   // Decided here: chasing the loose edges of a crack is no removal in this sense.
   if (carries(site) && method === 'break-out') stop('structure');
   if (warned('tendons-possible') && mayMeetTendon(site, zone, work)) stop('tendons');
   if (warned('fire-or-chemical')) stop('fire-or-chemical');
-  if (isRigid(zone, work)) {
-    if (warned('settled-or-rocking')) stop('settled-or-rocking');
-    if (zone.cracks === 'moving') stop('moving-crack');
-  }
+  const moves = isRigid(zone, work) ? stop : find;
+  if (warned('settled-or-rocking')) moves('settled-or-rocking');
+  if (zone.cracks === 'moving') moves('moving-crack');
   if (zone.barLoss === 'one-bar' || zone.barLoss === 'neighbours')
     if (freesBar(zone)) stop('section-loss');
   const full = fullDepth(site, zone, work);
@@ -133,12 +155,8 @@ export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly 
   else if (stain && paints.includes(zone.finish)) find('paint-over-rust');
   if (zone.contamination.includes('salt-bloom') && moisture === 'dry') find('bloom-under-dry');
   if (warned('map-cracking')) find('map-cracking');
-  // Decided here: before any dust, so where all is washed there is nothing to wait for.
-  if (
-    warned('old-coating-or-adhesive') &&
-    (method !== 'pressure-wash' || strips || cutsIn(site, zone, work))
-  )
-    find('old-coating');
+  // Decided here: also where all is washed, since a jet tears off old paint and carries it along.
+  if (warned('old-coating-or-adhesive')) find('old-coating');
   if (warned('buried-services') && cutsIn(site, zone, work)) find('buried-services');
   return holds;
 }

@@ -32,20 +32,24 @@ export const freesBar = ({ steel }: TradeZone) => steel === 'exposed' || steel =
 export const rustAtCrack = ({ cracks, steel }: TradeZone) =>
   cracks !== 'none' && steel === 'rust-stain';
 
-/** Crumbling edges, or open where it freezes often, are chased with a light hammer. */
+/**
+ * Crumbling edges, or open where it freezes often, are chased with a light hammer, and so is what
+ * rusts. Decided here: a crack that moves is the engineer's, rust or none.
+ */
 export const chasesCrack = ({ freezeThaw }: TradeSite, zone: TradeZone) =>
   zone.cracks === 'crumbling' ||
   (zone.cracks === 'open' && freezeThaw === 'often') ||
-  rustAtCrack(zone);
+  (rustAtCrack(zone) && zone.cracks !== 'moving');
 
-/** The sheet's word first, then the finish's. */
+/** The sheet's word first, then the finish's. Decided here: what is not decided has no sheet. */
 export function profileLeastOf({ finish, makerProfile }: TradeZone): number | null {
+  if (finish === 'undecided') return null;
   return typeof makerProfile === 'number' ? makerProfile : wants[finish];
 }
 
 export function moistureOf({ finish, makerMoisture }: TradeZone): TradeSays['moisture'] {
+  if (finish === 'undecided') return 'ask-maker';
   if (makerMoisture === 'damp') return 'saturated-surface-dry';
   if (makerMoisture === 'dry') return 'dry';
-  if (finish === 'undecided') return 'ask-maker';
   return dryFinishes.includes(finish) ? 'dry' : 'saturated-surface-dry';
 }

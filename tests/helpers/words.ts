@@ -21,6 +21,7 @@ export const sentence = /^(?:[A-Z“]|\d).*[.?]$/s;
 export const broken = /undefined|NaN|\[object|Infinity|\bnull\b|\$\{| {2}|\.\.| [.,;:]/;
 
 /** Spellings that are not the house's: it is British, with each term of the trade spelled one way. */
+// A cover meter is an instrument: that is spelled so on both sides of the ocean.
 export const strangers = [
   /\bshot[- ]blast/i,
   /\bscarif(?!y|ying|ier|ied|ies)/i,
@@ -28,7 +29,7 @@ export const strangers = [
   /\bpower[- ]?wash/i,
   /\bhydro-?demolition/i,
   /\bjackhammer/i,
-  /\bcolor\b|\bgray\b|\bcenter\b|\bmeters?\b(?! close by|\.|:)|\bliters?\b|\bmold\b|\bsidewalk/i,
+  /\bcolor\b|\bgray\b|\bcenter\b|(?<!\bcover )\bmeters?\b(?! close by|\.|:)|\bliters?\b|\bmold\b|\bsidewalk/i,
   /\bleveling|\bleveled|\bcurb\b|\bcaulk/i,
   /\w+(?:iz)(?:e|ed|ing|ation)\b(?<!\bsize|sized|sizing|seize|prize)/i,
   /\broute (?:a|the) /i,

@@ -99,25 +99,29 @@ describe('patches and depth', () => {
     expect(rangeOf('patch.past-damage')[1]).toBeCloseTo(100, 0);
     expect(valueOf('patch.past-damage-frost')).toBe(100);
   });
-  // UFC 3-270-04, 4.2.6: a spall to half the slab or deeper is replaced full depth.
-  it('go full depth from half the slab', () => {
+  // UFC 3-270-04, 4.2.6: a spall to half the slab or deeper is replaced full depth. What counts is the
+  // finished hole: UFC 3-270-03, 15.4, has it 1/2 in (13 mm) into sound concrete.
+  it('go full depth once the finished hole reaches half the slab', () => {
     const at = (depthMm: number) =>
       adviseSettled(site({ thickness: 100 }), {
         ...zone({ looseness: 'fractured', depth: bandOf(depthMm, 100) }),
         depthMm,
       });
-    expect(at(49).verdict).toBe('prepare');
+    expect(at(50 - 13 - 1).verdict).toBe('prepare');
+    expect(at(50 - 13).verdict).toBe('stop');
+    expect(at(50 - 13).holds[0]?.rule).toBe('full-depth');
     expect(at(50).verdict).toBe('stop');
-    expect(at(50).holds[0]?.rule).toBe('full-depth');
   });
-  // FHWA checklist 9: below the top third, partial depth is doubtful.
+  // FHWA checklist 9: below the top third, partial depth is doubtful. A third is 50 mm here, and the
+  // hole goes 1/2 in (13 mm) past the damage.
   it('are doubtful past the top third', () => {
     const rules = (depthMm: number) =>
       adviseSettled(site({ thickness: 150 }), {
         ...zone({ looseness: 'hollow', depth: bandOf(depthMm, 150) }),
         depthMm,
       }).steps.flatMap(({ why }) => why.map(({ rule }) => rule));
-    expect(rules(45)).not.toContain('depth-past-third');
+    expect(rules(50 - 13 - 1)).not.toContain('depth-past-third');
+    expect(rules(50 - 13 + 1)).toContain('depth-past-third');
     expect(rules(55)).toContain('depth-past-third');
   });
   // UFC 3-270-03, 3.1: covered within 24 h or cleaned again.
@@ -161,11 +165,23 @@ describe('what every foreman would say', () => {
     expect(adviseSettled(site(), { ...broken, texture: 'pitted' }).method).toBe('shotblast');
     expect(adviseSettled(site(), { ...broken, cracks: 'open' }).method).toBe('shotblast');
   });
-  it('breaks out what is rotten or hollow at any depth, and what is loose past 1/4 in', () => {
+  it('breaks out what is rotten at any depth, and what is loose or hollow past 1/4 in', () => {
     expect(adviseSettled(site(), zone({ looseness: 'rotten' })).method).toBe('break-out');
-    expect(adviseSettled(site(), zone({ looseness: 'hollow' })).method).toBe('break-out');
+    const hollow = zone({ looseness: 'hollow', depth: '6-to-20' });
+    expect(adviseSettled(site(), hollow).method).toBe('break-out');
     const deep = zone({ looseness: 'fractured', depth: '6-to-20' });
     expect(adviseSettled(site(), deep).method).toBe('break-out');
+  });
+  // NRMCA CIP 20: a floor trowelled too early lets go of its top 3 to 6 mm (1/8 to 1/4 in).
+  it('takes a trowelled skin that let go off without a breaker, and sounds what is under it', () => {
+    const skin = zone({ looseness: 'hollow', depth: '3-to-6', texture: 'smooth' });
+    expect(adviseSettled(site(), skin).method).toBe('scarify');
+    expect(stepsOf(site(), skin)).toContain('re-sound');
+    expect(adviseSettled(site(), { ...skin, texture: 'pitted' }).method).toBe('shotblast');
+    expect(adviseSettled(site(), { ...skin, area: 0.5 }).method).toBe('needle-scale');
+    expect(adviseSettled(site({ element: 'wall' }), { ...skin, area: 20 }).method).toBe(
+      'abrasive-blast',
+    );
   });
   it('chases crumbling cracks, and any open crack where it freezes often', () => {
     const frost = site({ freezeThaw: 'often' });

@@ -9,7 +9,8 @@ import { methodWords } from '$lib/words/en/methods';
 import { formatter } from '$lib/words/format';
 import { methods, type MethodId } from '$shared/methods';
 import Page from '../../src/routes/learn/chart/+page.svelte';
-import { expectedShortfall } from '../every-route/oracle';
+import { methodOf } from '../every-route/trade-table';
+import type { TradeZone } from '../every-route/trade-types';
 
 /** The page as it is printed: everything here is read out of its HTML, without JavaScript. */
 const { body } = render(Page as never, {
@@ -62,11 +63,11 @@ const site = (element: SettledSite['element']): SettledSite => ({
 });
 const soils = ['clean', ...choicesOf('contamination')] as const;
 const places = ['slab', 'steps'] as const;
-/** The ladders of the trade, gentlest first, apart from the engine. Common practice, no source. */
-const ladder: Readonly<Record<(typeof places)[number], readonly MethodId[]>> = {
-  slab: ['pressure-wash', 'grind', 'scarify', 'shotblast', 'break-out'],
-  steps: ['pressure-wash', 'grind', 'abrasive-blast', 'break-out'],
-};
+/** An old hole with a firm bottom that is filled: a form, with a rule of its own beside the table. */
+const isHole = ({ looseness, depth }: SettledZone, finish: Finish) =>
+  looseness === 'tight' &&
+  finish === 'rebuild' &&
+  ['6-to-20', '20-to-50', 'over-50'].includes(depth);
 
 interface Case {
   readonly place: (typeof places)[number];
@@ -118,9 +119,8 @@ describe('the field chart', () => {
     for (const { place, soil, zone } of cases) {
       if (zone.depth === 'through') continue;
       const method = lookUp(place, zone, soil).dataset.method as MethodId;
-      const expected = ladder[place].find((each) => !expectedShortfall(each, site(place), zone));
       expect(method, `${place} ${soil} ${zone.texture} ${zone.looseness} ${zone.depth}`).toBe(
-        expected,
+        methodOf(site(place), zone as TradeZone),
       );
     }
   });
@@ -131,15 +131,22 @@ describe('the field chart', () => {
       place: line.dataset.place,
       says: line.dataset.says,
       texture: line.dataset.texture,
+      looseness: line.dataset.looseness,
       cells: [...line.querySelectorAll('td')].map((cell) => cell.dataset.method),
     }));
-    const read = (place: string, method: string, texture: string, finish: Finish) => {
+    const read = (
+      place: string,
+      method: string,
+      { texture, looseness }: SettledZone,
+      finish: Finish,
+    ) => {
       if (method !== 'pressure-wash' && method !== 'grind') return method;
       const found = lines.filter(
         (line) =>
           line.place === place &&
           line.says === method &&
-          (!line.texture || line.texture === texture),
+          (!line.texture || line.texture === texture) &&
+          (!line.looseness || line.looseness.split(' ').includes(looseness)),
       );
       expect(found.length, `${place} ${method} ${texture}`).toBe(1);
       return found[0]?.cells[finishes.findIndex((each) => each.includes(finish))];
@@ -148,10 +155,10 @@ describe('the field chart', () => {
       for (const finish of choicesOf('finish')) {
         const charted = lookUp(place, zone, soil).dataset.method ?? '';
         const engine = adviseSettled(site(place), { ...zone, finish }).underneath ?? '';
-        expect(
-          read(place, charted, zone.texture, finish),
-          `${place} ${soil} ${zone.texture} ${zone.looseness} ${zone.depth} ${finish}`,
-        ).toBe(engine);
+        const name = `${place} ${soil} ${zone.texture} ${zone.looseness} ${zone.depth} ${finish}`;
+        if (isHole(zone, finish))
+          expect(['abrasive-blast', 'pressure-wash'], name).toContain(engine);
+        else expect(read(place, charted, zone, finish), name).toBe(engine);
       }
   });
 
@@ -174,19 +181,50 @@ describe('the field chart', () => {
       }
   });
 
-  it('is right that open and crumbling cracks read as pitted', () => {
+  it('is right that cracks change only scarifying, to shotblasting, where no heavy coating lies', () => {
     for (const { place, soil, zone } of cases)
-      for (const cracks of ['open', 'crumbling'] as const)
-        expect(lookUp(place, { ...zone, texture: 'pitted' }, soil).dataset.method).toBe(
+      for (const cracks of ['hairline', 'open', 'crumbling'] as const) {
+        const charted = lookUp(place, zone, soil).dataset.method ?? '';
+        const heavy = soil === 'thick-coating' || soil === 'rubbery-coating';
+        const spared = charted === 'scarify' && cracks !== 'hairline' && !heavy;
+        expect(spared ? 'shotblast' : charted, `${place} ${soil} ${zone.texture} ${cracks}`).toBe(
           adviseSettled(site(place), { ...zone, cracks }).underneath ?? '',
         );
+      }
+  });
+
+  it('is right about spots and about large faces', () => {
+    expect(document.body.textContent).toMatch(/Smaller than 1\sm[2²]\? Use hand tools\./);
+    expect(document.body.textContent).toMatch(/Off the floor and larger than 10\sm[2²]\?/);
+    const hand = ['pressure-wash', 'grind', 'needle-scale', 'abrasive-blast', 'break-out', ''];
+    const cut = ['scarify', 'shotblast'];
+    for (const { place, soil, zone } of cases) {
+      const name = `${place} ${soil} ${zone.texture} ${zone.looseness} ${zone.depth}`;
+      const charted = lookUp(place, zone, soil).dataset.method ?? '';
+      const spot = adviseSettled(site(place), { ...zone, area: 0.5 }).underneath ?? '';
+      expect(hand, name).toContain(spot);
+      const scraped = soil === 'thick-coating' || soil === 'rubbery-coating';
+      if (place === 'slab' && cut.includes(charted) && !scraped)
+        expect(['needle-scale', 'abrasive-blast'], name).toContain(spot);
+      else if (place === 'slab' && !scraped) expect(spot, name).toBe(charted);
+      if (place !== 'steps') continue;
+      const wide = adviseSettled(site(place), { ...zone, area: 20 }).underneath ?? '';
+      expect(wide, name).toBe(charted === 'grind' ? 'abrasive-blast' : charted);
+    }
   });
 
   it('lists every warning sign, crack and kind of concrete that stops or waits', () => {
     // The table of stops of the trade. Common practice, no source.
     const listed = all('.stops li').flatMap((line) => listIn(line, 'choices'));
     expect([...listed].sort()).toEqual(
-      [...choicesOf('warnings'), 'moving', 'suspended-slab', 'wall', 'soffit'].sort(),
+      [
+        ...choicesOf('warnings'),
+        'moving',
+        'suspended-steps',
+        'suspended-slab',
+        'wall',
+        'soffit',
+      ].sort(),
     );
   });
 

@@ -52,7 +52,7 @@ describe('what would change the advice', () => {
     const told = adviseZone(site, zone).margins.map(tell);
     expect(told).toContain('If it were more than 6.4 mm deep, the method would be breaking out.');
     expect(told).toContain(
-      'If the answer to “How loose is it?” were “Hollow” instead of “Flaking”, the method would be breaking out.',
+      'If the answer to “How loose is it?” were “Rotten” instead of “Flaking”, the method would be breaking out.',
     );
   });
 

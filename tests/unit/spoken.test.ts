@@ -35,10 +35,16 @@ const zones = fc
     loss: fc.option(one('barLoss'), { nil: undefined }),
     finish: one('finish'),
     area: fc.constantFrom<number | 'unknown'>('unknown', 0.5, 12),
+    border: fc.constantFrom(undefined, 0, 7),
+    makerProfile: fc.constantFrom(undefined, undefined, 2, 4, 8),
+    makerMoisture: fc.constantFrom(undefined, undefined, 'damp', 'dry'),
   })
-  .map(({ loss, ...zone }) => ({
+  .map(({ loss, border, makerProfile, makerMoisture, ...zone }) => ({
     ...zone,
     ...(loss && zone.steel === 'corroded' && { barLoss: loss }),
+    ...(border !== undefined && { border }),
+    ...(makerProfile !== undefined && { makerProfile }),
+    ...(makerMoisture !== undefined && { makerMoisture }),
   })) as fc.Arbitrary<SettledZone>;
 
 const cases = fc.sample(fc.tuple(sites, zones), { seed: 2026, numRuns: 4000 });
@@ -85,18 +91,21 @@ describe('advice over thousands of cases', () => {
 
   it('names whom to call in every hold', () => {
     const [say] = speakers as [Say];
+    // A surveyor takes samples for the laboratory and is never called alone.
     const calls = {
-      engineer: 'licensed structural engineer',
-      laboratory: 'testing laboratory',
-      locator: 'service that locates',
-      surveyor: 'licensed surveyor',
-      'concrete-contractor': 'concrete contractor',
-      crew: 'Measure the',
-    } satisfies Record<Hold['who'], string>;
+      engineer: /licensed structural engineer/,
+      laboratory: /testing laboratory/,
+      locator: /service that locates/,
+      'concrete-contractor': /concrete contractor/,
+      // Nobody is called: the crew is told what to do.
+      crew: /Measure the|Sound round|Open the crack|Find where/,
+    } satisfies Record<Exclude<Hold['who'], 'surveyor'>, RegExp>;
     const seen = new Set<string>();
     for (const hold of advices.flatMap(({ holds }) => holds)) {
       seen.add(hold.who);
-      expect(words.rules[hold.rule](hold, say), hold.rule).toContain(calls[hold.who]);
+      expect(words.rules[hold.rule](hold, say), hold.rule).toMatch(
+        calls[hold.who as keyof typeof calls],
+      );
     }
     expect([...seen].sort()).toEqual(Object.keys(calls).sort());
   });

@@ -113,7 +113,10 @@ function reasonsFor(
   else if (looseness === 'hollow')
     reasons.push({ rule: 'thin-skin-let-go', facts: { method }, figures: ['depth.shallow'] });
   else if (method === 'abrasive-blast' || method === 'needle-scale')
-    reasons.push({ rule: demands.place === 'floor-spot' ? 'hand-tools-here' : 'off-floor-blast' });
+    reasons.push({
+      rule: demands.place === 'floor-spot' ? 'hand-tools-here' : 'off-floor-blast',
+      facts,
+    });
   else reasons.push({ rule: 'cuts-to-sound', facts, figures: ['depth.thin', 'depth.shallow'] });
 
   if (demands.place === 'recess') reasons.push({ rule: 'form-to-fill' });

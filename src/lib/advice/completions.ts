@@ -1,5 +1,5 @@
 import { bandOf } from '$lib/answers/depth';
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { isSurely, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import {
   choicesOf,
   type BarLoss,
@@ -11,7 +11,7 @@ import {
   type Steel,
 } from '$lib/answers/questions';
 import { methodIds } from '$shared/methods';
-import { isFirmHollow, type Demands } from './demands';
+import { isFirmHollow, showsBar, type Demands } from './demands';
 import { fullDepthHold } from './hole';
 import { reachOf } from './holds';
 import { gradeOf, sheetMoisture } from './sheet';
@@ -101,7 +101,7 @@ export function kindsFor(site: SiteAnswers, zone: ZoneAnswers) {
     texture: kindsOf(possible('texture', zone.texture), (texture) => texture),
     cracks: kindsOf(possible('cracks', zone.cracks), (cracks) => cracks),
     steel: kindsOf(steelStates(zone), ({ steel, barLoss }) =>
-      steel === 'corroded' ? `${steel} ${barLoss && barLoss !== 'within-limit'}` : steel,
+      showsBar({ steel }) ? `${steel} ${barLoss && barLoss !== 'within-limit'}` : steel,
     ),
     finish: kindsOf(possible('finish', zone.finish), (finish) => finish),
   };
@@ -121,7 +121,7 @@ const traitOfContamination = (set: readonly Contaminant[]): string =>
 
 export function steelStates(zone: ZoneAnswers): SteelState[] {
   return possible('steel', zone.steel).flatMap((steel): SteelState[] =>
-    steel === 'corroded' && zone.barLoss
+    showsBar({ steel }) && zone.barLoss
       ? zone.barLoss.map((barLoss) => ({ steel, barLoss }))
       : [{ steel }],
   );
@@ -170,7 +170,9 @@ export function fixedOf(
 > {
   const { area, borderLength, barCover, barDiameter } = zone;
   const makerProfile = gradeOf(zone.makerProfile);
-  const makerMoisture = sheetMoisture(zone.makerMoisture);
+  // Without a sheet at hand nothing of it counts.
+  const sheetless = isSurely(zone.makerProfile, 'no-sheet');
+  const makerMoisture = sheetless ? undefined : sheetMoisture(zone.makerMoisture);
   return {
     area: area ?? 'unknown',
     ...(typeof borderLength === 'number' && { border: borderLength }),
@@ -200,7 +202,7 @@ export function onlyCompletion(
   const cracks = single(answers.cracks);
   const steel = single(answers.steel);
   const finish = single(answers.finish);
-  const barLoss = steel === 'corroded' && answers.barLoss ? answers.barLoss : [undefined];
+  const barLoss = steel && showsBar({ steel }) && answers.barLoss ? answers.barLoss : [undefined];
   if (!element || !salts || !freezeThaw || !band || !looseness) return null;
   if (!texture || !cracks || !steel || !finish || barLoss.length > 1) return null;
   const setting = possible('setting', answers.setting)[0] as SettledSite['setting'];

@@ -2,7 +2,7 @@ import type { ManyAnswer } from '$lib/answers/answers';
 import type { Warning } from '$lib/answers/questions';
 import type { HazardId } from '$shared/methods';
 import { hazardsOfHolds } from './cautions';
-import { isStiff } from './demands';
+import { isStiff, showsBar } from './demands';
 import type { Group } from './groups';
 import {
   holdsOf,
@@ -73,7 +73,7 @@ export class UnderWarnings {
     const work = Object.fromEntries(stepsIn(cutsIn(steps)).map((step) => [step, []]));
     const reach = reachOf(zone, method, work);
     const { removes, cuts, deep } = reach;
-    const loss = zone.steel === 'corroded' ? zone.barLoss : undefined;
+    const loss = showsBar(zone) ? zone.barLoss : undefined;
     const moves = zone.cracks === 'moving';
     const shows = surfaceHolds(site, zone).map(({ rule }) => rule);
     const key = [

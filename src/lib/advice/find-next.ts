@@ -2,6 +2,7 @@ import { isOpen, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import { openMany, possible } from './completions';
+import { showsBar } from './demands';
 import type { Survey, Walked } from './survey';
 import type { FindOut, TestId } from './types';
 import type { Assumption, Outcome, RankedFindOut } from './zone-advice';
@@ -143,8 +144,8 @@ export function openQuestions(
     'steel',
     'finish',
   ];
-  const mayBeCorroded = !zone.steel || zone.steel.includes('corroded');
-  if (zone.barLoss && mayBeCorroded) deciding.push('barLoss');
+  const mayShow = !zone.steel || zone.steel.some((steel) => showsBar({ steel }));
+  if (zone.barLoss && mayShow) deciding.push('barLoss');
   return deciding
     .filter((id) => answers[id] === undefined || isOpen(answers[id]))
     .map((question) => {

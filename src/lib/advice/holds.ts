@@ -2,7 +2,7 @@ import { rangeOfBand } from '$lib/answers/depth';
 import type { Warning } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
-import { isFilm, isStiff } from './demands';
+import { isFilm, isStiff, showsBar } from './demands';
 import { moistureOf } from './sheet';
 import type { Work } from './steps/work';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
@@ -69,15 +69,14 @@ function rustHolds(site: SettledSite, zone: SettledZone): Hold[] {
   const stain = zone.steel === 'rust-stain';
   const inCrack = zone.steel === 'corroded' && zone.cracks !== 'none';
   const who = carries[site.element] ? 'engineer' : 'crew';
+  const held = (rule: Hold['rule'], facts: Hold['facts']): Hold[] => [
+    { rule, verdict: 'find-out-first', who, facts: { who, ...facts } },
+  ];
   if (site.salts !== 'none' && (stain || inCrack))
-    return [
-      { rule: 'rust-with-salts', verdict: 'find-out-first', who, facts: { salts: site.salts } },
-    ];
+    return held('rust-with-salts', { salts: site.salts });
   if (!stain) return [];
-  if (zone.cracks !== 'none') return [{ rule: 'rust-at-crack', verdict: 'find-out-first', who }];
-  return isFilm(zone) || zone.finish === 'sealer'
-    ? [{ rule: 'no-paint-over-rust', verdict: 'find-out-first', who }]
-    : [];
+  if (zone.cracks !== 'none') return held('rust-at-crack', {});
+  return isFilm(zone) || zone.finish === 'sealer' ? held('no-paint-over-rust', {}) : [];
 }
 
 /** Salt bloom is carried by water: a finish that wants it dry comes off until the water is stopped. */
@@ -107,7 +106,8 @@ export function holdsOf(
   const warned = (warning: Warning) => site.warnings.includes(warning);
   if (warned('fire-or-chemical'))
     holds.push({ rule: 'fire-or-chemical', verdict: 'stop', who: 'engineer' });
-  const stiff = isStiff(zone) ? 'stop' : 'find-out-first';
+  // What is broken out is filled, and the fill is stiff whatever goes over it.
+  const stiff = isStiff(zone) || reach.removes ? 'stop' : 'find-out-first';
   if (warned('settled-or-rocking'))
     holds.push({ rule: 'settled-or-rocking', verdict: stiff, who: 'engineer' });
   if ((carries[site.element] || warned('holds-something-up')) && reach.removes)
@@ -124,7 +124,7 @@ export function holdsOf(
       who: 'engineer',
       figures: ['tendon.depth'],
     });
-  if (zone.steel === 'corroded' && zone.barLoss && zone.barLoss !== 'within-limit')
+  if (showsBar(zone) && zone.barLoss && zone.barLoss !== 'within-limit')
     holds.push({
       rule: 'bar-section-loss',
       verdict: 'stop',

@@ -35,8 +35,8 @@ export const clearBehindBar = (aggregate: number): number =>
  * The least and the greatest depth the hole may come to, mm.
  * A bar nobody has measured is taken for a usual one, and its cover for no more than the damage
  * that has laid it bare.
- * Source: UFC 3-270-03 for the step into sound concrete (figure `patch.into-sound`); the rest is
- * arithmetic.
+ * Source: UFC 3-270-03 for the step into sound concrete (figure `patch.into-sound`), UFGS 03 93 for
+ * the larger clearance (figure `bar.clear-military`); the rest is arithmetic.
  */
 export function holeRange(
   thickness: number | 'unknown',
@@ -52,8 +52,9 @@ export function holeRange(
     ? [zone.barDiameter, zone.barDiameter]
     : rangeOf('bar.unmeasured');
   const clear = clearBehindBar(0);
+  const clearMost = Math.max(clear, valueOf('bar.clear-military'));
   const [least, most] = zone.barCover === undefined ? [0, high] : [zone.barCover, zone.barCover];
-  return [Math.max(damage[0], least + thin + clear), Math.max(damage[1], most + thick + clear)];
+  return [Math.max(damage[0], least + thin + clear), Math.max(damage[1], most + thick + clearMost)];
 }
 
 /**
@@ -75,7 +76,8 @@ export function fullDepthHold(
     const half = valueOf('depth.unknown-slab') * valueOf('depth.full-limit');
     const [, deepest] = holeRange('unknown', zone);
     const doubtful = isFloor(site.element) ? deepest >= half : zone.depth === 'over-50';
-    return doubtful && zone.looseness !== 'tight' && onlyBreakingReaches(zone)
+    const brokenOut = zone.looseness !== 'tight' && onlyBreakingReaches(zone);
+    return doubtful && (brokenOut || showsBar(zone))
       ? { rule: 'thickness-decides', verdict: 'find-out-first', who: 'crew', figures }
       : null;
   }

@@ -10,7 +10,6 @@ import type { SettledZone } from './types';
 /** Why a question is not asked: its answer could change neither verdict, nor method, nor any step. */
 export const skipReasons = [
   'no-cracks',
-  'no-corroded-bar',
   'no-bar-shows',
   'no-finish-yet',
   'no-sheet',
@@ -75,10 +74,9 @@ export function whyNotAsked(
   if (question === 'texture' && everyState(site, zone, onlyBreakingReaches))
     return 'broken-out-anyway';
   if (question === 'crackLength' && isSurely(zone.cracks, 'none')) return 'no-cracks';
-  if (question === 'barLoss' && zone.steel && !zone.steel.includes('corroded'))
-    return 'no-corroded-bar';
-  if (aboutBars.has(question) && !zone.steel?.some((steel) => showsBar({ steel })))
-    return 'no-bar-shows';
+  const mayShow = zone.steel?.some((steel) => showsBar({ steel }));
+  if (question === 'barLoss' && zone.steel && !mayShow) return 'no-bar-shows';
+  if (aboutBars.has(question) && !mayShow) return 'no-bar-shows';
   if (aboutSheet.has(question) && (!zone.finish || isSurely(zone.finish, 'undecided')))
     return 'no-finish-yet';
   if (question === 'makerMoisture' && isSurely(zone.makerProfile, 'no-sheet')) return 'no-sheet';

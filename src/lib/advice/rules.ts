@@ -85,6 +85,7 @@ export const stepRules = [
   'border-by-grinder',
   'border-by-bush-hammer',
   'pits-under-coating',
+  'profile-under-coating',
   'bruised-skin-must-go',
   'bruised-skin-should-go',
   'bruised-skin-wash-will-do',

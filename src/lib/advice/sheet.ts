@@ -39,17 +39,17 @@ const profileFigure = {
 export const profileFigureOf = (finish: Finish) =>
   finish === 'undecided' ? null : profileFigure[finish];
 
-const roughest = 10;
-
 /** The profile wanted, CSP lowest and highest; null where neither sheet nor table says. */
 export function profileWanted({
   finish,
   makerProfile,
 }: Pick<SettledZone, 'finish' | 'makerProfile'>): readonly [number, number] | null {
   const figure = profileFigureOf(finish);
-  const table = figure && rangeOf(figure);
-  if (makerProfile === undefined) return table;
-  return [makerProfile, Math.max(makerProfile, table ? table[1] : roughest)];
+  // Nobody has the sheet of what is not decided yet.
+  if (!figure) return null;
+  const table = rangeOf(figure);
+  return table;
+  return [makerProfile, Math.max(makerProfile, table[1])];
 }
 
 /**
@@ -73,8 +73,8 @@ export const moistureOf = ({
   finish,
   makerMoisture,
 }: Pick<SettledZone, 'finish' | 'makerMoisture'>): Target['moisture'] =>
-  makerMoisture === 'damp'
-    ? 'saturated-surface-dry'
-    : makerMoisture === 'dry'
-      ? 'dry'
-      : moisture[finish];
+  finish === 'undecided' || !makerMoisture
+    ? moisture[finish]
+    : makerMoisture === 'damp'
+      ? 'saturated-surface-dry'
+      : 'dry';

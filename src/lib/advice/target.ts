@@ -20,7 +20,7 @@ export function targetOf(
   if (freesBar) figures.push('bar.clear', 'bar.clear-over-aggregate');
   return {
     profile: demands.profile,
-    ...(zone.makerProfile !== undefined && { fromSheet: true as const }),
+    ...(zone.makerProfile !== undefined && demands.profile && { fromSheet: true as const }),
     leaves: method && profileLeft(method, demands.texture),
     bruisedSkin: !isBonded(zone)
       ? 'may-stay'

@@ -1,5 +1,5 @@
 import { hasCoating, isBonded } from '$lib/advice/demands';
-import { profileLeft } from '$lib/advice/methods/judge';
+import { judgeProfile, profileLeft } from '$lib/advice/methods/judge';
 import { moistureOf } from '$lib/advice/sheet';
 import { valueOf } from '$shared/figures';
 import { methods, type StepId } from '$shared/methods';
@@ -16,8 +16,11 @@ export function callAfter(work: Work, situation: Situation): void {
   if (work['break-out'] || work['chase-crack'] || work['free-bar'] || zone.looseness === 'hollow')
     call(work, 're-sound', { rule: 'sound-again' });
 
-  if (work.scarify && demands.heavyCoating && demands.belowPlane)
-    call(work, 'blast-clean', { rule: 'pits-under-coating' });
+  if (work.scarify && demands.heavyCoating) {
+    if (demands.belowPlane) call(work, 'blast-clean', { rule: 'pits-under-coating' });
+    if (judgeProfile('scarify', demands))
+      call(work, 'blast-clean', { rule: 'profile-under-coating' });
+  }
   callBruisedSkin(work, situation);
 
   const dry = moistureOf(zone) === 'dry';
@@ -65,20 +68,16 @@ function callBruisedSkin(work: Work, situation: Situation): void {
     });
     return;
   }
-  call(
-    work,
-    'blast-clean',
-    {
-      rule: site.freezeThaw === 'often' ? 'bruised-skin-must-go' : 'bruised-skin-should-go',
-      figures: ['depth.bruise'],
-    },
-    { rule: isFlat(struck, situation) ? 'skin-by-shotblaster' : 'skin-by-grit-or-water' },
-  );
+  call(work, 'blast-clean', {
+    rule: site.freezeThaw === 'often' ? 'bruised-skin-must-go' : 'bruised-skin-should-go',
+    figures: ['depth.bruise'],
+  });
+  // A shotblaster seals on a flat dry floor: not in a hole, a chased crack, round a bar, or on a spot.
+  // Only a floor is ever scarified, so what else was struck is where it cannot go.
+  if (work.scarify) call(work, 'blast-clean', { rule: 'skin-by-shotblaster' });
+  if (struck.some((step) => step !== 'scarify'))
+    call(work, 'blast-clean', { rule: 'skin-by-grit-or-water' });
 }
-
-/** A shotblaster seals on a flat dry floor: not in a hole, a chased crack, round a bar, or on a spot. */
-const isFlat = (struck: readonly StepId[], { demands }: Situation): boolean =>
-  demands.place === 'floor' && struck.every((step) => step === 'scarify');
 
 /**
  * Whether what is left is too rough for the finish. A sealer follows the texture it finds.

@@ -17,7 +17,8 @@ export function callCovering(work: Work, { zone }: Situation): void {
           : 'finish-undecided',
     facts: { finish: zone.finish },
   });
-  if (zone.makerMoisture) call(work, 'wet-or-dry', { rule: 'moisture-from-sheet' });
+  const decided = zone.finish !== 'undecided';
+  if (zone.makerMoisture && decided) call(work, 'wet-or-dry', { rule: 'moisture-from-sheet' });
   if (moisture === 'dry') call(work, 'moisture-test', { rule: 'dry-enough-measured' });
   call(
     work,
@@ -25,7 +26,7 @@ export function callCovering(work: Work, { zone }: Situation): void {
     { rule: moisture === 'dry' ? 'last-vacuum-and-tape' : 'last-look' },
     { rule: 'cover-within-a-day', figures: ['open.limit'] },
   );
-  if (zone.finish === 'undecided') return;
+  if (!decided) return;
   call(work, 'cover', { rule: 'surface-warm-and-above-dew' });
   call(work, 'cure', {
     rule: moisture === 'saturated-surface-dry' ? 'cure-kept-damp' : 'cure-as-maker-says',

@@ -5,19 +5,22 @@ import {
   type Cracks,
   type Element,
   type Finish,
+  type Looseness,
   type Texture,
   type Warning,
 } from '$lib/answers/questions';
 import type { MethodId } from '$shared/methods';
 import { assumedSite, assumedZone, cellOf, chartPlaces, type ChartPlace, type Spot } from './cells';
 
-/** Where the chart names one of the two gentlest methods: the textures it can stand on. */
+/** Where the chart names one of the two gentlest methods: the surfaces it can stand on. */
 export interface FinishCase {
   readonly place: ChartPlace;
   /** What the chart says while the finish is left open. */
   readonly says: MethodId;
   /** Absent where the texture makes no difference: the method leaves its own. */
   readonly texture?: Texture;
+  /** The loosened states that read the same; absent where they make no difference. */
+  readonly looseness?: readonly Looseness[];
 }
 
 /** Finishes that ask for the same, and what each case becomes under them. */
@@ -27,20 +30,39 @@ export interface FinishRow {
 }
 
 /** A spot at which the chart says what a case stands for. */
-const spotOf = ({ place, says, texture = 'smooth' }: FinishCase): Spot => ({
+const spotOf = ({ place, says, texture = 'smooth', looseness }: FinishCase): Spot => ({
   place,
   depth: 'film',
-  looseness: 'tight',
+  looseness: looseness?.[0] ?? 'tight',
   texture,
   soil: says === 'grind' ? 'thin-coating' : 'clean',
 });
 
+const underEach = (one: FinishCase): string =>
+  choicesOf('finish')
+    .map((finish) => cellOf({ ...spotOf(one), finish }).method)
+    .join();
+
+/** Washing on one texture: what is firm and what dusts apart, where a finish tells them apart. */
+function washing(place: ChartPlace, texture: Texture): FinishCase[] {
+  const [firm, dusty] = (['tight', 'powdery'] as const).map((state): FinishCase => ({
+    place,
+    says: 'pressure-wash',
+    texture,
+    looseness: [state],
+  })) as [FinishCase, FinishCase];
+  return underEach(firm) === underEach(dusty)
+    ? [{ ...firm, looseness: ['tight', 'powdery'] }]
+    : [firm, dusty];
+}
+
 /**
- * The cases in which the finish can ask for more roughness than the chart's method leaves.
- * That every other cell stands whatever the finish is proven in the tests.
+ * The cases in which the finish can ask for more than the chart's method leaves: a rougher surface,
+ * or one without its skin. That every other cell stands whatever the finish is proven in the tests,
+ * but for a firm hole that is filled: the page says what to do with that.
  */
 export const finishCases: readonly FinishCase[] = chartPlaces.flatMap((place): FinishCase[] => [
-  ...choicesOf('texture').map((texture) => ({ place, says: 'pressure-wash' as const, texture })),
+  ...choicesOf('texture').flatMap((texture) => washing(place, texture)),
   { place, says: 'grind' },
 ]);
 

@@ -156,17 +156,20 @@ function spokenRow(row: Row, rows: readonly Row[], numberOf: (hold: Hold) => num
 function spokenFinishes() {
   const rows = finishRows();
   return {
+    hole: chartWords.finish.hole(say.figure('depth.shallow')),
     finishes: rows.map(({ finishes }) => ({
       finishes,
       name: inOneLine(finishes.map((finish) => asked.finish.choices[finish].name)),
     })),
-    cases: finishCases.map(({ place, says, texture }, index) => ({
+    cases: finishCases.map(({ place, says, texture, looseness }, index) => ({
       place,
       says,
       texture,
+      looseness,
       name: chartWords.finish.on(
         named[says].name,
         texture && low(asked.texture.choices[texture].name),
+        looseness?.length === 1 && low(asked.looseness.choices[looseness[0] as Looseness].name),
       ),
       becomes: rows.map(({ methods: found }) => {
         const method = found[index] ?? says;
@@ -209,6 +212,10 @@ export function fieldChart() {
     key: spokenKey(rows),
     finishes: spokenFinishes(),
     stops: spokenStops(),
+    size: {
+      spot: chartWords.size.spot(say.figure('place.spot')),
+      wide: chartWords.size.wide(say.figure('place.wide')),
+    },
     assumed,
   };
 }

@@ -63,7 +63,7 @@ export const nextQuestionWords = (
     number: {
       label: 'Length along walls and posts',
       unit: say.unitOf('m'),
-      hint: 'Type 0 where nothing stands upright.',
+      hint: 'Type zero where nothing stands upright.',
       example: `For example ${say.distance(say.units === 'us' ? fromUs('m', 20) : 6)}`,
       unknown: 'I do not know',
     },

@@ -13,7 +13,7 @@ export const sheetQuestionWords = (
     why: 'The maker knows what their product grips. Where the sheet names a roughness, it counts, and the usual table does not.',
     find: [
       'Look in the sheet for “surface preparation”. Many give a CSP number.',
-      '“Clean, sound and open” without a number usually means CSP 2 or 3. Ask the maker.',
+      '“Clean, sound and open” without a number usually means one of the three finest grades. Ask the maker.',
       'No sheet at hand? Say so, and the usual table counts.',
     ],
     choices: {

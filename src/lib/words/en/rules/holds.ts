@@ -1,7 +1,14 @@
 import type { holdRules } from '$lib/advice/rules';
+import type { Reason } from '$lib/advice/types';
 import { elementNames, methodNames, saltNames } from '$lib/words/en/names';
 import type { RuleSentence } from '$lib/words/types';
 import { amount, named, namedAll, saw } from './facts';
+
+/** Whom to call as well where the concrete that rusts carries load. */
+const carriesToo = (reason: Reason): string =>
+  saw(reason, 'who', 'engineer')
+    ? ' This concrete carries load: call a licensed structural engineer too.'
+    : '';
 
 /** Why the work must wait: what is wrong, who to call, and what happens next. */
 export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSentence>> = {
@@ -19,11 +26,13 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
   'moving-crack': () =>
     'This crack moves, and a stiff filling would only break beside it. Call a licensed structural engineer to find out why it moves. It may have to become a joint.',
   'rust-with-salts': (reason) =>
-    `Rust shows, and ${named(reason, 'salts', saltNames) || 'salt'} reaches this concrete. Salt keeps steel rusting under any finish, so nothing goes over it yet. Sound round the stain, open one spot, and have the chloride measured.`,
-  'rust-at-crack': () =>
-    'Rust comes out of a crack, so water reaches a bar through it. A seal over the top would hide it while it goes on. Open the crack to the bar, or ask an engineer.',
-  'no-paint-over-rust': () =>
-    'Nothing is painted or sealed over a rust stain. Sound round it and open one spot first. A nail or a wire in the surface is cut out; a bar is freed.',
+    `Rust shows, and ${named(reason, 'salts', saltNames) || 'salt'} reaches this concrete. Salt keeps steel rusting under any finish, so nothing goes over it yet. Sound round the stain, open one spot, and have the chloride measured.${carriesToo(reason)}`,
+  'rust-at-crack': (reason) =>
+    saw(reason, 'who', 'engineer')
+      ? 'Rust comes out of a crack, so water reaches a bar through it. A seal over the top would hide it while it goes on. This concrete carries load: call a licensed structural engineer.'
+      : 'Rust comes out of a crack, so water reaches a bar through it. A seal over the top would hide it while it goes on. Open the crack to the bar, or ask an engineer.',
+  'no-paint-over-rust': (reason) =>
+    `Nothing is painted or sealed over a rust stain. Sound round it and open one spot first. A nail or a wire in the surface is cut out; a bar is freed.${carriesToo(reason)}`,
   'bloom-under-dry-finish': () =>
     'Salt bloom is carried out by water, and it pushes off a finish that wants the concrete dry. Find where the water comes from, and stop it, before you coat.',
   'fire-or-chemical': () =>
@@ -31,7 +40,7 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
   'map-cracking': () =>
     'Cracks like a map can mean that the concrete itself is swelling, or that frost has ruined it. Neither will hold a patch. Send a piece to a concrete testing laboratory, and wait for what they find.',
   'old-coating': () =>
-    'The old coating or glue may hold lead or asbestos, and any tool would put it into the air. Call a licensed surveyor to take samples. Make no dust before the result is there.',
+    'The old coating or glue may hold lead or asbestos, and any tool would put it into the air. Have a licensed surveyor take samples to a testing laboratory. Make no dust before the result is there.',
   'buried-services': () =>
     'There may be cables or pipes where you would cut or break. Call a service that locates them. Start when they are marked, and what must be dead is switched off and checked.',
   'full-depth': (reason, say) => {

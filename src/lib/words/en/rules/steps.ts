@@ -56,6 +56,8 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     `The machine leaves a strip along ${borderOf(reason, say)}. A plain hand grinder would leave it too smooth: use a bush-hammer head or a needle scaler, then blast off what it bruised.`,
   'pits-under-coating': () =>
     'The scarifier took the coating and left what lies in the pits. Blasting cleans the pits.',
+  'profile-under-coating': () =>
+    'The scarifier took the coating and left the floor too smooth. Shotblasting roughens it.',
   'bruised-skin-must-go': (_, say) =>
     `The tool leaves a bruised skin, usually about ${say.figure('depth.bruise')} thick and full of fine cracks. It freezes often here, so the skin may not stay.`,
   'bruised-skin-should-go': (_, say) =>

@@ -51,15 +51,24 @@ export const chartWords = {
     title: 'What goes on next may ask for more',
     lead: 'Where the chart says wash or grind, check here. Every other method is rough enough.',
     says: 'The chart says',
-    on: (method: string, texture: string | undefined) =>
-      texture ? `${method}, ${texture}` : method,
+    on: (method: string, texture: string | undefined, looseness: string | false | undefined) =>
+      [method, texture, looseness].filter(Boolean).join(', '),
     stays: 'as charted',
+    hole: (deeper: string) =>
+      `A firm hole deeper than ${deeper} that is filled: saw its edge square, scrape off any coating, then blast the old face with grit or wash it at high pressure. No machine on wheels gets in.`,
+  },
+  size: {
+    spot: (area: string) =>
+      `Smaller than ${area}? Use hand tools. Scrape off a thick or rubbery coating first. Where the chart says scarifying or shotblasting, choose needle scaling, or blast with grit.`,
+    wide: (area: string) =>
+      `Off the floor and larger than ${area}? Nobody grinds that by hand: blast with grit.`,
   },
   reading: {
     title: 'How to read it',
     several:
       'More than one thing on it? Read the column furthest to the right, on the same texture.',
-    cracks: 'Cracks that are open or crumble? Read the pitted columns.',
+    cracks:
+      'Cracks have their own work. Are they open or crumbling, and the chart says scarifying with no thick or rubbery coating on it? Choose shotblasting: it cleans the cracks in the same pass.',
     assumes: (list: string) => `The chart takes for granted: ${list}.`,
     more: 'It names the main method only. The advice adds what comes before and after, the dangers, and the target.',
     unsure:

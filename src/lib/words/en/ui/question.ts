@@ -3,7 +3,6 @@ import type { SkipReason } from '$lib/advice/relevance';
 /** Why a question is not asked, to follow its name. */
 export const skipWords: Readonly<Record<SkipReason, string>> = {
   'no-cracks': 'There are no cracks.',
-  'no-corroded-bar': 'No rusted bar shows.',
   'no-bar-shows': 'No bar shows.',
   'no-finish-yet': 'What goes on next is not decided.',
   'no-sheet': 'There is no data sheet at hand.',
