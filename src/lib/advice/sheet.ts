@@ -1,4 +1,4 @@
-import { rangeOf } from '$shared/figures';
+import { rangeOf, type OwnFigures } from '$shared/figures';
 import type { Finish, MakerMoisture, MakerProfile } from '$lib/answers/questions';
 import type { SettledZone, Target } from './types';
 
@@ -42,12 +42,12 @@ export const profileFigureOf = (finish: Finish) =>
 const roughest = 10;
 
 /** The profile wanted, CSP lowest and highest; null where neither sheet nor table says. */
-export function profileWanted({
-  finish,
-  makerProfile,
-}: Pick<SettledZone, 'finish' | 'makerProfile'>): readonly [number, number] | null {
+export function profileWanted(
+  { finish, makerProfile }: Pick<SettledZone, 'finish' | 'makerProfile'>,
+  own?: OwnFigures,
+): readonly [number, number] | null {
   const figure = profileFigureOf(finish);
-  const table = figure && rangeOf(figure);
+  const table = figure && rangeOf(figure, own);
   if (makerProfile === undefined) return table;
   return [makerProfile, Math.max(makerProfile, table ? table[1] : roughest)];
 }
