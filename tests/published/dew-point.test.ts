@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { dewPoint as ours } from '$lib/readiness/dew-point';
 import { rangeOf, type FigureId } from '$shared/figures';
 
 /**
@@ -17,6 +18,16 @@ describe('how far the dew point lies below the air', () => {
     [25, 0.6, 16.7],
   ])('the formula agrees with the tables at %s °C and %s', (t, humidity, published) => {
     expect(Math.abs(dewPoint(t, humidity) - published)).toBeLessThan(0.15);
+    expect(Math.abs(ours(t, humidity * 100) - published)).toBeLessThan(0.15);
+  });
+
+  it('is the air itself when the air is full of water, and never above it', () => {
+    for (let t = -20; t <= 45; t += 5) {
+      expect(ours(t, 100)).toBeCloseTo(t, 10);
+      for (let humidity = 5; humidity < 100; humidity += 5)
+        expect(ours(t, humidity)).toBeLessThan(t);
+    }
+    expect(ours(20, 0)).toBe(-Infinity);
   });
 
   it.each([

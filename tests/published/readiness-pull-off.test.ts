@@ -73,6 +73,36 @@ describe('bonded overlay quality control', () => {
   });
 });
 
+describe('the German repair rules', () => {
+  // Source: DAfStb repair guideline, as two test houses report it: a mean of at least 1.5 N/mm2, no
+  // single result below 1.0; three tests from 50 m2, as many again for each further 250 m2.
+  const german = { id: 'german-repair' } as const;
+  const verdictOf = (stresses: readonly number[], area: number) => {
+    const problems: Problem[] = [];
+    return judgePullOff(
+      readPullOff(stresses.map(base), problems),
+      askedBy(german, problems, undefined, area),
+      0,
+    );
+  };
+  it.each([
+    [[1.1, 1.6, 1.8], 20, 'passed'],
+    [[0.9, 2, 2.2], 20, 'single-low'],
+    [[1.2, 1.4, 1.5], 20, 'mean-low-base'],
+    [[1.6, 1.7], 20, 'too-few'],
+    [[1.6, 1.7, 1.8], 50, 'passed'],
+    [[1.6, 1.7, 1.8], 51, 'too-few'],
+    [[1.6, 1.7, 1.8, 1.6, 1.7, 1.8], 300, 'passed'],
+    [[1.6, 1.7, 1.8, 1.6, 1.7, 1.8], 301, 'too-few'],
+  ] as const)('%j MPa on %i m2: %s', (stresses, area, rule) => {
+    expect(verdictOf(stresses, area).rule).toBe(rule);
+  });
+  it("let a specification's own least single result come first", () => {
+    expect(askedBy({ ...german, least: 1.2 }, [])).toMatchObject({ mean: 1.5, least: 1.2 });
+    expect(askedBy(german, [])?.borrowed).toBe(false);
+  });
+});
+
 describe('product classes', () => {
   // Source: EN 1504-3 (as reported): R4 2.0, R3 1.5, R2 and R1 0.8 MPa; for products, not for sites.
   it.each([

@@ -90,6 +90,67 @@ describe('the checks a settled zone calls for', () => {
     expect(levels(plain)).not.toHaveProperty('edges');
   });
 
+  // Common practice, no source; the margin itself is ISO 8502-4's, as reported.
+  it('dew and cold at covering: outdoors and in unheated places, indoors where it is specified', () => {
+    for (const setting of ['open', 'sheltered'] as const)
+      for (const finish of choicesOf('finish'))
+        expect(levels({ ...zone({ finish }), site: { ...plain.site, setting } })).toMatchObject({
+          'dew-point': 'needed',
+        });
+    const indoors = { ...plain.site, setting: 'indoors' } as const;
+    for (const finish of choicesOf('finish').filter((id) => id !== 'sealer'))
+      expect(levels({ ...zone({ finish }), site: indoors })['dew-point']).toBe('if-specified');
+    expect(levels({ ...zone({ finish: 'sealer' }), site: indoors })).not.toHaveProperty(
+      'dew-point',
+    );
+  });
+
+  it('slurry where something wet is cut or washed, a fill where one is laid', () => {
+    for (const step of ['saw-cut', 'final-wash', 'pressure-wash', 'degrease', 'water-jet'] as const)
+      expect(levels({ ...plain, steps: [step] })['slurry-ph']).toBe('needed');
+    expect(levels({ ...plain, steps: ['shotblast', 'vacuum'] })).not.toHaveProperty('slurry-ph');
+    expect(levels({ ...plain, steps: ['fill-level'] })['fill-cured']).toBe('needed');
+    expect(levels(plain)).not.toHaveProperty('fill-cured');
+  });
+
+  // trade.md of this project: the maker's word replaces the table's in the checks too.
+  it('what the data sheet asks for counts for more than the table', () => {
+    const rough = checksFor(zone({ finish: 'overlay', makerProfile: 3 }));
+    expect(rough.find(({ check }) => check === 'profile')).toMatchObject({
+      level: 'needed',
+      why: { rule: 'profile-from-sheet', facts: { least: 3 } },
+      passes: [],
+    });
+    const dryOverlay = checksFor(zone({ finish: 'overlay', makerMoisture: 'dry' }));
+    expect(dryOverlay.find(({ check }) => check === 'plastic-sheet')?.why.rule).toBe(
+      'sheet-wants-dry',
+    );
+    expect(dryOverlay.some(({ check }) => check === 'surface-damp')).toBe(false);
+    const dampCoat = checksFor({
+      ...zone({ finish: 'build-coat', makerMoisture: 'damp' }),
+      site: { ...plain.site, setting: 'indoors' },
+    });
+    expect(dampCoat.find(({ check }) => check === 'surface-damp')?.why.rule).toBe(
+      'sheet-wants-damp',
+    );
+    for (const id of ['plastic-sheet', 'humidity'] as const)
+      expect(dampCoat.some(({ check }) => check === id)).toBe(false);
+    const undecided = checksFor(zone({ finish: 'undecided', makerProfile: 5 }));
+    expect(undecided.find(({ check }) => check === 'profile')?.why.rule).toBe('profile-from-sheet');
+  });
+
+  // trade.md of this project: damp: sound, profile, pull-off, then wet, then the last look; dry:
+  // the same, then the moisture test, then the last vacuuming and the tape; the clock after both.
+  it('in the order of the trade, whichever goes on', () => {
+    const place = (check: CheckId) => checkIds.indexOf(check);
+    const rising = (...ids: CheckId[]) =>
+      expect(ids.map(place)).toEqual(ids.map(place).toSorted((one, other) => one - other));
+    rising('sounding', 'profile', 'pull-off', 'absorption', 'surface-damp', 'open-time');
+    rising('sounding', 'profile', 'pull-off', 'plastic-sheet', 'humidity', 'dust-tape');
+    rising('fill-cured', 'plastic-sheet');
+    rising('dust-tape', 'dew-point', 'open-time');
+  });
+
   it('comes in the order the checks are done, each once', () => {
     const found = checksFor(zone({ steel: 'corroded', contamination: ['oil'] })).map(
       ({ check }) => check,
@@ -120,7 +181,7 @@ describe('the checks of a zone with open answers', () => {
   const needs = (s: SiteAnswers, z: ZoneAnswers) => needsOf(s, z, adviseZone(s, z));
   const nothingAdvised = {
     steps: [],
-    outcomes: [{ example: { steps: [{ id: 'saw-cut' as const }] } }],
+    outcomes: [{ example: { steps: [{ id: 'saw-cut' as const }, { id: 'fill-level' as const }] } }],
   };
   const find = (s: SiteAnswers, z: ZoneAnswers, check: CheckId) =>
     needs(s, z).needs.find((need) => need.check === check);
@@ -146,6 +207,34 @@ describe('the checks of a zone with open answers', () => {
     expect(find(site, z, 'edges')).toMatchObject({ certain: false, depends: ['looseness'] });
     const hollow: ZoneAnswers = { ...answers, depth: ['6-to-20'], looseness: ['hollow'] };
     expect(find(site, hollow, 'edges')).toMatchObject({ certain: true });
+  });
+
+  it('take profile and moisture from the data sheet where there is one', () => {
+    const sheet: ZoneAnswers = {
+      ...answers,
+      finish: ['overlay', 'sealer'],
+      makerProfile: ['csp-3'],
+      makerMoisture: ['dry'],
+    };
+    expect(needs(site, sheet).profile).toEqual([3, 3]);
+    expect(needs(site, { ...sheet, finish: ['overlay'] }).profile).toEqual([3, 10]);
+    expect(needs(site, sheet).wantsDry).toBe(true);
+    expect(find(site, sheet, 'plastic-sheet')?.why.rule).toBe('sheet-wants-dry');
+    const none: ZoneAnswers = {
+      ...answers,
+      makerProfile: ['no-sheet'],
+      makerMoisture: ['no-sheet'],
+    };
+    expect(needs(site, none)).toEqual(needs(site, answers));
+    expect(needs(site, answers).wantsDry).toBe(false);
+  });
+
+  it('count tendons as possible until they are ruled out', () => {
+    expect(needs(site, answers).tendons).toBe(false);
+    const maybe = { yes: [], maybe: ['tendons-possible'] } as const;
+    expect(needs({ ...site, warnings: maybe }, answers).tendons).toBe(true);
+    const { warnings: _, ...unasked } = site;
+    expect(needs(unasked, answers).tendons).toBe(true);
   });
 
   it('take the profile that every possible finish accepts, or none', () => {

@@ -53,6 +53,7 @@ const allGood: ReadinessRecord = {
     'water-drop': result('spreads', 'spreads', 'spreads'),
     absorption: result(0.3, 0.4, 0.5),
     'surface-damp': result('damp'),
+    'dew-point': result(18),
   },
   pullOff: {
     requirement: { id: 'overlay-control' },
@@ -83,7 +84,9 @@ describe('a zone', () => {
   });
 
   it('is not ready while any one needed check is missing', () => {
-    const needed = around.needs.needs.filter((need) => need.level === 'needed');
+    const needed = around.needs.needs.filter(
+      ({ check, level }) => level === 'needed' && !checks[check].beside,
+    );
     for (const { check } of needed) {
       const { pullOff, clock, ...rest } = withResult(check, undefined);
       const record: ReadinessRecord = {
@@ -102,6 +105,14 @@ describe('a zone', () => {
     expect(judgeZone(asked, around).state).toBe('not-yet-checked');
     const bad = withResult('half-cell', result(-420, -410, -400));
     expect(judgeZone(bad, around).state).toBe('not-ready');
+  });
+
+  // The slurry is somebody's trouble whatever its pH; the face it came from is none the worse.
+  it('does not wait for what is done beside it, and still judges it', () => {
+    expect(around.needs.needs.map(({ check }) => check)).toContain('slurry-ph');
+    const strong = withResult('slurry-ph', result(12.9));
+    expect(verdict(strong, 'slurry-ph')).toMatchObject({ rule: 'slurry-corrosive' });
+    expect(judgeZone(strong, around).state).toBe('ready');
   });
 
   it('is never ready while its advice holds the work', () => {
@@ -133,10 +144,11 @@ describe('a failed check leads back into the work', () => {
     ['edges', result('not-square'), 'edge-not-square', ['saw-cut']],
     ['bars-free', result(22, 12), 'bar-too-close', ['free-bar']],
     ['bars-clean', result('clean', 'rusty'), 'bar-rusty', ['clean-bar']],
-    ['dust-tape', result(0, 3, 0), 'dust-left', ['vacuum', 'final-wash']],
+    ['dust-tape', result(0, 3, 0), 'dust-left', ['last-clean']],
     ['water-drop', result('spreads', 'beads', 'spreads'), 'drop-beads', ['degrease']],
     ['absorption', result(0.3, 4, 0.3), 'drinks-too-slowly', ['degrease']],
     ['profile', result(8, 4, 9), 'too-smooth', ['break-out']],
+    ['dew-point', result(3), 'too-cold', []],
     ['surface-damp', result('wet'), 'surface-wet', ['wet-or-dry']],
   ] as const)('%s', (check, typed, rule, steps) => {
     const record = withResult(check, typed);

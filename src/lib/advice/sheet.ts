@@ -1,4 +1,4 @@
-import { rangeOf } from '$shared/figures';
+import { rangeOf, type OwnFigures } from '$shared/figures';
 import type { Finish, MakerMoisture, MakerProfile } from '$lib/answers/questions';
 import type { SettledZone, Target } from './types';
 
@@ -40,15 +40,15 @@ export const profileFigureOf = (finish: Finish) =>
   finish === 'undecided' ? null : profileFigure[finish];
 
 /** The profile wanted, CSP lowest and highest; null where neither sheet nor table says. */
-export function profileWanted({
-  finish,
-  makerProfile,
-}: Pick<SettledZone, 'finish' | 'makerProfile'>): readonly [number, number] | null {
+export function profileWanted(
+  { finish, makerProfile }: Pick<SettledZone, 'finish' | 'makerProfile'>,
+  own?: OwnFigures,
+): readonly [number, number] | null {
   const figure = profileFigureOf(finish);
   // Nobody has the sheet of what is not decided yet.
   if (!figure) return null;
-  const table = rangeOf(figure);
-  return table;
+  const table = rangeOf(figure, own);
+  if (makerProfile === undefined) return table;
   return [makerProfile, Math.max(makerProfile, table[1])];
 }
 

@@ -4,7 +4,11 @@
  * A value that could not be read stays as the text that was typed, so that nothing is lost.
  */
 
-/** The checks, in the order in which they are done. */
+/**
+ * The checks, in the order in which they are done: what the washed face shows, then, under what
+ * wants it damp, the wetting and the last look; under what wants it dry, the moisture test, the
+ * last vacuuming and the tape. The clock comes last, since it runs from the last cleaning on.
+ */
 export const checkIds = [
   'sounding',
   'edges',
@@ -13,15 +17,18 @@ export const checkIds = [
   'chloride',
   'carbonation',
   'half-cell',
+  'slurry-ph',
+  'ph',
   'profile',
   'pull-off',
-  'ph',
-  'dust-tape',
   'water-drop',
   'absorption',
+  'fill-cured',
   'plastic-sheet',
   'humidity',
+  'dust-tape',
   'surface-damp',
+  'dew-point',
   'open-time',
 ] as const;
 export type CheckId = (typeof checkIds)[number];
@@ -34,11 +41,11 @@ export type Entry = number | string;
 
 export interface CheckResult {
   readonly readings: readonly Reading[];
-  /** Circumstances a reading is judged by: `cover` mm, `rinse` pH, `aggregate` mm. */
+  /** Circumstances a reading is judged by: `cover` mm, `rinse` pH, `aggregate` mm, `air` C, `humidity` percent. */
   readonly given?: Readonly<Partial<Record<GivenId, Entry>>>;
 }
 
-export const givenIds = ['cover', 'rinse', 'aggregate'] as const;
+export const givenIds = ['cover', 'rinse', 'aggregate', 'air', 'humidity'] as const;
 export type GivenId = (typeof givenIds)[number];
 
 /** Where a pulled disc came away. */
@@ -60,6 +67,7 @@ export interface PullOffTest {
 /** Where the strength that is asked for comes from. */
 export const requirementIds = [
   'overlay-control',
+  'german-repair',
   'own',
   'product-r4',
   'product-r3',
@@ -85,7 +93,7 @@ export const spoilers = ['rain', 'dust', 'traffic'] as const;
 export type Spoiler = (typeof spoilers)[number];
 
 export interface ClockRecord {
-  /** When preparation, or the last cleaning, ended: date and time, ISO 8601. */
+  /** When the last cleaning ended: date and time, ISO 8601. */
   readonly prepared?: string;
   readonly spoiled: readonly { readonly by: Spoiler; readonly at: string }[];
 }

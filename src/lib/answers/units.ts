@@ -34,5 +34,9 @@ export type Convertible = keyof typeof usFactor;
 /** A number in a US unit (inch, foot, square foot, cubic foot, pound, psi, pound-force) as the matching engine unit. */
 export const fromUs = (kind: Convertible, value: number): number => value * usFactor[kind];
 
+/** Degrees Fahrenheit as degrees Celsius, by definition of the two scales, and back. */
+export const fromFahrenheit = (value: number): number => (value - 32) / 1.8;
+export const toFahrenheit = (value: number): number => value * 1.8 + 32;
+
 /** A number in an engine unit as the matching US unit. */
 export const toUs = (kind: Convertible, value: number): number => value / usFactor[kind];

@@ -28,7 +28,9 @@ export interface Check {
   readonly limit?: FigureId;
   /** What else has to be known to judge a reading. */
   readonly given: readonly GivenId[];
-  readonly where: 'everywhere' | 'random-spots' | 'each-bar';
+  readonly where: 'everywhere' | 'random-spots' | 'each-bar' | 'coldest' | 'each-vessel';
+  /** Done beside the covering, for the sake of something else: the covering does not wait for it. */
+  readonly beside?: true;
   /** Null where the whole surface, or every bar, is looked at. */
   readonly count: CountRule | null;
   /** Figures a reading is judged by. */
@@ -83,8 +85,8 @@ export const checks: Readonly<Record<CheckId, Check>> = {
     limit: 'limit.chloride',
     where: 'random-spots',
     count: least,
-    figures: ['chloride.new-concrete', 'chloride.old-low', 'chloride.high'],
-    sources: ['aci-364.6t'],
+    figures: ['chloride.old-low', 'chloride.high', 'chloride.prestressed'],
+    sources: ['aci-364.6t', 'concrete-society-chlorides'],
   },
   carbonation: {
     ...blank,
@@ -106,6 +108,16 @@ export const checks: Readonly<Record<CheckId, Check>> = {
     count: least,
     figures: ['halfcell.low', 'halfcell.high'],
     sources: ['astm-c876'],
+  },
+  'slurry-ph': {
+    ...blank,
+    kind: 'number',
+    unit: 'pH',
+    limit: 'limit.ph',
+    where: 'each-vessel',
+    beside: true,
+    figures: ['hazard.wash-water-ph'],
+    sources: ['cfr-40-261.22'],
   },
   profile: {
     ...blank,
@@ -201,6 +213,23 @@ export const checks: Readonly<Record<CheckId, Check>> = {
     choices: ['damp', 'dry', 'wet'],
     where: 'everywhere',
     figures: [],
+  },
+  'fill-cured': {
+    ...blank,
+    kind: 'choice',
+    choices: ['cured', 'young', 'dull', 'closed'],
+    where: 'everywhere',
+    figures: [],
+  },
+  'dew-point': {
+    ...blank,
+    kind: 'number',
+    unit: 'C',
+    limit: 'limit.temperature',
+    given: ['air', 'humidity'],
+    where: 'coldest',
+    figures: ['cover.above-dew', 'place.temperature', 'place.temperature-least'],
+    sources: ['iso-8502-4'],
   },
   'open-time': {
     ...blank,

@@ -32,8 +32,8 @@ function readTime(
 }
 
 /**
- * The clock of a prepared surface. It starts when preparation, or the last cleaning, ended, and
- * runs to the figure `open.limit`; rain, dust or traffic after that ends it at once.
+ * The clock of a prepared surface. It starts when the last cleaning ended, not when the tool was
+ * put down, and runs to the covering, at most to the figure `open.limit`; rain, dust or traffic after that ends it at once.
  * @param now date and time, ISO 8601
  * Source: UFC 3-270-03, 3.1, through the figure; the spoilers are common practice.
  */

@@ -61,7 +61,7 @@ export function judgePullOff(
       facts: { mean: low.summary.mean, asked: asked.mean, planes: low.planes },
       figures: [...figures, 'depth.bruise'],
     };
-  const need = Math.max(asked.tests, wanted);
+  const need = Math.max(asked.tests, asked.onArea ?? 0, wanted);
   if (valid < need) {
     const rule = voided && tests.length >= need ? 'glue-failed' : 'too-few';
     const state = rule === 'too-few' ? 'not-yet-checked' : 'retest';

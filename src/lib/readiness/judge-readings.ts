@@ -1,7 +1,8 @@
 import { clearBehindBar } from '$lib/advice/hole';
-import type { CheckId, CheckResult, Reading } from '$lib/answers/readiness-record';
+import type { CheckId, GivenId, CheckResult, Reading } from '$lib/answers/readiness-record';
 import { rangeOf, valueOf, type OwnFigures } from '$shared/figures';
 import { checks } from './checks';
+import { dewPoint } from './dew-point';
 import { readNumber } from './entries';
 import type { Finding } from './judge-pull-off';
 import type { Problem, VerdictRule } from './rules';
@@ -11,12 +12,18 @@ export interface ReadingContext {
   /** CSP lowest and highest; null while the finish is open. */
   readonly profile: readonly [number, number] | null;
   readonly corroded: boolean;
+  /** There may be tendons in it. */
+  readonly tendons?: boolean;
+  /** What goes on may want it dry: then dew spoils it. */
+  readonly wantsDry?: boolean;
+  /** What goes on is cement, whatever else is open. */
+  readonly cement?: boolean;
   readonly own?: OwnFigures;
 }
 
 type Mark = 'pass' | VerdictRule;
 type Judge = (value: Reading, given: Given, context: ReadingContext) => Mark;
-type Given = Readonly<Partial<Record<'cover' | 'rinse' | 'aggregate', number>>>;
+type Given = Readonly<Partial<Record<GivenId, number>>>;
 
 const choice =
   (marks: Readonly<Record<string, Mark>>): Judge =>
@@ -26,6 +33,29 @@ const number =
   (judge: (value: number, given: Given, context: ReadingContext) => Mark): Judge =>
   (value, given, context) =>
     judge(value as number, given, context);
+
+/** Water freezes at this, C. */
+const freezing = 0;
+
+/**
+ * The surface against the dew point, where what goes on wants it dry, and against the temperatures
+ * concrete is placed at, where it is cement: what is not has its limits on its own sheet.
+ * Sources: ISO 8502-4 (as reported, written for steel) and UFC 3-270-03, through the figures.
+ */
+const judgeCovering: Judge = (reading, { air, humidity }, { wantsDry = true, cement, own }) => {
+  const surface = reading as number;
+  if (surface <= freezing) return 'too-cold';
+  if (cement) {
+    const [cool, hot] = rangeOf('place.temperature', own);
+    if (surface < valueOf('place.temperature-least', own)) return 'too-cold';
+    if (surface > hot) return 'too-hot';
+    if (surface < cool && !wantsDry) return 'cool';
+  }
+  if (!wantsDry) return 'pass';
+  if (air === undefined || humidity === undefined) return 'air-unknown';
+  if (surface - dewPoint(air, humidity) < valueOf('cover.above-dew', own)) return 'too-near-dew';
+  return cement && surface < rangeOf('place.temperature', own)[0] ? 'cool' : 'pass';
+};
 
 /** How one reading of each check is marked. The figures carry the sources. */
 const judges: Readonly<Record<Exclude<CheckId, 'pull-off' | 'open-time'>, Judge>> = {
@@ -40,12 +70,14 @@ const judges: Readonly<Record<Exclude<CheckId, 'pull-off' | 'open-time'>, Judge>
         ? 'pass'
         : 'bar-too-close',
   'bars-clean': choice({ clean: 'pass', rusty: 'bar-rusty' }),
-  chloride: number((value, _, { own }) =>
-    value >= valueOf('chloride.high', own)
+  chloride: number((value, _, { tendons, own }) =>
+    value > valueOf('chloride.high', own)
       ? 'chloride-high'
-      : value <= valueOf('chloride.new-concrete', own)
-        ? 'pass'
-        : 'chloride-between',
+      : value >= valueOf('chloride.old-low', own)
+        ? 'chloride-between'
+        : tendons && value > valueOf('chloride.prestressed', own)
+          ? 'chloride-tendons'
+          : 'pass',
   ),
   carbonation: number((value, { cover }) =>
     cover === undefined ? 'cover-unknown' : value < cover ? 'pass' : 'carbonated-to-bar',
@@ -82,12 +114,26 @@ const judges: Readonly<Record<Exclude<CheckId, 'pull-off' | 'open-time'>, Judge>
   humidity: number((value, _, { own }) =>
     value <= valueOf('humidity.most', own) ? 'pass' : 'too-humid',
   ),
+  'slurry-ph': number((value, _, { own }) =>
+    value < valueOf('hazard.wash-water-ph', own) ? 'pass' : 'slurry-corrosive',
+  ),
+  'fill-cured': choice({
+    cured: 'pass',
+    young: 'fill-young',
+    dull: 'fill-dull',
+    closed: 'fill-closed',
+  }),
+  'dew-point': judgeCovering,
   'surface-damp': choice({ damp: 'pass', dry: 'surface-dry', wet: 'surface-wet' }),
 };
 
 /** Marks that a reading alone cannot settle; they call for something else, not for redoing work. */
 const undecided: Readonly<Partial<Record<VerdictRule, Finding['state']>>> = {
   'chloride-between': 'retest',
+  'chloride-tendons': 'retest',
+  cool: 'retest',
+  'fill-young': 'retest',
+  'air-unknown': 'not-yet-checked',
   'potential-between': 'retest',
   'cover-unknown': 'not-yet-checked',
   'rinse-unknown': 'not-yet-checked',
@@ -128,6 +174,7 @@ export function judgeReadings(
         worst: worst.value,
         ...(context.profile && { low: context.profile[0], high: context.profile[1] }),
         ...given,
+        ...dewOf(given),
       },
       figures,
     };
@@ -135,8 +182,17 @@ export function judgeReadings(
   const need = wanted ?? 1;
   if (values.length < need)
     return { state: 'not-yet-checked', rule: 'too-few', facts: { have: values.length, need } };
-  return { state: 'ready', rule: 'passed', facts: { have: values.length }, figures };
+  return {
+    state: 'ready',
+    rule: 'passed',
+    facts: { have: values.length, ...dewOf(given) },
+    figures,
+  };
 }
+
+/** The dew point, C, where the air was measured. */
+const dewOf = ({ air, humidity }: Given) =>
+  air !== undefined && humidity ? { dew: dewPoint(air, humidity) } : {};
 
 function readReadings(check: CheckId, result: CheckResult | undefined, problems: Problem[]) {
   const { choices, limit } = checks[check];
@@ -166,6 +222,8 @@ const givenLimit = {
   cover: 'limit.carbonation',
   rinse: 'limit.ph',
   aggregate: 'limit.bar-clear',
+  air: 'limit.temperature',
+  humidity: 'limit.humidity',
 } as const;
 
 function readGiven(check: CheckId, result: CheckResult | undefined, problems: Problem[]): Given {

@@ -1,17 +1,19 @@
-import { moistureOf } from '$lib/advice/sheet';
 import { isFloor } from '$lib/advice/place';
-import { profileFigureOf } from '$lib/advice/sheet';
+import { moistureOf, profileFigureOf } from '$lib/advice/sheet';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
 import { checkIds, type CheckId } from '$lib/answers/readiness-record';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
-import type { StepId } from '$shared/methods';
+import { hazardsOfStep, type StepId } from '$shared/methods';
 import { checks } from './checks';
 import type { NeedRule, ReadinessReason } from './rules';
 
 /** What the rules about checks look at: part of the settled answers, and the steps advised. */
 export interface CheckSituation {
   readonly site: Pick<SettledSite, 'element' | 'setting' | 'salts'>;
-  readonly zone: Pick<SettledZone, 'steel' | 'finish' | 'area' | 'contamination'>;
+  readonly zone: Pick<
+    SettledZone,
+    'steel' | 'finish' | 'area' | 'contamination' | 'makerProfile' | 'makerMoisture'
+  >;
   readonly steps: readonly StepId[];
 }
 
@@ -50,6 +52,7 @@ const calls: Readonly<Record<CheckId, (s: CheckSituation, own?: OwnFigures) => C
   'half-cell': ({ site, zone }) =>
     steelAndSalt(site, zone) ? ['if-specified', 'potential-if-specified'] : null,
   profile: ({ zone }) => {
+    if (zone.makerProfile !== undefined) return ['needed', 'profile-from-sheet'];
     const figure = profileFigureOf(zone.finish);
     return figure ? ['needed', 'profile-for-finish', [figure]] : ['needed', 'finish-open'];
   },
@@ -66,17 +69,49 @@ const calls: Readonly<Record<CheckId, (s: CheckSituation, own?: OwnFigures) => C
   'water-drop': () => ['needed', 'drop-shows-film'],
   absorption: () => ['needed', 'must-drink'],
   'plastic-sheet': ({ zone }) => {
-    if (zone.finish === 'sealer') return ['if-specified', 'sealer-if-specified'];
-    return moistureOf(zone) === 'saturated-surface-dry' ? null : ['needed', 'coating-hates-damp'];
+    if (zone.makerMoisture === 'dry') return ['needed', 'sheet-wants-dry'];
+    if (wantsDamp(zone)) return null;
+    return zone.finish === 'sealer'
+      ? ['if-specified', 'sealer-if-specified']
+      : ['needed', 'coating-hates-damp'];
   },
   humidity: ({ site, zone }) =>
-    sealing.has(zone.finish) && site.setting === 'indoors' && isFloor(site.element)
+    sealing.has(zone.finish) &&
+    !wantsDamp(zone) &&
+    site.setting === 'indoors' &&
+    isFloor(site.element)
       ? ['needed', 'film-traps-moisture']
       : null,
   'surface-damp': ({ zone }) =>
-    moistureOf(zone) === 'saturated-surface-dry' ? ['needed', 'damp-for-cement'] : null,
+    !wantsDamp(zone)
+      ? null
+      : ['needed', zone.makerMoisture === 'damp' ? 'sheet-wants-damp' : 'damp-for-cement'],
+  'slurry-ph': ({ steps }) => (steps.some(makesSlurry) ? ['needed', 'slurry-harms'] : null),
+  'fill-cured': ({ steps }) =>
+    steps.includes('fill-level') ? ['needed', 'fill-cures-apart'] : null,
+  /**
+   * Outdoors and under a roof without heating the surface is colder than the air in the morning and
+   * hotter by noon, whatever goes on. In a heated room it is near the air: measured where somebody
+   * asks, and not under a sealer, which is wiped on in a minute and takes up what little there is.
+   */
+  'dew-point': ({ site, zone }) => {
+    if (site.setting === 'indoors')
+      return zone.finish === 'sealer' ? null : ['if-specified', 'dew-if-specified'];
+    return ['needed', wantsDamp(zone) ? 'cold-under-cement' : 'dew-under-cover'];
+  },
   'open-time': () => ['needed', 'stale-after-a-day'],
 };
+
+/** What goes on wants the surface damp, by its sheet or by the usual rule. */
+export const wantsDamp = (zone: Pick<SettledZone, 'finish' | 'makerMoisture'>) =>
+  moistureOf(zone) === 'saturated-surface-dry';
+
+const cements = new Set(['thin-overlay', 'overlay', 'rebuild']);
+/** What goes on is cement, placed like concrete. */
+export const isCement = ({ finish }: Pick<SettledZone, 'finish'>) => cements.has(finish);
+
+/** Work that leaves water full of cement to catch and get rid of. */
+export const makesSlurry = (step: StepId) => hazardsOfStep[step].includes('wash-water');
 
 const barShows = (zone: CheckSituation['zone']) =>
   zone.steel === 'exposed' || zone.steel === 'corroded';
@@ -91,7 +126,8 @@ export function checksFor(situation: CheckSituation, own?: OwnFigures): Need[] {
     const call = calls[check](situation, own);
     if (!call) continue;
     const [level, rule, figures] = call;
-    const facts = { finish: situation.zone.finish, steel: situation.zone.steel };
+    const { finish, steel, makerProfile } = situation.zone;
+    const facts = { finish, steel, ...(makerProfile !== undefined && { least: makerProfile }) };
     needs.push({
       check,
       level,

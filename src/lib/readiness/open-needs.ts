@@ -1,11 +1,19 @@
 import { isFloor } from '$lib/advice/place';
-import { profileFigureOf } from '$lib/advice/sheet';
+import { fixedOf } from '$lib/advice/completions';
+import { profileWanted } from '$lib/advice/sheet';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { choicesOf, type Choice, type Finish, type QuestionId } from '$lib/answers/questions';
 import { checkIds } from '$lib/answers/readiness-record';
-import { rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
+import type { OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
-import { checksFor, type CheckSituation, type Need } from './needs';
+import {
+  checksFor,
+  isCement,
+  makesSlurry,
+  wantsDamp,
+  type CheckSituation,
+  type Need,
+} from './needs';
 
 /** A need of a zone about which some answers may still be open. */
 export interface OpenNeed extends Need {
@@ -18,10 +26,16 @@ export interface OpenNeed extends Need {
 /** What the readiness of a zone is judged by. */
 export interface ZoneNeeds {
   readonly needs: readonly OpenNeed[];
-  /** CSP that every possible finish accepts; null when there is none, or the finish is open. */
+  /** CSP that every possible finish accepts, by the sheet where there is one; null when there is none, or the finish is open. */
   readonly profile: readonly [number, number] | null;
   /** Steel that may be corroded: a bar that only shows may stay bonded, a rusty one not. */
   readonly corroded: boolean;
+  /** There may be tendons in it, which bear far less salt than bars. */
+  readonly tendons: boolean;
+  /** What goes on may want it dry. */
+  readonly wantsDry: boolean;
+  /** What goes on is cement, whatever is still open. */
+  readonly cement: boolean;
   readonly finishes: readonly Finish[];
 }
 
@@ -41,38 +55,53 @@ const oneOfEach = <T>(values: readonly T[], kind: (value: T) => boolean): T[] =>
   ...new Map(values.map((value) => [kind(value), value])).values(),
 ];
 
+/** Work that calls for a check of its own. */
+const workKinds: readonly ((step: StepId) => boolean)[] = [
+  (step) => step === 'saw-cut',
+  (step) => step === 'fill-level',
+  (step) => step !== 'saw-cut' && makesSlurry(step),
+];
+
 /** The ways the open answers that matter to the checks could turn out. */
 function completions(
   site: SiteAnswers,
   zone: ZoneAnswers,
   advised: StepsAdvised,
-): (CheckSituation & { readonly saw: boolean })[] {
+): CheckSituation[] {
   const certain = advised.steps.map((step) => step.id);
-  const saws = certain.includes('saw-cut')
-    ? [true]
-    : advised.outcomes.some(({ example }) => example.steps.some((step) => step.id === 'saw-cut'))
-      ? [true, false]
-      : [false];
+  const perhaps = advised.outcomes.flatMap(({ example }) => example.steps.map((step) => step.id));
+  const works = workKinds.reduce<(readonly StepId[])[]>(
+    (sets, isOf) => {
+      const done = certain.find(isOf);
+      const open = done ?? perhaps.find(isOf);
+      const withIt = open ? sets.map((steps) => [...steps, open]) : [];
+      return done ? withIt : [...sets, ...withIt];
+    },
+    [[]],
+  );
   const given = zone.contamination;
   const oils = given?.yes.includes('oil')
     ? [true]
     : !given || given.maybe.includes('oil')
       ? [true, false]
       : [false];
-  const area = zone.area ?? 'unknown';
-  const all: (CheckSituation & { saw: boolean })[] = [];
+  const { area, makerProfile, makerMoisture } = fixedOf(zone);
+  const sheet = {
+    ...(makerProfile !== undefined && { makerProfile }),
+    ...(makerMoisture !== undefined && { makerMoisture }),
+  };
+  const all: CheckSituation[] = [];
   for (const element of oneOfEach(possible('element', site.element), isFloor))
     for (const setting of oneOfEach(possible('setting', site.setting), (id) => id === 'indoors'))
       for (const salts of oneOfEach(possible('salts', site.salts), (id) => id === 'none'))
         for (const steel of possible('steel', zone.steel))
           for (const finish of possible('finish', zone.finish))
             for (const oil of oils)
-              for (const saw of saws)
+              for (const steps of works)
                 all.push({
                   site: { element, setting, salts },
-                  zone: { steel, finish, area, contamination: oil ? ['oil'] : [] },
-                  steps: saw ? ['saw-cut'] : [],
-                  saw,
+                  zone: { steel, finish, area, contamination: oil ? ['oil'] : [], ...sheet },
+                  steps,
                 });
   return all;
 }
@@ -124,8 +153,12 @@ export function needsOf(
   const finishes = [...possible('finish', zone.finish)];
   return {
     needs,
-    profile: commonProfile(finishes, own),
+    profile: commonProfile(ways, own),
     corroded: possible('steel', zone.steel).includes('corroded'),
+    tendons:
+      !site.warnings || [...site.warnings.yes, ...site.warnings.maybe].includes('tendons-possible'),
+    wantsDry: ways.some((way) => !wantsDamp(way.zone)),
+    cement: ways.every((way) => isCement(way.zone)),
     finishes,
   };
 }
@@ -150,13 +183,10 @@ function dependsOn(ways: readonly { way: CheckSituation; yes: boolean }[]): Ques
 
 /** The profile every possible finish accepts. */
 function commonProfile(
-  finishes: readonly Finish[],
+  ways: readonly CheckSituation[],
   own?: OwnFigures,
 ): readonly [number, number] | null {
-  const ranges = finishes.map((finish) => {
-    const figure: FigureId | null = profileFigureOf(finish);
-    return figure && rangeOf(figure, own);
-  });
+  const ranges = ways.map((way) => profileWanted(way.zone, own));
   let low = -Infinity;
   let high = Infinity;
   for (const range of ranges) {

@@ -16,7 +16,7 @@ export interface Count {
 }
 
 /** Whole pieces of area, a part counting as one; exact multiples stay exact in spite of rounding. */
-const pieces = (area: number, piece: number) => Math.ceil(area / piece - 1e-9);
+export const pieces = (area: number, piece: number) => Math.ceil(area / piece - 1e-9);
 
 function byRule(rule: CountRule, area: number, own?: OwnFigures): number {
   const tests = valueOf(rule.tests, own);

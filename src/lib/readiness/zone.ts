@@ -1,6 +1,7 @@
 import type { CheckId, ReadinessRecord } from '$lib/answers/readiness-record';
 import type { OwnFigures } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
+import { checks } from './checks';
 import { openTime, type OpenTime } from './clock';
 import { judgePullOff, type Finding } from './judge-pull-off';
 import { judgeReadings } from './judge-readings';
@@ -61,11 +62,12 @@ export function judgeZone(record: ReadinessRecord, around: ZoneCircumstances): Z
   const { needs, area, own, now } = around;
   const pullOffProblems: Problem[] = [];
   const pullOff = readPullOff(record.pullOff?.tests ?? [], pullOffProblems, own);
-  const asked = askedBy(record.pullOff?.requirement, pullOffProblems, own);
+  const asked = askedBy(record.pullOff?.requirement, pullOffProblems, own, area);
   const clockProblems: Problem[] = [];
   const clock = openTime(record.clock, now, clockProblems, own);
   const profile = raiseProfile(needs.profile, asked);
-  const context = { profile, corroded: needs.corroded, ...(own && { own }) };
+  const { corroded, tendons, wantsDry, cement } = needs;
+  const context = { profile, corroded, tendons, wantsDry, cement, ...(own && { own }) };
 
   const checked = needs.needs.map((need): ZoneCheck => {
     const { check } = need;
@@ -86,7 +88,8 @@ export function judgeZone(record: ReadinessRecord, around: ZoneCircumstances): Z
       need,
       wanted,
       counts:
-        need.level === 'needed' || !!record.asked?.includes(check) || hasEntries(record, check),
+        !checks[check].beside &&
+        (need.level === 'needed' || !!record.asked?.includes(check) || hasEntries(record, check)),
       verdict: dress(check, finding, problems, around),
     };
   });

@@ -1,4 +1,4 @@
-import { toUs, type Convertible, type UnitSystem } from '$lib/answers/units';
+import { toFahrenheit, toUs, type Convertible, type UnitSystem } from '$lib/answers/units';
 import { figures, rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { Unit } from '$shared/types';
 import { english } from './en/language';
@@ -65,9 +65,8 @@ export function formatter(
     const { label, factor } = shown.m[units];
     return `${ends(number((low / mmPerMetre) * factor), number((high / mmPerMetre) * factor))} ${label}`;
   };
-  const fahrenheit = (value: number) => value * 1.8 + 32;
   const degrees = (low: number, high: number) => {
-    const turn = (value: number) => number(us ? fahrenheit(value) : value, 0);
+    const turn = (value: number) => number(us ? toFahrenheit(value) : value, 0);
     return `${ends(turn(low), turn(high))} °${us ? 'F' : 'C'}`;
   };
   const percents = (low: number, high: number) => `${ends(number(low), number(high))}%`;

@@ -1,6 +1,6 @@
 import type { CheckId, CheckResult, RequirementId } from '$lib/answers/readiness-record';
 import { openTime } from '$lib/readiness/clock';
-import { judgeReadings } from '$lib/readiness/judge-readings';
+import { judgeReadings, type ReadingContext } from '$lib/readiness/judge-readings';
 import { askedBy } from '$lib/readiness/requirement';
 import { countFor } from '$lib/readiness/sampling';
 import { published as p, through, type Guard } from './guard';
@@ -26,9 +26,15 @@ const verdict = (
   check: Parameters<typeof judgeReadings>[0],
   value: number,
   given: CheckResult['given'] = {},
+  around: Partial<ReadingContext> = {},
 ) =>
-  judgeReadings(check, { readings: [value], given }, 1, { profile: null, corroded: true }, [])
-    .state;
+  judgeReadings(
+    check,
+    { readings: [value], given },
+    1,
+    { profile: null, corroded: true, ...around },
+    [],
+  ).state;
 
 const asked = (id: RequirementId) => askedBy({ id, mean: 1 }, []);
 
@@ -96,14 +102,78 @@ export const readinessGuards: readonly Guard[] = [
       verdict('half-cell', -360) === 'not-ready',
   ),
   through(
-    '0.15 percent for new concrete, high risk above 1',
-    ['chloride.new-concrete', 'chloride.high'],
-    aci364,
+    'old concrete: low under 0.4 percent, medium to 1, high above',
+    ['chloride.old-low', 'chloride.high'],
+    'The Concrete Society, chlorides and concrete; BRE Digest 444, as it reports it',
     () =>
-      verdict('chloride', 0.15) === 'ready' &&
-      verdict('chloride', 0.16) === 'retest' &&
-      verdict('chloride', 0.95) === 'retest' &&
+      verdict('chloride', 0.39) === 'ready' &&
+      verdict('chloride', 0.4) === 'retest' &&
+      verdict('chloride', 1) === 'retest' &&
       verdict('chloride', 1.01) === 'not-ready',
+  ),
+  through(
+    'with tendons no more than 0.06 percent passes unasked',
+    ['chloride.prestressed'],
+    'ACI 318-19, as a ready-mix association prints the table',
+    () =>
+      verdict('chloride', 0.06, {}, { tendons: true }) === 'ready' &&
+      verdict('chloride', 0.07, {}, { tendons: true }) === 'retest',
+  ),
+  through(
+    'the slab 3 C above the dew point, which at 20 C and 50 percent is 9.3 C',
+    ['cover.above-dew'],
+    `${dew}; psychrometric tables, from memory`,
+    () =>
+      verdict('dew-point', 12.4, { air: 20, humidity: 50 }) === 'ready' &&
+      verdict('dew-point', 12.2, { air: 20, humidity: 50 }) === 'not-ready',
+  ),
+  through(
+    'cement on a slab from 55 to 90 F, never under 40 F',
+    ['place.temperature', 'place.temperature-least'],
+    'UFC 3-270-03 16.4',
+    () => {
+      const cement = { wantsDry: false, cement: true };
+      const at = (fahrenheit: number) =>
+        verdict('dew-point', ((fahrenheit - 32) * 5) / 9, {}, cement);
+      return (
+        at(39) === 'not-ready' &&
+        at(41) === 'retest' &&
+        at(54) === 'retest' &&
+        at(56) === 'ready' &&
+        at(89) === 'ready' &&
+        at(91) === 'not-ready'
+      );
+    },
+  ),
+  through(
+    'pH 12.5 is corrosive waste',
+    ['hazard.wash-water-ph'],
+    '40 CFR 261.22',
+    () => verdict('slurry-ph', 12.4) === 'ready' && verdict('slurry-ph', 12.5) === 'not-ready',
+  ),
+  through(
+    'a mean of 1.5 N/mm2, the least single 1.0, three tests',
+    [
+      'pulloff.german-mean',
+      'pulloff.german-least',
+      'pulloff.german-tests',
+      'pulloff.german-first-area',
+      'pulloff.german-more-area',
+    ],
+    german,
+    () => {
+      const on = (area: number) => askedBy({ id: 'german-repair' }, [], undefined, area)?.onArea;
+      const rule = asked('german-repair');
+      return (
+        rule?.mean === 1.5 &&
+        rule.least === 1 &&
+        rule.tests === 3 &&
+        on(50) === 3 &&
+        on(51) === 6 &&
+        on(300) === 6 &&
+        on(301) === 9
+      );
+    },
   ),
   through(
     'behind a bar 3/4 in, or the aggregate + 1/4 in',
@@ -148,11 +218,6 @@ export const readinessGuards: readonly Guard[] = [
 
   p('seal.within', 24, 'as printed', 'UFC 3-270-03 2.6: within 24 h'),
   p('pulloff.specified', [100, 250], 'psi', 'Concrete Construction, Bond security'),
-  p('pulloff.german-mean', 1.5, 'as printed', `${german}: 1.5 N/mm2`),
-  p('pulloff.german-least', 1.0, 'as printed', `${german}: 1.0 N/mm2`),
-  p('pulloff.german-tests', 3, 'as printed', german),
-  p('pulloff.german-first-area', 50, 'as printed', german),
-  p('pulloff.german-more-area', 250, 'as printed', german),
   p('pulloff.scatter', [20, 25], 'as printed', german),
   p('pulloff.ring-depth', [5, 10], 'as printed', german),
   p('pulloff.weak-plane', 8, 'as printed', 'FHWA, I-90 Sturgis, 1999: within 8 mm'),
@@ -163,15 +228,8 @@ export const readinessGuards: readonly Guard[] = [
   p('humidity.conditioned', 48, 'as printed', f2170),
   p('humidity.wait', 24, 'as printed', 'ASTM F2170-18, as a maker of meters tells of its revision'),
   p('humidity.wait-before', 72, 'as printed', 'ASTM F2170-09, as a maker of meters prints it'),
-  p(
-    'chloride.prestressed',
-    0.06,
-    'as printed',
-    'ACI 318-19, as a ready-mix association prints the table',
-  ),
-  p('chloride.old-low', 0.4, 'as printed', 'The Concrete Society, chlorides and concrete'),
+  p('chloride.new-concrete', 0.15, 'as printed', aci364),
   p('carbonation.ph', 9, 'as printed', 'The Concrete Society, depth of carbonation: about pH 9'),
   p('ph.from-rinse-military', 1, 'as printed', 'MIL-HDBK-1110 6.7.2.1: one pH unit'),
-  p('cover.above-dew', 3, 'as printed', `${dew}: 3 C`),
   p('cover.humidity', 85, 'as printed', `${dew}: 85 %`),
 ];

@@ -21,5 +21,8 @@ export const checkDrawings: Readonly<Record<CheckId, () => Drawing>> = {
   'plastic-sheet': inside.plasticSheet,
   humidity: inside.humidity,
   'surface-damp': inside.surfaceDamp,
+  'slurry-ph': inside.slurryPh,
+  'fill-cured': surface.fillCured,
+  'dew-point': surface.dewPoint,
   'open-time': surface.openTime,
 };

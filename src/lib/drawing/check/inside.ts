@@ -141,3 +141,19 @@ export const surfaceDamp = (): Drawing => [
   ['form', 'M20 24C24 18 40 18 46 24L52 40C46 44 24 44 16 40z'],
   ['fine', 'M26 26l-3 13M34 25V40M41 26l3 13'],
 ];
+
+/** A barrel of slurry, its mud settled, and a strip of indicator paper dipped in. */
+export const slurryPh = (): Drawing => [
+  ...soundFace(89),
+  ['form', 'M26 8H66V45H26z'],
+  ['tone', 'M26 18H66V45H26z'],
+  ['hatch', 'M28 44 38 34M36 44 46 34M44 44 54 34M52 44 62 34M60 44 66 38'],
+  ['heavy', 'M26 8V45H66V8'],
+  ['ink', 'M26 18H66M23 8H69M26 34H66'],
+  ['form', 'M50 2H56V28H50z'],
+  ['dark', 'M50 20H56V28H50z'],
+  ['form', 'M80 12H114V22H80z'],
+  ['tone', 'M88 12H97V22H88z'],
+  ['solid', 'M106 12H114V22H106z'],
+  ['ink', 'M80 12H114V22H80zM88 12V22M97 12V22M106 12V22M110 34V26M107 29 110 25.5 113 29'],
+];

@@ -105,3 +105,30 @@ export const openTime = (): Drawing => [
   ['heavy', 'M60 23V11M60 23 69 28'],
   ['grain', 'M14 40h0M22 42h0M98 41h0M106 39h0M112 42h0'],
 ];
+
+/** A filled hollow, the hammer that sounds it, and a clock of its own. */
+export const fillCured = (): Drawing => [
+  ...soundFace(72),
+  ['form', 'M30 46H84L76 60H38z'],
+  ['grain', 'M40 50h0M48 54h0M57 50h0M66 55h0M74 50h0M52 57h0M62 58h0'],
+  ['heavy', 'M30 46 38 60H76L84 46'],
+  ...placed(ringing, 50, 40, 0, 0.8),
+  ...placed(ringing, 64, 40, 180, 0.8),
+  ...placed(hammer, 57, 44.5),
+  ['form', circlePath([100, 20], 13)],
+  ['heavy', 'M100 20V11M100 20 107 23'],
+  ['fine', 'M100 8.5v2M100 29.5v2M88.5 20h2M109.5 20h2'],
+];
+
+/** Two thermometers, one in the air and one on the slab, and drops where the slab is the colder. */
+export const dewPoint = (): Drawing => [
+  ...soundFace(73),
+  ['form', 'M26 4H34V24A8 8 0 1 1 26 24z'],
+  ['solid', circlePath([30, 30], 4)],
+  ['ink', 'M30 30V12M37 8h4M37 14h4M37 20h4'],
+  ['form', 'M82 14H90V32A8 8 0 1 1 82 32z'],
+  ['solid', circlePath([86, 38], 4)],
+  ['ink', 'M86 38V30M93 18h4M93 24h4M93 30h4'],
+  ['form', dropPath([52, 43], 0.5) + dropPath([60, 43], 0.5) + dropPath([68, 43], 0.5)],
+  ['form', dropPath([104, 43], 0.5) + dropPath([112, 43], 0.5) + dropPath([12, 43], 0.5)],
+];

@@ -24,12 +24,20 @@ export function foundAt(
       ? (words[reading] ?? `“${reading}”`)
       : unit === 'mm'
         ? say.typed('mm', reading)
-        : say.number(reading),
+        : unit === 'C'
+          ? say.temperature(reading)
+          : say.number(reading),
   );
   const given = Object.entries(record.results[check]?.given ?? {}).map(
     ([id, value]) =>
       `${readinessWords.given[id as keyof typeof readinessWords.given].name}: ${
-        typeof value === 'number' && id !== 'rinse' ? say.length(value) : value
+        typeof value !== 'number' || id === 'rinse'
+          ? value
+          : id === 'air'
+            ? say.temperature(value)
+            : id === 'humidity'
+              ? say.percent(value)
+              : say.length(value)
       }`,
   );
   const suffix = unit === 'mm' ? ` ${say.unitOf('mm')}` : unit === 'mV' ? ' mV' : '';

@@ -27,6 +27,8 @@ export const readinessWords: ReadinessWords = {
   given: {
     cover: { name: 'Cover', line: 'How deep the bar lies' },
     rinse: { name: 'pH of the rinse water', line: 'Measured before it went on' },
+    air: { name: 'Temperature of the air', line: 'In the shade, close to the surface' },
+    humidity: { name: 'Relative humidity of the air, %', line: 'At the same place' },
     aggregate: { name: 'Largest stone', line: 'In the repair material; leave empty if not known' },
   },
   spoilers: { rain: 'Rain got on it', dust: 'Dust got on it', traffic: 'Traffic got on it' },
@@ -34,6 +36,10 @@ export const readinessWords: ReadinessWords = {
     'overlay-control': {
       name: `Overlay on a deck: mean of ${say.figure('pulloff.overlay-tests')} at least ${say.figure('pulloff.overlay-mean')}`,
       line: `ACI 548.8M-19, on ${say.csp(say.valueOf('pulloff.overlay-profile'))} or rougher. Written for epoxy overlays on bridge and parking decks.`,
+    },
+    'german-repair': {
+      name: `German repair rules: mean at least ${say.figure('pulloff.german-mean')}, no single one below ${say.figure('pulloff.german-least')}`,
+      line: `As two test houses report it: ${say.figure('pulloff.german-tests')} tests from ${say.figure('pulloff.german-first-area')} on, and as many again for each further ${say.figure('pulloff.german-more-area')}. Three results say little: single ones scatter by ${say.figure('pulloff.scatter')}.`,
     },
     own: {
       name: 'What our specification asks',

@@ -14,6 +14,7 @@ type SurfaceCheck = Extract<
   | 'dust-tape'
   | 'water-drop'
   | 'absorption'
+  | 'fill-cured'
   | 'open-time'
 >;
 
@@ -105,6 +106,23 @@ const surfaceChecks = (say: Say): Readonly<Record<SurfaceCheck, CheckWords>> => 
     passes: `Gone in less than ${say.figure('absorption.time')} at every place.`,
     reading: 'Minutes until it was gone',
     choices: {},
+  },
+  'fill-cured': {
+    name: 'Fill hard, sound and open',
+    how: [
+      'Compare the time since it was filled with its label. In the cold it takes longer.',
+      'Tap it all over, its edges too.',
+      'Lay the roughness chips beside it: its skin must be opened to what the finish asks for.',
+    ],
+    passes:
+      'As old as its label asks, a clear ring everywhere, and as rough as the finish asks for.',
+    reading: 'What you found',
+    choices: {
+      cured: 'Old enough, rings clear, rough enough',
+      young: 'Not as old as its label asks',
+      dull: 'Sounds dull, or has come loose',
+      closed: 'Too smooth, or a skin on it',
+    },
   },
   'open-time': {
     name: 'Still fresh',

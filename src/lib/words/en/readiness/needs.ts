@@ -19,6 +19,8 @@ export const needSentences: Readonly<Record<NeedRule, NeedSentence>> = {
   'must-drink': () => 'A closed surface does not let the repair take hold in its pores.',
   'profile-for-finish': (why, say) =>
     `${capital(finishOf(why, say))} needs ${why.figures?.[0] ? say.figure(why.figures[0]) : 'its own roughness'} to grip.`,
+  'profile-from-sheet': (why, say) =>
+    `The data sheet asks for ${typeof why.facts?.least === 'number' ? `${say.csp(why.facts.least)} or rougher` : 'its own roughness'}. It counts for more than the usual table.`,
   'finish-open': () =>
     'What goes on next is not decided. Until it is, nobody can say what is asked of the surface.',
   'bond-carries-finish': (why, say) =>
@@ -28,6 +30,20 @@ export const needSentences: Readonly<Record<NeedRule, NeedSentence>> = {
   'thin-if-specified': () =>
     'Under a thin finish this is tested where the specification asks for it.',
   'coating-hates-damp': (why, say) => `Water pushes ${finishOf(why, say)} off from below.`,
+  'sheet-wants-dry': () =>
+    'The data sheet asks for a dry surface. It counts for more than the usual rule.',
+  'sheet-wants-damp': () =>
+    'The data sheet asks for a damp surface. It counts for more than the usual rule.',
+  'slurry-harms': () =>
+    'Water from cutting and washing concrete is alkaline. It burns skin and kills fish. The covering does not wait for this, but the water must not go anywhere before you know.',
+  'fill-cures-apart': () =>
+    'The fill is a repair of its own. Cover it too early, and the finish comes off with it.',
+  'dew-under-cover': (why, say) =>
+    `Out here the concrete can be colder than the air. Then water forms on it that you cannot see, and ${finishOf(why, say)} does not stick.`,
+  'cold-under-cement': () =>
+    'Cement hardens badly on concrete that is too cold, and dries out on concrete that is too hot. Dew does not harm it.',
+  'dew-if-specified': () =>
+    'In a heated room the concrete is nearly as warm as the air. Measure where the specification or the maker asks, or where it is cold all the same.',
   'sealer-if-specified': () => 'Some sealers want it dry. The label says so.',
   'film-traps-moisture': () =>
     'A tight layer on an indoor floor traps the water that is still in the slab.',

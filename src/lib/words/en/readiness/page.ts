@@ -67,6 +67,10 @@ export const readyPage = {
     return `${tests}${area}${by}, at random places.`;
   },
   eachBar: 'Every bar that shows.',
+  coldest: 'Where it is coldest.',
+  eachVessel: 'Every barrel or tank, before it is taken away.',
+  vessel: (number: number) => `Barrel ${number}`,
+  beside: 'The covering does not wait for this',
   pullOff: {
     requirement: 'What is asked',
     none: 'Not chosen yet',

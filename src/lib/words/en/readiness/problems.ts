@@ -23,6 +23,8 @@ const fieldNames: Readonly<Record<ProblemField, string>> = {
   cover: 'Cover',
   rinse: 'Rinse water',
   aggregate: 'Largest stone',
+  air: 'Air',
+  humidity: 'Humidity of the air',
 };
 
 /** Where the entry stands: "Test 4, disc diameter". */
@@ -51,6 +53,8 @@ function limit(problem: Problem, value: number, say: Say): string {
     problem.field === 'reading' &&
     (problem.check === 'carbonation' || problem.check === 'bars-free');
   const kind = isLength ? 'mm' : kinds[problem.field];
+  if (problem.field === 'air' || (problem.field === 'reading' && problem.check === 'dew-point'))
+    return say.temperature(value);
   if (!kind) return say.number(value);
   if (kind === 'm' || kind === 'mm') return `${say.typed(kind, value)} ${say.unitOf(kind)}`;
   const shown = say.units === 'us' ? toUs(kind, value) : value;

@@ -35,7 +35,7 @@ export const steelChecks = (say: Say): Readonly<Record<SteelCheck, CheckWords>> 
       'Drill dust from the depth of the bars. Use a vacuum, a mask and a clean bag for each place.',
       'Send it to a laboratory, and ask for chloride as a share of the cement.',
     ],
-    passes: `Up to ${say.figure('chloride.new-concrete')} of the cement raises no question. In old concrete the risk is called low below ${say.figure('chloride.old-low')}, and high from ${say.figure('chloride.high')} on: the rust is likely to go on. In between, an engineer decides.`,
+    passes: `In old concrete the risk is called low below ${say.figure('chloride.old-low')} of the cement, and high above ${say.figure('chloride.high')}: the rust is likely to go on. In between it is medium, and an engineer decides. Limits for new concrete are another matter: ${say.figure('chloride.new-concrete')} with bars, ${say.figure('chloride.prestressed')} with tendons. Where there may be tendons in the old one, an engineer judges all above that.`,
     reading: 'Chloride, % of cement',
     choices: {},
   },

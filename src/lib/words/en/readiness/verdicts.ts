@@ -8,6 +8,7 @@ const count = (verdict: Verdict, fact: string): number => {
   const value = verdict.facts?.[fact];
   return typeof value === 'number' ? value : 0;
 };
+const degrees = (verdict: Verdict, fact: string, say: Say) => say.temperature(count(verdict, fact));
 const stress = (verdict: Verdict, fact: string, say: Say) => say.stress(count(verdict, fact));
 /** "2 of 5" */
 const share = (verdict: Verdict, say: Say) =>
@@ -42,8 +43,10 @@ export const verdictSentences: Readonly<Record<VerdictRule, VerdictSentence>> = 
   'bar-rusty': () => 'Rust is left. Clean on, and follow the bar until it is bright.',
   'chloride-high': (verdict, say) =>
     `${share(verdict, say)} so high that rust is likely to go on under the repair. Rinse, and ask an engineer before you cover it.`,
+  'chloride-tendons': (_, say) =>
+    `Low for bars. If there are tendons in it, that is no answer: new concrete with tendons may have ${say.figure('chloride.prestressed')}. Ask an engineer.`,
   'chloride-between': () =>
-    'Not low, not high. The number alone does not decide. An engineer who knows the job sets the limit: put it in as your own figure.',
+    'A medium risk: not low, not high. The number alone does not decide. An engineer who knows the job sets the limit: put it in as your own figure.',
   'carbonated-to-bar': (verdict, say) =>
     `At ${share(verdict, say)} the change has reached the bar. Free the bar there, and ask an engineer.`,
   'cover-unknown': () => 'Measure how deep the bar lies, and type it in above.',
@@ -60,7 +63,8 @@ export const verdictSentences: Readonly<Record<VerdictRule, VerdictSentence>> = 
   'ph-off': (verdict, say) =>
     `${share(verdict, say)} too far from the rinse water. Rinse again, and measure again.`,
   'rinse-unknown': () => 'Measure the rinse water itself, and type its pH in above.',
-  'dust-left': (verdict, say) => `${share(verdict, say)} still dusty. Vacuum and wash again.`,
+  'dust-left': (verdict, say) =>
+    `${share(verdict, say)} still dusty. Clean it once more: vacuum under a dry finish, rinse under a damp one.`,
   'drop-beads': (verdict, say) =>
     `At ${share(verdict, say)} the drop stayed round: a film is left. Degrease again. If it beads after two rounds, the oil has soaked in and the concrete must go.`,
   'drinks-too-slowly': (verdict, say) =>
@@ -70,6 +74,22 @@ export const verdictSentences: Readonly<Record<VerdictRule, VerdictSentence>> = 
     'The slab holds too much water for this. Wait, or ask the maker for a way to seal it in.',
   'surface-dry': () => 'Too dry. Soak it again.',
   'surface-wet': () => 'Too wet. Take off the water, and wait until the shine is gone.',
+  'slurry-corrosive': (_, say) =>
+    `At ${say.figure('hazard.wash-water-ph')} or more it counts as corrosive waste. Keep it closed, and hand it to a licensed carrier.`,
+  'fill-young': () =>
+    'The fill is not as old as its label asks. Wait, and keep it as the label says.',
+  'fill-dull': () => 'The fill has not taken. Take it out, clean, and fill again.',
+  'fill-closed': () => 'The fill is closed or too smooth. Open its skin, then vacuum it.',
+  'air-unknown': () =>
+    'Measure the air too, its temperature and its humidity, and type both in above.',
+  'too-near-dew': (verdict, say) =>
+    `The dew point is ${degrees(verdict, 'dew', say)}, and the surface is less than ${say.figure('cover.above-dew')} above it. Wait until it is warmer or the air is drier. Do not burn gas for heat: that makes water.`,
+  'too-cold': (_, say) =>
+    `Too cold. Nothing goes on frozen concrete, and no cement on concrete below ${say.figure('place.temperature-least')}.`,
+  'too-hot': (_, say) =>
+    `Too hot: the repair dries before it sets. Shade it, and start early. ${say.figure('place.temperature')} is asked.`,
+  cool: (_, say) =>
+    `Cold for cement: ${say.figure('place.temperature')} is asked. Colder than that only insulated and cured for longer, if the maker agrees.`,
   'gone-stale': (verdict, say) =>
     `Open for ${say.hours(count(verdict, 'open'))}. Clean it again, and start the clock anew.`,
   spoiled: (verdict) =>
@@ -91,5 +111,5 @@ export const verdictSentences: Readonly<Record<VerdictRule, VerdictSentence>> = 
   'mean-low-mixed': (verdict, say) =>
     `${low('through more than one plane')(verdict, say)} Remove more, clean again, and test again.`,
   'single-low': (verdict, say) =>
-    `One result is ${stress(verdict, 'lowest', say)}. Your specification allows no single one below ${stress(verdict, 'least', say)}.`,
+    `One result is ${stress(verdict, 'lowest', say)}. No single one may be below ${stress(verdict, 'least', say)}.`,
 };
