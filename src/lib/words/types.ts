@@ -88,6 +88,8 @@ export interface NumberWords {
   /** A number as it might be typed. */
   readonly example: string;
   readonly unknown: string;
+  /** Where nothing is a likely answer: a choice of its own. */
+  readonly none?: ChoiceWords;
 }
 
 export interface QuestionWords<Q extends QuestionId = QuestionId> {
