@@ -1,3 +1,4 @@
+import type { LimitId } from '$lib/advice/owner-limits';
 import type {
   Choice,
   DepthQuestion,
@@ -165,7 +166,7 @@ export interface VerdictWords {
   /** Stands on every page with advice. */
   readonly deferral: string;
   /** What is not do-it-yourself, for an owner. */
-  readonly ownerLimits: readonly string[];
+  readonly ownerLimits: Readonly<Record<LimitId, string>>;
 }
 
 /** What can be wrong with a number somebody typed. */

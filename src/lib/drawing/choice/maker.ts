@@ -1,13 +1,7 @@
 import type { Choice } from '$lib/answers/questions';
 import { amplitudeOf, roughLine } from '$lib/drawing/lines';
 import type { Drawing, Mark } from '$lib/drawing/mark';
-import {
-  dotsPath,
-  pathOf,
-  polygonsPath,
-  type Point,
-  type Polygon,
-} from '$lib/drawing/points';
+import { dotsPath, pathOf, polygonsPath, type Point, type Polygon } from '$lib/drawing/points';
 import { air, concrete, evenSurface, section } from '$lib/drawing/motif/concrete';
 import { dropPath } from '$lib/drawing/motif/small';
 import { packStones, strewSand } from '$lib/drawing/stones';
