@@ -112,7 +112,7 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
         ...why.map((reason) => ruleSentences[reason.rule](reason, say)),
       ]),
       ...advice.rejections.map((each) => ruleSentences[each.rule](each, say)),
-      ...verdictWords.ownerLimits,
+      ...Object.values(verdictWords.ownerLimits),
       ...contractorQuestions,
       ...soundQuote,
       verdictWords.deferral,

@@ -11,6 +11,9 @@ import { preferences } from '$lib/ui/preferences.svelte';
 import { formatter } from '$lib/words/format';
 import type { ChoiceWords, QuestionWords } from '$lib/words/types';
 
+// Rendering takes its time on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
+
 afterEach(() => {
   cleanup();
   preferences.units = 'metric';
@@ -132,6 +135,51 @@ describe('a question with a number', () => {
   });
 });
 
+describe('what a data sheet asks for', () => {
+  it.each(['makerProfile', 'makerMoisture'] as const)(
+    '%s: no sheet is ticked beforehand, is the “not sure”, and takes one tap',
+    async (question) => {
+      const { words, onanswer, user } = await shown(question);
+      expect(screen.getAllByRole('radio')).toHaveLength(choicesOf(question).length);
+      const name = words.choices['no-sheet' as never]['name'] as string;
+      expect(screen.getByRole('radio', { name })).toBeChecked();
+      expect(screen.queryByRole('button', { name: 'More than one is possible' })).toBeNull();
+      await user.click(press('Continue'));
+      expect(onanswer).toHaveBeenCalledWith(['no-sheet']);
+    },
+  );
+
+  it('takes a grade, and shows one that several were left open as no sheet', async () => {
+    const { onanswer, user } = await shown('makerProfile', {
+      site: {},
+      zone: { makerProfile: choicesOf('makerProfile') as never },
+    });
+    expect(screen.getByRole('radio', { name: 'No sheet at hand' })).toBeChecked();
+    await user.click(screen.getByRole('radio', { name: 'CSP 3' }));
+    await user.click(press('Continue'));
+    expect(onanswer).toHaveBeenCalledWith(['csp-3']);
+  });
+});
+
+describe('an edge along which nothing stands', () => {
+  it('is none with one tap, and shows as none again', async () => {
+    const { onanswer, user } = await shown('borderLength');
+    await user.click(screen.getByRole('radio', { name: 'None of it' }));
+    expect(screen.getByRole('textbox')).toHaveValue('');
+    await user.click(press('Continue'));
+    expect(onanswer).toHaveBeenCalledWith(0);
+    cleanup();
+    await shown('borderLength', { site: {}, zone: { borderLength: 0 } });
+    expect(screen.getByRole('radio', { name: 'None of it' })).toBeChecked();
+  });
+  it('takes a length, none typed too', async () => {
+    const { onanswer, user } = await shown('borderLength');
+    await user.type(screen.getByRole('textbox'), '0');
+    await user.click(press('Continue'));
+    expect(onanswer).toHaveBeenCalledWith(0);
+  });
+});
+
 describe('a page that is answered before its code has arrived', () => {
   /** The form as it comes, with some of it ticked or typed already. */
   const came = (inside: string) => {
@@ -152,5 +200,9 @@ describe('a page that is answered before its code has arrived', () => {
       typed: { text: '6,4', units: 'metric' },
     });
     expect(came('<input type="radio" name="depth" value="film">')).toBe(null);
+    expect(came('<input type="radio" name="depth" value="zero" checked>')).toMatchObject({
+      way: 'number',
+      value: 0,
+    });
   });
 });

@@ -155,7 +155,26 @@ function edgeBetween(from: DepthBand, to: DepthBand, thickness: number | 'unknow
 export function marginsOf(site: SiteAnswers, zone: ZoneAnswers): Margin[] {
   const answers = { ...site, ...zone };
   const now = endingOf(answers);
-  return oftenMisjudged.flatMap((question) => {
+  return marginsAmong(oftenMisjudged, answers, now);
+}
+
+/**
+ * What a data sheet that asks for less would make of settled advice, where none was at hand; null
+ * where a sheet speaks already, where something is open, or where it would make nothing gentler.
+ */
+export function sheetMarginOf(site: SiteAnswers, zone: ZoneAnswers): Margin | null {
+  const answers = { ...site, ...zone };
+  const now = gradeOf(zone.makerProfile) === undefined ? endingOf(answers) : null;
+  const margins = now ? marginsAmong(['makerProfile'], answers, now) : [];
+  return margins.find(({ reach }) => reach === 'at-most') ?? null;
+}
+
+function marginsAmong(
+  asked: readonly Asked[],
+  answers: SiteAnswers & ZoneAnswers,
+  now: Ending | null,
+): Margin[] {
+  return asked.flatMap((question) => {
     const flips = changesOf(question, answers).flatMap((change) => {
       const ending = endingOf(change.apply(answers));
       return ending && !sameEnding(ending, now) ? [{ change, ending }] : [];

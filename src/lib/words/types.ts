@@ -1,3 +1,4 @@
+import type { LimitId } from '$lib/advice/owner-limits';
 import type {
   Choice,
   DepthQuestion,
@@ -88,6 +89,8 @@ export interface NumberWords {
   /** A number as it might be typed. */
   readonly example: string;
   readonly unknown: string;
+  /** Where nothing is a likely answer: a choice of its own. */
+  readonly none?: ChoiceWords;
 }
 
 export interface QuestionWords<Q extends QuestionId = QuestionId> {
@@ -163,7 +166,7 @@ export interface VerdictWords {
   /** Stands on every page with advice. */
   readonly deferral: string;
   /** What is not do-it-yourself, for an owner. */
-  readonly ownerLimits: readonly string[];
+  readonly ownerLimits: Readonly<Record<LimitId, string>>;
 }
 
 /** What can be wrong with a number somebody typed. */

@@ -14,7 +14,7 @@ import { finish } from './finish';
 import { freezeThaw } from './freeze-thaw';
 import { looseness } from './looseness';
 import { makerMoisture, makerProfile } from './maker';
-import { drawingIn, notSure } from './not-sure';
+import { drawingIn, notSure, typedIn } from './not-sure';
 import { salts } from './salts';
 import { setting } from './setting';
 import { steel } from './steel';
@@ -52,6 +52,6 @@ const isTyped = (question: QuestionId): question is NumberQuestion =>
  */
 export function drawingOf(question: QuestionId, choice: string): Drawing {
   if (choice === 'not-sure' || choice === 'unknown') return notSure();
-  if (isTyped(question)) return typed[question]();
+  if (isTyped(question)) return typedIn(typed[question], choice);
   return drawingIn(drawings[question], choice);
 }

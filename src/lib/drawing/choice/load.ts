@@ -5,7 +5,7 @@ import {
   type QuestionId,
 } from '$lib/answers/questions';
 import type { Drawing } from '$lib/drawing/mark';
-import { drawingIn, notSure } from './not-sure';
+import { drawingIn, typedIn } from './not-sure';
 
 type WithChoices = Exclude<QuestionId, NumberQuestion>;
 type Drawings<Q extends WithChoices> = Readonly<Record<Choice<Q>, () => Drawing>>;
@@ -39,7 +39,7 @@ export type PictureOf = (choice: string) => Drawing;
 export async function loadPictures(question: QuestionId): Promise<PictureOf> {
   if (isTyped(question)) {
     const { typed } = await import('./typed');
-    return (choice) => (choice === 'not-sure' ? notSure() : typed[question]());
+    return (choice) => typedIn(typed[question], choice);
   }
   const own = await loaders[question]();
   return (choice) => drawingIn(own, choice);

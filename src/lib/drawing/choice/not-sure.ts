@@ -24,3 +24,7 @@ export const none = (): Drawing => [
  */
 export const drawingIn = (own: Readonly<Record<string, () => Drawing>>, choice: string): Drawing =>
   (own[choice] ?? (choice === 'none' ? none : notSure))();
+
+/** The same where a number is typed: the drawing of what is measured, whatever was typed. */
+export const typedIn = (own: () => Drawing, choice: string): Drawing =>
+  (choice === 'not-sure' ? notSure : choice === 'none' ? none : own)();

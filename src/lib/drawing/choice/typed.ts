@@ -43,32 +43,34 @@ const crackLength = (): Drawing => [
   ['ink', acrossArrow(16, 102, 60)],
 ];
 
-/** Two bars in a slab seen in section, for what is measured at them. */
-const bars = (seed: number): Drawing => [
+/** A slab in section, for what is measured at a bar in it. */
+const slab = (seed: number): Drawing => [
   ...air,
-  ...concrete(rectangle(6, 18, 114, 64), seed),
-  ['ink', 'M6 18V64H114V18'],
-  ['heavy', 'M4 18H116'],
-  ...barEnd([40, 42], 6),
-  ...barEnd([84, 42], 6),
+  ...concrete(rectangle(4, 12, 116, 66), seed, { tries: 60 }),
+  ['fine', 'M4 12V66M116 12V66'],
+  ['heavy', 'M2 12H118'],
 ];
 
 const barCover = (): Drawing => [
-  ...bars(103),
-  ['fine', 'M40 36H58M58 18V36'],
-  ['ink', downArrow(54, 18, 36)],
+  ...slab(103),
+  ...barEnd([44, 50], 10),
+  ['fine', 'M44 40H84'],
+  ['heavy', downArrow(76, 13.5, 40)],
 ];
 
 const barDiameter = (): Drawing => [
-  ...bars(104),
-  ['fine', 'M34 44V58M46 44V58'],
-  ['ink', acrossArrow(34, 46, 56)],
+  ...slab(104),
+  ...barEnd([60, 34], 14),
+  ['fine', 'M46 34V62M74 34V62'],
+  ['heavy', acrossArrow(46, 74, 57)],
 ];
 
 const barSpacing = (): Drawing => [
-  ...bars(105),
-  ['fine', 'M40 44V58M84 44V58'],
-  ['ink', acrossArrow(40, 84, 56)],
+  ...slab(105),
+  ...barEnd([24, 34], 8),
+  ...barEnd([96, 34], 8),
+  ['fine', 'M24 34V62M96 34V62'],
+  ['heavy', acrossArrow(24, 96, 56)],
 ];
 
 const barLength = (): Drawing => [

@@ -27,8 +27,9 @@ export const cover = (): Drawing => [
   ...soundFace(173),
   ['tone', 'M0 34H50L62 46H0z'],
   ['ink', 'M0 34H50L62 46'],
-  ['form', 'M46 32 66 44 68 41 50 29z'],
-  ['form', 'M54 33 72 18 75 21 58 36z'],
+  ['form', 'M38 32 76 27.5 76.6 31 38.4 35.4z'],
+  ['ink', 'M60 29.5 59 22H66'],
+  ['form', 'M62 18 84 15.6 84.6 20.4 62.6 22.8z'],
   ['form', 'M94 12a4 4 0 0 1 8 0V34a7 7 0 1 1-8 0z'],
   ['solid', 'M94.5 39a3.5 3.5 0 1 0 7 0a3.5 3.5 0 1 0-7 0zM97 24h2v14h-2z'],
 ];
@@ -44,4 +45,19 @@ export const cure = (): Drawing => [
   ],
   ['form', 'M8 38H18V46H8zM102 38H112V46H102z'],
   ['form', dropPath([46, 22], 1.4) + dropPath([60, 17], 1.4) + dropPath([74, 22], 1.4)],
+];
+
+/** A filled hollow under a sheet, and the clock it is given before anything goes over it. */
+export const fillCure = (): Drawing => [
+  ...soundFace(175),
+  ['tone', 'M22 46 28 60 70 62 76 46z'],
+  ['ink', 'M22 46 28 60 70 62 76 46'],
+  ['fine', 'M34 50h5M46 54h5M58 50h5M38 57h5M60 57h5'],
+  [
+    'form',
+    'M12 46C13 41 16 40.5 20 40.5H78C82 40.5 85 41 86 46H82C81 44 80 43.5 78 43.5H20C18 43.5 17 44 16 46z',
+  ],
+  ['form', 'M86 20a13 13 0 1 0 26 0a13 13 0 1 0-26 0z'],
+  ['ink', 'M99 11V20L106 24'],
+  ['form', dropPath([36, 28], 1.2) + dropPath([50, 24], 1.2) + dropPath([64, 28], 1.2)],
 ];

@@ -35,7 +35,7 @@ export const methodDrawings: Readonly<Record<StepId, () => Drawing>> = {
   'fill-level': check.fillLevel,
   'check-ready': check.checkReady,
   'wet-or-dry': water.wetOrDry,
-  'fill-cure': cover.cure,
+  'fill-cure': cover.fillCure,
   'moisture-test': cover.moistureTest,
   'last-clean': cover.lastClean,
   cover: cover.cover,

@@ -9,7 +9,7 @@ import {
 } from '$lib/drawing/points';
 import { packStones, strewSand, type Stone } from '$lib/drawing/stones';
 import { valueOf } from '$shared/figures';
-import { reach, sheet, type Frame } from './frame';
+import { reach, sheet, isStepped, type Frame } from './frame';
 
 /** How far a step drops, sheet units, and where along the face. */
 export const drop = 70;
@@ -17,7 +17,7 @@ export const nosing = (frame: Frame): number => frame.length * 0.62;
 
 /** The outline of the concrete, in along and into. */
 const outline = (frame: Frame): Polygon =>
-  frame.element === 'steps'
+  isStepped(frame)
     ? [
         [0, 0],
         [nosing(frame), 0],
@@ -71,7 +71,7 @@ export function edgeMarks(frame: Frame, thicknessKnown: boolean): Drawing {
     [frame.length + 6, reach],
   ];
   const marks: Mark[] = [[thicknessKnown ? 'ink' : 'dashed', frame.path(far)]];
-  if (frame.element !== 'steps') marks.push(['fine', cut(frame, 0) + cut(frame, frame.length)]);
+  if (!isStepped(frame)) marks.push(['fine', cut(frame, 0) + cut(frame, frame.length)]);
   else
     marks.push(
       ['fine', cut(frame, 0)],

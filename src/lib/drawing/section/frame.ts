@@ -49,8 +49,12 @@ export function frameOf(element: Element, thickness: number): Frame {
   };
 }
 
+/** Whether its face goes down by steps. */
+export const isStepped = ({ element }: Pick<Frame, 'element'>): boolean =>
+  element === 'steps' || element === 'suspended-steps';
+
 /** Where the zone lies along the face, as shares of its length. On steps it runs to the nosing. */
 export const zoneOf = (frame: Frame): readonly [from: number, to: number] =>
-  frame.element === 'steps'
+  isStepped(frame)
     ? [frame.length * 0.1, frame.length * 0.56]
     : [frame.length * 0.14, frame.length * 0.86];

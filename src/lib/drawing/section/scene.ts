@@ -6,12 +6,13 @@ import { bodyMarks, edgeMarks, nosing } from './body';
 import { crackAt, crackMarks } from './crack';
 import { damageMarks, type Damage } from './damage';
 import { foundFace, leftFloor } from './face';
-import { frameOf, reach, zoneOf, type Frame } from './frame';
+import { frameOf, reach, zoneOf, isStepped, type Frame } from './frame';
 import { lensOf, type Lens } from './lens';
 import { rulerPath, ticks, type Tick } from './ruler';
 import type { SectionState } from './state';
 import { barMarks, barsOf, roundBar, type Bars } from './steel';
 import { topMarks } from './top';
+import { valueOf } from '$shared/figures';
 
 /** A cross-section in layers, back to front; each is redrawn only when what it shows changes. */
 export interface Scene {
@@ -22,7 +23,32 @@ export interface Scene {
   readonly lens: Lens | null;
   /** Where the clear space behind the open bar is measured, on the sheet. */
   readonly behind: { readonly from: Point; readonly to: Point } | null;
+  /** How far down a patch is sure, and how far it may go, where something is broken out. */
+  readonly limits: readonly Limit[];
 }
+
+/** A level line across the section at a share of the thickness, and where its name stands. */
+interface Limit {
+  readonly share: number;
+  readonly path: string;
+  readonly at: Point;
+}
+
+/** What the hole is judged against; nothing where nothing is broken out, or the thickness is not known. */
+const limitsOf = (frame: Frame, { hole, thicknessKnown }: SectionState): readonly Limit[] =>
+  hole && thicknessKnown
+    ? [valueOf('depth.partial-limit'), valueOf('depth.full-limit')].map((share, row) => ({
+        share,
+        path: frame.path([
+          [-6, reach * share],
+          [frame.length + 6, reach * share],
+        ]),
+        at:
+          frame.element === 'wall'
+            ? frame.place(frame.length - 12 - row * 17, reach * share)
+            : frame.place(frame.length - 24, reach * share + (frame.element === 'soffit' ? 4 : 13)),
+      }))
+    : [];
 
 interface Layer {
   readonly id: 'body' | 'damage' | 'edges' | 'crack' | 'bars' | 'top' | 'crayon';
@@ -76,10 +102,13 @@ export function sceneOf(state: SectionState, units: UnitSystem, stones: readonly
   // Thinner than the pen would vanish; the lens has it to scale.
   const shown = state.depth && most > 0 ? Math.max(2, most) : 0;
   const slope = Math.min(16, shown * 0.5);
-  const bars = barsOf(frame, state.steel, shown);
+  // What is broken out goes on into sound concrete.
+  const bottom = Math.min(reach, shown + (state.hole?.beyond ?? 0) * scale);
+  const bars = barsOf(frame, state.steel, shown, state);
   const behind = (state.behindBar ?? 0) * scale;
-  const flat = leftFloor([from + slope, shown], [to - slope, shown], state.profile, scale, 4);
-  const round = bars?.open && behind ? roundBar(bars, bars.open, behind) : null;
+  const flat = leftFloor([from + slope, bottom], [to - slope, bottom], state.profile, scale, 4);
+  const deeper = bars?.open && bars.open[1] + bars.radius + behind > bottom;
+  const round = bars?.open && behind && deeper ? roundBar(bars, bars.open, behind, bottom) : null;
   const floor: readonly Point[] = [
     [from, 0],
     ...(round
@@ -95,12 +124,20 @@ export function sceneOf(state: SectionState, units: UnitSystem, stones: readonly
     from,
     to,
     face: foundFace(from, to, state.looseness === 'tight' ? null : state.texture, scale, 9),
-    floor,
+    floor:
+      bottom > shown
+        ? [
+            [from, 0],
+            [from + slope, shown],
+            [to - slope, shown],
+            [to, 0],
+          ]
+        : floor,
     least,
     most: shown,
     looseness: state.looseness,
   };
-  const end = frame.element === 'steps' ? nosing(frame) : length + 6;
+  const end = isStepped(frame) ? nosing(frame) : length + 6;
   const shoulders = damage
     ? [foundFace(-6, from, state.texture, scale, 11), foundFace(to, end, state.texture, scale, 13)]
     : [foundFace(-6, end, state.texture, scale, 11)];
@@ -131,6 +168,7 @@ export function sceneOf(state: SectionState, units: UnitSystem, stones: readonly
     ],
     ruler: rulerPath(frame, marks),
     ticks: marks,
+    limits: limitsOf(frame, state),
     lens: lensOf(frame, state, units),
     behind:
       bars?.open && behind

@@ -1,5 +1,7 @@
-import { rangeOfBand } from '$lib/answers/depth';
-import type { OneAnswer, SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { bandOf, rangeOfBand } from '$lib/answers/depth';
+import { showsBar } from '$lib/advice/demands';
+import { holeRange, onlyBreakingReaches } from '$lib/advice/hole';
+import type { NumberAnswer, OneAnswer, SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type {
   Contaminant,
   Cracks,
@@ -34,10 +36,53 @@ export interface SectionState {
   /** Mean CSP that will be left, where the method is known. */
   readonly profile: number | null;
   readonly behindBar: number | null;
+  /** mm of concrete over the bar, and the bar's diameter, where they were measured. */
+  readonly barCover: number | null;
+  readonly barDiameter: number | null;
+  /** What is broken out, where it is broken out. */
+  readonly hole: Hole | null;
+}
+
+/** How deep the finished hole may come to, mm. */
+interface Hole {
+  readonly least: number;
+  readonly most: number;
+  /** mm into sound concrete below the damage; the rest of it lies round a bar. */
+  readonly beyond: number;
 }
 
 const only = <C extends string>(answer: OneAnswer<C> | undefined): C | null =>
   answer?.length === 1 ? answer[0] : null;
+
+const measured = (answer: NumberAnswer | undefined): number | null =>
+  typeof answer === 'number' && answer > 0 ? answer : null;
+
+/** The hole that breaking out will leave; null where nothing is surely broken out. */
+function holeOf(site: SiteAnswers, zone: ZoneAnswers): Hole | null {
+  const looseness = only(zone.looseness);
+  const steel = only(zone.steel) ?? 'none-seen';
+  const { depth } = zone;
+  if (!looseness || depth === undefined) return null;
+  const thickness = site.thickness ?? 'unknown';
+  const [barCover, barDiameter] = [measured(zone.barCover), measured(zone.barDiameter)];
+  const cases = (typeof depth === 'number' ? [bandOf(depth, thickness)] : depth).map((band) => ({
+    depth: band,
+    ...(typeof depth === 'number' && { depthMm: depth }),
+    looseness,
+    steel,
+    ...(barCover !== null && { barCover }),
+    ...(barDiameter !== null && { barDiameter }),
+  }));
+  const breaks = looseness !== 'tight' && cases.every(onlyBreakingReaches);
+  if (cases.some((each) => each.depth === 'through') || !(breaks || showsBar({ steel })))
+    return null;
+  const ranges = cases.map((each) => holeRange(thickness, each));
+  return {
+    least: Math.min(...ranges.map(([least]) => least)),
+    most: Math.max(...ranges.map(([, most]) => most)),
+    beyond: breaks ? valueOf('patch.into-sound') : 0,
+  };
+}
 
 /** Reads what can be drawn from the answers, whatever is still open. */
 export function sectionState(
@@ -71,5 +116,8 @@ export function sectionState(
     steel: only(zone.steel),
     profile: target.leaves ? (target.leaves[0] + target.leaves[1]) / 2 : null,
     behindBar: target.behindBar ?? null,
+    barCover: measured(zone.barCover),
+    barDiameter: measured(zone.barDiameter),
+    hole: holeOf(site, zone),
   };
 }

@@ -4,7 +4,8 @@ import { circlePath, dotsPath, rectangle, type Point } from '$lib/drawing/points
 import { strewSand } from '$lib/drawing/stones';
 import { barEnd } from '$lib/drawing/motif/bar';
 import { valueOf } from '$shared/figures';
-import { reach, type Frame } from './frame';
+import type { SectionState } from './state';
+import { reach, isStepped, type Frame } from './frame';
 
 /** Bars cut across, in along and into, sheet units. */
 export interface Bars {
@@ -14,29 +15,37 @@ export interface Bars {
   readonly open: Point | null;
 }
 
-const carriesSteel = ['suspended-slab', 'wall', 'soffit'] as const;
+const carriesSteel = ['suspended-steps', 'suspended-slab', 'wall', 'soffit'] as const;
 
 /**
  * Where bars are drawn: where the reader saw steel or its rust, and in what hangs or stands.
  * @param depth of the damage, sheet units: an exposed bar lies at its floor
  */
-export function barsOf(frame: Frame, steel: Steel | null, depth: number): Bars | null {
+export function barsOf(
+  frame: Frame,
+  steel: Steel | null,
+  depth: number,
+  { barCover, barDiameter }: Pick<SectionState, 'barCover' | 'barDiameter'>,
+): Bars | null {
   const seen = steel !== null && steel !== 'none-seen';
   const likely = carriesSteel.some((element) => element === frame.element);
   if (!seen && !likely) return null;
-  const radius = Math.max(3.2, (valueOf('draw.bar') * frame.scale) / 2);
+  const radius = Math.max(3.2, ((barDiameter ?? valueOf('draw.bar')) * frame.scale) / 2);
   const open = steel === 'exposed' || steel === 'corroded';
   const cover = Math.min(valueOf('draw.cover') * frame.scale, reach * 0.6);
+  const typed = barCover !== null && seen ? barCover * frame.scale + radius : null;
   const lower = frame.element === 'suspended-slab' && !seen;
   const into = lower
     ? reach - cover
-    : open
-      ? Math.min(Math.max(depth, radius * 2), reach - radius * 2)
-      : cover;
+    : typed !== null
+      ? Math.min(typed, reach - radius * 2)
+      : open
+        ? Math.min(Math.max(depth, radius * 2), reach - radius * 2)
+        : cover;
   // The one that lies open is in the middle of the zone, its neighbours beside the zone.
   const apart = open ? 0.42 : 0.28;
-  const middle = frame.element === 'steps' ? 0.33 : 0.5;
-  const share = frame.element === 'steps' ? apart * 0.64 : apart;
+  const middle = isStepped(frame) ? 0.33 : 0.5;
+  const share = isStepped(frame) ? apart * 0.64 : apart;
   const along = [middle - share, middle, middle + share];
   const places = along.map((at): Point => [at * frame.length, into]);
   const inZone = places[1] ?? null;
@@ -102,16 +111,22 @@ export function barMarks(frame: Frame, bars: Bars, steel: Steel | null): Drawing
 /**
  * The crayon's way round an open bar: behind it, by the clear space asked for.
  * @param behind sheet units of clear space
+ * @param floor depth of the hole beside the bar, sheet units
  * @returns points from the damage's floor on the left, round the bar, to its right
  */
-export function roundBar({ radius }: Bars, [along, into]: Point, behind: number): readonly Point[] {
+export function roundBar(
+  { radius }: Bars,
+  [along, into]: Point,
+  behind: number,
+  floor: number,
+): readonly Point[] {
   const side = radius + behind;
   return [
-    [along - side - 4, into],
+    [along - side - 4, floor],
     [along - side * 0.75, into + side * 0.7],
     [along - side * 0.3, into + side],
     [along + side * 0.3, into + side],
     [along + side * 0.75, into + side * 0.7],
-    [along + side + 4, into],
+    [along + side + 4, floor],
   ];
 }

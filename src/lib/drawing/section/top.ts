@@ -3,7 +3,7 @@ import type { Drawing, Mark } from '$lib/drawing/mark';
 import { dropPath } from '$lib/drawing/motif/small';
 import { valueOf } from '$shared/figures';
 import { drop } from './body';
-import type { Frame } from './frame';
+import { isStepped, type Frame } from './frame';
 
 /** A skin on the face: `thick` sheet units, torn off at its end; rubber curls back there. */
 function skin(frame: Frame, end: number, thick: number, curls: boolean): Mark[] {
@@ -85,7 +85,7 @@ export function topMarks(
   const thick = Math.max(5, valueOf('draw.thick-coating') * frame.scale);
   const { length } = frame;
   // On steps they keep to the lower tread, clear of the zone.
-  const stepped = frame.element === 'steps' ? drop : 0;
+  const stepped = isStepped(frame) ? drop : 0;
   const end = Math.min(length * 0.24, clear);
   return [
     ...(has('thick-coating') ? skin(frame, end, thick, false) : []),

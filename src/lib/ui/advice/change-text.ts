@@ -7,13 +7,15 @@ import type { QuestionsWords, Say } from '$lib/words/types';
 
 /** A changed answer in a few words: "Depth from 6.4 mm", "Cracks: Crumbling edges", "Oil: no". */
 export function changeText(
-  change: Pick<Margin, 'question' | 'from' | 'to' | 'atMm'>,
+  change: Pick<Margin, 'question' | 'from' | 'to' | 'atMm' | 'reach'>,
   /** What was measured, mm, where it was. */
   measured: number | null,
   words: QuestionsWords,
   say: Say,
 ): string {
-  const { question, from, to, atMm } = change;
+  const { question, from, to, atMm, reach } = change;
+  if (question === 'makerProfile' && reach)
+    return labels.marginSheet(choiceWords(words, question, to).name, reach === 'at-most');
   if (atMm !== undefined && to !== 'through') {
     const place = (band: string) => depthBands.indexOf(band as DepthBand);
     const deeper = from === to && measured !== null ? atMm >= measured : place(to) >= place(from);

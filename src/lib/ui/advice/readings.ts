@@ -84,6 +84,10 @@ export const readings: Readonly<Record<Reader, Reading>> = {
   },
 };
 
+/** Whether a strip along whatever stands upright is to be done, of a length nobody has said. */
+export const borderOpen = ({ steps }: ZoneAdvice): boolean =>
+  steps.some(({ why }) => why.some(({ rule }) => rule === 'border-if-upright'));
+
 /** Parts that have something to say only sometimes. */
 const said: Readonly<Partial<Record<PartId, (advice: ZoneAdvice) => boolean>>> = {
   'find-out': ({ findOut }) => findOut.length > 0,
@@ -93,7 +97,7 @@ const said: Readonly<Partial<Record<PartId, (advice: ZoneAdvice) => boolean>>> =
   // What holds the work is told with its reasons above.
   reasons: ({ verdict }) => verdict === 'prepare',
   margins: ({ outcomes }) => outcomes.length === 1,
-  'left-open': ({ assumptions }) => assumptions.length > 0,
+  'left-open': (advice) => advice.assumptions.length > 0 || borderOpen(advice),
   cautions: ({ cautions }) => cautions.length > 0,
 };
 

@@ -3,6 +3,7 @@ import { notSure } from '$lib/answers/answers';
 import type { NumberProblem, TypedQuestion } from '$lib/answers/parse-number';
 import { choicesOf, questions, type QuestionId } from '$lib/answers/questions';
 import type { UnitSystem } from '$lib/answers/units';
+import { unsureChoice } from './unsure-choice';
 
 /** What was typed, and in which units; kept as it is when the units are switched. */
 export interface Typed {
@@ -41,6 +42,9 @@ export const saysSomething = ({ way, picked, maybe, value, typed }: Draft): bool
 
 /** The draft that stands for an answer given before. */
 export function draftOf(question: QuestionId, answer: Answer<QuestionId> | undefined): Draft {
+  const unsure = unsureChoice(question);
+  if (unsure && !(Array.isArray(answer) && answer.length === 1))
+    return { ...emptyDraft, way: 'choices', picked: [unsure] };
   if (answer === undefined) return emptyDraft;
   if (typeof answer === 'number') return { ...emptyDraft, way: 'number', value: answer };
   if (answer === 'unknown') return { ...emptyDraft, way: 'unsure' };

@@ -1,3 +1,4 @@
+import type { LimitId } from '$lib/advice/owner-limits';
 import type { MeasureId } from '$lib/plan/courses';
 import type { ConditionId } from '$lib/plan/conditions';
 import type { Point, PointId, ReadingId } from '$lib/plan/reading';
@@ -122,6 +123,17 @@ export const contractorQuestions: readonly string[] = [
   'What would make you stop and call an engineer?',
   'How long must it stay closed, and what will you stand behind?',
 ];
+/** What to ask as well, by what an owner leaves to others in this case. */
+const questionsAlso: Readonly<Partial<Record<LimitId, string>>> = {
+  edges: 'How will you keep people from falling while you work near the edge?',
+  overhead: 'How will you keep people out from under the work?',
+  electricity: 'Who finds the cables and pipes, and who switches them off?',
+  steel: 'How far will you follow a rusted bar, and how much space will you leave behind it?',
+  'old-coating': 'Which laboratory tests the old coating, and may I see its report first?',
+};
+export const contractorAlso = (limits: readonly LimitId[]): readonly string[] =>
+  limits.flatMap((id) => questionsAlso[id] ?? []);
+
 export const soundQuote: readonly string[] = [
   'A drawing or photo with the areas marked, and their size.',
   'The method for each area and the depth allowed for, with a price for going deeper.',

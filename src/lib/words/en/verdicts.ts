@@ -24,7 +24,7 @@ export const verdictWords: VerdictWords = {
     },
     laboratory: {
       name: 'a concrete testing laboratory',
-      line: 'They look at a piece of the concrete under a microscope and say what is wrong with it.',
+      line: 'They test a piece of the concrete, or of what is stuck to it, and say what is in it.',
     },
     locator: {
       name: 'a service that locates cables and pipes',
@@ -112,12 +112,16 @@ export const verdictWords: VerdictWords = {
     'second-hand': { name: 'second hand', line: 'Seen only as another text quotes it.' },
   },
   deferral: frameWords.deferral,
-  ownerLimits: [
-    'Do not break out concrete yourself. It throws stones, and it can hit what you cannot see.',
-    'Do not shotblast or blast with grit yourself. The dust can ruin your lungs.',
-    'Do not work on anything above your head. What comes loose falls on you.',
-    'Keep away from anything near electricity: cables, sockets, lights or a meter.',
-    'Do not cut, hammer or dig near steel. It may be what holds the concrete up.',
-    'Do not sand, scrape or grind an old coating until it has been tested for lead and asbestos.',
-  ],
+  ownerLimits: {
+    edges:
+      'Do not work beside an edge without a rail, on a ladder, or on steps with air below. A short fall can kill.',
+    overhead: 'Do not work on anything above your head. What comes loose falls on you.',
+    electricity: 'Keep away from anything near electricity: cables, sockets, lights or a meter.',
+    steel: 'Do not cut, hammer or dig near steel. It may be what holds the concrete up.',
+    'break-out':
+      'Do not break out concrete yourself. It throws stones, and it can hit what you cannot see.',
+    blasting: 'Do not shotblast or blast with grit yourself. The dust can ruin your lungs.',
+    'old-coating':
+      'Do not sand, scrape or grind an old coating until it has been tested for lead and asbestos.',
+  },
 };

@@ -63,9 +63,10 @@ export const nextQuestionWords = (
     number: {
       label: 'Length along walls and posts',
       unit: say.unitOf('m'),
-      hint: 'Type zero where nothing stands upright.',
+      hint: 'All such lengths together.',
       example: `For example ${say.distance(say.units === 'us' ? fromUs('m', 20) : 6)}`,
       unknown: 'I do not know',
+      none: { name: 'None of it', hint: 'Nothing upright stands along it.' },
     },
   },
 });

@@ -21,6 +21,10 @@ export const advicePageWords = {
   answerThem: 'Go on answering',
   among: (names: string) => `It comes down to ${names}.`,
   underneath: (name: string) => `Once that is cleared, the method is ${name}.`,
+  /** Where breaking out along a bar leads. */
+  alongBar: (rest: string) => `Only along the bars. The rest of the zone: ${rest}.`,
+  noSheet: (sentence: string) => `No data sheet was at hand. ${sentence}`,
+  haveSheet: 'Type in what the sheet asks for',
   beyond: 'No way of preparing the surface helps here.',
   mayStop: (who: string) =>
     `It may come to a stop. Take nothing off before that is known. If it stops, call ${who}.`,
@@ -64,6 +68,8 @@ export const advicePageWords = {
   targets: {
     profile: 'Roughness it needs',
     leaves: 'Roughness this leaves',
+    bySheet: (csp: string) => `${csp}, by the data sheet`,
+    byTable: (csp: string) => `${csp}, by the usual table`,
     undecided: 'Depends on what goes on next',
     open: 'Depends on what is still open',
     bruisedSkin: 'Bruised skin',
@@ -79,6 +85,8 @@ export const advicePageWords = {
   marginsNone: 'No single other answer would change it.',
   marginAt: (question: string, depth: string, deeper: boolean) =>
     deeper ? `${question} ${atLeast(depth)}` : `${question} below ${depth}`,
+  marginSheet: (csp: string, gentler: boolean) =>
+    `Data sheet asks for ${gentler ? 'no more than' : 'at least'} ${csp}`,
   marginTo: (question: string, to: string) => `${question}: ${to}`,
   without: (name: string) => `without “${name}”`,
   changed: { prepare: 'then', 'find-out-first': 'then find out first', stop: 'then stop' },
@@ -90,6 +98,8 @@ export const advicePageWords = {
   assumptions: 'Left open',
   matters: 'changes the advice',
   mattersNot: 'makes no difference here',
+  sayBorder: 'Say how much stands upright along it',
+  borderOpen: 'The strip along walls and posts is not in the plan until you say how long it is.',
   cautions: 'What can hurt you',
   controls: 'What to do about it, best first',
   more: 'Read more',
@@ -97,6 +107,8 @@ export const advicePageWords = {
   where: 'Where this number comes from',
   noSource: 'No published source.',
   limits: 'What to leave to others',
+  limitsHere: 'Here that means:',
+  limitsElsewhere: 'And anywhere else:',
   toJob: 'To the whole job',
   print: 'Print this',
   site: 'Site',
@@ -106,6 +118,9 @@ export const advicePageWords = {
 /** A hold names who has to come: called, or asked to find out. */
 export const callOrAsk = ({ verdict }: Hold): string =>
   verdict === 'stop' ? advicePageWords.call : advicePageWords.ask;
+
+/** How deep the finished hole gets, on the cross-section. */
+export const sectionHole = (depth: string): string => `finished hole: ${depth}`;
 
 /** The cross-section in words, for those who do not see it. */
 export function sectionWords(

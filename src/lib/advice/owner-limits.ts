@@ -1,0 +1,54 @@
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { HazardId, StepId } from '$shared/methods';
+import { carriesLoad } from './holds';
+import type { ZoneAdvice } from './zone-advice';
+
+/** What an owner leaves to others, gravest first. Source: common practice, no published source. */
+export const limitIds = [
+  'edges',
+  'overhead',
+  'electricity',
+  'steel',
+  'break-out',
+  'blasting',
+  'old-coating',
+] as const;
+export type LimitId = (typeof limitIds)[number];
+
+const breaks: readonly StepId[] = ['break-out', 'saw-cut', 'chase-crack', 'free-bar'];
+const blasts: readonly StepId[] = ['shotblast', 'abrasive-blast', 'blast-clean', 'water-jet'];
+
+type Advised = Pick<ZoneAdvice, 'methods' | 'steps' | 'cautions' | 'holds' | 'possibleHolds'>;
+
+/**
+ * Those of them that this case has, or may have, in their order. What is still open counts as
+ * there: nobody is told that steel is no matter because nobody has looked.
+ */
+export function limitsHere(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  { methods, steps, cautions, holds, possibleHolds }: Advised,
+): LimitId[] {
+  const may = (warning: 'tendons-possible' | 'buried-services' | 'old-coating-or-adhesive') =>
+    !site.warnings || [...site.warnings.yes, ...site.warnings.maybe].includes(warning);
+  const calls = (ids: readonly StepId[]) =>
+    steps.some(({ id }) => ids.includes(id)) || methods.some((id) => ids.includes(id));
+  const stopped = [...holds, ...possibleHolds].some(({ verdict }) => verdict === 'stop');
+  const warns = (hazard: HazardId) =>
+    cautions.includes(hazard) || steps.some(({ hazards }) => hazards.includes(hazard));
+  const element = site.element ?? [];
+  const here: Readonly<Record<LimitId, boolean>> = {
+    edges: !element.length || warns('falls'),
+    overhead: !element.length || element.includes('soffit') || warns('overhead'),
+    electricity: may('buried-services') || warns('electric'),
+    steel:
+      !zone.steel ||
+      zone.steel.some((steel) => steel !== 'none-seen') ||
+      may('tendons-possible') ||
+      element.some(carriesLoad),
+    'break-out': calls(breaks) || stopped,
+    blasting: calls(blasts),
+    'old-coating': may('old-coating-or-adhesive') || warns('lead-asbestos'),
+  };
+  return limitIds.filter((id) => here[id]);
+}

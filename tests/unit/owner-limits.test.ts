@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { adviseZone } from '$lib/advice/advise';
+import { limitIds, limitsHere, type LimitId } from '$lib/advice/owner-limits';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+
+const site: SiteAnswers = {
+  element: ['slab'],
+  setting: ['open'],
+  salts: ['none'],
+  freezeThaw: ['rare'],
+  thickness: 150,
+  warnings: { yes: [], maybe: [] },
+};
+const zone: ZoneAnswers = {
+  depth: ['film'],
+  looseness: ['tight'],
+  contamination: { yes: [], maybe: [] },
+  texture: ['sandy'],
+  cracks: ['none'],
+  steel: ['none-seen'],
+  finish: ['sealer'],
+  area: 12,
+};
+const limits = (moreSite: SiteAnswers, moreZone: ZoneAnswers): LimitId[] => {
+  const [s, z] = [
+    { ...site, ...moreSite },
+    { ...zone, ...moreZone },
+  ];
+  return limitsHere(s, z, adviseZone(s, z, { margins: false }));
+};
+
+// Common practice, no source: what a careful owner of a house hires somebody for.
+describe('what an owner leaves to others', () => {
+  it('a drive on the ground that is only dirty: neither steel, nor edges, nor breaking, nor dust', () => {
+    const here = limits({}, {});
+    for (const id of [
+      'edges',
+      'overhead',
+      'steel',
+      'break-out',
+      'blasting',
+      'old-coating',
+    ] as const)
+      expect(here).not.toContain(id);
+  });
+  it.each<[string, SiteAnswers, ZoneAnswers, LimitId]>([
+    ['steps with air below', { element: ['suspended-steps'] }, {}, 'edges'],
+    ['steps with air below', { element: ['suspended-steps'] }, {}, 'steel'],
+    ['a soffit', { element: ['soffit'] }, {}, 'overhead'],
+    ['a hollow layer', {}, { depth: ['20-to-50'], looseness: ['hollow'] }, 'break-out'],
+    [
+      'a bar that shows',
+      {},
+      { depth: ['20-to-50'], looseness: ['fractured'], steel: ['exposed'] },
+      'steel',
+    ],
+    [
+      'scaling for an overlay',
+      {},
+      { depth: 5, looseness: ['fractured'], texture: ['pitted'], finish: ['overlay'] },
+      'blasting',
+    ],
+    ['old paint', {}, { contamination: { yes: ['thin-coating'], maybe: [] } }, 'old-coating'],
+    [
+      'cables that may be there',
+      { warnings: { yes: [], maybe: ['buried-services'] } },
+      {},
+      'electricity',
+    ],
+  ])('%s', (_, moreSite, moreZone, id) => {
+    expect(limits(moreSite, moreZone)).toContain(id);
+  });
+  it('nothing answered yet: all of it', () => {
+    const nothing = limitsHere({}, {}, adviseZone({}, {}, { margins: false }));
+    expect(nothing).toEqual([...limitIds]);
+  });
+});
