@@ -1,5 +1,5 @@
 import type { Job } from '$lib/answers/job';
-import type { CrackKind, CrackMark, Mark, SpotMark, Survey } from '$lib/answers/survey';
+import type { CrackKind, CrackMark, Mark, Place, SpotMark, Survey } from '$lib/answers/survey';
 import { valueOf, type OwnFigures } from '$shared/figures';
 import { baysOf, type Bay } from './bays';
 import { chalkOf, type Chalk } from './chalk';
@@ -22,6 +22,8 @@ export interface DrawnPatch extends Patch {
 
 export interface SurveyedBay {
   readonly id: string;
+  /** Its lower left corner as drawn, mm. */
+  readonly corner: Place;
   /** m2 */
   readonly area: number;
   /** m2 of it that patches take. */
@@ -187,8 +189,13 @@ function zoneOfPatch(
 function surveyedBay(bay: Bay, patches: readonly Patch[], own?: OwnFigures): SurveyedBay {
   const patched = total(patches.filter((patch) => patch.bay === bay.id).map((patch) => patch.area));
   const most = valueOf('patch.whole-bay', own) / 100;
-  return { id: bay.id, area: bay.area, patched, whole: patched > bay.area * most };
+  const corner = lowest(bay.ring);
+  return { id: bay.id, corner, area: bay.area, patched, whole: patched > bay.area * most };
 }
+
+/** The corner of a ring nearest to the reader's own. */
+const lowest = (ring: Bay['ring']): Place =>
+  ring.reduce((best, each) => (each[0] + each[1] < best[0] + best[1] ? each : best));
 
 function byKind(cracks: readonly CrackMark[]): SurveyResult['cracks'] {
   const sums: Partial<Record<CrackKind | 'not-sure', number>> = {};

@@ -19,6 +19,7 @@ export const paths = {
   ready: (zone?: string | null) => inZone(`${resolve('/')}ready/`, zone),
   job: () => `${resolve('/')}job/`,
   plan: () => `${resolve('/')}job/plan/`,
+  survey: () => `${resolve('/')}survey/`,
   /** The crew's day: of the plan, by the first working day it stands for. */
   crew: (day?: number) => `${resolve('/')}crew/${day === undefined ? '' : `?day=${String(day)}`}`,
   /** A question, or the advice when the interview has come to its end. */

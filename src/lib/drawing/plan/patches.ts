@@ -62,7 +62,7 @@ export function patchPlan(
 }
 
 /** The outline of broken concrete over a rectangle: its corners kept, its sides uneven inwards. */
-const ragged = (corners: readonly Point[], seed: number): string =>
+export const ragged = (corners: readonly Point[], seed: number): string =>
   pathOf(
     corners.flatMap((from, index) =>
       roughLine(
