@@ -1,5 +1,7 @@
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Job } from '$lib/answers/job';
+import { dayOf } from '$lib/plan/clock';
+import type { Covering } from '$lib/plan/days';
 import { planJob, type AdviceOf, type Plan } from '$lib/plan/plan';
 import { crewDaysOf } from '$lib/safety/from-plan';
 import { safetyOf } from '$lib/safety/safety-of';
@@ -16,6 +18,10 @@ export interface AdviceDocument {
   readonly heldUp: HeldUp;
   /** All zones together: steps in order, quantities with their working, working days. */
   readonly plan: object;
+  /** Every step on every zone: who does it with what, when, and how long it takes. */
+  readonly tasks: readonly object[];
+  /** By zone, hours from the start of work on day 1: the end of the last cleaning, the start of covering. */
+  readonly covering: Readonly<Record<string, Covering>>;
   /** Dust, noise and vibration of each person on each day of the plan, and how to share it out. */
   readonly safety: object;
   /** What the drawing comes to; absent where the job has none. */
@@ -33,12 +39,12 @@ function adviceEntry(id: string, { outcomes, findOut, ...advice }: ZoneAdvice) {
   };
 }
 
-function planEntry({ zones, totals, schedule, ...plan }: Plan) {
-  const { days, ...timing } = schedule;
+function planEntry({ zones, totals, schedule, tasks: _, ...plan }: Plan) {
+  const { days, placed: _placed, covering: _covering, ...timing } = schedule;
   return {
     ...plan,
     // Their advice is printed with the zones above.
-    zones: zones.map(({ id, method, holds, possibleHolds, quantities, patches, steps }) => ({
+    zones: zones.map(({ id, method, holds, possibleHolds, quantities, patches, steps, tools }) => ({
       id,
       method,
       holds,
@@ -46,11 +52,45 @@ function planEntry({ zones, totals, schedule, ...plan }: Plan) {
       quantities,
       patches,
       steps,
+      tools: Object.fromEntries(tools),
     })),
     quantities: totals,
     days,
     timing,
   };
+}
+
+/**
+ * Every step on every zone, in its place. `hours` are typical values, the ranges stand beside; null
+ * where they are not known, or not the crew's. `from`, `to` and `dries` are hours from the start of
+ * work on day 1, nights and days off counted: work on day 3 begins at 48. `dries` is when what is left
+ * has dried or hardened: where something waits for it, and where it cures by itself.
+ */
+function taskEntries({ schedule: { placed } }: Plan) {
+  return placed.map(({ task, people, from, to, dries, stretches }) => {
+    const { step, zone, zones, tool, hours, without } = task;
+    const dry = placed
+      .filter(({ task: { wait, zones: there } }) => wait?.after === step && there[0] === zones[0])
+      .map((waiting) => to + (waiting.task.wait?.hours.typical ?? 0));
+    return {
+      step,
+      zone,
+      ...(zone === null && { zones }),
+      tool: tool.tool,
+      ...(tool.class && { class: tool.class }),
+      hours: hours && { running: hours.running.typical, atTask: hours.atTask.typical },
+      hoursRange: hours && {
+        running: [hours.running.low, hours.running.high],
+        atTask: [hours.atTask.low, hours.atTask.high],
+      },
+      ...(without && { without }),
+      people: people.map((person) => person + 1),
+      day: stretches[0]?.day ?? dayOf(from),
+      from,
+      to,
+      dries: dries ?? dry[0] ?? null,
+    };
+  });
 }
 
 /** Days on which the crew does the same stand once, with the first and the last of them. */
@@ -83,6 +123,8 @@ export function adviceDocument(given: Job, adviceOf: AdviceOf): AdviceDocument {
     zones: job.zones.map(({ id, answers }) => adviceEntry(id, adviceOf(job.site, answers))),
     heldUp: heldUp(plan),
     plan: planEntry(plan),
+    tasks: taskEntries(plan),
+    covering: plan.schedule.covering,
     safety: safetyEntry(plan, job),
     ...(survey && { survey }),
   };

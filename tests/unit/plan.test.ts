@@ -125,23 +125,6 @@ describe('quantities', () => {
       { numRuns: 200 },
     );
   });
-
-  it('lay each step whole over the days, in order, within working hours', () => {
-    fc.assert(
-      fc.property(jobArb, (job) => {
-        const { schedule, steps } = planJob(job);
-        const laid = schedule.days.flatMap((day) => day.laid);
-        for (const { from, to } of laid) {
-          expect(from).toBeGreaterThanOrEqual(0);
-          expect(to).toBeLessThanOrEqual(schedule.hoursPerDay + 1e-6);
-        }
-        const order = steps.map(({ id }) => id);
-        const places = laid.map(({ step }) => order.indexOf(step));
-        expect([...places].sort((a, b) => a - b)).toEqual(places);
-      }),
-      { numRuns: 100 },
-    );
-  });
 });
 
 describe('patches', () => {

@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Job } from '$lib/answers/job';
-import { isKnown } from '$lib/plan/amount';
-import { oneMachine } from '$lib/plan/days';
 import { planJob } from '$lib/plan/plan';
 import { crewHazards } from '$lib/safety/crew-hazards';
 import { crewDaysOf, crewPlace, type CrewPlan } from '$lib/safety/from-plan';
@@ -13,15 +11,12 @@ import { hollow, settledJob } from '../helpers/crew-jobs';
 
 const crewOf = (job: Job) => crewDaysOf(planJob(job), job);
 
-/** Hours of each step over everybody and every day, least and most. */
-function hoursIn({ shifts }: CrewPlan): Map<StepId, [number, number]> {
-  const total = new Map<StepId, [number, number]>();
+/** Usual hours of each step over everybody and every day. */
+function hoursIn({ shifts }: CrewPlan): Map<StepId, number> {
+  const total = new Map<StepId, number>();
   for (const { days, workers } of shifts)
-    for (const { step, hours } of workers.flatMap(({ tasks }) => tasks)) {
-      const before = total.get(step) ?? [0, 0];
-      const times = days[1] - days[0] + 1;
-      total.set(step, [before[0] + hours[0] * times, before[1] + hours[1] * times]);
-    }
+    for (const { step, typical = 0 } of workers.flatMap(({ tasks }) => tasks))
+      total.set(step, (total.get(step) ?? 0) + typical * (days[1] - days[0] + 1));
   return total;
 }
 describe('the crew’s days of a plan', () => {
@@ -32,16 +27,16 @@ describe('the crew’s days of a plan', () => {
         const job: Job = { ...drawn, crewDay: { turns: equal ? 'equal' : 'one-operator' } };
         const plan = planJob(job);
         const dealt = hoursIn(crewDaysOf(plan, job));
-        for (const { id, hours } of plan.steps) {
-          const [least, most] = hours && isKnown(hours) ? hours.span : [0, 0];
-          const given = dealt.get(id) ?? [0, 0];
-          if (most <= 1e-6) continue;
+        const wanted = new Map<StepId, number>();
+        for (const { step, hours } of plan.tasks)
+          wanted.set(step, (wanted.get(step) ?? 0) + (hours?.running.typical ?? 0));
+        for (const [step, hours] of wanted) {
+          if (hours <= 1e-6) continue;
           worked += 1;
-          expect(given[0] / most, id).toBeCloseTo(least / most, 4);
-          expect(given[1] / most, id).toBeCloseTo(1, 4);
+          expect((dealt.get(step) ?? 0) / hours, step).toBeCloseTo(1, 4);
         }
       }),
-      { numRuns: 120 },
+      { numRuns: 60 },
     );
     expect(worked).toBeGreaterThan(50);
   });
@@ -62,19 +57,18 @@ describe('the crew’s days of a plan', () => {
 
   it('put the one machine in one pair of hands, or in turns', () => {
     const job = hollow({ crew: 3 });
-    const shares = (crew: CrewPlan, step: StepId) =>
-      crew.shifts[0]?.workers.map(
-        ({ tasks }) => tasks.find((task) => task.step === step)?.hours[1] ?? 0,
+    const shares = (crew: CrewPlan, step: StepId) => {
+      const found = crew.shifts[0]?.workers.map(
+        ({ tasks }) => tasks.find((task) => task.step === step)?.atTask ?? 0,
       );
-    expect(oneMachine).toContain('saw-cut');
-    const [first, ...others] = shares(crewOf(job), 'saw-cut') ?? [];
+      return [...(found ?? [])].sort((one, other) => other - one);
+    };
+    const [first, ...others] = shares(crewOf(job), 'saw-cut');
     expect(first).toBeGreaterThan(0);
     expect(others).toEqual([0, 0]);
-    const turns = shares(crewOf({ ...job, crewDay: { turns: 'equal' } }), 'saw-cut') ?? [];
+    const turns = shares(crewOf({ ...job, crewDay: { turns: 'equal' } }), 'saw-cut');
     expect(turns).toHaveLength(3);
     for (const hours of turns) expect(hours).toBeCloseTo((first ?? 0) / 3, 9);
-    // Breaking is hand work: shared evenly either way, as the plan does.
-    expect(new Set(shares(crewOf(job), 'break-out')).size).toBe(1);
   });
 
   it('never make the worst-off person better off with one operator than in turns', () => {
@@ -83,17 +77,20 @@ describe('the crew’s days of a plan', () => {
         const worst = (turns: 'one-operator' | 'equal') => {
           const job: Job = { ...drawn, crewDay: { turns } };
           return crewOf(job).shifts.map(({ workers }) => {
-            const read = safetyOf({ region: 'us', workers: workers.slice(0, 1) });
+            const read = safetyOf({ region: 'us', workers });
             if (!read.ok) throw new Error(JSON.stringify(read.problems));
-            const [person] = read.safety.workers;
-            return [person?.noise.limits.niosh.part.high, person?.vibration.points.high];
+            const people = read.safety.workers;
+            return [
+              Math.max(...people.map(({ noise }) => noise.limits.niosh.part.high)),
+              Math.max(...people.map(({ vibration }) => vibration.points.high)),
+            ];
           });
         };
         const [alone, equal] = [worst('one-operator'), worst('equal')];
         if (alone.length !== equal.length) return;
         for (const [index, day] of alone.entries())
           for (const [end, value] of day.entries())
-            expect(value ?? 0).toBeGreaterThan((equal[index]?.[end] ?? 0) - 1e-6);
+            expect(value).toBeGreaterThan((equal[index]?.[end] ?? 0) * (1 - 1e-6) - 1e-6);
       }),
       { numRuns: 40 },
     );
@@ -172,9 +169,11 @@ describe('against hand arithmetic', () => {
   it('the points of one jackhammer day', () => {
     const own = { 'vibration.road-breaker': 6 };
     const job = hollow({ crew: 2, own });
-    const [shift] = crewOf(job).shifts;
-    const task = shift?.workers[1]?.tasks.find(({ step }) => step === 'break-out');
-    if (!shift || !task) throw new Error('expected breaking out on the first day');
+    const shift = crewOf(job).shifts.find(({ steps }) => steps.includes('break-out'));
+    const task = shift?.workers
+      .flatMap(({ tasks }) => tasks)
+      .find(({ step }) => step === 'break-out');
+    if (!shift || !task) throw new Error('expected breaking out');
     const read = safetyOf({ region: 'us', workers: [{ id: '2', tasks: [task] }] }, own);
     if (!read.ok) throw new Error('expected a result');
     const points = read.safety.workers[0]?.vibration.points;

@@ -1,4 +1,5 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { Element } from '$lib/answers/questions';
 import type { HazardId, StepId } from '$shared/methods';
 import { carriesLoad } from './holds';
 import type { ZoneAdvice } from './zone-advice';
@@ -36,7 +37,7 @@ export function limitsHere(
   const stopped = [...holds, ...possibleHolds].some(({ verdict }) => verdict === 'stop');
   const warns = (hazard: HazardId) =>
     cautions.includes(hazard) || steps.some(({ hazards }) => hazards.includes(hazard));
-  const element = site.element ?? [];
+  const element: readonly Element[] = site.element ?? [];
   const here: Readonly<Record<LimitId, boolean>> = {
     edges: !element.length || warns('falls'),
     overhead: !element.length || element.includes('soffit') || warns('overhead'),

@@ -1,5 +1,5 @@
 import type { QuestionId } from '$lib/answers/questions';
-import type { FigureId } from '$shared/figures';
+import { figures, rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { Unit } from '$shared/types';
 
 /** Something known only between two ends. Same unit at both. */
@@ -14,6 +14,14 @@ export type TermId =
   | 'hollow-depth'
   | 'perimeter'
   | 'crack-length'
+  | 'border-length'
+  | 'bar-length'
+  | 'bar-strip'
+  | 'bar-room'
+  | 'bar-depth'
+  | 'groove-width'
+  | 'groove-depth'
+  | 'scattered'
   | 'removed'
   | 'fill'
   | 'volume'
@@ -34,6 +42,8 @@ export type TermId =
 export interface Term {
   readonly what: TermId;
   readonly span: Span;
+  /** Where in the span it usually lies; the middle when not given. */
+  readonly typical?: number;
   readonly unit: Unit;
   readonly by?: 'times' | 'over';
   readonly figure?: FigureId;
@@ -41,7 +51,13 @@ export interface Term {
 
 /** A number with its working, or what is missing to work it out. Never zero for want of knowing. */
 export type Amount =
-  | { readonly span: Span; readonly unit: Unit; readonly working: readonly Term[] }
+  | {
+      readonly span: Span;
+      /** Within the span; the middle when not given. */
+      readonly typical?: number;
+      readonly unit: Unit;
+      readonly working: readonly Term[];
+    }
   | { readonly missing: readonly QuestionId[]; readonly unit: Unit };
 
 export const isKnown = (amount: Amount): amount is Extract<Amount, { span: Span }> =>
@@ -49,13 +65,37 @@ export const isKnown = (amount: Amount): amount is Extract<Amount, { span: Span 
 
 /** The product of its terms, low with low; dividing by a range turns it round. */
 export function product(unit: Unit, terms: readonly Term[]): Amount {
-  let [low, high] = [1, 1];
-  for (const { span, by } of terms) {
-    if (by === 'over') [low, high] = [low / span[1], high / span[0]];
-    else [low, high] = [low * span[0], high * span[1]];
+  let [low, typical, high] = [1, 1, 1];
+  for (const term of terms) {
+    const { span, by } = term;
+    if (by === 'over')
+      [low, typical, high] = [low / span[1], typical / typicalOf(term), high / span[0]];
+    else [low, typical, high] = [low * span[0], typical * typicalOf(term), high * span[1]];
   }
-  return { span: [low, high], unit, working: terms };
+  return { span: [low, high], typical, unit, working: terms };
 }
+
+/** What an amount, or a factor, usually is; always within its span. */
+export const typicalOf = ({
+  span: [low, high],
+  typical = (low + high) / 2,
+}: {
+  readonly span: Span;
+  readonly typical?: number;
+}): number => Math.min(high, Math.max(low, typical));
+
+/** A figure as a factor. */
+export const figureTerm = (what: TermId, id: FigureId, own?: OwnFigures, by?: 'over'): Term => {
+  const { typical, unit } = figures[id];
+  return {
+    what,
+    span: rangeOf(id, own),
+    ...(typical !== undefined && own?.[id] === undefined && { typical }),
+    unit,
+    figure: id,
+    ...(by && { by }),
+  };
+};
 
 /** Adds what is known; anything missing makes the sum missing, and says what. */
 export function sum(unit: Unit, amounts: readonly Amount[]): Amount {
@@ -69,6 +109,7 @@ export function sum(unit: Unit, amounts: readonly Amount[]): Amount {
       known.reduce((total, { span }) => total + span[0], 0),
       known.reduce((total, { span }) => total + span[1], 0),
     ],
+    typical: known.reduce((total, amount) => total + typicalOf(amount), 0),
     unit,
     // A sum shows its parts zone by zone; only a single part keeps its own working.
     working: known.length === 1 ? (known[0]?.working ?? []) : [],

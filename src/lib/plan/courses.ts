@@ -1,7 +1,7 @@
 import type { Job, Prices } from '$lib/answers/job';
 import type { QuestionId } from '$lib/answers/questions';
 import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
-import { isKnown, product, sum, type Amount, type Span, type Term } from './amount';
+import { figureTerm, isKnown, product, sum, type Amount, type Span, type Term } from './amount';
 import type { Plan } from './plan';
 import { times } from './quantities';
 
@@ -18,17 +18,6 @@ export const measureIds = [
 export type MeasureId = (typeof measureIds)[number];
 export type Course = Readonly<Record<MeasureId, Amount | null>>;
 
-const figureTerm = (
-  what: Term['what'],
-  id: FigureId,
-  unit: Term['unit'],
-  own?: OwnFigures,
-): Term => ({
-  what,
-  span: rangeOf(id, own),
-  unit,
-  figure: id,
-});
 const exact = (value: number): Span => [value, value];
 const kgPerTonne = 1000;
 
@@ -38,8 +27,8 @@ const haulage = (mass: Amount, own?: OwnFigures): Amount =>
     'kg',
     mass,
     { what: 'mass', span: exact(1 / kgPerTonne), unit: 'ratio' },
-    figureTerm('rate', 'carbon.haulage', 'kgCO2e/t km', own),
-    figureTerm('rate', 'haul.distance', 'km', own),
+    figureTerm('rate', 'carbon.haulage', own),
+    figureTerm('rate', 'haul.distance', own),
   );
 
 /**
@@ -53,7 +42,7 @@ export function restoring(plan: Plan, prices: Prices = {}, own?: OwnFigures): Co
   const none = (unit: Amount['unit']): Amount => ({ span: [0, 0], unit, working: [] });
   const debris = totals['debris-mass'] ?? none('kg');
   const material = totals.fill ?? none('m3');
-  const mortar = times('kg', material, figureTerm('density', 'mortar.density', 'kg/m3', own));
+  const mortar = times('kg', material, figureTerm('density', 'mortar.density', own));
   const hours = sum(
     'h',
     steps.flatMap((step) => step.hours ?? []),
@@ -69,7 +58,7 @@ export function restoring(plan: Plan, prices: Prices = {}, own?: OwnFigures): Co
       working: [],
     },
     carbon: sum('kg', [
-      times('kg', mortar, figureTerm('rate', 'carbon.repair-mortar', 'kgCO2e/kg', own)),
+      times('kg', mortar, figureTerm('rate', 'carbon.repair-mortar', own)),
       haulage(debris, own),
       haulage(mortar, own),
     ]),
@@ -102,7 +91,7 @@ export function replacing(job: Job, prices: Prices = {}, own?: OwnFigures): Cour
         { what: 'area', span: exact(area), unit: 'm2' },
         { what: 'depth', span: exact(Number(thickness) / 1000), unit: 'm' },
       ]);
-  const debris = times('kg', removed, figureTerm('density', 'concrete.density', 'kg/m3', own));
+  const debris = times('kg', removed, figureTerm('density', 'concrete.density', own));
   const waste = rangeOf('replace.waste', own);
   const material = times('m3', removed, {
     what: 'waste',
@@ -110,10 +99,10 @@ export function replacing(job: Job, prices: Prices = {}, own?: OwnFigures): Cour
     unit: 'ratio',
     figure: 'replace.waste',
   });
-  const fresh = times('kg', material, figureTerm('density', 'concrete.density', 'kg/m3', own));
+  const fresh = times('kg', material, figureTerm('density', 'concrete.density', own));
   const hours = sum('h', [
-    times('h', removed, figureTerm('rate', 'rate.demolish', 'h/m3', own)),
-    times('h', material, figureTerm('rate', 'rate.place', 'h/m3', own)),
+    times('h', removed, figureTerm('rate', 'rate.demolish', own)),
+    times('h', material, figureTerm('rate', 'rate.place', own)),
   ]);
   const people = job.crew ?? valueOf('crew.size', own);
   const day = job.hoursPerDay ?? valueOf('crew.day', own);
@@ -134,7 +123,7 @@ export function replacing(job: Job, prices: Prices = {}, own?: OwnFigures): Cour
         }
       : { missing: hours.missing, unit: 'd' },
     carbon: sum('kg', [
-      times('kg', material, figureTerm('rate', 'carbon.ready-mix', 'kgCO2e/m3', own)),
+      times('kg', material, figureTerm('rate', 'carbon.ready-mix', own)),
       haulage(debris, own),
       haulage(fresh, own),
     ]),

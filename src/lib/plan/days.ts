@@ -1,27 +1,64 @@
-import { rangeOf, valueOf, type OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
-import { isKnown, type Amount, type Span } from './amount';
-import type { PlanStep } from './order';
+import { valueOf, type OwnFigures } from '$shared/figures';
+import { tools, type ToolId } from '$shared/tools';
+import type { Span } from './amount';
+import { dayOf, type Clock } from './clock';
+import { layTasks, type Placed } from './schedule';
+import type { Task } from './tasks';
 
-/** A piece of a step laid on a working day. Hours are clock hours of that day. */
+/** A piece of a step laid on a day. Hours from the start of that day's work. */
 export interface Laid {
   readonly step: StepId;
   readonly from: number;
   readonly to: number;
 }
 
+/** A day of the calendar, from the first to the last on which somebody works. */
 export interface Day {
   readonly number: number;
   readonly laid: readonly Laid[];
-  /** Hours of drying that end or go on this day before the step named can begin. */
+  /** Hours of drying that begin on this day before the step named can begin. */
   readonly waiting: readonly { readonly before: StepId; readonly hours: number }[];
+  /** People at work. */
+  readonly people: number;
+}
+
+/** A machine, from which day to which it is needed. */
+export interface Hire {
+  readonly tool: ToolId;
+  readonly from: number;
+  readonly to: number;
+  /** Days on which it runs. */
+  readonly days: readonly number[];
+}
+
+/** From the last cleaning of a zone to its covering. Hours from the start of work on day 1. */
+export interface Covering {
+  /** The end of the last cleaning. */
+  readonly last: number;
+  /** The start of the covering; null where nothing is to go on, or nobody has said what. */
+  readonly cover: number | null;
+}
+
+/** How the days of a job are counted. */
+export interface Calendar {
+  readonly crew?: number | undefined;
+  readonly hoursPerDay?: number | undefined;
+  /** Days of the job, counted from 1, on which nobody works. */
+  readonly off?: ((day: number) => boolean) | undefined;
 }
 
 export interface Schedule {
-  /** Laid with the longer of every range: a plan to rely on. */
+  /** Laid with typical values. */
   readonly days: readonly Day[];
-  /** Fewest and most working days. */
+  /** Days on which somebody works: fewest and most, and with typical values. */
   readonly count: Span;
+  readonly typicalCount: number;
+  /** Days from the first to the last on which somebody works, days of waiting counted. */
+  readonly calendarDays: number;
+  readonly placed: readonly Placed[];
+  readonly covering: Readonly<Record<string, Covering>>;
+  readonly hire: readonly Hire[];
   /** Steps whose hours are not known, so that they take no room here. */
   readonly unknown: readonly StepId[];
   readonly crew: number;
@@ -29,86 +66,103 @@ export interface Schedule {
 }
 
 const hoursInDay = 24;
-/** Steps that more hands do not make shorter: one machine, or one person checking. */
-export const oneMachine: readonly StepId[] = [
-  'scarify',
-  'shotblast',
-  'grind',
-  'blast-clean',
-  'abrasive-blast',
-  'saw-cut',
-  'water-jet',
-  'check-ready',
-];
+const startOf = (day: number): number => (day - 1) * hoursInDay;
 
-/**
- * Lays the steps one after another over working days.
- * Machine time is stretched by the share of a day a machine really runs (figure `crew.usable`);
- * hand work is shared by the crew; drying runs through the night.
- */
-export function layDays(
-  steps: readonly (PlanStep & { readonly hours: Amount | null })[],
-  people: { crew?: number | undefined; hoursPerDay?: number | undefined },
-  own?: OwnFigures,
-): Schedule {
-  const crew = people.crew ?? valueOf('crew.size', own);
-  const hoursPerDay = people.hoursPerDay ?? valueOf('crew.day', own);
-  const usable = rangeOf('crew.usable', own);
-  const lengths = steps.map(({ id, hours, wait }) => {
-    const hands = oneMachine.includes(id) ? 1 : crew;
-    const [low, high] = hours && isKnown(hours) ? hours.span : [0, 0];
-    return {
-      id,
-      low: low / usable[1] / hands,
-      high: high / usable[0] / hands,
-      wait: wait?.hours ?? ([0, 0] as Span),
-    };
-  });
-  const most = lay(
-    lengths.map(({ id, high, wait }) => ({ id, hours: high, wait: wait[1] })),
-    hoursPerDay,
-  );
-  const least = lay(
-    lengths.map(({ id, low, wait }) => ({ id, hours: low, wait: wait[0] })),
-    hoursPerDay,
-  );
+/** The days of a job. */
+export function layDays(tasks: readonly Task[], calendar: Calendar, own?: OwnFigures): Schedule {
+  const crew = calendar.crew ?? valueOf('crew.size', own);
+  const hoursPerDay = calendar.hoursPerDay ?? valueOf('crew.day', own);
+  const clock: Clock = { hoursPerDay, off: calendar.off ?? (() => false) };
+  const people = Math.max(1, Math.round(crew));
+  const placed = layTasks(tasks, people, clock, 'typical', own);
+  const typicalCount = workedOn(placed).length;
+  const least = workedOn(layTasks(tasks, people, clock, 'low', own)).length;
+  const most = workedOn(layTasks(tasks, people, clock, 'high', own)).length;
   return {
-    days: most,
-    count: [least.length, most.length],
-    unknown: steps.filter(({ hours }) => hours && !isKnown(hours)).map(({ id }) => id),
+    days: daysOf(placed),
+    // Shorter work can, rarely, fall out less handily: the ends still take the middle in.
+    count: [Math.min(least, typicalCount), Math.max(most, typicalCount)],
+    typicalCount,
+    calendarDays: workedOn(placed).at(-1) ?? 0,
+    placed,
+    covering: coveringOf(placed),
+    hire: hireOf(placed),
+    unknown: [
+      ...new Set(tasks.flatMap(({ without, step }) => (without === 'missing' ? [step] : []))),
+    ],
     crew,
     hoursPerDay,
   };
 }
 
-function lay(
-  steps: readonly { id: StepId; hours: number; wait: number }[],
-  hoursPerDay: number,
-): Day[] {
-  const days: { number: number; laid: Laid[]; waiting: { before: StepId; hours: number }[] }[] = [];
-  const dayAt = (number: number) =>
-    (days[number] ??= { number: number + 1, laid: [], waiting: [] });
-  let day = 0;
-  let hour = 0;
-  for (const { id, hours, wait } of steps) {
-    if (wait > 0) {
-      // Drying goes on by the clock; work goes on when the next working day begins after it.
-      dayAt(day).waiting.push({ before: id, hours: wait });
-      const ends = day * hoursInDay + hour + wait;
-      const next = Math.floor(ends / hoursInDay);
-      const into = ends - next * hoursInDay;
-      for (let dry = day + 1; dry <= next; dry++) dayAt(dry);
-      [day, hour] = into > hoursPerDay ? [next + 1, 0] : [next, next > day ? into : hour + wait];
+/** Days on which somebody works, in order. */
+export const workedOn = (placed: readonly Placed[]): number[] =>
+  [...new Set(placed.flatMap(({ stretches }) => stretches.map(({ day }) => day)))].sort(
+    (one, other) => one - other,
+  );
+
+function daysOf(placed: readonly Placed[]): Day[] {
+  const last = workedOn(placed).at(-1) ?? 0;
+  const laid = Array.from({ length: last }, (): Laid[] => []);
+  const hands = Array.from({ length: last }, () => new Set<number>());
+  const waiting = Array.from({ length: last }, () => new Map<StepId, number>());
+  for (const { task, people, from, stretches } of placed) {
+    for (const { day, from: begin, to } of stretches) {
+      laid[day - 1]?.push({ step: task.step, from: begin - startOf(day), to: to - startOf(day) });
+      for (const person of people) hands[day - 1]?.add(person);
     }
-    let left = hours;
-    while (left > 1e-9) {
-      if (hour >= hoursPerDay - 1e-9) [day, hour] = [day + 1, 0];
-      const now = Math.min(left, hoursPerDay - hour);
-      dayAt(day).laid.push({ step: id, from: hour, to: hour + now });
-      hour += now;
-      left -= now;
+    if (task.wait) {
+      const here = waiting[dayOf(Math.max(0, from - task.wait.hours.typical)) - 1];
+      here?.set(task.step, Math.max(here.get(task.step) ?? 0, task.wait.hours.typical));
     }
   }
-  for (let number = 0; number <= day; number++) dayAt(number);
-  return days;
+  return laid.map((pieces, index) => ({
+    number: index + 1,
+    laid: joined(pieces),
+    waiting: [...(waiting[index] ?? [])].map(([before, hours]) => ({ before, hours })),
+    people: hands[index]?.size ?? 0,
+  }));
+}
+
+/** Pieces of one step that touch are one: it is the same machine going on in the next zone. */
+function joined(pieces: readonly Laid[]): Laid[] {
+  const found: Laid[] = [];
+  for (const piece of [...pieces].sort((one, other) => one.from - other.from)) {
+    const index = found.findLastIndex(
+      ({ step, to }) => step === piece.step && piece.from <= to + 1e-6,
+    );
+    const before = found[index];
+    if (before) found[index] = { ...before, to: Math.max(before.to, piece.to) };
+    else found.push(piece);
+  }
+  return found;
+}
+
+function coveringOf(placed: readonly Placed[]): Record<string, Covering> {
+  const found: Record<string, Covering> = {};
+  for (const { task, to } of placed)
+    if (task.step === 'last-clean')
+      for (const zone of task.zones)
+        found[zone] = {
+          last: to,
+          cover:
+            placed.find(({ task: other }) => other.step === 'cover' && other.zones.includes(zone))
+              ?.from ?? null,
+        };
+  return found;
+}
+
+function hireOf(placed: readonly Placed[]): Hire[] {
+  const days = new Map<ToolId, Set<number>>();
+  for (const { task, stretches } of placed) {
+    const { tool } = task.tool;
+    if (tool === 'hand-tools' || !tools[tool].power.length) continue;
+    const found = days.get(tool) ?? new Set();
+    for (const { day } of stretches) found.add(day);
+    if (found.size) days.set(tool, found);
+  }
+  return [...days].map(([tool, on]) => {
+    const sorted = [...on].sort((one, other) => one - other);
+    return { tool, from: sorted[0] ?? 0, to: sorted.at(-1) ?? 0, days: sorted };
+  });
 }

@@ -1,12 +1,14 @@
-import { figures, rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
+import type { FigureId, OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
-import { product, type Amount, type Term } from './amount';
+import type { ToolId } from '$shared/tools';
+import { figureTerm, isKnown, product, typicalOf, type Amount, type Term } from './amount';
+import { barsOf } from './bars';
 import { groundOf, times, type Quantities, type ZoneWork } from './quantities';
 
 /** How a step's hours follow from what there is to do. */
 type Rate =
   | {
-      readonly per: 'area' | 'ground' | 'perimeter' | 'crack' | 'zone' | 'job';
+      readonly per: 'area' | 'ground' | 'perimeter' | 'border' | 'crack' | 'bar' | 'zone' | 'job';
       readonly figure: FigureId;
     }
   | { readonly per: 'volume' };
@@ -30,11 +32,11 @@ const rates: Readonly<Record<StepId, Rate | null>> = {
   'saw-cut': { per: 'perimeter', figure: 'rate.saw-cut' },
   'chase-crack': { per: 'crack', figure: 'rate.chase-crack' },
   'route-crack': { per: 'crack', figure: 'rate.route-crack' },
-  'free-bar': { per: 'zone', figure: 'rate.free-bar' },
+  'free-bar': { per: 'bar', figure: 'rate.free-bar-length' },
   're-sound': { per: 'area', figure: 'rate.sound' },
-  'edge-work': { per: 'perimeter', figure: 'rate.edge-work' },
+  'edge-work': { per: 'border', figure: 'rate.edge-work' },
   'blast-clean': { per: 'ground', figure: 'rate.blast-clean' },
-  'clean-bar': { per: 'zone', figure: 'rate.clean-bar' },
+  'clean-bar': { per: 'bar', figure: 'rate.clean-bar-length' },
   vacuum: { per: 'area', figure: 'rate.vacuum' },
   'final-wash': { per: 'area', figure: 'rate.final-wash' },
   'fill-level': { per: 'area', figure: 'rate.fill-level' },
@@ -70,18 +72,74 @@ export function hoursOf(
   const rate = rates[step];
   if (!rate) return null;
   if (rate.per === 'volume') return breakingHours(work, quantities, own);
-  const speed = term(rate.figure, own);
+  const { tool } = work.tools.get(step) ?? {};
+  const slow = tool && slower[step]?.[tool];
+  const speed = figureTerm('rate', slow ?? rate.figure, own);
   if (rate.per === 'zone' || rate.per === 'job') return product('h', [speed]);
   const over: Term = { ...speed, by: 'over' };
   if (rate.per === 'crack') {
     const length = quantities['crack-chased'] ?? quantities['crack-routed'];
     return length ? times('h', length, over) : crackHours(work, over);
   }
+  if (rate.per === 'bar') return times('h', quantities['bars-freed'] ?? barsOf(work, own), over);
   if (rate.per === 'area') return quantities.area && times('h', quantities.area, over);
+  if (rate.per === 'border') return borderHours(work, over);
   const ground = groundOf(work, own);
   if (rate.per === 'perimeter') return times('h', ground.perimeter, over);
   return times('h', quantities['patch-area'] ?? quantities.area ?? ground.area, over);
 }
+
+/** Rates of a step with another tool than the usual one. */
+const slower: Readonly<Partial<Record<StepId, Readonly<Partial<Record<ToolId, FigureId>>>>>> = {
+  grind: { 'hand-grinder': 'rate.grind-hand' },
+};
+
+/** What a floor machine leaves, where the reader or the drawing has said how long it is. */
+function borderHours({ zone }: ZoneWork, over: Term): Amount {
+  const { borderLength } = zone.answers;
+  return borderLength === undefined || borderLength === 'unknown'
+    ? { missing: ['borderLength'], unit: 'h' }
+    : product('h', [
+        { what: 'border-length', span: [borderLength, borderLength], unit: 'm' },
+        over,
+      ]);
+}
+
+/** What of a zone a step goes by: m2, m or m3; null where it goes by the zone or the job. */
+export function amountOf(
+  step: StepId,
+  work: ZoneWork,
+  quantities: Quantities,
+  own?: OwnFigures,
+): Amount | null {
+  switch (rates[step]?.per) {
+    case 'area':
+      return quantities.area;
+    case 'ground':
+      return quantities['patch-area'] ?? quantities.area;
+    case 'perimeter':
+      return groundOf(work, own).perimeter;
+    case 'border':
+      return metres('border-length', 'borderLength', work.zone.answers.borderLength);
+    case 'crack':
+      return metres('crack-length', 'crackLength', work.zone.answers.crackLength);
+    case 'bar':
+      return quantities['bars-freed'];
+    case 'volume':
+      return quantities.removed;
+    default:
+      return null;
+  }
+}
+
+const metres = (
+  what: Term['what'],
+  question: 'crackLength' | 'borderLength',
+  value: number | 'unknown' | undefined,
+): Amount =>
+  value === undefined || value === 'unknown'
+    ? { missing: [question], unit: 'm' }
+    : product('m', [{ what, span: [value, value], unit: 'm' }]);
 
 function crackHours({ zone }: ZoneWork, over: Term): Amount {
   const { crackLength } = zone.answers;
@@ -90,28 +148,31 @@ function crackHours({ zone }: ZoneWork, over: Term): Amount {
     : product('h', [{ what: 'crack-length', span: [crackLength, crackLength], unit: 'm' }, over]);
 }
 
-/** Breaking out goes by volume, more slowly with bars, and never quicker than the least for a patch. */
+/**
+ * Breaking out goes by volume: light hammers in patches at their own rate, heavier ones more slowly
+ * with bars; and never quicker than the least for each patch.
+ */
 function breakingHours(work: ZoneWork, quantities: Quantities, own?: OwnFigures): Amount | null {
+  const light = work.tools.get('break-out')?.tool !== 'jackhammer';
   const bars = work.steps.includes('free-bar');
-  const figure = bars ? 'rate.break-out-reinforced' : 'rate.break-out';
+  const figure = light
+    ? 'rate.break-out-light'
+    : bars
+      ? 'rate.break-out-reinforced'
+      : 'rate.break-out';
   const { removed } = quantities;
   if (!removed) return null;
-  const byVolume = times('h', removed, term(figure, own));
-  const [least, most] = rangeOf('rate.break-out-least', own);
-  if (!('span' in byVolume)) return byVolume;
+  const byVolume = times('h', removed, figureTerm('rate', figure, own));
+  if (!isKnown(byVolume)) return byVolume;
+  const small = figureTerm('rate', 'rate.break-out-least', own);
+  const patches = Math.max(1, work.patches?.length ?? 1);
+  const [least, most] = small.span;
   const [low, high] = byVolume.span;
-  const small: Term = term('rate.break-out-least', own);
-  if (low >= least && high >= most) return byVolume;
+  if (low >= least * patches && high >= most * patches) return byVolume;
   return {
-    span: [Math.max(low, least), Math.max(high, most)],
+    span: [Math.max(low, least * patches), Math.max(high, most * patches)],
+    typical: Math.max(typicalOf(byVolume), typicalOf(small) * patches),
     unit: 'h',
     working: [...byVolume.working, small],
   };
 }
-
-const term = (figure: FigureId, own?: OwnFigures): Term => ({
-  what: 'rate',
-  span: rangeOf(figure, own),
-  unit: figures[figure].unit,
-  figure,
-});

@@ -1,8 +1,5 @@
-import { isFloor } from '$lib/advice/place';
 import type { Advice } from '$lib/advice/types';
-import type { Element } from '$lib/answers/questions';
-import { methodIds, methods, type MethodId, type StepId } from '$shared/methods';
-import { toolsOf, type ToolId } from '$shared/tools';
+import { methodIds, methods, type MethodId } from '$shared/methods';
 
 /** What happens to a zone whose advised machine the crew does not have. */
 export interface Substitute {
@@ -43,9 +40,4 @@ export function substituteFor(
     if (slow.includes(instead)) costs.push('slower');
   }
   return { zone, wanted, instead, costs };
-}
-
-/** What to bring for a step: the usual tool of each place it is done in. Source: common practice. */
-export function toolsFor(step: StepId, elements: readonly Element[]): ToolId[] {
-  return [...new Set(elements.map((element) => toolsOf(step, isFloor(element))[0]))];
 }

@@ -13,10 +13,12 @@ import type { MethodId, StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
 import { sum, type Amount, type Span } from './amount';
 import { layDays, type Schedule } from './days';
-import { hoursOf, oncePerJob } from './hours';
-import { substituteFor, toolsFor, type Substitute } from './machines';
+import { hoursOf } from './hours';
+import { substituteFor, type Substitute } from './machines';
 import { orderSteps, type PlanStep } from './order';
 import { quantitiesOf, totalsOf, type Quantities, type ZoneWork } from './quantities';
+import { tasksOf, type Task } from './tasks';
+import { placeOfZone, toolingOf, type Tooling } from './tools';
 
 export interface PlannedZone {
   readonly id: string;
@@ -30,6 +32,8 @@ export interface PlannedZone {
   readonly quantities: Quantities;
   readonly patches: PatchLayout | null;
   readonly steps: readonly StepId[];
+  /** The tool of each step, as the advice and the place of the zone have it. */
+  readonly tools: ReadonlyMap<StepId, Tooling>;
 }
 
 /** A zone the plan has to leave out, and what for. */
@@ -53,6 +57,8 @@ export interface Plan {
   readonly zones: readonly PlannedZone[];
   readonly held: readonly HeldZone[];
   readonly steps: readonly TimedStep[];
+  /** Every step on every zone: the one reckoning of hours, people and waits. */
+  readonly tasks: readonly Task[];
   readonly totals: Quantities;
   readonly schedule: Schedule;
   readonly substitutes: readonly Substitute[];
@@ -76,7 +82,6 @@ const alike = new Map<string, ZonePlan>();
 const mostAlike = 2000;
 /** With this many questions unanswered nothing can be planned, and no time is spent on what might be. */
 const tooFewAnswers = 4;
-
 /** How a plan comes to the advice for a zone. */
 export type AdviceOf = (site: SiteAnswers, answers: ZoneAnswers) => ZoneAdvice;
 const adviceOnly: AdviceOf = (site, answers) => adviseZone(site, answers, { margins: false });
@@ -131,7 +136,8 @@ export function planJob(
   const works: ZoneWork[] = [];
   const substitutes: Substitute[] = [];
   const drawing = surveyOf(job, own);
-  for (const zone of drawnJob(job, drawing).zones) {
+  const drawn = drawnJob(job, drawing);
+  for (const zone of drawn.zones) {
     const {
       advice,
       held: why,
@@ -146,6 +152,7 @@ export function planJob(
     const work = {
       ...workOf(zone, job.site, advice, advice.underneath),
       patches: patches?.patches ?? null,
+      ...(drawn.totalArea !== undefined && { whole: drawn.totalArea }),
     };
     works.push(work);
     zones.push({
@@ -157,17 +164,19 @@ export function planJob(
       quantities: quantitiesOf(work, own),
       patches,
       steps: work.steps,
+      tools: work.tools,
     });
     const substitute = job.machines && substituteFor(zone.id, advice, job.machines);
     if (substitute) substitutes.push(substitute);
   }
-  const steps = timed(works, zones, job.site, own);
+  const { steps, tasks } = timed(works, zones, own);
   return {
     zones,
     held,
     steps,
+    tasks,
     totals: totalsOf(zones.map(({ quantities }) => quantities)),
-    schedule: layDays(steps, { crew: job.crew, hoursPerDay: job.hoursPerDay }, own),
+    schedule: layDays(tasks, { crew: job.crew, hoursPerDay: job.hoursPerDay }, own),
     substitutes,
     trafficDays: { cars: rangeOf('traffic.cars', own), heavy: rangeOf('traffic.heavy', own) },
   };
@@ -197,40 +206,53 @@ function workOf(
     zone,
     method,
     steps: advice.steps.map(({ id }) => id),
+    tools: toolingOf(advice, placeOfZone(site, zone.answers)),
     thickness: site.thickness ?? 'unknown',
     frost: worstFrost(site),
     tight: isSurely(zone.answers.looseness, 'tight'),
+    alongBars: method === 'break-out' && advice.beside !== null && advice.beside !== 'break-out',
   };
 }
 
+/** The steps in one order, and every task of them. */
 function timed(
   works: readonly ZoneWork[],
   zones: readonly PlannedZone[],
-  site: SiteAnswers,
   own?: OwnFigures,
-): TimedStep[] {
-  const dry = (work: ZoneWork) =>
-    work.zone.answers.finish?.some((finish) => finish !== 'overlay' && finish !== 'rebuild') ??
-    true;
+): { steps: TimedStep[]; tasks: Task[] } {
+  const byId = new Map(
+    works.map((work, index) => {
+      const { quantities, advice } = zones[index] as PlannedZone;
+      const dryFinish = advice.target.moisture !== 'saturated-surface-dry';
+      return [work.zone.id, { work, quantities, dryFinish }] as const;
+    }),
+  );
   const ordered = orderSteps(
     works.flatMap((work) =>
-      work.steps.map((step) => ({ zone: work.zone.id, step, dryFinish: dry(work) })),
+      work.steps.map((step) => ({
+        zone: work.zone.id,
+        step,
+        dryFinish: byId.get(work.zone.id)?.dryFinish ?? true,
+      })),
     ),
     own,
   );
-  const byId = new Map(
-    works.map((work, index) => [work.zone.id, { work, zone: zones[index] as PlannedZone }]),
-  );
-  return ordered.map((step): TimedStep => {
-    const hours = step.zones.flatMap((id) => {
-      const { work, zone } = byId.get(id) as { work: ZoneWork; zone: PlannedZone };
-      return hoursOf(step.id, work, zone.quantities, own) ?? [];
-    });
-    const counted = oncePerJob(step.id) ? hours.slice(0, 1) : hours;
-    return {
-      ...step,
-      hours: counted.length ? sum('h', counted) : null,
-      tools: toolsFor(step.id, site.element ?? ['slab']),
-    };
-  });
+  const tasks = tasksOf(ordered, byId, own);
+  const ofStep = new Map<StepId, Task[]>();
+  for (const task of tasks) ofStep.set(task.step, [...(ofStep.get(task.step) ?? []), task]);
+  return {
+    tasks,
+    steps: ordered.map((step): TimedStep => {
+      const mine = ofStep.get(step.id) ?? [];
+      const hours = mine.flatMap(({ zones: [zone = ''] }) => {
+        const entry = byId.get(zone);
+        return (entry && hoursOf(step.id, entry.work, entry.quantities, own)) ?? [];
+      });
+      return {
+        ...step,
+        hours: hours.length ? sum('h', hours) : null,
+        tools: [...new Set(mine.map(({ tool }) => tool.tool))],
+      };
+    }),
+  };
 }

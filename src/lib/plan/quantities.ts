@@ -4,7 +4,18 @@ import type { DepthBand, FreezeThaw } from '$lib/answers/questions';
 import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { MethodId, StepId } from '$shared/methods';
 import { squarePatch, type Patch } from '$lib/survey/patches';
-import { isKnown, product, sum, type Amount, type Span, type Term } from './amount';
+import type { Tooling } from './tools';
+import {
+  figureTerm,
+  isKnown,
+  product,
+  sum,
+  typicalOf,
+  type Amount,
+  type Span,
+  type Term,
+} from './amount';
+import { barsOf, holeTerm, stripOf, undercutOf } from './bars';
 
 export const quantityIds = [
   'area',
@@ -19,6 +30,8 @@ export const quantityIds = [
   'saw-cut',
   'crack-chased',
   'crack-routed',
+  'bars-freed',
+  'crack-filler',
   'wash-water',
 ] as const;
 export type QuantityId = (typeof quantityIds)[number];
@@ -29,28 +42,21 @@ export interface ZoneWork {
   readonly zone: Zone;
   readonly method: MethodId;
   readonly steps: readonly StepId[];
+  /** The tool of each step. */
+  readonly tools: ReadonlyMap<StepId, Tooling>;
   readonly thickness: number | 'unknown';
   readonly frost: FreezeThaw;
   /** Whether anything is loose: a firm hollow is filled, not broken out. */
   readonly tight: boolean;
+  /** What is broken out lies along the bars only; the rest of the zone has a method of its own. */
+  readonly alongBars: boolean;
+  /** The whole surface, m2; absent where nobody has said. */
+  readonly whole?: number;
   /** The patches laid over its damage; null where only its area is known. */
   readonly patches: readonly Patch[] | null;
 }
 
 const exact = (value: number): Span => [value, value];
-const figureTerm = (
-  what: Term['what'],
-  id: FigureId,
-  unit: Term['unit'],
-  own?: OwnFigures,
-  by?: 'over',
-): Term => ({
-  what,
-  span: rangeOf(id, own),
-  unit,
-  figure: id,
-  ...(by && { by }),
-});
 
 /** The damaged depth of a zone in m, least to most; null while it is open-ended or not known. */
 export function depthSpan({ zone, thickness }: Pick<ZoneWork, 'zone' | 'thickness'>): Span | null {
@@ -66,6 +72,8 @@ export function depthSpan({ zone, thickness }: Pick<ZoneWork, 'zone' | 'thicknes
 /** The ground to saw and break out, from the patches laid or from the area alone. */
 export function groundOf(work: ZoneWork, own?: OwnFigures): { area: Amount; perimeter: Amount } {
   const { patches } = work;
+  const strip = work.alongBars ? stripOf(work, own) : null;
+  if (strip) return strip;
   if (patches) {
     const area = patches.reduce((total, patch) => total + patch.area, 0);
     const saw = patches.reduce((total, patch) => total + patch.saw, 0);
@@ -77,12 +85,42 @@ export function groundOf(work: ZoneWork, own?: OwnFigures): { area: Amount; peri
   const { area } = work.zone.answers;
   if (area === undefined || area === 'unknown')
     return { area: { missing: ['area'], unit: 'm2' }, perimeter: { missing: ['area'], unit: 'm' } };
-  const square = squarePatch(area, work.frost, own);
+  return groundFromArea(area, work, own);
+}
+
+/**
+ * The ground where only the area is known. The least is one square taken past the damage. The most
+ * is the same area in many spots, each taken past its own damage (figures `patch.scattered`,
+ * `patch.scattered-spot`), but no more than the whole surface. Drawing the spots narrows it.
+ * Between the two the typical value is the geometric mean. Source: common practice for that.
+ */
+function groundFromArea(area: number, { frost, whole }: ZoneWork, own?: OwnFigures) {
+  const square = squarePatch(area, frost, own);
+  const side = rangeOf('patch.scattered-spot', own)[1];
+  const spots = Math.max(1, area / side ** 2);
+  const spot = squarePatch(Math.min(area, side ** 2), frost, own);
+  const scattered = area * rangeOf('patch.scattered', own)[1];
+  const most = Math.min(Math.max(square.area[1], scattered), Math.max(whole ?? Infinity, area));
+  const round = Math.max(square.perimeter[1], spots * spot.perimeter[1]);
   return {
-    area: product('m2', [{ what: 'patch-area', span: square.area, unit: 'm2' }]),
-    perimeter: product('m', [{ what: 'perimeter', span: square.perimeter, unit: 'm' }]),
+    area: scatteredAmount(
+      'm2',
+      [Math.min(square.area[0], most), most],
+      ['patch.scattered', 'patch-area'],
+    ),
+    perimeter: scatteredAmount(
+      'm',
+      [square.perimeter[0], round],
+      ['patch.scattered-spot', 'perimeter'],
+    ),
   };
 }
+
+const scatteredAmount = (
+  unit: 'm' | 'm2',
+  span: Span,
+  [figure, what]: [FigureId, Term['what']],
+): Amount => product(unit, [{ what, span, typical: Math.sqrt(span[0] * span[1]), unit, figure }]);
 
 /** Multiplies an amount on, from what it comes to; what is missing stays missing. */
 export function times(unit: Amount['unit'], amount: Amount, ...terms: Term[]): Amount {
@@ -91,6 +129,7 @@ export function times(unit: Amount['unit'], amount: Amount, ...terms: Term[]): A
   if (!isKnown(factor)) return factor;
   return {
     span: [amount.span[0] * factor.span[0], amount.span[1] * factor.span[1]],
+    typical: typicalOf(amount) * typicalOf(factor),
     unit,
     working: [...amount.working, ...terms],
   };
@@ -116,40 +155,55 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
     unit,
   });
 
-  const removed: Amount | null =
+  const crack: Amount =
+    answers.crackLength === undefined || answers.crackLength === 'unknown'
+      ? { missing: ['crackLength'], unit: 'm' }
+      : product('m', [{ what: 'crack-length', span: exact(answers.crackLength), unit: 'm' }]);
+  const chased = has('chase-crack')
+    ? times(
+        'm3',
+        crack,
+        figureTerm('groove-width', 'chase.width', own),
+        figureTerm('groove-depth', 'chase.depth', own),
+        squareMillimetres,
+      )
+    : null;
+  const routed = has('route-crack')
+    ? times(
+        'm3',
+        crack,
+        figureTerm('groove-width', 'rout.width', own),
+        figureTerm('groove-depth', 'rout.depth', own),
+        squareMillimetres,
+      )
+    : null;
+  const undercut = has('free-bar') ? undercutOf(work, own) : null;
+
+  const taken: Amount | null =
     breaks && ground
-      ? intoSound
-        ? times('m3', ground.area, intoSound)
-        : noDepth('m3', ground.area)
+      ? work.alongBars
+        ? undercut && times('m3', ground.area, holeTerm(work, own))
+        : intoSound
+          ? times('m3', ground.area, intoSound)
+          : noDepth('m3', ground.area)
       : work.tight || work.method === 'pressure-wash'
         ? null
         : hollow
           ? times('m3', area, { ...hollow, what: 'depth' })
           : noDepth('m3', area);
-  const fillable = breaks
-    ? removed
+  const removed = together('m3', [taken, work.alongBars ? null : undercut, chased, routed]);
+  const hole = breaks
+    ? taken
     : work.tight && answers.depth !== undefined && !onlyFilm(answers.depth)
       ? hollow
         ? times('m3', area, hollow)
         : noDepth('m3', area)
       : null;
-  const waste = rangeOf('fill.waste', own);
-  const fill =
-    fillable &&
-    times('m3', fillable, {
-      what: 'waste',
-      span: [1 + waste[0], 1 + waste[1]],
-      unit: 'ratio',
-      figure: 'fill.waste',
-    });
-  const mass =
-    removed && times('kg', removed, figureTerm('density', 'concrete.density', 'kg/m3', own));
-  const loose =
-    removed && times('m3', removed, figureTerm('bulking', 'concrete.bulking', 'ratio', own));
-  const crack: Amount =
-    answers.crackLength === undefined || answers.crackLength === 'unknown'
-      ? { missing: ['crackLength'], unit: 'm' }
-      : product('m', [{ what: 'crack-length', span: exact(answers.crackLength), unit: 'm' }]);
+  const fillable = together('m3', [hole, work.alongBars ? null : undercut, chased]);
+  const withWaste = wasteTerm('fill.waste', own);
+  const fill = fillable && times('m3', fillable, withWaste);
+  const mass = removed && times('kg', removed, figureTerm('density', 'concrete.density', own));
+  const loose = removed && times('m3', removed, figureTerm('bulking', 'concrete.bulking', own));
   const washes = has('pressure-wash') || has('final-wash');
   return {
     area,
@@ -157,15 +211,37 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
     removed,
     'debris-mass': mass,
     'debris-loose': loose,
-    skips: loose && times('count', loose, figureTerm('skip', 'skip.volume', 'm3', own, 'over')),
-    'rubble-bags':
-      mass && times('count', mass, figureTerm('bag', 'rubble-bag.mass', 'kg', own, 'over')),
+    skips: loose && times('count', loose, figureTerm('skip', 'skip.volume', own, 'over')),
+    'rubble-bags': mass && times('count', mass, figureTerm('bag', 'rubble-bag.mass', own, 'over')),
     fill,
-    'fill-bags': fill && times('count', fill, figureTerm('yield', 'bag.yield', 'm3', own, 'over')),
+    'fill-bags': fill && times('count', fill, figureTerm('yield', 'bag.yield', own, 'over')),
     'saw-cut': has('saw-cut') && ground ? ground.perimeter : null,
     'crack-chased': has('chase-crack') ? crack : null,
     'crack-routed': has('route-crack') ? crack : null,
-    'wash-water': washes ? times('L', area, figureTerm('water', 'wash.water', 'L/m2', own)) : null,
+    'bars-freed': has('free-bar') ? barsOf(work, own) : null,
+    'crack-filler':
+      routed && times('L', routed, withWaste, { what: 'volume', span: exact(1000), unit: 'ratio' }),
+    'wash-water': washes ? times('L', area, figureTerm('water', 'wash.water', own)) : null,
+  };
+}
+
+/** Adds what arises; null where nothing does. */
+function together(unit: Amount['unit'], parts: readonly (Amount | null)[]): Amount | null {
+  const there = parts.flatMap((part) => part ?? []);
+  const [only] = there;
+  return there.length > 1 ? sum(unit, there) : (only ?? null);
+}
+
+const squareMillimetres: Term = { what: 'volume', span: exact(1e-6), unit: 'ratio' };
+
+/** One and the waste of a figure. */
+export function wasteTerm(figure: FigureId, own?: OwnFigures): Term {
+  const { span, ...term } = figureTerm('waste', figure, own);
+  return {
+    ...term,
+    span: [1 + span[0], 1 + span[1]],
+    typical: 1 + typicalOf({ span, ...term }),
+    unit: 'ratio',
   };
 }
 

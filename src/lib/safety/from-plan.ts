@@ -1,8 +1,8 @@
 import { isFloor } from '$lib/advice/place';
 import type { Job } from '$lib/answers/job';
 import { choicesOf, type Element, type Setting } from '$lib/answers/questions';
-import { isKnown, type Span } from '$lib/plan/amount';
-import { oneMachine } from '$lib/plan/days';
+import type { Span } from '$lib/plan/amount';
+import { reachOf } from '$lib/plan/tasks';
 import type { Plan } from '$lib/plan/plan';
 import type { StepId } from '$shared/methods';
 import { toolsOf, type ToolId } from '$shared/tools';
@@ -57,7 +57,9 @@ export const toolsAt = (step: StepId, { element }: CrewPlace): readonly ToolId[]
 /** One task, with what the reader knows of its tool. */
 export function taskWith(
   { toolLevels }: Pick<Job, 'toolLevels'>,
-  task: Pick<ShiftTask, 'step' | 'setting' | 'element' | 'hours'> & { readonly tool: ToolId },
+  task: Pick<ShiftTask, 'step' | 'setting' | 'element' | 'hours' | 'typical' | 'atTask'> & {
+    readonly tool: ToolId;
+  },
 ): ShiftTask {
   const { noise, vibration, measured, wheel } = toolLevels?.[task.tool] ?? {};
   return {
@@ -70,68 +72,51 @@ export function taskWith(
   };
 }
 
-/** Each worker's least and most hours of a step on a day. */
-type Dealt = ReadonlyMap<StepId, readonly Span[]>;
-
-/**
- * Deals a step's hours of one day over the crew: hand work evenly, as the plan does; the one machine
- * to the first person all day, or in equal turns.
- */
-function deal(step: StepId, [low, high]: Span, crew: number, equal: boolean): Span[] {
-  const alone = oneMachine.includes(step) && !equal;
-  const hands = alone ? 1 : crew;
-  return Array.from({ length: crew }, (_, person) =>
-    person < hands ? [low / hands, high / hands] : [0, 0],
-  );
-}
+/** Hours at each step and tool on a day, person by person. */
+type Dealt = ReadonlyMap<string, { step: StepId; tool: ToolId; atTask: readonly number[] }>;
 
 /** Hours that differ by less than this come from rounding. */
 const roundOff = 1e-6;
 
 const same = (one: Dealt, other: Dealt): boolean =>
   one.size === other.size &&
-  [...one].every(([step, spans]) =>
-    spans.every((span, person) => {
-      const there = other.get(step)?.[person];
-      return there && span.every((hours, end) => Math.abs(hours - (there[end] ?? 0)) < roundOff);
-    }),
-  );
+  [...one].every(([key, { atTask }]) => {
+    const there = other.get(key)?.atTask;
+    return there && atTask.every((hours, who) => Math.abs(hours - (there[who] ?? 0)) < roundOff);
+  });
+
+/** What everybody does on each day of the plan: as laid, or everything in equal turns. */
+function dealtOn(plan: Plan, crew: number, equal: boolean): Map<number, Dealt> {
+  const days = new Map<number, Map<string, { step: StepId; tool: ToolId; atTask: number[] }>>();
+  for (const { task, people, stretches } of plan.schedule.placed)
+    for (const { day, from, to } of stretches) {
+      const dealt = days.get(day) ?? new Map<string, never>();
+      days.set(day, dealt);
+      const { step } = task;
+      const { tool } = task.tool;
+      const key = `${step} ${tool}`;
+      const entry = dealt.get(key) ?? { step, tool, atTask: Array<number>(crew).fill(0) };
+      dealt.set(key, entry as never);
+      const who = equal ? entry.atTask.map((_, person) => person) : people;
+      const each = ((to - from) * people.length) / who.length;
+      for (const person of who) entry.atTask[person] = (entry.atTask[person] ?? 0) + each;
+    }
+  return days;
+}
 
 /**
- * The crew's days of a plan. The plan is laid with the longer end of every range; each day gets the
- * share of a step's hands-on hours that is laid on it, least and most. With one operator the first
- * worker runs every machine of which there is one and does an equal part of the hand work.
+ * The crew's days of a plan: everybody has the hours at the task that the schedule gives them, and a
+ * tool runs for its part of these (figure `crew.usable`). With equal turns all of a day's work goes
+ * round.
  * @param plan from `planJob(job)`
  */
 export function crewDaysOf(plan: Plan, job: Job): CrewPlan {
-  const { crew, days, unknown } = plan.schedule;
+  const { unknown } = plan.schedule;
+  const crew = Math.max(1, Math.round(plan.schedule.crew));
   const place = crewPlace(job);
-  const equal = job.crewDay?.turns === 'equal';
-  const hoursOf = new Map(
-    plan.steps.flatMap(({ id, hours }) =>
-      hours && isKnown(hours) ? [[id, hours.span] as const] : [],
-    ),
-  );
-  const laidInAll = new Map<StepId, number>();
-  for (const { step, from, to } of days.flatMap(({ laid }) => laid))
-    laidInAll.set(step, (laidInAll.get(step) ?? 0) + to - from);
-
-  const dealtOn = days.map(({ laid }): Dealt => {
-    const parts = new Map<StepId, number>();
-    for (const { step, from, to } of laid)
-      parts.set(step, (parts.get(step) ?? 0) + (to - from) / (laidInAll.get(step) ?? 1));
-    return new Map(
-      [...parts].map(([step, part]) => {
-        const [low, high] = hoursOf.get(step) ?? [0, 0];
-        return [step, deal(step, [low * part, high * part], crew, equal)];
-      }),
-    );
-  });
-
   const shifts: { days: Span; dealt: Dealt }[] = [];
-  for (const [index, dealt] of dealtOn.entries()) {
-    if (!dealt.size) continue;
-    const number = days[index]?.number ?? index + 1;
+  const days = [...dealtOn(plan, crew, job.crewDay?.turns === 'equal')];
+  for (const [number, dealt] of days.sort(([one], [other]) => one - other)) {
     const before = shifts.at(-1);
     if (before?.days[1] === number - 1 && same(before.dealt, dealt))
       before.days = [before.days[0], number];
@@ -140,27 +125,31 @@ export function crewDaysOf(plan: Plan, job: Job): CrewPlan {
   return {
     shifts: shifts.map(({ days: span, dealt }) => ({
       days: span,
-      steps: [...dealt.keys()],
+      steps: [...new Set([...dealt.values()].map(({ step }) => step))],
       workers: workersOf(dealt, crew, place, job),
     })),
     crew,
     place,
     unknown,
-    specialists: plan.steps.filter(({ hours }) => hours === null).map(({ id }) => id),
+    specialists: plan.steps
+      .filter(({ hours, id }) => hours === null && id === 'water-jet')
+      .map(({ id }) => id),
   };
 }
 
 function workersOf(dealt: Dealt, crew: number, place: CrewPlace, job: Job): WorkerDay[] {
   const { setting, element } = place;
+  const usable = reachOf('crew.usable', job.own);
   return Array.from({ length: crew }, (_, person) => ({
     id: String(person + 1),
-    tasks: [...dealt].flatMap(([step, spans]) => {
-      const hours = spans[person];
-      if (!hours || hours[1] <= 0) return [];
-      const able = toolsAt(step, place);
+    tasks: [...dealt.values()].flatMap(({ step, tool: planned, atTask: hands }) => {
+      const atTask = hands[person] ?? 0;
+      if (atTask <= 0) return [];
       const chosen = job.crewDay?.tools?.[step];
-      const tool = chosen && able.includes(chosen) ? chosen : able[0];
-      return tool ? [taskWith(job, { step, setting, element, hours, tool })] : [];
+      const tool = chosen && toolsAt(step, place).includes(chosen) ? chosen : planned;
+      const hours = [atTask * usable.low, atTask * usable.high] as const;
+      const typical = atTask * usable.typical;
+      return [taskWith(job, { step, setting, element, hours, typical, atTask, tool })];
     }),
   }));
 }

@@ -4,7 +4,7 @@ import { noiseOfDay, type NoiseOfDay } from './noise';
 import type { NoiseLimitId } from './noise-limits';
 import { shiftProblems, type ShiftProblem } from './problems';
 import { shareOut, type BudgetId, type SharingOut } from './share-out';
-import { silicaOfDay, type SilicaOfDay } from './silica';
+import { silicaOfDay, type DustHours, type SilicaOfDay } from './silica';
 import { settleTask } from './tasks';
 import type { Region, SettledTask, WorkerDay } from './types';
 import { vibrationOfDay, type VibrationOfDay } from './vibration';
@@ -15,6 +15,8 @@ export interface ShiftInput {
   readonly workers: readonly WorkerDay[];
   /** People there are to share with; as many as there are workers when not given. */
   readonly crew?: number;
+  /** Which hours the dust table counts; those at the task when not given, the stricter reading. */
+  readonly dustHours?: DustHours;
 }
 
 /** One person's day in numbers. */
@@ -61,9 +63,9 @@ function budgetsOf(aim: SharingAim, region: Region): readonly BudgetId[] {
   return aim === 'everything' ? ['vibration-action', noiseAim[region]] : [aim];
 }
 
-function ofWorker(worker: WorkerDay, own?: OwnFigures): SafetyOfWorker {
+function ofWorker(worker: WorkerDay, dustHours?: DustHours, own?: OwnFigures): SafetyOfWorker {
   const tasks = worker.tasks.map(settleTask);
-  const silica = silicaOfDay(tasks, own);
+  const silica = silicaOfDay(tasks, own, dustHours);
   return {
     id: worker.id,
     tasks,
@@ -102,7 +104,7 @@ export function safetyOf(input: ShiftInput, own?: OwnFigures): SafetyResult {
   const problems = shiftProblems(input.workers, input.crew);
   if (problems.length) return { ok: false, problems };
   const { region } = input;
-  const workers = input.workers.map((worker) => ofWorker(worker, own));
+  const workers = input.workers.map((worker) => ofWorker(worker, input.dustHours, own));
   const crew = input.crew ?? Math.max(1, workers.length);
   const work = workers.flatMap(({ tasks }) => tasks);
   const sharing = Object.fromEntries(

@@ -11,7 +11,7 @@ import {
 } from '$shared/silica-table';
 import { tools, type ToolId } from '$shared/tools';
 import type { Basis } from '$shared/types';
-import { sumOf } from './bounds';
+import { exactly, sumOf } from './bounds';
 import type { Bounds, SettledTask } from './types';
 
 /** The two places of the table. */
@@ -67,7 +67,13 @@ export type SilicaOfTask =
       readonly basis: Basis;
     };
 
+/** Which hours the four of the table are held against. */
+export const dustHoursIds = ['at-task', 'tool-running'] as const;
+export type DustHours = (typeof dustHoursIds)[number];
+
 export interface SilicaOfDay {
+  /** What the hours are. */
+  readonly counted: DustHours;
   readonly tasks: readonly SilicaOfTask[];
   /** Hours of all tasks of the table together. */
   readonly hours: Bounds;
@@ -167,11 +173,21 @@ function readTask(
 /**
  * What 29 CFR 1926.1153 Table 1 says of one person's day. The hours of all tasks of the table add up;
  * over 4 h together, each task takes the column for over 4 h (paragraph (c)(3)).
+ * Hours are those at the task, breaks between cuts and cleaning up counted: the stricter reading, from
+ * memory of the agency's guide to the rule. The reader may choose the hours the tool runs.
  */
-export function silicaOfDay(tasks: readonly SettledTask[], own?: OwnFigures): SilicaOfDay {
+export function silicaOfDay(
+  tasks: readonly SettledTask[],
+  own?: OwnFigures,
+  count: DustHours = 'at-task',
+): SilicaOfDay {
   const readings = tasks.map((task) => silicaReadingOf(task.tool, task.step));
   const listed = tasks.filter((_, index) => (readings[index]?.rows.length ?? 0) > 0);
-  const hours = sumOf(listed.map(({ hours: [low, high] }) => ({ low, high, open: false })));
+  const hours = sumOf(
+    listed.map(({ hours: [low, high], atTask }) =>
+      count === 'at-task' && atTask !== undefined ? exactly(atTask) : { low, high, open: false },
+    ),
+  );
   const longShift = valueOf('silica.long-shift', own);
   const over = hours.high > longShift;
   const read = tasks.map((task, index) => readTask(task, readings[index], over, own));
@@ -181,6 +197,7 @@ export function silicaOfDay(tasks: readonly SettledTask[], own?: OwnFigures): Si
   });
   return {
     tasks: read,
+    counted: count,
     hours,
     column: over ? 'over-4' : 'up-to-4',
     columnDependsOnHours: over && hours.low <= longShift,

@@ -13,6 +13,10 @@ export interface ShiftTask {
   readonly element?: Element;
   /** Least and most hours with the tool running. */
   readonly hours: readonly [number, number];
+  /** Usual hours with the tool running; the middle when not given. */
+  readonly typical?: number;
+  /** Hours at the task, breaks between cuts and cleaning up counted; the most hours running when not given. */
+  readonly atTask?: number;
   /** The usual tool of the step when not given. */
   readonly tool?: ToolId;
   /** The reader's own level at the ear, dB(A). */

@@ -81,7 +81,7 @@ const grade = (csp: number) => (): Drawing => {
   const step = 3 + csp * 0.6;
   const cut = roughLine([left, faceAt], [right, faceAt], height, step, 200 + csp);
   const back = roughLine(onTop(0, 1), onTop(1, 1), height * 0.7, step, 240 + csp);
-  const [corner, far]: Polygon = [onTop(1, 0), onTop(1, 1)];
+  const [corner, far] = [onTop(1, 0), onTop(1, 1)] as const;
   return [
     ...air,
     ['body', pathOf([...back, ...[...cut].reverse()], true)],

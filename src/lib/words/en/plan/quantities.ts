@@ -22,6 +22,8 @@ export const quantityNames: Readonly<Record<QuantityId, Named>> = {
   'saw-cut': { name: 'Saw cut', line: 'Round every patch.' },
   'crack-chased': { name: 'Crack to chase', line: 'Opened with a light hammer, both sides.' },
   'crack-routed': { name: 'Crack to rout', line: 'Opened to a groove.' },
+  'bars-freed': { name: 'Bars to free', line: 'Length of bar, with the undercut behind it.' },
+  'crack-filler': { name: 'Crack filler', line: 'Fills the routed grooves, with some for waste.' },
   'wash-water': { name: 'Wash water to catch', line: 'It must not reach a storm drain.' },
 };
 
@@ -34,6 +36,14 @@ export const termNames: Readonly<Record<TermId, string>> = {
   'hollow-depth': 'depth of the hollow',
   perimeter: 'length round the patches',
   'crack-length': 'length of the crack',
+  'border-length': 'length of the border',
+  'bar-length': 'length of bar to free',
+  'bar-strip': 'width opened along a bar',
+  'bar-room': 'width of the bar with room on both sides',
+  'bar-depth': 'depth below the hole, to clear behind the bar',
+  'groove-width': 'width opened along the crack',
+  'groove-depth': 'depth opened along the crack',
+  scattered: 'one square at the least, many spots at the most',
   removed: 'concrete to take off',
   fill: 'repair material',
   volume: 'volume',

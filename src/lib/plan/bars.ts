@@ -1,0 +1,139 @@
+import { clearBehindBar } from '$lib/advice/hole';
+import { rangeOf, valueOf, type OwnFigures } from '$shared/figures';
+import {
+  figureTerm,
+  isKnown,
+  product,
+  typicalOf,
+  type Amount,
+  type Span,
+  type Term,
+} from './amount';
+import { depthSpan, times, type ZoneWork } from './quantities';
+
+/**
+ * Bars that have to be freed: by the metre, with the room behind and beside them.
+ * Source: figures `bar.*`; how the metres follow from the spacing is arithmetic.
+ */
+
+const millimetres: Term = { what: 'volume', span: [0.001, 0.001], unit: 'ratio' };
+const asked = (value: number | 'unknown' | undefined): value is number => typeof value === 'number';
+const exact = (what: Term['what'], value: number, unit: Term['unit']): Term => ({
+  what,
+  span: [value, value],
+  unit,
+});
+
+/** Whether the metres of bar are an estimate from area and spacing, and not the reader's own. */
+export const barsEstimated = ({ zone }: Pick<ZoneWork, 'zone'>): boolean =>
+  !asked(zone.answers.barLength);
+
+/**
+ * Metres of bar to free. Where nobody has measured: at the least one bar across the zone, usually
+ * the bars of one direction, at the most of both.
+ */
+export function barsOf({ zone }: ZoneWork, own?: OwnFigures): Amount {
+  const { barLength, barSpacing, area } = zone.answers;
+  if (asked(barLength)) return product('m', [exact('bar-length', barLength, 'm')]);
+  if (!asked(area)) return { missing: ['barLength'], unit: 'm' };
+  const apart = asked(barSpacing)
+    ? exact('bar-length', barSpacing, 'mm')
+    : figureTerm('bar-length', 'bar.spacing-usual', own);
+  const across = Math.sqrt(area);
+  const [closest] = apart.span;
+  const most = Math.max(across, (2 * area * 1000) / closest);
+  const usual = Math.max(across, (area * 1000) / typicalOf(apart));
+  return product('m', [
+    {
+      what: 'bar-length',
+      span: [across, most],
+      typical: usual,
+      unit: 'm',
+      ...(apart.figure && { figure: apart.figure }),
+    },
+  ]);
+}
+
+/** Diameter of the bars, mm. */
+const diameter = ({ zone }: ZoneWork, own?: OwnFigures): Span =>
+  asked(zone.answers.barDiameter)
+    ? [zone.answers.barDiameter, zone.answers.barDiameter]
+    : rangeOf('bar.unmeasured', own);
+
+/** Bar with its clear space on both sides, mm. */
+function room(work: ZoneWork, own?: OwnFigures): Span {
+  const [thin, thick] = diameter(work, own);
+  return [thin + 2 * clearBehindBar(0), thick + 2 * clearBehindBar(0)];
+}
+
+/** From the surface to behind the bar, mm. */
+function behindBar(work: ZoneWork, own?: OwnFigures): Span {
+  const { barCover } = work.zone.answers;
+  const [least, most] = asked(barCover) ? [barCover, barCover] : rangeOf('bar.cover-usual', own);
+  const [thin, thick] = diameter(work, own);
+  return [least + thin + clearBehindBar(0), most + thick + clearBehindBar(0)];
+}
+
+/** The depth of a hole that is opened along the bars alone. */
+export function holeTerm(work: ZoneWork, own?: OwnFigures): Term {
+  const [low, high] = behindBar(work, own);
+  return { what: 'bar-depth', span: [low / 1000, high / 1000], unit: 'm', figure: 'bar.clear' };
+}
+
+/** What is opened where only the bars are broken out: a strip along each, and past the rust at its ends. */
+export function stripOf(
+  work: ZoneWork,
+  own?: OwnFigures,
+): { readonly area: Amount; readonly perimeter: Amount } {
+  const bars = barsOf(work, own);
+  const [low, high] = room(work, own);
+  const least = valueOf('patch.min-width', own);
+  const width: Term = {
+    what: 'bar-strip',
+    span: [Math.max(low, least) / 1000, Math.max(high, least) / 1000],
+    unit: 'm',
+    figure: 'patch.min-width',
+  };
+  const { area } = work.zone.answers;
+  const strip = times('m2', bars, width);
+  const both: Term = { what: 'perimeter', span: [2, 2], unit: 'ratio' };
+  return {
+    area: asked(area) ? atMost(strip, area) : strip,
+    perimeter: times('m', bars, both),
+  };
+}
+
+/** Strips that meet take no more than the zone. */
+function atMost(amount: Amount, most: number): Amount {
+  if (!isKnown(amount)) return amount;
+  const [low, high] = amount.span;
+  return {
+    ...amount,
+    span: [Math.min(low, most), Math.min(high, most)],
+    typical: Math.min(typicalOf(amount), most),
+  };
+}
+
+/** What comes off behind and beside the bars below the hole that is broken out anyway. */
+export function undercutOf(work: ZoneWork, own?: OwnFigures): Amount {
+  const bars = barsOf(work, own);
+  const [narrow, wide] = room(work, own);
+  const [low, high] = behindBar(work, own);
+  const damage = depthSpan(work) ?? [0, 0];
+  const broken = work.method === 'break-out' ? valueOf('patch.into-sound', own) / 1000 : 0;
+  return times(
+    'm3',
+    bars,
+    { what: 'bar-room', span: [narrow, wide], unit: 'mm', figure: 'bar.clear' },
+    millimetres,
+    {
+      what: 'bar-depth',
+      span: [
+        Math.max(0, low / 1000 - damage[1] - broken),
+        Math.max(0, high / 1000 - damage[0] - broken),
+      ],
+      unit: 'm',
+      figure: 'bar.clear',
+    },
+  );
+}
