@@ -3,6 +3,9 @@ import { bandOf } from '$lib/answers/depth';
 import { choicesOf, questionIds, type Choice, type QuestionId } from '$lib/answers/questions';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
 
+/** A bar shows, so that what it has lost can be measured. */
+const bare: readonly string[] = ['exposed', 'corroded'];
+
 /** Plain enumeration of every completion of open answers: slow, obvious, and the measure of the quick way. */
 export function* completions(
   answers: Answers,
@@ -39,7 +42,7 @@ export function* completions(
     const deep =
       typeof depth === 'number' ? { depth: bandOf(depth, thickness), depthMm: depth } : { depth };
     for (const steel of one('steel'))
-      for (const barLoss of steel === 'corroded' && answers.barLoss ? answers.barLoss : [undefined])
+      for (const barLoss of bare.includes(steel) && answers.barLoss ? answers.barLoss : [undefined])
         yield {
           site,
           zone: {
@@ -57,12 +60,15 @@ export function* completions(
 function said(answers: Answers) {
   const { area = 'unknown', borderLength, barCover, makerProfile, makerMoisture } = answers;
   const grades = makerProfile?.map((grade) => Number(grade.replace('csp-', ''))) ?? [NaN];
+  // Who has no sheet at hand cannot have read the moisture in it.
+  const sheetless = makerProfile?.every((grade) => grade === 'no-sheet');
   return {
     area,
     ...(typeof borderLength === 'number' && { border: borderLength }),
     ...(typeof barCover === 'number' && { barCover }),
     ...(grades.every((grade) => grade > 0) && { makerProfile: Math.max(...grades) }),
-    ...(makerMoisture?.[0] &&
+    ...(!sheetless &&
+      makerMoisture?.[0] &&
       makerMoisture[0] !== 'no-sheet' && { makerMoisture: makerMoisture[0] }),
   };
 }
