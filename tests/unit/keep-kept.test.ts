@@ -44,14 +44,18 @@ const drawnAnotherWay = ({ link = '', means }: Kept) =>
   (/seed=(g\d+)-/.exec(link)?.[1] ?? 'g1') !== drawing;
 const other = { ok: false, problem: { path: 'seed', expected: { id: 'case-drawing' } } };
 
-/** Lists of choices are sets: their order is the screen's. */
+/** Lists of choices are sets, and so are the names in an object: their order is the screen's. */
 const asSets = (value: unknown): unknown =>
   Array.isArray(value) && value.every((item) => typeof item === 'string')
     ? [...value].sort()
     : Array.isArray(value)
       ? value.map(asSets)
       : typeof value === 'object' && value !== null
-        ? Object.fromEntries(Object.entries(value).map(([key, inside]) => [key, asSets(inside)]))
+        ? Object.fromEntries(
+            Object.entries(value)
+              .map(([key, inside]): [string, unknown] => [key, asSets(inside)])
+              .sort(([one], [other]) => (one < other ? -1 : 1)),
+          )
         : value;
 
 async function misread(kinds: readonly string[]): Promise<string[]> {

@@ -2,10 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
 import { holdRules } from '$lib/advice/rules';
 import { adviceOn, answersOf } from '$lib/practice/case';
-import { drawing, generate, generatedId, lastSeed, seedIn } from '$lib/practice/generate';
+import {
+  drawing,
+  generate,
+  generatedId,
+  lastSeed,
+  seedIn,
+  stratumOf,
+} from '$lib/practice/generate';
 import { levelOf, levels } from '$lib/practice/level';
 import { nonsense, nonsenseIn } from '$lib/practice/nonsense';
-import { round } from '$lib/practice/strata';
+import { isOf, round, sheetDecides } from '$lib/practice/strata';
 
 const rounds = 12;
 const cases = Array.from({ length: rounds * round.length }, (_, seed) => generate(seed));
@@ -21,9 +28,18 @@ describe('generated cases', () => {
   it('are spread over all methods that can be advised, all verdicts and all holds', () => {
     const methods = count(advices.flatMap(({ method }) => method ?? []));
     expect([...methods.keys()].sort()).toEqual(
-      ['pressure-wash', 'grind', 'abrasive-blast', 'scarify', 'shotblast', 'break-out'].sort(),
+      [
+        'pressure-wash',
+        'grind',
+        'abrasive-blast',
+        'needle-scale',
+        'scarify',
+        'shotblast',
+        'break-out',
+      ].sort(),
     );
-    for (const [method, times] of methods) expect(times, method).toBe(3 * rounds);
+    for (const [method, times] of methods) expect(times, method).toBeGreaterThanOrEqual(3 * rounds);
+    cases.forEach((one, seed) => expect(isOf(one, stratumOf(seed)), one.id).toBe(true));
     const holds = count(advices.flatMap((advice) => advice.holds[0]?.rule ?? []));
     expect([...holds.keys()].sort()).toEqual(
       holdRules.filter((id) => id !== 'answers-differ').sort(),
@@ -32,6 +48,20 @@ describe('generated cases', () => {
     const verdicts = count(advices.map(({ verdict }) => verdict));
     for (const verdict of ['prepare', 'find-out-first', 'stop'] as const)
       expect((verdicts.get(verdict) ?? 0) / cases.length, verdict).toBeGreaterThan(0.1);
+  });
+
+  // Common practice, no source: spots by hand under 1 m2, nobody grinds over 10 m2 off floors; the
+  // maker's sheet counts for more than the usual table.
+  it('hold spots and wide areas, sheets that decide, borders, and steps somebody can fall from', () => {
+    const has = (test: (one: (typeof cases)[number]) => boolean) => cases.filter(test).length;
+    const area = ({ zone }: (typeof cases)[number]) => zone.area as number;
+    const off = ['steps', 'suspended-steps', 'wall', 'soffit'];
+    expect(has((one) => area(one) < 1)).toBeGreaterThan(rounds);
+    expect(has((one) => area(one) > 10 && off.includes(one.site.element))).toBeGreaterThan(rounds);
+    expect(has((one) => one.site.element === 'suspended-steps')).toBeGreaterThan(rounds);
+    expect(has((one) => sheetDecides(one, adviceOn(one)))).toBeGreaterThanOrEqual(rounds);
+    expect(has(({ zone }) => (zone.border ?? 0) > 0)).toBeGreaterThan(rounds);
+    expect(has((one) => adviceOn(one).beside !== null)).toBeGreaterThanOrEqual(rounds);
   });
 
   it('are consistent, and no rule of consistency is idle', () => {
@@ -76,22 +106,23 @@ describe('generated cases', () => {
       {
         "id": "g2-7",
         "site": {
-          "element": "suspended-slab",
+          "element": "steps",
           "freezeThaw": "some",
           "salts": "none",
-          "setting": "sheltered",
-          "thickness": 100,
+          "setting": "indoors",
+          "thickness": "unknown",
           "warnings": [],
         },
         "zone": {
-          "area": 8,
+          "area": 0.2,
           "contamination": [],
           "cracks": "none",
-          "depth": "film",
-          "finish": "thin-film",
-          "looseness": "powdery",
+          "depth": "3-to-6",
+          "depthMm": 5,
+          "finish": "sealer",
+          "looseness": "fractured",
           "steel": "none-seen",
-          "texture": "pitted",
+          "texture": "sandy",
         },
       }
     `);

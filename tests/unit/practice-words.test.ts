@@ -54,7 +54,9 @@ describe('what is told of a case', () => {
         (id) =>
           !optional.includes(id) ||
           (id === 'warnings' && one.site.warnings.length > 0) ||
-          (id === 'barLoss' && !!one.zone.barLoss),
+          (id === 'barLoss' && !!one.zone.barLoss) ||
+          (id === 'borderLength' && one.zone.border !== undefined) ||
+          ((id === 'makerProfile' || id === 'makerMoisture') && one.zone[id] !== undefined),
       );
       expect(
         wanted.filter((id) => !told.includes(id)),

@@ -162,5 +162,5 @@ export interface Advice {
 /** Something that stands before the work. */
 export interface Hold extends Reason {
   readonly verdict: Exclude<Verdict, 'prepare'>;
-  readonly who: 'engineer' | 'laboratory' | 'locator' | 'surveyor' | 'concrete-contractor' | 'crew';
+  readonly who: 'engineer' | 'laboratory' | 'locator' | 'concrete-contractor' | 'crew';
 }

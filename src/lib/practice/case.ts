@@ -21,7 +21,7 @@ export type Sense = (typeof senses)[number];
 export interface Told {
   readonly by: Sense;
   readonly about: readonly QuestionId[];
-  /** Sentences; lengths and areas stand as `{depth}`, `{thickness}`, `{area}`. */
+  /** Sentences; what is measured stands as `{depth}`, `{thickness}`, `{area}`, `{border}`, `{grade}`. */
   readonly text: string;
 }
 
@@ -30,7 +30,6 @@ export const waits = [
   'engineer',
   'concrete-contractor',
   'laboratory',
-  'surveyor',
   'locator',
   'crew',
 ] as const satisfies readonly Hold['who'][];
@@ -95,6 +94,7 @@ export function answersOf({ site, zone }: Case): { site: SiteAnswers; zone: Zone
       }),
       ...(zone.makerMoisture && { makerMoisture: [zone.makerMoisture] as const }),
       area: zone.area,
+      ...(zone.border !== undefined && { borderLength: zone.border }),
     },
   };
 }

@@ -1,10 +1,12 @@
 import { bandOf, rangeOfBand } from '$lib/answers/depth';
-import { choicesOf, type DepthBand, type Warning } from '$lib/answers/questions';
+import { choicesOf, type DepthBand, type Finish, type Warning } from '$lib/answers/questions';
+import { isFloor } from '$lib/advice/place';
+import { moistureOf, profileWanted } from '$lib/advice/sheet';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
-import { adviceOn, type Case } from './case';
+import type { Case } from './case';
 import { diceFrom, type Dice } from './dice';
 import { nonsenseIn } from './nonsense';
-import { isOf, leanOf, round, type Lean, type Stratum } from './strata';
+import { isOf, leanOf, round, type Lean, type Size, type Stratum } from './strata';
 
 /**
  * The way cases are drawn. It is part of every generated case's id, so that a link or a kept
@@ -46,7 +48,7 @@ export function generate(seed: number): Case {
     const zone = drawZone(dice, lean, site);
     if (nonsenseIn(site, zone).length) continue;
     const drawn = { id: generatedId(seed), site, zone };
-    if (isOf(adviceOn(drawn), stratum)) return drawn;
+    if (isOf(drawn, stratum)) return drawn;
   }
   throw new Error(`No case found for seed ${seed}.`);
 }
@@ -74,6 +76,9 @@ function drawSite(dice: Dice, lean: Lean): SettledSite {
 
 function drawZone(dice: Dice, lean: Lean, site: SettledSite): SettledZone {
   const contaminants = lean.contamination ?? choicesOf('contamination');
+  const finish = dice.pick(
+    lean.finish ?? choicesOf('finish').filter((each) => each !== 'undecided'),
+  );
   const dirty = dice.chance(lean.contamination ? 0.9 : 0.35);
   const steel = lean.steel
     ? dice.pick(lean.steel)
@@ -92,8 +97,42 @@ function drawZone(dice: Dice, lean: Lean, site: SettledSite): SettledZone {
         : dice.pick(choicesOf('cracks')),
     steel,
     ...(steel === 'corroded' && { barLoss: dice.pick(lean.barLoss ?? ['within-limit']) }),
-    finish: dice.pick(lean.finish ?? choicesOf('finish').filter((each) => each !== 'undecided')),
-    area: dice.between(1, 40) / 2,
+    finish,
+    ...drawSheet(dice, lean, finish),
+    ...drawSize(dice, lean.size ?? drawnSize(dice), isFloor(site.element)),
+  };
+}
+
+const drawnSize = (dice: Dice): Size =>
+  dice.chance(0.15) ? 'spot' : dice.chance(0.2) ? 'wide' : 'usual';
+
+/** Areas in m2 as a tape gives them, on either side of the limits the ladders turn on. */
+function drawSize(dice: Dice, size: Size, floor: boolean): Pick<SettledZone, 'area' | 'border'> {
+  if (size === 'spot') return { area: dice.between(1, 9) / 10 };
+  const area = size === 'wide' ? dice.between(11, 40) : dice.between(2, 20) / 2;
+  if (!floor) return { area };
+  // Along one side of it, or along none.
+  return { area, border: dice.chance(0.5) ? 0 : Math.ceil(Math.sqrt(area)) };
+}
+
+/**
+ * What a data sheet of the finish asks for: a grade up to two below the usual table's lowest, never
+ * past its highest, and now and then the other moisture than the usual.
+ */
+function drawSheet(
+  dice: Dice,
+  lean: Lean,
+  finish: Finish,
+): Pick<SettledZone, 'makerProfile' | 'makerMoisture'> {
+  const table = profileWanted({ finish });
+  const inHand = lean.sheet ?? dice.chance(0.15);
+  if (!inHand || !table) return {};
+  const usual = moistureOf({ finish }) === 'dry' ? 'dry' : 'damp';
+  const mayTurn = finish === 'thin-overlay' || finish === 'self-levelling';
+  const other = usual === 'dry' ? 'damp' : 'dry';
+  return {
+    makerProfile: dice.between(Math.max(1, table[0] - 2), table[1]),
+    makerMoisture: mayTurn && dice.chance(0.3) ? other : usual,
   };
 }
 

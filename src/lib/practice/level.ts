@@ -1,6 +1,7 @@
 import type { RuleId } from '$lib/advice/rules';
 import { isFloor } from '$lib/advice/place';
 import { adviceOn, type Case } from './case';
+import { sheetDecides } from './strata';
 
 /**
  * Something that makes a case harder to read, and how much: 1 where it stands out once looked for,
@@ -21,6 +22,8 @@ const weights = {
   'low-spots': 2,
   'finish-steps-up': 2,
   'too-rough': 2,
+  'size-decides': 1,
+  sheet: 2,
 } as const;
 export type Twist = keyof typeof weights;
 export const twists = Object.keys(weights) as Twist[];
@@ -58,6 +61,10 @@ export function twistsOf(one: Case): readonly Twist[] {
     'firm-hollow': zone.looseness === 'tight' && zone.depth !== 'film',
     'finish-steps-up': because('steps-up-for-profile') || because('profile-without-bruises'),
     'too-rough': called('too-rough-fill-first'),
+    'size-decides': advice.rejections.some(
+      ({ rule }) => rule === 'too-small-for-machine' || rule === 'too-large-by-hand',
+    ),
+    sheet: sheetDecides(one, advice),
     'stands-before': advice.holds.length > 0,
     'harmless-sign':
       site.warnings.length > advice.holds.filter(({ rule }) => raised.has(rule)).length,

@@ -1,8 +1,9 @@
-import { isFloor } from '$lib/advice/place';
 import type { Contaminant } from '$lib/answers/questions';
+import { demandsOf } from '$lib/advice/demands';
+import { hammers } from '$lib/advice/steps/after';
 import { workOrder } from '$lib/advice/steps/work';
 import type { Advice, Step } from '$lib/advice/types';
-import { methods, type MethodId, type StepId } from '$shared/methods';
+import type { StepId } from '$shared/methods';
 import type { Case } from './case';
 import { diceFrom, seedOf } from './dice';
 
@@ -24,6 +25,8 @@ export const decided = [
   'vacuum',
   'final-wash',
   'fill-level',
+  'fill-cure',
+  'moisture-test',
 ] as const satisfies readonly StepId[];
 export type DecidedStep = (typeof decided)[number];
 
@@ -42,10 +45,13 @@ export const spareRules = [
   'crack-not-routed',
   'no-bar-shows',
   'no-floor-machine',
+  'nothing-upright',
   'hardly-bruises',
   'sealer-forgives',
   'wash-will-do',
   'wash-is-enough',
+  'no-wash-under-dry',
+  'damp-finish',
   'not-too-rough',
 ] as const;
 export type SpareRule = (typeof spareRules)[number];
@@ -87,19 +93,21 @@ export interface StepsGrade {
 export function gradeSteps(picks: readonly DecidedStep[], one: Case, advice: Advice): StepsGrade {
   const called = calledFor(advice);
   const ids = called.map(({ id }) => id);
-  const { method } = advice;
-  if (!method) throw new Error('Steps are graded where there is a method.');
+  if (!advice.method) throw new Error('Steps are graded where there is a method.');
   return {
     found: ids.filter((id) => isDecided(id) && picks.includes(id)),
     missed: called.filter(({ id }) => isDecided(id) && !picks.includes(id)),
     spare: decided
       .filter((step) => picks.includes(step) && !ids.includes(step))
-      .map((step) => ({ step, rule: whySpare(step, one, method) })),
+      .map((step) => ({ step, rule: whySpare(step, one, advice) })),
   };
 }
 
+const floorMachines = ['grind', 'scarify', 'shotblast'] as const satisfies readonly StepId[];
+
 /** Why a step is not among those called for. The mirror of `advice/steps`. */
-function whySpare(step: DecidedStep, { site, zone }: Case, method: MethodId): SpareRule {
+function whySpare(step: DecidedStep, { site, zone }: Case, advice: Advice): SpareRule {
+  const called = (id: StepId) => advice.steps.some((each) => each.id === id);
   const has = (contaminant: Contaminant) => zone.contamination.includes(contaminant);
   switch (step) {
     case 'degrease':
@@ -107,7 +115,7 @@ function whySpare(step: DecidedStep, { site, zone }: Case, method: MethodId): Sp
     case 'strip-growth':
       return has('growth') ? 'wash-takes-growth' : 'no-growth';
     case 'strip-coating':
-      return isFloor(site.element) && (has('thick-coating') || has('rubbery-coating'))
+      return has('thick-coating') || has('rubbery-coating')
         ? 'machine-lifts-coating'
         : 'no-heavy-coating';
     case 'sound-and-mark':
@@ -125,15 +133,20 @@ function whySpare(step: DecidedStep, { site, zone }: Case, method: MethodId): Sp
     case 'clean-bar':
       return 'no-bar-shows';
     case 'edge-work':
-      return 'no-floor-machine';
+      return floorMachines.some(called) && demandsOf(site, zone).place === 'floor'
+        ? 'nothing-upright'
+        : 'no-floor-machine';
     case 'blast-clean':
-      if (methods[method].bruises !== 'yes' && methods[method].bruises !== 'most')
-        return 'hardly-bruises';
+      if (!hammers.some(called)) return 'hardly-bruises';
       return zone.finish === 'sealer' ? 'sealer-forgives' : 'wash-will-do';
     case 'vacuum':
-    case 'final-wash':
       return 'wash-is-enough';
+    case 'final-wash':
+      return called('vacuum') ? 'no-wash-under-dry' : 'wash-is-enough';
     case 'fill-level':
+    case 'fill-cure':
       return 'not-too-rough';
+    case 'moisture-test':
+      return 'damp-finish';
   }
 }

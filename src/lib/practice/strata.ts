@@ -13,6 +13,7 @@ import type {
 import type { holdRules } from '$lib/advice/rules';
 import type { Advice } from '$lib/advice/types';
 import type { MethodId } from '$shared/methods';
+import { adviceOn, type Case } from './case';
 
 /** What to draw among, so that a case of some kind is found soon. */
 export interface Lean {
@@ -27,7 +28,14 @@ export interface Lean {
   readonly finish?: readonly Finish[];
   readonly warning?: Warning;
   readonly thickness?: 'known' | 'unknown';
+  /** A spot by hand, what no hand grinds, or a size between. */
+  readonly size?: Size;
+  /** Whether the reader has the data sheet of what goes on. */
+  readonly sheet?: boolean;
 }
+
+/** How large a zone is, by the limits the ladders turn on. */
+export type Size = 'spot' | 'usual' | 'wide';
 
 const floors = ['slab', 'suspended-slab'] as const;
 const deep = ['20-to-50', 'over-50'] as const;
@@ -42,14 +50,15 @@ export const methodLeans = {
   'pressure-wash': { depth: ['film'], looseness: ['tight', 'powdery'] },
   grind: { depth: ['film', 'under-3'], looseness: ['tight', 'powdery', 'flaking'] },
   'abrasive-blast': {
-    element: ['steps', 'wall', 'soffit'],
-    depth: ['film', 'under-3'],
+    element: ['steps', 'suspended-steps', 'wall', 'soffit'],
+    depth: ['film', 'under-3', '3-to-6'],
     looseness: ['tight', 'powdery', 'flaking', 'fractured'],
   },
   'needle-scale': {
-    element: ['steps', 'wall', 'slab'],
+    element: ['steps', 'suspended-steps', 'wall', 'slab', 'suspended-slab'],
     depth: ['under-3', '3-to-6'],
     looseness: ['flaking', 'fractured', 'hollow'],
+    size: 'spot',
   },
   scarify: {
     element: floors,
@@ -116,8 +125,30 @@ export const holdLeans = {
   },
 } as const satisfies Record<HoldRule, Lean>;
 
+/** What else there is to learn, each with where it is found; all of it work that may be done. */
+export const turnLeans = {
+  'sheet-decides': { depth: ['film'], looseness: ['tight', 'powdery'], sheet: true },
+  'spot-by-hand': { element: floors, depth: ['film', 'under-3', '3-to-6'], size: 'spot' },
+  'wide-off-floor': {
+    element: ['wall', 'soffit', 'suspended-steps'],
+    depth: ['film', 'under-3'],
+    size: 'wide',
+  },
+  'suspended-steps': { element: ['suspended-steps'], depth: ['film', 'under-3', '3-to-6'] },
+  'bar-leads': {
+    element: ['slab', 'steps'],
+    depth: ['20-to-50'],
+    looseness: ['tight'],
+    texture: ['pitted'],
+    steel: ['exposed', 'corroded'],
+    thickness: 'known',
+  },
+} as const satisfies Record<string, Lean>;
+export type Turn = keyof typeof turnLeans;
+
 /** A kind of case: what its advice has to come to. */
 export type Stratum =
+  | { readonly kind: 'turn'; readonly id: Turn }
   | { readonly kind: 'method'; readonly id: keyof typeof methodLeans }
   | { readonly kind: 'hold'; readonly id: HoldRule };
 
@@ -129,17 +160,42 @@ const holdStrata = (Object.keys(holdLeans) as HoldRule[]).map((id): Stratum => (
   id,
 }));
 
-/** One round of kinds: every method three times and every hold once, so that most cases are worked on. */
+const turnStrata = (Object.keys(turnLeans) as Turn[]).map((id): Stratum => ({ kind: 'turn', id }));
+
+/** One round of kinds: every method three times, every turn and every hold once, so that most cases are worked on. */
 export const round: readonly Stratum[] = [
   ...methodStrata,
   ...methodStrata,
   ...methodStrata,
+  ...turnStrata,
   ...holdStrata,
 ];
 
 export const leanOf = ({ kind, id }: Stratum): Lean =>
-  kind === 'method' ? methodLeans[id] : holdLeans[id];
+  kind === 'method' ? methodLeans[id] : kind === 'turn' ? turnLeans[id] : holdLeans[id];
 
-/** Whether a piece of advice is of that kind: for a hold, the gravest one counts. */
-export const isOf = (advice: Advice, { kind, id }: Stratum): boolean =>
-  kind === 'method' ? advice.method === id : advice.holds[0]?.rule === id;
+/** Whether a case takes such a turn, and may be worked on. */
+const turns: Readonly<Record<Turn, (one: Case, advice: Advice) => boolean>> = {
+  'sheet-decides': (one, advice) => sheetDecides(one, advice),
+  'spot-by-hand': (_, advice) =>
+    advice.rejections.some(({ rule }) => rule === 'too-small-for-machine'),
+  'wide-off-floor': (_, advice) =>
+    advice.rejections.some(({ rule }) => rule === 'too-large-by-hand'),
+  'suspended-steps': ({ site }) => site.element === 'suspended-steps',
+  'bar-leads': (_, { beside }) => beside !== null,
+};
+
+/** Whether the usual table would have come to another method than the data sheet does. */
+export function sheetDecides(one: Case, advice: Advice): boolean {
+  const { makerProfile, makerMoisture, ...zone } = one.zone;
+  if (makerProfile === undefined && makerMoisture === undefined) return false;
+  return adviceOn({ ...one, zone }).method !== advice.method;
+}
+
+/** Whether a case is of that kind: for a hold, the gravest one counts. */
+export function isOf(one: Case, { kind, id }: Stratum): boolean {
+  const advice = adviceOn(one);
+  if (kind === 'hold') return advice.holds[0]?.rule === id;
+  if (kind === 'method') return advice.method === id;
+  return advice.verdict === 'prepare' && turns[id](one, advice);
+}

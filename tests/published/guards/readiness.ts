@@ -117,7 +117,7 @@ export const readinessGuards: readonly Guard[] = [
     'ACI 318-19, as a ready-mix association prints the table',
     () =>
       verdict('chloride', 0.06, {}, { tendons: true }) === 'ready' &&
-      verdict('chloride', 0.07, {}, { tendons: true }) === 'retest',
+      verdict('chloride', 0.065, {}, { tendons: true }) === 'retest',
   ),
   through(
     'the slab 3 C above the dew point, which at 20 C and 50 percent is 9.3 C',

@@ -48,7 +48,7 @@ export function callAfter(work: Work, situation: Situation): void {
 }
 
 /** Steps that strike the concrete, and leave its skin bruised. */
-const hammers = ['break-out', 'free-bar', 'chase-crack', 'needle-scale', 'scarify'] as const;
+export const hammers = ['break-out', 'free-bar', 'chase-crack', 'needle-scale', 'scarify'] as const;
 
 /**
  * Impact tools leave a bruised skin about 3 mm thick, and a bonded finish lets go with it. Every

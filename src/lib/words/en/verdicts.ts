@@ -23,16 +23,12 @@ export const verdictWords: VerdictWords = {
       line: 'They judge what the concrete carries, why it failed, and what must be propped or replaced.',
     },
     laboratory: {
-      name: 'a concrete testing laboratory',
-      line: 'They test a piece of the concrete, or of what is stuck to it, and say what is in it.',
+      name: 'a testing laboratory',
+      line: 'They say what is wrong with a piece of the concrete, or whether a coating holds lead or asbestos. A licensed person takes the sample.',
     },
     locator: {
       name: 'a service that locates cables and pipes',
       line: 'They mark what is hidden, and tell you what must be switched off.',
-    },
-    surveyor: {
-      name: 'a licensed lead and asbestos surveyor',
-      line: 'They take samples in a safe way, and tell you what the coating holds.',
     },
     'concrete-contractor': {
       name: 'a concrete contractor',

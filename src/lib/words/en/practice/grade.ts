@@ -26,12 +26,8 @@ export const waitWords: Readonly<Record<Hold['who'], Named>> = {
     line: 'No repair of the surface would last.',
   },
   laboratory: {
-    name: 'Find out first: send a piece to a laboratory',
-    line: 'The concrete itself may be at fault.',
-  },
-  surveyor: {
-    name: 'Find out first: have the coating tested',
-    line: 'It may hold lead or asbestos.',
+    name: 'Find out first: have a laboratory test a sample',
+    line: 'The concrete may be at fault, or what lies on it may hold lead or asbestos.',
   },
   locator: {
     name: 'Find out first: have cables and pipes located',
@@ -97,9 +93,13 @@ export const spareWords: Readonly<Record<SpareRule, string>> = {
     'Routing is for cracks with firm edges, where it does not freeze often. This one asks for something else.',
   'no-bar-shows': 'No bar shows.',
   'no-floor-machine': 'No floor machine is used, so no border is left.',
+  'nothing-upright':
+    'Nobody has found anything upright at its edge, so the machine reaches all of it.',
   'hardly-bruises': 'The method leaves no bruised skin worth a step of its own.',
   'sealer-forgives': 'A sealer soaks in and does not pull, so the bruised skin may stay.',
   'wash-will-do': 'The spot is small and frost is rare, so a thorough wash takes its place.',
+  'no-wash-under-dry': 'What goes on wants it dry, and the tool left nothing that needs water.',
+  'damp-finish': 'What goes on wants it damp, so nobody measures how dry it is.',
   'wash-is-enough': 'The washing itself carries everything off, and makes no dust.',
   'not-too-rough': 'What is left is not too rough for what goes on next.',
 };

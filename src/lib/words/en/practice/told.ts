@@ -38,7 +38,32 @@ function withLengths(text: string, { site, zone }: Case, say: Say): string {
   return text
     .replaceAll('{depth}', length(zone.depthMm))
     .replaceAll('{thickness}', length(site.thickness))
+    .replaceAll('{grade}', zone.makerProfile === undefined ? '' : say.csp(zone.makerProfile))
+    .replaceAll('{border}', zone.border === undefined ? '' : say.distance(zone.border))
     .replaceAll('{area}', zone.area === 'unknown' ? '' : say.area(zone.area));
+}
+
+/** What the data sheet asks for, where there is one. */
+function sheetOf({ makerProfile, makerMoisture }: Case['zone']): Told[] {
+  if (makerProfile === undefined || makerMoisture === undefined) return [];
+  const moisture = makerMoisture === 'damp' ? 'a damp face with no water on it' : 'a dry face';
+  return [
+    {
+      by: 'owner',
+      about: ['makerProfile', 'makerMoisture'],
+      text: `Its data sheet asks for {grade} or rougher, and for ${moisture}.`,
+    },
+  ];
+}
+
+/** What stands at its edge, where somebody has looked. */
+function borderOf({ border }: Case['zone']): Told[] {
+  if (border === undefined) return [];
+  const text =
+    border === 0
+      ? 'Nothing stands upright at its edges.'
+      : 'A wall stands along {border} of its edge.';
+  return [{ by: 'see', about: ['borderLength'], text }];
 }
 
 /** The facts of a generated case: every answer by the sign it shows, put in one of a few ways. */
@@ -96,6 +121,8 @@ export function toldByTruth({ id, site, zone }: Case): readonly Told[] {
     ...(zone.barLoss ? [sign('barLoss', zone.barLoss)] : []),
     { by: 'owner', about: ['thickness'], text: thickness },
     sign('finish', zone.finish),
+    ...sheetOf(zone),
+    ...borderOf(zone),
     sign('salts', site.salts),
     sign('freezeThaw', site.freezeThaw),
   ];

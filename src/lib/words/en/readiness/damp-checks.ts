@@ -56,7 +56,7 @@ export const dampChecks = (say: Say): Readonly<Record<DampCheck, CheckWords>> =>
   'slurry-ph': {
     name: 'Slurry and wash water (pH)',
     how: [
-      'Catch all of it: in a wet vacuum, behind a sand berm, in a barrel. None goes to a drain, a gutter or a garden.',
+      'Catch all of it: in a wet vacuum, behind a bank of sand, in a barrel. None goes to a drain, a gutter or a garden.',
       'Wear gloves and eye protection: it burns skin.',
       'Let it settle, stir it, and dip pH paper in each barrel before anybody takes it away.',
     ],

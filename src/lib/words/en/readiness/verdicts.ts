@@ -83,7 +83,7 @@ export const verdictSentences: Readonly<Record<VerdictRule, VerdictSentence>> = 
   'air-unknown': () =>
     'Measure the air too, its temperature and its humidity, and type both in above.',
   'too-near-dew': (verdict, say) =>
-    `The dew point is ${degrees(verdict, 'dew', say)}, and the surface is less than ${say.figure('cover.above-dew')} above it. Wait until it is warmer or the air is drier. Do not burn gas for heat: that makes water.`,
+    `The dew point is ${degrees(verdict, 'dew', say)}, and the surface is less than ${say.figure('cover.above-dew')} above it. Wait until it is warmer, or the air holds less water. Do not burn gas for heat: that makes water.`,
   'too-cold': (_, say) =>
     `Too cold. Nothing goes on frozen concrete, and no cement on concrete below ${say.figure('place.temperature-least')}.`,
   'too-hot': (_, say) =>

@@ -40,7 +40,7 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
   'map-cracking': () =>
     'Cracks like a map can mean that the concrete itself is swelling, or that frost has ruined it. Neither will hold a patch. Send a piece to a concrete testing laboratory, and wait for what they find.',
   'old-coating': () =>
-    'The old coating or glue may hold lead or asbestos, and any tool would put it into the air. Looking cannot settle it. Have a licensed surveyor take samples, and a laboratory test them. Make no dust before the result is there.',
+    'The old coating or glue may hold lead or asbestos, and any tool would put it into the air. Looking cannot settle it. Have a licensed person take a sample, and a testing laboratory test it. Make no dust before the result is there.',
   'buried-services': () =>
     'There may be cables or pipes where you would cut or break. Call a service that locates them. Start when they are marked, and what must be dead is switched off and checked.',
   'full-depth': (reason, say) => {

@@ -28,8 +28,8 @@ export const expertTests = (say: Say): Readonly<Record<ExpertTest, TestWords>> =
   'lead-asbestos-test': {
     name: 'Have the coating tested',
     how: [
-      'Call a licensed surveyor. They take samples without making dust. Do not scrape it yourself.',
-      'Wait for the report before any tool touches it.',
+      'A licensed person takes a sample without making dust. Do not scrape it yourself.',
+      'A laboratory tests it. Wait for the report before any tool touches it.',
     ],
     minutes: takes(say, 'lead-asbestos-test'),
   },
