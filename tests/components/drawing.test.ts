@@ -161,4 +161,37 @@ describe('cross-section', () => {
       section(slab, { ...zone, steel: ['none-seen'] }, { target }).container,
     ).not.toHaveTextContent('19 mm');
   });
+
+  // Common practice, no source: the hole goes 13 mm into sound concrete (UFC 3-270-03), and a bar is
+  // cleared by 19 mm (ICRI 310.1R): 40 of cover, 12 of bar and 19 behind make 71.
+  it('tells how deep the finished hole gets, against a third and half of the thickness', () => {
+    const holeNote = (depth: string) => `hole ${depth}`;
+    const hollow: ZoneAnswers = { depth: 20, looseness: ['hollow'], steel: ['none-seen'] };
+    const plain = section({ ...slab, thickness: 150 }, hollow, { holeNote }).container;
+    expect(plain).toHaveTextContent('hole 33 mm');
+    expect(plain).toHaveTextContent('a third');
+    expect(plain).toHaveTextContent('half');
+    const bar = section(
+      { ...slab, thickness: 150 },
+      { ...hollow, steel: ['exposed'], barCover: 40, barDiameter: 12 },
+      { holeNote },
+    ).container;
+    expect(bar).toHaveTextContent('hole 71 mm');
+    const unknown = section({ ...slab, thickness: 'unknown' }, hollow, { holeNote }).container;
+    expect(unknown).not.toHaveTextContent('a third');
+    // Nothing is broken out of a skin that is ground off.
+    const skin = section(slab, { depth: 2, looseness: ['flaking'] }, { holeNote }).container;
+    expect(skin).not.toHaveTextContent('hole');
+  });
+
+  it('draws a bar where its cover was measured, as thick as it is', () => {
+    const zone: ZoneAnswers = { depth: 40, looseness: ['fractured'], steel: ['exposed'] };
+    const drawings = [
+      section(slab, zone).text,
+      section(slab, { ...zone, barCover: 30 }).text,
+      section(slab, { ...zone, barCover: 60 }).text,
+      section(slab, { ...zone, barCover: 60, barDiameter: 25 }).text,
+    ];
+    distinct(drawings);
+  });
 });
