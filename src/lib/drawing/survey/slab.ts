@@ -72,12 +72,8 @@ export function slabDrawing(
     const ring = line(patch.corners ?? rectangleRing(patch));
     marks.push(['crayon', pathOf(ring, true)]);
     const box = boxOf(ring);
-    labels.push({
-      x: (box.x0 + box.x1) / 2,
-      y: (box.y0 + box.y1) / 2 + 4,
-      text: `${index + 1}`,
-      of: 'patch',
-    });
+    // Above the patch, where no tap or hatching lies under the number.
+    labels.push({ x: box.x0 + 6, y: box.y0 - 4, text: `${index + 1}`, of: 'patch' });
   }
   marks.push(...tapped(drawn, result, sheet));
   if ((result?.bays.length ?? 0) > 1)

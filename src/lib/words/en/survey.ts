@@ -187,7 +187,8 @@ export const surveyWords = {
     changeOf: (name: string) => `Change ${name}`,
     remove: 'Take out',
     removeOf: (name: string) => `Take out ${name}`,
-    ringing: (number: number) => count(number, 'tap that rings', 'taps that ring'),
+    settled: (number: number) =>
+      `${count(number, 'tap that asks', 'taps that ask')} for nothing more`,
     clearTaps: 'Take out all taps',
     tapsCleared: 'All taps taken out.',
   },

@@ -1,0 +1,83 @@
+import { render, screen, within } from '@testing-library/svelte';
+import { describe, expect, it } from 'vitest';
+import OwnerPage from '$lib/ui/owner/OwnerPage.svelte';
+import { session } from '$lib/ui/session.svelte';
+import { drawn, job, open, pad, slab, user } from '../helpers/survey-page';
+
+describe('soundings', () => {
+  const tap = (x: number, y: number, rings: boolean) =>
+    ({ kind: 'tap', at: [x, y], rings }) as const;
+
+  it('what the grid can have missed is told, and a lone dull tap is tapped again', async () => {
+    const marks = Array.from({ length: 10 }, (_, row) =>
+      Array.from({ length: 15 }, (_, column) =>
+        tap(200 + column * 400, 200 + row * 400, row !== 5 || column !== 5),
+      ),
+    ).flat();
+    await open({ slab, spacing: 400, marks });
+    const results = screen.getByRole('region', { name: 'What it comes to' });
+    // 2 x 0.56 of the spacing: closed form, ASTM D6982.
+    expect(results).toHaveTextContent('finds a round hollow of 446 mm across or more');
+    expect(results).toHaveTextContent('too wide to lay patches by');
+    expect(results).toHaveTextContent('1 dull tap stands alone');
+    await user.click(screen.getByRole('button', { name: 'It rings now' }));
+    expect(results).not.toHaveTextContent('stands alone');
+  });
+
+  it('dots are tapped by keys, and the rest rings with one button', async () => {
+    await open({ slab });
+    await user.click(screen.getByLabelText('Tap'));
+    pad().focus();
+    await user.keyboard('{ArrowRight}{Enter}');
+    expect(drawn()?.marks).toMatchObject([{ kind: 'tap', rings: false }]);
+    await user.click(screen.getByRole('button', { name: 'All the other dots ring' }));
+    const taps = drawn()?.marks ?? [];
+    expect(taps.length).toBeGreaterThan(280);
+    expect(taps.filter((mark) => mark.kind === 'tap' && !mark.rings)).toHaveLength(1);
+  });
+});
+
+describe('what comes out', () => {
+  const corners = [
+    [300, 400],
+    [900, 400],
+    [900, 700],
+    [300, 700],
+  ] as const;
+  const half = [
+    [0, 1000],
+    [2900, 1000],
+    [2900, 3600],
+    [0, 3600],
+  ] as const;
+  const joints = [
+    [
+      [3000, 0],
+      [3000, 4000],
+    ],
+  ] as const;
+
+  it('every patch stands on the sheet to chalk by, with its distances from two edges', async () => {
+    await open({ slab, joints, marks: [{ kind: 'spot', corners, depth: 40 }] });
+    const sheet = screen.getByRole('region', { name: 'Sheet to chalk by' });
+    const [, row] = within(sheet).getAllByRole('row');
+    // 100 mm past the damage on each side: FHWA, 3 to 4 in.
+    expect(row).toHaveTextContent('200 mm from the left side');
+    expect(row).toHaveTextContent('300 mm from the near side');
+    expect(row).toHaveTextContent('800 mm x 500 mm');
+    expect(row).toHaveTextContent('40 mm');
+  });
+
+  it('a bay that is more than half patched is offered whole, with both amounts', async () => {
+    await open({ slab, joints, marks: [{ kind: 'spot', corners: half }] });
+    expect(screen.getByRole('region', { name: 'What it comes to' })).toHaveTextContent(
+      /More than half of bay 1 is patched: .* of 12 m²/,
+    );
+  });
+
+  it('the drawing stands on the owner’s sheet where there is one', async () => {
+    await session.startNew(job({ slab, marks: [{ kind: 'spot', corners }] }));
+    render(OwnerPage);
+    expect(screen.getByRole('img', { name: /seen from above, to scale: 24 m²/ })).toBeVisible();
+  });
+});
