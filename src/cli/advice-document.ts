@@ -3,6 +3,7 @@ import type { Job } from '$lib/answers/job';
 import { dayOf } from '$lib/plan/clock';
 import type { Covering } from '$lib/plan/days';
 import { planJob, type AdviceOf, type Plan } from '$lib/plan/plan';
+import { readForOwner } from '$lib/plan/reading';
 import { crewDaysOf } from '$lib/safety/from-plan';
 import { safetyOf } from '$lib/safety/safety-of';
 import { drawnJob } from '$lib/survey/drawn';
@@ -18,6 +19,8 @@ export interface AdviceDocument {
   readonly heldUp: HeldUp;
   /** All zones together: steps in order, quantities with their working, working days. */
   readonly plan: object;
+  /** Restore, replace parts, or replace all: the reading, shares of the whole, courses. */
+  readonly owner: object;
   /** Every step on every zone: who does it with what, when, and how long it takes. */
   readonly tasks: readonly object[];
   /** By zone, hours from the start of work on day 1: the end of the last cleaning, the start of covering. */
@@ -93,6 +96,12 @@ function taskEntries({ schedule: { placed } }: Plan) {
   });
 }
 
+/** What the owner is told: courses line by line, shares of the whole or null while it is not known. */
+function ownerEntry(job: Job, plan: Plan) {
+  const { reading, shares, restore, parts, replace, leftOut } = readForOwner(job, plan);
+  return { reading, shares, courses: { restore, parts, replace }, leftOut };
+}
+
 /** Days on which the crew does the same stand once, with the first and the last of them. */
 function safetyEntry(plan: Plan, job: Job) {
   const { shifts, crew, ...rest } = crewDaysOf(plan, job);
@@ -123,6 +132,7 @@ export function adviceDocument(given: Job, adviceOf: AdviceOf): AdviceDocument {
     zones: job.zones.map(({ id, answers }) => adviceEntry(id, adviceOf(job.site, answers))),
     heldUp: heldUp(plan),
     plan: planEntry(plan),
+    owner: ownerEntry(given, plan),
     tasks: taskEntries(plan),
     covering: plan.schedule.covering,
     safety: safetyEntry(plan, job),

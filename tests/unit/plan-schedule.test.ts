@@ -75,6 +75,7 @@ describe('against the best there is', () => {
           tool: { tool: place ? 'jackhammer' : 'walk-behind-saw' },
           amount: null,
           hours: { running: hours, atTask: hours },
+          labour: null,
           shared: false,
           leaves: null,
         };

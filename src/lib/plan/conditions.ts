@@ -12,16 +12,19 @@ export const conditionIds = [
   'replace',
   'engineer',
   'not-known',
+  'not-entered',
 ] as const;
 export type ConditionId = (typeof conditionIds)[number];
 
 export interface Conditions {
   /** m2 by condition, of the zones whose area is known. */
   readonly area: Readonly<Record<ConditionId, number>>;
-  /** Part of the known area, 0 to 1, by condition. */
-  readonly share: Readonly<Record<ConditionId, number>>;
-  /** m2 */
+  /** Part of the whole surface, 0 to 1, by condition; null while nobody has said how large that is. */
+  readonly share: Readonly<Record<ConditionId, number>> | null;
+  /** m2 of the zones */
   readonly known: number;
+  /** m2 of the whole surface; null while nobody has said. */
+  readonly whole: number | null;
   /** Zones without an area: they are in no share. */
   readonly unmeasured: readonly string[];
   readonly of: Readonly<Record<string, ConditionId>>;
@@ -29,7 +32,10 @@ export interface Conditions {
 
 const fullDepth: readonly RuleId[] = ['full-depth', 'through'];
 
-/** Puts every zone of a planned job in its condition and adds up the areas. */
+/**
+ * Puts every zone of a planned job in its condition and adds up the areas.
+ * @param job with what its drawing measures, as `drawnJob` gives it
+ */
 export function conditionsOf(job: Job, plan: Plan): Conditions {
   const area = Object.fromEntries(conditionIds.map((id) => [id, 0])) as Record<ConditionId, number>;
   const of: Record<string, ConditionId> = {};
@@ -42,10 +48,17 @@ export function conditionsOf(job: Job, plan: Plan): Conditions {
     else area[condition] += size;
   }
   const known = conditionIds.reduce((total, id) => total + area[id], 0);
-  const share = Object.fromEntries(
-    conditionIds.map((id) => [id, known ? area[id] / known : 0]),
-  ) as Record<ConditionId, number>;
-  return { area, share, known, unmeasured, of };
+  // Zones that come to more than the whole are believed: each was measured.
+  const whole = job.totalArea === undefined ? null : Math.max(job.totalArea, known);
+  if (whole !== null) area['not-entered'] = whole - known;
+  const share =
+    whole === null
+      ? null
+      : (Object.fromEntries(conditionIds.map((id) => [id, area[id] / whole])) as Record<
+          ConditionId,
+          number
+        >);
+  return { area, share, known, whole, unmeasured, of };
 }
 
 function conditionOf(zone: Zone, plan: Plan): ConditionId {

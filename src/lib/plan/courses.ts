@@ -1,11 +1,21 @@
 import type { Job, Prices } from '$lib/answers/job';
 import type { QuestionId } from '$lib/answers/questions';
-import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
-import { figureTerm, isKnown, product, sum, type Amount, type Span, type Term } from './amount';
+import type { FigureId, OwnFigures } from '$shared/figures';
+import {
+  figureTerm,
+  isKnown,
+  product,
+  sum,
+  typicalOf,
+  type Amount,
+  type Span,
+  type Term,
+} from './amount';
+import { layDays } from './days';
 import type { Plan } from './plan';
-import { times } from './quantities';
+import { times, totalsOf, wasteTerm } from './quantities';
 
-/** What a course of action takes. The two courses are measured by the same list. */
+/** What a course of action takes. All courses are measured by the same list. */
 export const measureIds = [
   'debris',
   'material',
@@ -31,111 +41,165 @@ const haulage = (mass: Amount, own?: OwnFigures): Amount =>
     figureTerm('rate', 'haul.distance', own),
   );
 
+/** Zones by what a course does with them. */
+export interface Parts {
+  /** Zones restored by the plan. */
+  readonly restored: readonly string[];
+  /** m3 that are broken out through the full depth and poured anew; missing says what to ask for. */
+  readonly replaced: Amount;
+}
+
+const nothing = (unit: Amount['unit']): Amount => ({ span: [0, 0], typical: 0, unit, working: [] });
+const tonnes: Term = { what: 'mass', span: exact(1 / kgPerTonne), unit: 'ratio' };
+
+/** The higher of two amounts, end by end: what runs side by side. */
+function longer(unit: Amount['unit'], one: Amount, other: Amount): Amount {
+  if (!isKnown(one)) return one;
+  if (!isKnown(other)) return other;
+  return {
+    span: [Math.max(one.span[0], other.span[0]), Math.max(one.span[1], other.span[1])],
+    typical: Math.max(typicalOf(one), typicalOf(other)),
+    unit,
+    working: [],
+  };
+}
+
 /**
- * What restoring takes, from the plan. Zones the plan had to leave out are not in it; where it had
- * to leave out all, nothing of it is known.
+ * What a course takes, line by line the same for all: breaking, hauling, placing and curing are in
+ * every one, the same crew works the same hours, and nothing that goes on top is in any.
  */
-export function restoring(plan: Plan, prices: Prices = {}, own?: OwnFigures): Course {
-  if (!plan.zones.length)
-    return Object.fromEntries(measureIds.map((id) => [id, null])) as Record<MeasureId, null>;
-  const { totals, steps, schedule, trafficDays } = plan;
-  const none = (unit: Amount['unit']): Amount => ({ span: [0, 0], unit, working: [] });
-  const debris = totals['debris-mass'] ?? none('kg');
-  const material = totals.fill ?? none('m3');
-  const mortar = times('kg', material, figureTerm('density', 'mortar.density', own));
-  const hours = sum(
-    'h',
-    steps.flatMap((step) => step.hours ?? []),
+export function courseOf(
+  plan: Plan,
+  job: Job,
+  { restored, replaced }: Parts,
+  prices: Prices = {},
+  own?: OwnFigures,
+): Course {
+  const tasks = plan.tasks
+    .map((task) => ({ ...task, zones: task.zones.filter((id) => restored.includes(id)) }))
+    .filter(({ zones }) => zones.length);
+  const quantities = totalsOf(
+    plan.zones.filter(({ id }) => restored.includes(id)).map((zone) => zone.quantities),
   );
+  const fill = quantities.fill ?? nothing('m3');
+  const poured = times('m3', replaced, wasteTerm('replace.waste', own));
+  const density = figureTerm('density', 'concrete.density', own);
+  const broken = times('kg', replaced, density);
+  const debris = sum('kg', [quantities['debris-mass'] ?? nothing('kg'), broken]);
+  const mortar = times('kg', fill, figureTerm('density', 'mortar.density', own));
+  const placing = figureTerm('rate', 'rate.place', own);
+  const anew = sum('h', [
+    times('h', replaced, figureTerm('rate', 'rate.demolish', own)),
+    times('h', poured, placing),
+  ]);
+  const filling = times('h', fill, placing);
+  const hours = sum('h', [...tasks.flatMap(({ labour }) => labour ?? []), filling, anew]);
+  const schedule = layDays(tasks, { crew: job.crew, hoursPerDay: job.hoursPerDay }, own);
+  const people = schedule.crew * schedule.hoursPerDay;
+  const more = sum('h', [filling, anew]);
+  const usable: Term = { ...figureTerm('rate', 'crew.usable', own), by: 'over' };
+  const crewDay: Term = { what: 'rate', span: exact(people), unit: 'h', by: 'over' };
+  const opens = (figure: FigureId, when: boolean) =>
+    when ? product('d', [figureTerm('rate', figure, own)]) : nothing('d');
+  const some = (amount: Amount) => !isKnown(amount) || amount.span[1] > 0;
   return {
     debris,
-    material,
-    water: totals['wash-water'] ?? none('L'),
+    material: sum('m3', [fill, poured]),
+    water: some(replaced) ? null : (quantities['wash-water'] ?? nothing('L')),
     hours,
-    'days-closed': {
-      span: [schedule.count[0] + trafficDays.cars[0], schedule.count[1] + trafficDays.cars[1]],
-      unit: 'd',
-      working: [],
-    },
+    'days-closed': sum('d', [
+      { span: schedule.count, typical: schedule.typicalCount, unit: 'd', working: [] },
+      times('d', more, usable, crewDay),
+      longer(
+        'd',
+        opens('traffic.cars', tasks.length > 0),
+        opens('replace.opening', some(replaced)),
+      ),
+    ]),
     carbon: sum('kg', [
       times('kg', mortar, figureTerm('rate', 'carbon.repair-mortar', own)),
+      times('kg', poured, figureTerm('rate', 'carbon.ready-mix', own)),
       haulage(debris, own),
       haulage(mortar, own),
+      haulage(times('kg', poured, density), own),
     ]),
     cost: costOf([
       [hours, prices.perHour],
-      [totals['fill-bags'] ?? none('count'), prices.perBag],
-      [
-        times('t', debris, { what: 'mass', span: exact(1 / kgPerTonne), unit: 'ratio' }),
-        prices.perTonne,
-      ],
+      [quantities['fill-bags'] ?? nothing('count'), prices.perBag],
+      [poured, prices.perConcrete],
+      [times('t', debris, tonnes), prices.perTonne],
     ]),
   };
 }
 
-/** What replacing the whole of the area takes: break it all out, haul it, pour it again. */
-export function replacing(job: Job, prices: Prices = {}, own?: OwnFigures): Course {
-  const missing: QuestionId[] = [];
+/** m3 of a surface through its full depth. */
+export function fullDepth(area: Amount, job: Job): Amount {
   const { thickness } = job.site;
+  const missing: QuestionId[] = [...(isKnown(area) ? [] : area.missing)];
   if (thickness === undefined || thickness === 'unknown') missing.push('thickness');
-  const areas = job.zones.map(({ answers }) => answers.area);
-  if (areas.some((area) => area === undefined || area === 'unknown') || !areas.length)
-    missing.push('area');
-  const area = areas.reduce<number>(
-    (total, each) => total + (typeof each === 'number' ? each : 0),
+  return missing.length
+    ? { missing: [...new Set(missing)], unit: 'm3' }
+    : times('m3', area, { what: 'depth', span: exact(Number(thickness) / 1000), unit: 'm' });
+}
+
+/** m2 of zones; missing while one of them has no area. */
+export function areaOf(job: Job, ids: readonly string[]): Amount {
+  return ids.length
+    ? sum(
+        'm2',
+        job.zones
+          .filter(({ id }) => ids.includes(id))
+          .map(({ answers: { area } }) =>
+            typeof area === 'number'
+              ? product('m2', [{ what: 'area', span: exact(area), unit: 'm2' }])
+              : { missing: ['area'], unit: 'm2' },
+          ),
+      )
+    : nothing('m2');
+}
+
+/** What restoring takes; null throughout where no zone can be restored. */
+export function restoring(
+  plan: Plan,
+  job: Job,
+  prices: Prices = {},
+  own?: OwnFigures,
+): Course | null {
+  if (!plan.zones.length) return null;
+  const restored = plan.zones.map(({ id }) => id);
+  return courseOf(plan, job, { restored, replaced: nothing('m3') }, prices, own);
+}
+
+/** What replacing these parts and restoring the rest takes; null where there is no such part. */
+export function replacingParts(
+  plan: Plan,
+  job: Job,
+  parts: readonly string[],
+  prices: Prices = {},
+  own?: OwnFigures,
+): Course | null {
+  if (!parts.length) return null;
+  const restored = plan.zones.map(({ id }) => id).filter((id) => !parts.includes(id));
+  // A patch is broken out past its damage; a zone that is gone, as far as it goes.
+  const grounds = parts.map((id) => {
+    const patch = plan.zones.find((zone) => zone.id === id)?.quantities['patch-area'];
+    return patch ?? areaOf(job, [id]);
+  });
+  const replaced = fullDepth(sum('m2', grounds), job);
+  return courseOf(plan, job, { restored, replaced }, prices, own);
+}
+
+/** What replacing the whole surface takes: break it all out, haul it, pour it again. */
+export function replacing(plan: Plan, job: Job, prices: Prices = {}, own?: OwnFigures): Course {
+  const known = job.zones.reduce(
+    (total, { answers: { area } }) => total + (typeof area === 'number' ? area : 0),
     0,
   );
-  const removed: Amount = missing.length
-    ? { missing, unit: 'm3' }
-    : product('m3', [
-        { what: 'area', span: exact(area), unit: 'm2' },
-        { what: 'depth', span: exact(Number(thickness) / 1000), unit: 'm' },
-      ]);
-  const debris = times('kg', removed, figureTerm('density', 'concrete.density', own));
-  const waste = rangeOf('replace.waste', own);
-  const material = times('m3', removed, {
-    what: 'waste',
-    span: [1 + waste[0], 1 + waste[1]],
-    unit: 'ratio',
-    figure: 'replace.waste',
-  });
-  const fresh = times('kg', material, figureTerm('density', 'concrete.density', own));
-  const hours = sum('h', [
-    times('h', removed, figureTerm('rate', 'rate.demolish', own)),
-    times('h', material, figureTerm('rate', 'rate.place', own)),
-  ]);
-  const people = job.crew ?? valueOf('crew.size', own);
-  const day = job.hoursPerDay ?? valueOf('crew.day', own);
-  const opening = rangeOf('replace.opening', own);
-  return {
-    debris,
-    material,
-    water: null,
-    hours,
-    'days-closed': isKnown(hours)
-      ? {
-          span: [
-            Math.ceil(hours.span[0] / people / day) + opening[0],
-            Math.ceil(hours.span[1] / people / day) + opening[1],
-          ],
-          unit: 'd',
-          working: [],
-        }
-      : { missing: hours.missing, unit: 'd' },
-    carbon: sum('kg', [
-      times('kg', material, figureTerm('rate', 'carbon.ready-mix', own)),
-      haulage(debris, own),
-      haulage(fresh, own),
-    ]),
-    cost: costOf([
-      [hours, prices.perHour],
-      [material, prices.perConcrete],
-      [
-        times('t', debris, { what: 'mass', span: exact(1 / kgPerTonne), unit: 'ratio' }),
-        prices.perTonne,
-      ],
-    ]),
-  };
+  const whole: Amount =
+    job.totalArea === undefined
+      ? { missing: ['area'], unit: 'm2' }
+      : product('m2', [{ what: 'area', span: exact(Math.max(job.totalArea, known)), unit: 'm2' }]);
+  return courseOf(plan, job, { restored: [], replaced: fullDepth(whole, job) }, prices, own);
 }
 
 /** Cost from the reader's own prices; null while one that is needed is missing. */
@@ -154,16 +218,15 @@ export type Lighter = 'first' | 'second' | 'alike' | 'not-known';
 
 /** Which of two courses takes less, measure by measure. Ranges that overlap are alike: no thumb on the scale. */
 export function compareCourses(
-  first: Course,
-  second: Course,
+  first: Course | null,
+  second: Course | null,
 ): Readonly<Record<MeasureId, Lighter>> {
   const lighter = (one: Amount | null, other: Amount | null): Lighter => {
     if (!one || !other || !isKnown(one) || !isKnown(other)) return 'not-known';
     if (one.span[1] < other.span[0]) return 'first';
     return other.span[1] < one.span[0] ? 'second' : 'alike';
   };
-  return Object.fromEntries(measureIds.map((id) => [id, lighter(first[id], second[id])])) as Record<
-    MeasureId,
-    Lighter
-  >;
+  return Object.fromEntries(
+    measureIds.map((id) => [id, lighter(first?.[id] ?? null, second?.[id] ?? null)]),
+  ) as Record<MeasureId, Lighter>;
 }

@@ -13,7 +13,6 @@ import type { MethodId, StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
 import { sum, type Amount, type Span } from './amount';
 import { layDays, type Schedule } from './days';
-import { hoursOf } from './hours';
 import { substituteFor, type Substitute } from './machines';
 import { orderSteps, type PlanStep } from './order';
 import { quantitiesOf, totalsOf, type Quantities, type ZoneWork } from './quantities';
@@ -170,13 +169,17 @@ export function planJob(
     if (substitute) substitutes.push(substitute);
   }
   const { steps, tasks } = timed(works, zones, own);
+  let schedule: Schedule | undefined;
   return {
     zones,
     held,
     steps,
     tasks,
     totals: totalsOf(zones.map(({ quantities }) => quantities)),
-    schedule: layDays(tasks, { crew: job.crew, hoursPerDay: job.hoursPerDay }, own),
+    // Laid when somebody looks at it: an edit replans at once, and most edits are not made there.
+    get schedule() {
+      return (schedule ??= layDays(tasks, { crew: job.crew, hoursPerDay: job.hoursPerDay }, own));
+    },
     substitutes,
     trafficDays: { cars: rangeOf('traffic.cars', own), heavy: rangeOf('traffic.heavy', own) },
   };
@@ -239,15 +242,16 @@ function timed(
   );
   const tasks = tasksOf(ordered, byId, own);
   const ofStep = new Map<StepId, Task[]>();
-  for (const task of tasks) ofStep.set(task.step, [...(ofStep.get(task.step) ?? []), task]);
+  for (const task of tasks) {
+    const list = ofStep.get(task.step);
+    if (list) list.push(task);
+    else ofStep.set(task.step, [task]);
+  }
   return {
     tasks,
     steps: ordered.map((step): TimedStep => {
       const mine = ofStep.get(step.id) ?? [];
-      const hours = mine.flatMap(({ zones: [zone = ''] }) => {
-        const entry = byId.get(zone);
-        return (entry && hoursOf(step.id, entry.work, entry.quantities, own)) ?? [];
-      });
+      const hours = mine.flatMap(({ labour }) => labour ?? []);
       return {
         ...step,
         hours: hours.length ? sum('h', hours) : null,

@@ -3,21 +3,30 @@ import { isSurely } from '$lib/answers/answers';
 import type { Job, Prices } from '$lib/answers/job';
 import type { Warning } from '$lib/answers/questions';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
-import { conditionsOf, type Conditions } from './conditions';
+import { isKnown, sum, typicalOf, type Amount } from './amount';
+import { conditionsOf, type ConditionId, type Conditions } from './conditions';
 import {
+  areaOf,
   compareCourses,
+  fullDepth,
   measureIds,
   replacing,
+  replacingParts,
   restoring,
   type Course,
   type Lighter,
   type MeasureId,
 } from './courses';
+import { drawnJob } from '$lib/survey/drawn';
+import { surveyOf } from '$lib/survey/survey';
 import type { Plan } from './plan';
+import type { Reach } from './tasks';
 
 /** What an owner is told first. Not a verdict from one number: the points beside it carry it. */
 export const readingIds = [
   'restore',
+  'parts-only',
+  'doubtful',
   'restore-part',
   'replace',
   'engineer-first',
@@ -40,6 +49,8 @@ export const pointIds = [
   'bar-loss',
   'open-answers',
   'unmeasured',
+  'whole-unknown',
+  'not-entered',
   'thickness-unknown',
   'patch-life',
   'no-one-percentage',
@@ -61,8 +72,19 @@ export interface OwnersReading {
   readonly forReplacing: readonly Point[];
   readonly notKnown: readonly Point[];
   readonly conditions: Conditions;
-  readonly restore: Course;
+  /** Null where nothing can be restored; what had to be left out of it is in `leftOut`. */
+  readonly restore: Course | null;
+  /** Replace the parts that are broken out or gone, restore the rest; null where there are none. */
+  readonly parts: Course | null;
   readonly replace: Course;
+  /** Zones that restoring does not count, so that it cannot be held against the others. */
+  readonly leftOut: readonly string[];
+  /** Parts of the whole, 0 to 1; null while its size, thickness or a zone is not known. */
+  readonly shares: {
+    readonly area: Conditions['share'];
+    /** What comes off, of the volume of the whole: least, usual and most. */
+    readonly volume: Reach | null;
+  };
   /** `first` means restoring takes less. */
   readonly lighter: Readonly<Record<MeasureId, Lighter>>;
   readonly deepest: number | null;
@@ -74,44 +96,57 @@ export interface OwnersReading {
  * and disagree (figures `rule.*`).
  */
 export function readForOwner(
-  job: Job,
+  given: Job,
   plan: Plan,
-  prices: Prices = job.prices ?? {},
-  own: OwnFigures | undefined = job.own,
+  prices: Prices = given.prices ?? {},
+  own: OwnFigures | undefined = given.own,
 ): OwnersReading {
+  const job = drawnJob(given, surveyOf(given, own));
   const conditions = conditionsOf(job, plan);
-  const restore = restoring(plan, prices, own);
-  const replace = replacing(job, prices, own);
-  const lighter = compareCourses(restore, replace);
-  const { share } = conditions;
+  const zonesIn = (...ids: readonly ConditionId[]) =>
+    job.zones
+      .filter(({ id }) => ids.some((condition) => condition === conditions.of[id]))
+      .map(({ id }) => id);
+  const leftOut = job.zones
+    .map(({ id }) => id)
+    .filter((id) => !plan.zones.some((zone) => zone.id === id));
+  const restore = restoring(plan, job, prices, own);
+  const parts = replacingParts(plan, job, zonesIn('break-out', 'replace'), prices, own);
+  const replace = replacing(plan, job, prices, own);
+  // A course that leaves something out is less by that alone.
+  const lighter = compareCourses(leftOut.length ? null : restore, replace);
+  const { share, whole } = conditions;
   const mostly = valueOf('compare.mostly', own);
-  const zonesIn = (...ids: readonly string[]) =>
-    job.zones.filter(({ id }) => ids.includes(conditions.of[id] ?? '')).map(({ id }) => id);
   const held = (rule: RuleId) =>
     [...plan.held, ...plan.zones]
       .filter(({ holds }) => holds.some((hold) => hold.rule === rule))
       .map(({ id }) => id);
   const warned = (warning: Warning) => job.site.warnings?.yes.includes(warning) ?? false;
-  const rotten = job.zones.filter(({ answers }) => isSurely(answers.looseness, 'rotten'));
-  const gone = shareOf(rotten.map(({ id }) => id).concat(zonesIn('replace')), job, conditions);
+  const rotten = job.zones
+    .filter(({ answers }) => isSurely(answers.looseness, 'rotten'))
+    .map(({ id }) => id);
+  const lost = [...new Set([...rotten, ...zonesIn('replace')])];
+  const gone = whole ? sizeOf(lost, job) / whole : 0;
+  const doubtful = plan.zones
+    .filter(({ advice }) =>
+      advice.steps.some(({ why }) => why.some(({ rule }) => rule === 'depth-past-third')),
+    )
+    .map(({ id }) => id);
 
   const forReplacing: Point[] = [];
   if (zonesIn('replace').length)
     forReplacing.push({
       id: 'full-depth-parts',
       zones: zonesIn('replace'),
-      share: share.replace,
+      ...(share && { share: share.replace }),
       figures: ['depth.full-limit'],
     });
   if (gone > mostly)
     forReplacing.push({ id: 'mostly-gone', share: gone, figures: ['compare.mostly'] });
-  const doubtful = plan.zones.filter(({ advice }) =>
-    advice.steps.some(({ why }) => why.some(({ rule }) => rule === 'depth-past-third')),
-  );
   if (doubtful.length)
     forReplacing.push({
       id: 'depth-past-third',
-      zones: doubtful.map(({ id }) => id),
+      zones: doubtful,
       figures: ['depth.partial-limit'],
     });
   if (warned('settled-or-rocking')) forReplacing.push({ id: 'settled' });
@@ -126,9 +161,9 @@ export function readForOwner(
   forReplacing.push({ id: 'patch-life', figures: ['patch.life-poor'] });
 
   const forRestoring: Point[] = [];
-  if (share.sound > mostly) forRestoring.push({ id: 'mostly-sound', share: share.sound });
-  const onlySurface = share.sound + share.surface;
-  if (conditions.known && onlySurface === 1) forRestoring.push({ id: 'surface-only' });
+  if (share && share.sound > mostly) forRestoring.push({ id: 'mostly-sound', share: share.sound });
+  if (share && share.sound + share.surface > 1 - roundOff)
+    forRestoring.push({ id: 'surface-only' });
   forRestoring.push({ id: 'patch-life', figures: ['patch.life-good'] });
   for (const measure of measureIds) {
     if (lighter[measure] === 'first') forRestoring.push({ id: 'lighter', measure });
@@ -140,6 +175,9 @@ export function readForOwner(
     notKnown.push({ id: 'open-answers', zones: zonesIn('not-known') });
   if (conditions.unmeasured.length)
     notKnown.push({ id: 'unmeasured', zones: conditions.unmeasured });
+  if (whole === null) notKnown.push({ id: 'whole-unknown' });
+  if (share && share['not-entered'] > roundOff)
+    notKnown.push({ id: 'not-entered', share: share['not-entered'] });
   if ((job.site.thickness ?? 'unknown') === 'unknown') notKnown.push({ id: 'thickness-unknown' });
   notKnown.push({
     id: 'no-one-percentage',
@@ -151,15 +189,15 @@ export function readForOwner(
     warned('fire-or-chemical') ||
     held('map-cracking').length > 0 ||
     zonesIn('engineer').length > 0;
-  const reading: ReadingId = engineer
-    ? 'engineer-first'
-    : gone > mostly
-      ? 'replace'
-      : share.replace > 0 || zonesIn('replace').length
-        ? 'restore-part'
-        : zonesIn('not-known').length || !job.zones.length
-          ? 'not-known-yet'
-          : 'restore';
+  const waits = plan.zones.some(({ holds }) => holds.length > 0);
+  const reading = ((): ReadingId => {
+    if (engineer) return 'engineer-first';
+    if (gone > mostly) return 'replace';
+    if (zonesIn('replace').length) return 'restore-part';
+    if (zonesIn('not-known').length || !job.zones.length || waits) return 'not-known-yet';
+    if (doubtful.length) return 'doubtful';
+    return whole === null ? 'parts-only' : 'restore';
+  })();
   return {
     reading,
     forRestoring,
@@ -167,17 +205,42 @@ export function readForOwner(
     notKnown,
     conditions,
     restore,
+    parts,
     replace,
+    leftOut,
+    shares: { area: share, volume: volumeShare(job, plan, conditions) },
     lighter,
     deepest: deepestOf(job),
   };
 }
 
-function shareOf(ids: readonly string[], job: Job, { known }: Conditions): number {
-  const areas = job.zones.filter(({ id }) => ids.includes(id)).map(({ answers }) => answers.area);
-  const total = areas.reduce<number>((sum, area) => sum + (typeof area === 'number' ? area : 0), 0);
-  // Where nothing is measured, zones are counted instead.
-  return known ? total / known : job.zones.length ? areas.length / job.zones.length : 0;
+const roundOff = 1e-9;
+
+/** m2 of these zones, as far as they are measured. */
+const sizeOf = (ids: readonly string[], job: Job): number =>
+  job.zones
+    .filter(({ id }) => ids.includes(id))
+    .reduce((total, { answers: { area } }) => total + (typeof area === 'number' ? area : 0), 0);
+
+/** What comes off, of the volume of the whole; a zone that is gone counts with its full depth. */
+function volumeShare(job: Job, plan: Plan, { whole, of }: Conditions): Reach | null {
+  const { thickness } = job.site;
+  if (whole === null || typeof thickness !== 'number') return null;
+  const off = job.zones.map((zone): Amount | null => {
+    const planned = plan.zones.find(({ id }) => id === zone.id);
+    if (planned) return planned.quantities.removed;
+    return of[zone.id] === 'replace'
+      ? fullDepth(areaOf(job, [zone.id]), job)
+      : { missing: ['depth'], unit: 'm3' };
+  });
+  const all = sum(
+    'm3',
+    off.flatMap((each) => each ?? []),
+  );
+  if (!isKnown(all)) return null;
+  const volume = (whole * thickness) / 1000;
+  const part = (value: number) => Math.min(1, value / volume);
+  return { low: part(all.span[0]), typical: part(typicalOf(all)), high: part(all.span[1]) };
 }
 
 /** The deepest measured damage as part of the thickness; null where either is not known. */

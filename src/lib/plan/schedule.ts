@@ -116,7 +116,14 @@ export function layTasks(
   const free = Array.from({ length: people }, () => 0);
   const machines = new Map<ToolId, number>();
   const startOf = new Float64Array(nodes.length).fill(-1);
-  let open = [...nodes];
+  // Only what has nothing open before it in its own zones can be begun: at most one task a zone.
+  const behind: number[][] = nodes.map(() => []);
+  const openBefore = nodes.map(({ after, index }) => {
+    for (const place of after) behind[place]?.push(index);
+    return after.length;
+  });
+  let open = nodes.filter(({ after }) => !after.length);
+  let freed: Node[] = [];
   let now = workingAt(0, clock);
 
   const put = (node: Node, from: number, to: number, hands: number[], laid: Stretch[]): void => {
@@ -131,6 +138,16 @@ export function layTasks(
     };
     openOf.set(task.step, (openOf.get(task.step) ?? 1) - 1);
     doneAt.set(task.step, Math.max(doneAt.get(task.step) ?? 0, to));
+    for (const place of behind[index] ?? []) {
+      openBefore[place] = (openBefore[place] ?? 1) - 1;
+      const next = nodes[place];
+      if (next && openBefore[place] === 0) freed.push(next);
+    }
+  };
+  /** Drops what has been placed, and takes in what that has freed. */
+  const turn = (): void => {
+    open = [...open.filter(({ index }) => !placed[index]), ...freed];
+    freed = [];
   };
   /** The earliest a task may begin; null while something before it has no place yet. */
   const mayStart = ({ task, after, dries, wait }: Node): number | null => {
@@ -166,16 +183,16 @@ export function layTasks(
       else next = Math.min(next, workingAt(at, clock));
     }
     if (moved) {
-      open = open.filter(({ index }) => !placed[index]);
+      turn();
       continue;
     }
-    ready.sort((one, other) => other.tail - one.tail || one.index - other.index);
+    const idle = free.flatMap((until, person) => (until <= now + roundOff ? [person] : []));
+    if (idle.length) ready.sort((one, other) => other.tail - one.tail || one.index - other.index);
     let waiting = ready.length;
     for (const node of ready) {
+      if (!idle.length) break;
       const { task, work, machine } = node;
-      const idle = free.flatMap((until, person) => (until <= now + roundOff ? [person] : []));
-      const machineFree = machine === null || (machines.get(machine) ?? 0) <= now + roundOff;
-      if (idle.length && machineFree) {
+      if (machine === null || (machines.get(machine) ?? 0) <= now + roundOff) {
         const most = Math.max(1, Math.floor(work / least + roundOff));
         const hands = task.shared ? Math.min(most, Math.ceil(idle.length / waiting)) : 1;
         const each = work / hands;
@@ -189,7 +206,7 @@ export function layTasks(
         } else {
           const laid = stretches(now, each, clock);
           const to = laid.at(-1)?.to ?? now;
-          const chosen = idle.slice(0, hands);
+          const chosen = idle.splice(0, hands);
           for (const person of chosen) free[person] = to;
           if (machine !== null) machines.set(machine, to);
           put(node, now, to, chosen, laid);
@@ -198,7 +215,7 @@ export function layTasks(
       }
       waiting -= 1;
     }
-    if (moved) open = open.filter(({ index }) => !placed[index]);
+    if (moved) turn();
     for (const until of [...free, ...machines.values()])
       if (until > now + roundOff) next = Math.min(next, workingAt(until, clock));
     if (!moved && next === Infinity) break;

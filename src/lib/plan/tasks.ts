@@ -39,6 +39,8 @@ export interface Task {
    * are not known, or somebody else's.
    */
   readonly hours: { readonly running: Reach; readonly atTask: Reach } | null;
+  /** The hours running, with their working. */
+  readonly labour: Amount | null;
   /** Why there are no hours: an answer is missing, or the time is not the crew's. */
   readonly without?: 'missing' | 'not-counted';
   /** Whether more hands make it shorter: one machine, or one person checking, cannot be shared. */
@@ -163,6 +165,7 @@ export function tasksOf(
           tool,
           amount: amountOf(step, work, quantities, own),
           hours,
+          labour: amount,
           ...(!hours && { without: amount ? ('missing' as const) : ('not-counted' as const) }),
           shared: !alone.includes(step) && toolFacts[tool.tool].held !== 'walk-behind',
           ...(cure && {

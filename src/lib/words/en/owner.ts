@@ -16,13 +16,22 @@ export const conditionWords: Readonly<Record<ConditionId, Named>> = {
   replace: { name: 'Replace', line: 'Gone through, or to half the slab. That part is made new.' },
   engineer: { name: 'Engineer first', line: 'Nobody should cut it before an engineer has looked.' },
   'not-known': { name: 'Not known yet', line: 'An answer is missing that decides.' },
+  'not-entered': { name: 'Not entered', line: 'Nobody has said what state this part is in.' },
 };
 
 /** What an owner is told first. */
 export const readingWords: Readonly<Record<ReadingId, Named>> = {
   restore: {
     name: 'This concrete can be restored',
-    line: 'Nothing we were told speaks against keeping it, if the bad parts are prepared down to sound concrete.',
+    line: 'No part you entered is too deep or too rotten for a repair down to sound concrete. What speaks for and against stands below.',
+  },
+  'parts-only': {
+    name: 'Only parts are known',
+    line: 'The parts you entered can be prepared for a repair. Say how large the whole surface is before you choose for all of it.',
+  },
+  doubtful: {
+    name: 'A repair is doubtful here',
+    line: 'A part goes past the top third of the slab, or may go so far. Compare with making that part new.',
   },
   'restore-part': {
     name: 'Restore most of it, replace a part',
@@ -76,14 +85,14 @@ const places = (zones: readonly string[] | undefined, say: Say) =>
 
 /** One point for or against. `zones` in the point are names by then. */
 export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) => string>> = {
-  'mostly-sound': ({ share = 0 }, say) => `${say.share(share)} of the area measured is sound.`,
+  'mostly-sound': ({ share = 0 }, say) => `${say.share(share)} of the whole surface is sound.`,
   'surface-only': () => 'All that is wrong is at the surface. Nothing has to be broken out.',
   lighter: ({ measure }) =>
     `It takes less ${measure ? measureNames[measure] : ''}.`.replace('  ', ' '),
   'full-depth-parts': ({ zones }, say) =>
     `A part is damaged through, or to half the slab or deeper${places(zones, say)}. That is not a surface repair.`,
   'mostly-gone': ({ share = 0 }, say) =>
-    `${say.share(share)} of the area is rotten or gone to full depth.`,
+    `${say.share(share)} of the whole surface is rotten or gone to full depth.`,
   'depth-past-third': ({ zones }, say) =>
     `The damage goes past the top third of the slab, or may go so far${places(zones, say)}. A repair of only a part of the depth is doubtful there.`,
   settled: () =>
@@ -102,6 +111,10 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
     `What decides has not been found out yet${places(zones, say)}.`,
   unmeasured: ({ zones }, say) =>
     `These have no area yet, so they are in no share${places(zones, say)}.`,
+  'whole-unknown': () =>
+    'How large the whole surface is. Without it no share can be given, and replacing cannot be worked out.',
+  'not-entered': ({ share = 0 }, say) =>
+    `${say.share(share)} of the surface has not been entered. Nobody has said what state it is in.`,
   'thickness-unknown': () =>
     'The thickness of the slab, without which replacing cannot be worked out.',
   'patch-life': ({ figures = [] }, say) =>
@@ -162,7 +175,7 @@ export const ownerPageWords = {
   restoring: 'Restoring',
   replacing: 'Replacing',
   conditions: 'What state it is in',
-  ofArea: (area: string) => `Of ${area} measured.`,
+  ofArea: (area: string) => `Of ${area} in all.`,
   courses: 'What each course takes',
   coursesLine:
     'Both drawn to one scale. A bar runs from the least to the most it may be. What goes on top afterwards, such as an overlay or a coating, is counted in neither.',

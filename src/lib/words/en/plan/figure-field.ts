@@ -61,4 +61,12 @@ export const planFigureNames: Readonly<Partial<Record<FigureId, string>>> = {
   'rate.break-out': 'Breaking out, plain',
   'rate.break-out-reinforced': 'Breaking out, with bars',
   'rate.break-out-least': 'Breaking out, least for a patch',
+  'rate.break-out-light': 'Breaking out with a light hammer',
+  'rate.grind-hand': 'Grinding by hand',
+  'patch.scattered': 'Patches over hollow area, many spots',
+  'patch.scattered-spot': 'Width of a usual hollow spot',
+  'chase.width': 'Width opened along a chased crack',
+  'chase.depth': 'Depth opened along a chased crack',
+  'bar.spacing-usual': 'Spacing of bars nobody measured',
+  'bar.cover-usual': 'Cover of bars nobody measured',
 };

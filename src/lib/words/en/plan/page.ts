@@ -56,7 +56,7 @@ export const planPageWords = {
   },
   days: {
     title: 'Days',
-    line: 'Laid with the longer end of every range, so that you can rely on it. Drying goes on through the night.',
+    line: 'Laid with usual times. Slow work takes up to the longer count. Drying goes on through the night.',
     most: (least: string, most: string) => `${least} to ${most} working days`,
     drawing: (days: number) =>
       `The steps laid over ${count(days, 'working day', 'working days')}. The list says the same in words.`,
@@ -95,13 +95,13 @@ export const planPageWords = {
     yield: (yieldOfBag: string) =>
       `The yield of a bag is a stand-in (${yieldOfBag}). Type in what is printed on yours.`,
     square: (zones: string) =>
-      `Patches are taken as one square, for want of their places: ${zones}.`,
+      `From one square patch to many small spots, for want of their places: ${zones}. Draw the spots to narrow it.`,
     open: (zone: string, questions: string) =>
       `${zone}: not settled, and without weight for the method: ${questions}.`,
     own: (figure: string, value: string) => `Your own value: ${figure}, ${value}.`,
     usable: (share: string, basis: string) =>
       `Of a working day a tool is at work ${share} (${basis}); the rest goes into setting up, moving and cleaning. So steps fill more of a day than their hours.`,
-    hands: 'Work by hand is shared by all of the crew. Bring a tool for each.',
+    hands: 'Work by hand is shared by whoever is free. Bring a tool for each.',
     joints: 'No patch may bridge a joint. Keep clear of joints yourself: they are not asked.',
   },
   cautions: { title: 'What can hurt you on this job', on: 'Comes with' },

@@ -1,0 +1,100 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Job } from '$lib/answers/job';
+import { isKnown } from '$lib/plan/amount';
+import { measureIds } from '$lib/plan/courses';
+import { planJob } from '$lib/plan/plan';
+import { readForOwner } from '$lib/plan/reading';
+import { readingWords } from '$lib/words/en/owner';
+import { settledJob } from '../helpers/crew-jobs';
+import { tradeJob } from '../helpers/trade-jobs';
+
+const read = (job: Job) => ({ ...readForOwner(job, planJob(job)), plan: planJob(job) });
+const anyJob = fc
+  .tuple(settledJob, fc.option(fc.double({ min: 1, max: 2000, noNaN: true }), { nil: undefined }))
+  .map(([job, totalArea]): Job => ({ ...job, ...(totalArea !== undefined && { totalArea }) }));
+/** Readings whose words say that it can be restored. */
+const says = Object.entries(readingWords).flatMap(([id, { name, line }]) =>
+  /can be (restored|prepared)/.test(name + line) ? [id] : [],
+);
+
+// Common practice, no source: the sheet never says more than every zone of it does.
+describe('over any job the owner’s sheet', () => {
+  it('never says it can be restored while a zone is stopped, doubtful by depth, or gone', () => {
+    let stopped = 0;
+    expect(says).toContain('restore');
+    fc.assert(
+      fc.property(anyJob, (job) => {
+        const { reading, plan, conditions } = read(job);
+        const worst = Object.values(conditions.of);
+        const bad =
+          plan.held.length > 0 ||
+          worst.includes('replace') ||
+          plan.zones.some(({ advice }) =>
+            advice.steps.some(({ why }) => why.some(({ rule }) => rule === 'depth-past-third')),
+          );
+        if (!bad) return;
+        stopped += 1;
+        if (reading === 'restore-part') expect(worst).toContain('replace');
+        else expect(says).not.toContain(reading);
+      }),
+      { numRuns: 80 },
+    );
+    expect(stopped).toBeGreaterThan(10);
+  });
+
+  it('never gives a share without the whole, and shares come to one', () => {
+    fc.assert(
+      fc.property(anyJob, (job) => {
+        const { shares, reading } = read(job);
+        if (job.totalArea === undefined) {
+          expect(shares).toEqual({ area: null, volume: null });
+          expect(['restore', 'replace']).not.toContain(reading);
+          return;
+        }
+        const sum = Object.values(shares.area ?? {}).reduce((total, each) => total + each, 0);
+        expect(sum).toBeCloseTo(1, 9);
+        const { low = 0, typical = 0, high = 1 } = shares.volume ?? {};
+        expect([0, low, typical, high, 1]).toEqual(
+          [0, low, typical, high, 1].toSorted((one, other) => one - other),
+        );
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('never condemns the slab for one zone that is the smaller part of it', () => {
+    const gone = { depth: ['through'], area: 2 };
+    const job = tradeJob([gone, { area: 48 }], {}, { totalArea: 50 });
+    expect(read(job).reading).toBe('restore-part');
+    expect(read({ ...job, totalArea: 2 }).reading).toBe('restore-part');
+    expect(read(tradeJob([gone], {}, { totalArea: 2 })).reading).toBe('replace');
+    expect(read(tradeJob([gone])).reading).toBe('restore-part');
+  });
+
+  it('calls no course less where ranges cross, or where it leaves something out', () => {
+    fc.assert(
+      fc.property(anyJob, (job) => {
+        const { lighter, restore, replace, leftOut } = read(job);
+        for (const id of measureIds) {
+          const [one, other] = [restore?.[id], replace[id]];
+          if (lighter[id] !== 'first' && lighter[id] !== 'second') continue;
+          expect(leftOut).toEqual([]);
+          if (!one || !other || !isKnown(one) || !isKnown(other)) throw new Error(id);
+          expect(one.span[1] < other.span[0] || other.span[1] < one.span[0]).toBe(true);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('counts the three courses by the same lines', () => {
+    const hollow = { depth: 40, looseness: ['hollow'], area: 4 };
+    const { restore, parts, replace } = read(
+      tradeJob([{ area: 36 }, hollow], { thickness: 150 }, { totalArea: 40 }),
+    );
+    for (const course of [restore, parts, replace])
+      for (const id of ['debris', 'material', 'hours', 'days-closed', 'carbon'] as const)
+        expect(course?.[id] && isKnown(course[id]), id).toBe(true);
+  });
+});
