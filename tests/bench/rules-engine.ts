@@ -9,12 +9,13 @@ import {
   washingIsEnough,
 } from '../every-route/trade-table';
 import { depths, loosenesses, type TradeZone } from '../every-route/trade-types';
-import { isFloor, profileLeastOf } from '../every-route/trade-zone';
+import { freesBar, isFirmHollow, isFloor, profileLeastOf } from '../every-route/trade-zone';
 
 /** The trade's table of methods as rules of a general-purpose engine, to decide the same zones. */
 const ladders = {
   floor: ['pressure-wash', 'grind', 'scarify', 'shotblast', 'break-out'],
   offFloor: ['pressure-wash', 'grind', 'abrasive-blast', 'needle-scale', 'break-out'],
+  recess: ['pressure-wash', 'abrasive-blast', 'break-out'],
 } as const;
 type Method = (typeof ladders)['floor' | 'offFloor'][number];
 
@@ -74,7 +75,10 @@ export function buildEngine(): Engine {
 
 /** The method the engine's rules lead to, on the ladder of the place. */
 export async function decide(engine: Engine, site: SettledSite, zone: SettledZone) {
-  const floor = isFloor(site);
+  if (freesBar(zone as TradeZone)) return 'break-out';
+  const recess = isFirmHollow(zone as TradeZone);
+  // In a recess a heavy coating is scraped off, as off floors.
+  const floor = isFloor(site) && !recess;
   const { events } = await engine.run({
     floor,
     looseness: zone.looseness,
@@ -87,7 +91,10 @@ export async function decide(engine: Engine, site: SettledSite, zone: SettledZon
     found: asFound[zone.texture][0],
   });
   const fit = new Set(events.map(({ type }) => type));
-  const first = (floor ? ladders.floor : ladders.offFloor).find((method) => fit.has(method));
+  const ladder = recess ? ladders.recess : floor ? ladders.floor : ladders.offFloor;
+  const first = ladder.find((method) => fit.has(method));
   const profileOnly = fit.has('pressure-wash:profile-only') || fit.has('grind:profile-only');
-  return first === 'scarify' && profileOnly && fit.has('shotblast') ? 'shotblast' : first;
+  const openCracks = zone.cracks === 'open' || zone.cracks === 'crumbling';
+  const spared = first === 'scarify' && (profileOnly || openCracks) && fit.has('shotblast');
+  return spared ? 'shotblast' : first;
 }
