@@ -1,11 +1,21 @@
 import { Engine, type NestedCondition } from 'json-rules-engine';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
-import { bands, found, isFloor, least, rows } from '../every-route/oracle';
+import {
+  asFound,
+  clears,
+  flat,
+  leaves,
+  takesOff,
+  washingIsEnough,
+} from '../every-route/trade-table';
+import { depths, loosenesses, type TradeZone } from '../every-route/trade-types';
+import { freesBar, isFirmHollow, isFloor, profileLeastOf } from '../every-route/trade-zone';
 
 /** The trade's table of methods as rules of a general-purpose engine, to decide the same zones. */
 const ladders = {
   floor: ['pressure-wash', 'grind', 'scarify', 'shotblast', 'break-out'],
-  offFloor: ['pressure-wash', 'grind', 'abrasive-blast', 'break-out'],
+  offFloor: ['pressure-wash', 'grind', 'abrasive-blast', 'needle-scale', 'break-out'],
+  recess: ['pressure-wash', 'abrasive-blast', 'break-out'],
 } as const;
 type Method = (typeof ladders)['floor' | 'offFloor'][number];
 
@@ -15,24 +25,21 @@ const is = (fact: string, value: unknown): NestedCondition => ({ fact, operator:
 
 /** What a method asks of a zone, its profile apart. */
 function conditions(method: Method): NestedCondition[] {
-  const row = rows[method];
-  if (!row) throw new Error(`no row for ${method}`);
-  const removal: NestedCondition[] = Object.entries(row.reach).map(([state, reach]) => ({
+  const removal: NestedCondition[] = loosenesses.map((state) => ({
     all: [
       is('looseness', state),
-      { fact: 'depth', operator: 'lessThanInclusive', value: reach as number },
+      { fact: 'depth', operator: 'lessThan', value: clears[method][state] },
     ],
   }));
-  const all: NestedCondition[] = [{ any: [is('looseness', 'tight'), ...removal] }];
-  if (row.floorOnly) all.push(is('floor', true));
+  const all: NestedCondition[] = [{ any: removal }];
   for (const each of contaminants) {
-    if (row.clears.includes(each)) continue;
+    if ((takesOff[method] as readonly string[]).includes(each)) continue;
     const none: NestedCondition = { fact: 'dirt', operator: 'doesNotContain', value: each };
     // Off floors a heavy coating is scraped off first, yet washing alone may not follow.
     const scraped = heavy.includes(each) && method !== 'pressure-wash';
     all.push(scraped ? { any: [none, is('floor', false)] } : none);
   }
-  if (!row.intoPits)
+  if (flat.includes(method))
     all.push({
       any: [
         is('low', false),
@@ -46,11 +53,15 @@ function conditions(method: Method): NestedCondition[] {
 export function buildEngine(): Engine {
   const engine = new Engine();
   for (const method of new Set<Method>([...ladders.floor, ...ladders.offFloor])) {
-    const rough = rows[method]?.roughest ?? null;
     const profile: NestedCondition =
-      rough === null
-        ? { fact: 'least', operator: 'lessThanInclusive', value: { fact: 'found' } }
-        : { fact: 'least', operator: 'lessThanInclusive', value: rough };
+      method === 'pressure-wash'
+        ? {
+            all: [
+              { fact: 'least', operator: 'lessThanInclusive', value: { fact: 'found' } },
+              is('opened', false),
+            ],
+          }
+        : { fact: 'least', operator: 'lessThanInclusive', value: leaves[method][1] };
     const asked = conditions(method);
     engine.addRule({ conditions: { all: [...asked, profile] }, event: { type: method } });
     if (method === 'pressure-wash' || method === 'grind')
@@ -64,19 +75,26 @@ export function buildEngine(): Engine {
 
 /** The method the engine's rules lead to, on the ladder of the place. */
 export async function decide(engine: Engine, site: SettledSite, zone: SettledZone) {
-  const floor = isFloor(site);
+  if (freesBar(zone as TradeZone)) return 'break-out';
+  const recess = isFirmHollow(zone as TradeZone);
+  // In a recess a heavy coating is scraped off, as off floors.
+  const floor = isFloor(site) && !recess;
   const { events } = await engine.run({
     floor,
     looseness: zone.looseness,
-    depth: bands.indexOf(zone.depth),
+    depth: depths.indexOf(zone.depth),
     dirt: [...zone.contamination],
     heavy: zone.contamination.some((each) => heavy.includes(each)),
-    low: zone.texture === 'pitted' || zone.cracks === 'open' || zone.cracks === 'crumbling',
-    least: least[zone.finish],
-    found: found[zone.texture],
+    low: zone.texture === 'pitted',
+    opened: !washingIsEnough(zone as TradeZone),
+    least: profileLeastOf(zone as TradeZone) ?? 0,
+    found: asFound[zone.texture][0],
   });
   const fit = new Set(events.map(({ type }) => type));
-  const first = (floor ? ladders.floor : ladders.offFloor).find((method) => fit.has(method));
+  const ladder = recess ? ladders.recess : floor ? ladders.floor : ladders.offFloor;
+  const first = ladder.find((method) => fit.has(method));
   const profileOnly = fit.has('pressure-wash:profile-only') || fit.has('grind:profile-only');
-  return first === 'scarify' && profileOnly && fit.has('shotblast') ? 'shotblast' : first;
+  const openCracks = zone.cracks === 'open' || zone.cracks === 'crumbling';
+  const spared = first === 'scarify' && (profileOnly || openCracks) && fit.has('shotblast');
+  return spared ? 'shotblast' : first;
 }

@@ -54,7 +54,7 @@ const ladders = {
 } as const satisfies Record<string, readonly TradeMethod[]>;
 
 /** How many of the depth bands, from the thinnest, a method clears of each loosened state; 7 is all. */
-const clears: Readonly<Record<TradeMethod, Readonly<Record<Looseness, number>>>> = {
+export const clears: Readonly<Record<TradeMethod, Readonly<Record<Looseness, number>>>> = {
   'pressure-wash': { tight: 7, powdery: 1, flaking: 0, fractured: 0, hollow: 0, rotten: 0 },
   grind: { tight: 7, powdery: 2, flaking: 2, fractured: 0, hollow: 0, rotten: 0 },
   // A hollow layer of at most 6.4 mm is a skin: NRMCA CIP 20, usually the top 3 to 6 mm.
@@ -70,7 +70,7 @@ const clears: Readonly<Record<TradeMethod, Readonly<Record<Looseness, number>>>>
  * then stands in nobody's way but washing's.
  * Decided here: growth and bloom go with whatever machine takes off the surface they are on.
  */
-const takesOff: Readonly<Record<TradeMethod, readonly Contaminant[]>> = {
+export const takesOff: Readonly<Record<TradeMethod, readonly Contaminant[]>> = {
   'pressure-wash': ['salt-bloom', 'growth'],
   grind: ['oil', 'thin-coating', 'salt-bloom', 'growth'],
   'abrasive-blast': ['oil', 'thin-coating', 'salt-bloom', 'growth'],
@@ -81,10 +81,10 @@ const takesOff: Readonly<Record<TradeMethod, readonly Contaminant[]>> = {
 };
 
 /** Flat tools ride over low spots. */
-const flat: readonly TradeMethod[] = ['grind', 'scarify'];
+export const flat: readonly TradeMethod[] = ['grind', 'scarify'];
 
 /** CSP each machine leaves; a setting, so the high end can be had. ICRI 310.2R, mostly from memory. */
-const leaves: Readonly<Record<Exclude<TradeMethod, 'pressure-wash'>, Profile>> = {
+export const leaves: Readonly<Record<Exclude<TradeMethod, 'pressure-wash'>, Profile>> = {
   grind: [1, 2],
   'abrasive-blast': [2, 7],
   scarify: [4, 7],
@@ -94,7 +94,7 @@ const leaves: Readonly<Record<Exclude<TradeMethod, 'pressure-wash'>, Profile>> =
 };
 
 /** CSP that is there already and that washing keeps; a guess, so only the low end is sure. */
-const asFound: Readonly<Record<Texture, Profile>> = {
+export const asFound: Readonly<Record<Texture, Profile>> = {
   smooth: [1, 2],
   sandy: [3, 4],
   pitted: [5, 8],
@@ -129,7 +129,7 @@ function roughens(method: TradeMethod, zone: TradeZone): boolean {
  * a levelling layer where the surface dusts. The sheet speaks of roughness and does not change that.
  * Decided here: while nobody knows what goes on, nothing is opened for it.
  */
-function washingIsEnough({ texture, looseness, finish }: TradeZone): boolean {
+export function washingIsEnough({ texture, looseness, finish }: TradeZone): boolean {
   if (texture === 'smooth' && finish !== 'sealer' && finish !== 'undecided') return false;
   return !(
     looseness === 'powdery' && ['thin-film', 'build-coat', 'self-levelling'].includes(finish)
