@@ -1,3 +1,4 @@
+import { adviseZone } from '$lib/advice/advise';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Job } from '$lib/answers/job';
 import { dayOf } from '$lib/plan/clock';
@@ -120,9 +121,9 @@ function safetyEntry(plan: Plan, job: Job) {
 
 /**
  * The advice for a job.
- * @param adviceOf the advice for the answers of each of its zones, as drawn, worked out already
+ * @param adviceOf the advice for the answers of each of its zones, as drawn, where it is had already
  */
-export function adviceDocument(given: Job, adviceOf: AdviceOf): AdviceDocument {
+export function adviceDocument(given: Job, adviceOf: AdviceOf = adviseZone): AdviceDocument {
   const survey = surveyOf(given);
   const job = drawnJob(given, survey);
   const plan = planJob(job, job.own, adviceOf);

@@ -44,7 +44,7 @@ interface Surroundings {
 export async function adviseCommand(
   [file, ...more]: readonly string[],
   input: AsyncIterable<Uint8Array>,
-  { helper, tell = () => undefined, quiet = 2000 }: Surroundings = {},
+  { helper, tell = () => undefined, quiet = 5000 }: Surroundings = {},
 ): Promise<Outcome> {
   if (file === undefined || more.length > 0) return refused(commandWords.usage);
   let bytes: Uint8Array;

@@ -19,6 +19,8 @@ export interface Places {
   readonly settings: (key: string) => boolean;
   /** What the names of the caches begin with that hold the site. */
   readonly caches: string;
+  /** Path of the pages its worker answers for; left out, any worker here is taken for its own. */
+  readonly scope?: string;
 }
 
 /** Every setting and note with the storage it is in. */
@@ -70,9 +72,12 @@ const clear: Readonly<Record<Part, (places: Places) => unknown>> = {
     for (const { storage, key } of settingsIn(places)) storage.removeItem(key);
   },
   async files(places) {
+    const { scope } = places;
     // First the worker, which would fetch what it misses.
     const workers = typeof navigator === 'undefined' ? undefined : navigator.serviceWorker;
-    await (await workers?.getRegistration())?.unregister();
+    const worker = await workers?.getRegistration();
+    // Where none is ours, the browser names that of a site above us on this host.
+    if (worker && (!scope || new URL(worker.scope).pathname === scope)) await worker.unregister();
     await Promise.all((await cacheNames(places)).map((name) => caches.delete(name)));
   },
 };

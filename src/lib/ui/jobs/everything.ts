@@ -17,6 +17,7 @@ const places: Places = {
     return plain !== undefined && end === ending;
   },
   caches: `${name} `,
+  scope: `${ending}/`,
 };
 
 export const whatIsKept = () => inventory(places);
