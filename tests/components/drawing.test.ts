@@ -163,7 +163,7 @@ describe('cross-section', () => {
   });
 
   // Common practice, no source: the hole goes 13 mm into sound concrete (UFC 3-270-03), and a bar is
-  // cleared by 19 mm (ICRI 310.1R): 40 of cover, 12 of bar and 19 behind make 71.
+  // cleared by 19 mm (ICRI 310.1R) to 25 (UFGS 03 93): 40 of cover and 12 of bar make 71 to 77.
   it('tells how deep the finished hole gets, against a third and half of the thickness', () => {
     const holeNote = (depth: string) => `hole ${depth}`;
     const hollow: ZoneAnswers = { depth: 20, looseness: ['hollow'], steel: ['none-seen'] };
@@ -176,7 +176,7 @@ describe('cross-section', () => {
       { ...hollow, steel: ['exposed'], barCover: 40, barDiameter: 12 },
       { holeNote },
     ).container;
-    expect(bar).toHaveTextContent('hole 71 mm');
+    expect(bar).toHaveTextContent('hole 71 to 77 mm');
     const unknown = section({ ...slab, thickness: 'unknown' }, hollow, { holeNote }).container;
     expect(unknown).not.toHaveTextContent('a third');
     // Nothing is broken out of a skin that is ground off.

@@ -38,8 +38,8 @@ const waitRow = 22;
 const nodeX = 46;
 const radius = 10;
 const textX = 64;
-const zonesX = 226;
-const column = 11.5;
+const zonesX = 230;
+const column = 11;
 const top = 22;
 
 /** The order of work from top to bottom: a node for each step, arrows from what it waits for, a mark for each zone. */

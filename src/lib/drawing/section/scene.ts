@@ -41,10 +41,11 @@ const limitsOf = (frame: Frame, { hole, thicknessKnown }: SectionState): readonl
         share,
         path: frame.path([
           [-6, reach * share],
-          [frame.length + 6, reach * share],
+          [isStepped(frame) ? nosing(frame) + 5 : frame.length + 6, reach * share],
         ]),
-        at:
-          frame.element === 'wall'
+        at: isStepped(frame)
+          ? frame.place(nosing(frame) + 30, reach * share + 4.5 + row * 11)
+          : frame.element === 'wall'
             ? frame.place(frame.length - 12 - row * 17, reach * share)
             : frame.place(frame.length - 24, reach * share + (frame.element === 'soffit' ? 4 : 13)),
       }))
