@@ -2,6 +2,8 @@ import type { RuleId } from '$lib/advice/rules';
 import { isSurely } from '$lib/answers/answers';
 import type { Job, Prices } from '$lib/answers/job';
 import type { Warning } from '$lib/answers/questions';
+import { drawnJob } from '$lib/survey/drawn';
+import { surveyOf } from '$lib/survey/survey';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import { conditionsOf, type Conditions } from './conditions';
 import {
@@ -74,11 +76,13 @@ export interface OwnersReading {
  * and disagree (figures `rule.*`).
  */
 export function readForOwner(
-  job: Job,
+  given: Job,
   plan: Plan,
-  prices: Prices = job.prices ?? {},
-  own: OwnFigures | undefined = job.own,
+  prices: Prices = given.prices ?? {},
+  own: OwnFigures | undefined = given.own,
 ): OwnersReading {
+  // What is drawn outranks what was typed, as in the plan.
+  const job = drawnJob(given, surveyOf(given, own));
   const conditions = conditionsOf(job, plan);
   const restore = restoring(plan, prices, own);
   const replace = replacing(job, prices, own);
