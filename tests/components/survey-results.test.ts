@@ -1,5 +1,6 @@
 import { render, screen, within } from '@testing-library/svelte';
 import { describe, expect, it } from 'vitest';
+import JobPage from '$lib/ui/job/JobPage.svelte';
 import OwnerPage from '$lib/ui/owner/OwnerPage.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { drawn, job, open, pad, slab, user } from '../helpers/survey-page';
@@ -79,5 +80,14 @@ describe('what comes out', () => {
     await session.startNew(job({ slab, marks: [{ kind: 'spot', corners }] }));
     render(OwnerPage);
     expect(screen.getByRole('img', { name: /seen from above, to scale: 24 m²/ })).toBeVisible();
+  });
+
+  it('areas on the job page are those of the drawing', async () => {
+    const yard = job({ slab, marks: [{ kind: 'zone', corners: half, zone: 'a' }] });
+    await session.startNew(yard);
+    render(JobPage);
+    // 2.9 x 2.6 m; the yard is the rest of 6 x 4 m.
+    expect(document.getElementById('zone-a')).toHaveTextContent('7.54 m²');
+    expect(document.getElementById('zone-b')).toHaveTextContent('16.5 m²');
   });
 });

@@ -2,6 +2,8 @@ import type { RuleId } from '$lib/advice/rules';
 import { isSurely } from '$lib/answers/answers';
 import type { Job, Prices } from '$lib/answers/job';
 import type { Warning } from '$lib/answers/questions';
+import { drawnJob } from '$lib/survey/drawn';
+import { surveyOf } from '$lib/survey/survey';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import { isKnown, sum, typicalOf, type Amount } from './amount';
 import { conditionsOf, type ConditionId, type Conditions } from './conditions';
@@ -101,6 +103,7 @@ export function readForOwner(
   prices: Prices = given.prices ?? {},
   own: OwnFigures | undefined = given.own,
 ): OwnersReading {
+  // What is drawn outranks what was typed, as in the plan.
   const job = drawnJob(given, surveyOf(given, own));
   const conditions = conditionsOf(job, plan);
   const zonesIn = (...ids: readonly ConditionId[]) =>

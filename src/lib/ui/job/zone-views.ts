@@ -5,6 +5,8 @@ import type { QuestionId } from '$lib/answers/questions';
 import type { InterviewPlace } from '$lib/interview/context';
 import { placeOf, replay } from '$lib/interview/replay';
 import type { Plan } from '$lib/plan/plan';
+import { drawnJob } from '$lib/survey/drawn';
+import { surveyOf } from '$lib/survey/survey';
 import type { MethodId } from '$shared/methods';
 import { zoneNames } from '$lib/words/en/zone-names';
 
@@ -40,11 +42,16 @@ function nextFor(site: SiteAnswers, zone: ZoneAnswers): InterviewPlace {
   return next;
 }
 
+const areaOf = (area: ZoneAnswers['area']): number | null =>
+  typeof area === 'number' ? area : null;
+
 /** The lines of the list, from the job and its plan. */
 export function zoneViews(job: Job, plan: Plan): ZoneView[] {
   const planned = new Map(plan.zones.map((zone) => [zone.id, zone]));
   const held = new Map(plan.held.map((zone) => [zone.id, zone]));
   const names = zoneNames(job.zones);
+  // What is drawn outranks what was typed, as in the plan.
+  const drawn = drawnJob(job, surveyOf(job)).zones;
   return job.zones.map((zone, place): ZoneView => {
     const { id, answers } = zone;
     const done = planned.get(id);
@@ -57,7 +64,7 @@ export function zoneViews(job: Job, plan: Plan): ZoneView[] {
       verdict:
         waits?.verdict ?? (holds.length + possibleHolds.length ? 'find-out-first' : 'prepare'),
       method: done?.method ?? null,
-      area: typeof answers.area === 'number' ? answers.area : null,
+      area: areaOf(drawn[place]?.answers.area),
       holds,
       possibleHolds,
       open: waits?.open ?? [],
