@@ -10,7 +10,8 @@ import {
   type NoiseLimitId,
 } from './noise-limits';
 import { protectorFor, protectorFigures, type Protector } from './protector';
-import { figuresOf, levelOf, type Known, type Strength } from './tasks';
+import { figuresOf, levelOf, usualHours, type Known, type Strength } from './tasks';
+import { reachOf, type Reach } from '$lib/plan/tasks';
 import type { Bounds, Origin, SettledTask, Standing } from './types';
 
 /** How a day stands to one noise limit. */
@@ -20,6 +21,8 @@ export interface NoiseStanding {
   /** Mean over the reference day, dB(A): TWA, or LEX,8h for the EU. */
   readonly level: Bounds;
   readonly standing: Standing;
+  /** With every tool at its usual level for its usual hours; at least this where `part` is open. */
+  readonly typical: { readonly part: number; readonly level: number };
   /** Hours of the same mix still left before the limit once it has run for its most hours, in a day of 24: `low` with every tool at its loudest, `high` at its quietest. */
   readonly hoursLeft: Bounds;
   readonly protector: Protector;
@@ -38,11 +41,47 @@ export interface NoiseOfTask {
 export interface NoiseOfDay {
   readonly limits: Readonly<Record<NoiseLimitId, NoiseStanding>>;
   readonly tasks: readonly NoiseOfTask[];
+  /** Machines of others that are heard from beside, by the distance law. */
+  readonly beside: readonly Heard[];
   /** Tools without a level: the reader is asked for the maker's figure or a measurement. */
   readonly unknown: readonly ToolId[];
   /** How the loudest tool stands to the top of Table D-2, above which no time is allowed. */
   readonly ceiling: Standing;
   readonly figures: readonly FigureId[];
+}
+
+/** Another's machine, heard from beside. */
+export interface Heard {
+  readonly tool: ToolId;
+  /** dB(A) at the ear of whoever stands beside: least, usual and most. */
+  readonly level: Reach;
+  readonly hours: Reach;
+}
+
+/**
+ * What somebody beside hears of a task: a point source loses some dB for each doubling of the
+ * distance, less under a roof. Null where the tool's level is not known, or there is none.
+ * Source: figures `noise.per-doubling`, `noise.indoors-near`; the distances are common practice.
+ */
+export function heardBeside(task: SettledTask, own?: OwnFigures): Heard | null {
+  const level = levelOf(task, own);
+  if (typeof level === 'string') return null;
+  const [near, far] = rangeOf('noise.beside', own);
+  const usual = reachOf('noise.beside', own).typical;
+  const doublings = (metres: number) => Math.log2(metres / valueOf('noise.at-operator', own));
+  const open = task.setting === 'open';
+  const [least, most] = rangeOf(open ? 'noise.per-doubling' : 'noise.indoors-near', own);
+  const [low, high] = level.range;
+  const typical = level.typical ?? (low + high) / 2;
+  return {
+    tool: task.tool,
+    level: {
+      low: low - most * doublings(far),
+      typical: typical - ((least + most) / 2) * doublings(usual),
+      high: high - least * doublings(near),
+    },
+    hours: { low: task.hours[0], typical: usualHours(task), high: task.hours[1] },
+  };
 }
 
 const each = <T>(make: (limit: NoiseLimitId) => T): Readonly<Record<NoiseLimitId, T>> =>
@@ -79,7 +118,11 @@ const floorAtSilence = (level: number): number => Math.max(0, level);
  * The noise of one person's day. Levels are ranges, so every result has a low and a high end;
  * a tool without a level leaves the result open: at least the part of the known tools.
  */
-export function noiseOfDay(tasks: readonly SettledTask[], own?: OwnFigures): NoiseOfDay {
+export function noiseOfDay(
+  tasks: readonly SettledTask[],
+  own?: OwnFigures,
+  beside: readonly Heard[] = [],
+): NoiseOfDay {
   const levels = tasks.map((task) => levelOf(task, own));
   const longest = longestDay(own);
   const mostHours = tasks.reduce(
@@ -88,20 +131,40 @@ export function noiseOfDay(tasks: readonly SettledTask[], own?: OwnFigures): Noi
   );
 
   const limits = each((limit): NoiseStanding => {
-    const partAt = (hoursOf: (task: SettledTask) => SettledTask['hours']) =>
-      sumOf(
-        tasks.map((task, index) =>
+    const heard = (low: 'low' | 'high') =>
+      beside.map(({ level, hours }) => ({
+        low: partOf(limit, level.low, hours[low], own),
+        high: partOf(limit, level.high, hours.high, own),
+        open: false,
+      }));
+    const partAt = (
+      hoursOf: (task: SettledTask) => SettledTask['hours'],
+      low: 'low' | 'high' = 'low',
+    ) =>
+      sumOf([
+        ...tasks.map((task, index) =>
           partOfTask(limit, hoursOf(task), levels[index] ?? 'unknown', own),
         ),
-      );
+        ...heard(low),
+      ]);
+    const usual = [
+      ...tasks.map((task, index) => {
+        const level = levels[index] ?? 'unknown';
+        if (typeof level === 'string') return 0;
+        const { range, typical = (range[0] + range[1]) / 2 } = level;
+        return partOf(limit, typical, usualHours(task), own);
+      }),
+      ...beside.map(({ level, hours }) => partOf(limit, level.typical, hours.typical, own)),
+    ].reduce((sum, one) => sum + one, 0);
     const part = partAt(({ hours }) => hours);
     // Both ends of the time left start from the same mix, or the quieter end could come out shorter.
-    const afterAll = partAt(({ hours: [, most] }) => [most, most]);
+    const afterAll = partAt(({ hours: [, most] }) => [most, most], 'high');
     const level = mapBounds(part, (value) => floorAtSilence(dayLevel(limit, value, own)));
     return {
       part,
       level,
       standing: standingTo(part, 1),
+      typical: { part: usual, level: floorAtSilence(dayLevel(limit, usual, own)) },
       hoursLeft: {
         low: part.open ? 0 : hoursLeft(mostHours, afterAll.high, longest),
         high: hoursLeft(mostHours, afterAll.low, longest),
@@ -115,6 +178,7 @@ export function noiseOfDay(tasks: readonly SettledTask[], own?: OwnFigures): Noi
   const strengths = levels.filter((level): level is Strength => typeof level === 'object');
   return {
     limits,
+    beside,
     tasks: tasks.map((task, index) => {
       const level = levels[index] ?? 'unknown';
       return {
@@ -146,6 +210,17 @@ export function noiseOfDay(tasks: readonly SettledTask[], own?: OwnFigures): Noi
       },
       valueOf('noise.osha-ceiling', own),
     ),
-    figures: [...figuresOf(strengths.map(({ origin }): Origin => origin)), 'noise.osha-ceiling'],
+    figures: [
+      ...figuresOf(strengths.map(({ origin }): Origin => origin)),
+      'noise.osha-ceiling',
+      ...(beside.length
+        ? ([
+            'noise.beside',
+            'noise.at-operator',
+            'noise.per-doubling',
+            'noise.indoors-near',
+          ] as const)
+        : []),
+    ],
   };
 }

@@ -1,6 +1,7 @@
 import type { FigureId, OwnFigures } from '$shared/figures';
 import { silicaDuties, respiratorsFor, type Duty } from './duties';
-import { noiseOfDay, type NoiseOfDay } from './noise';
+import { helpOf, type Help } from './help';
+import { heardBeside, noiseOfDay, type NoiseOfDay } from './noise';
 import type { NoiseLimitId } from './noise-limits';
 import { shiftProblems, type ShiftProblem } from './problems';
 import { shareOut, type BudgetId, type SharingOut } from './share-out';
@@ -28,6 +29,8 @@ export interface SafetyOfWorker {
   readonly respirators: ReturnType<typeof respiratorsFor> | null;
   readonly noise: NoiseOfDay;
   readonly vibration: VibrationOfDay;
+  /** The change that would help most against vibration and noise, at usual values; null where nothing has to. */
+  readonly help: Help | null;
 }
 
 export const sharingAims = [
@@ -63,16 +66,29 @@ function budgetsOf(aim: SharingAim, region: Region): readonly BudgetId[] {
   return aim === 'everything' ? ['vibration-action', noiseAim[region]] : [aim];
 }
 
-function ofWorker(worker: WorkerDay, dustHours?: DustHours, own?: OwnFigures): SafetyOfWorker {
+function ofWorker(
+  worker: WorkerDay,
+  others: readonly WorkerDay[],
+  region: Region,
+  dustHours?: DustHours,
+  own?: OwnFigures,
+): SafetyOfWorker {
   const tasks = worker.tasks.map(settleTask);
+  // Whoever works at all that day is on the site while the others' machines run.
+  const beside = tasks.length
+    ? others.flatMap((other) =>
+        other.tasks.flatMap((task) => heardBeside(settleTask(task), own) ?? []),
+      )
+    : [];
   const silica = silicaOfDay(tasks, own, dustHours);
   return {
     id: worker.id,
     tasks,
     silica,
     respirators: silica.protection === null ? null : respiratorsFor(silica.protection, own),
-    noise: noiseOfDay(tasks, own),
+    noise: noiseOfDay(tasks, own, beside),
     vibration: vibrationOfDay(tasks, own),
+    help: helpOf(tasks, noiseAim[region], own),
   };
 }
 
@@ -104,7 +120,15 @@ export function safetyOf(input: ShiftInput, own?: OwnFigures): SafetyResult {
   const problems = shiftProblems(input.workers, input.crew);
   if (problems.length) return { ok: false, problems };
   const { region } = input;
-  const workers = input.workers.map((worker) => ofWorker(worker, input.dustHours, own));
+  const workers = input.workers.map((worker) =>
+    ofWorker(
+      worker,
+      input.workers.filter((other) => other !== worker),
+      region,
+      input.dustHours,
+      own,
+    ),
+  );
   const crew = input.crew ?? Math.max(1, workers.length);
   const work = workers.flatMap(({ tasks }) => tasks);
   const sharing = Object.fromEntries(

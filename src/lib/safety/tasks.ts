@@ -62,3 +62,9 @@ function strengthOf(figure: FigureId, own?: OwnFigures): Strength {
 export const figuresOf = (origins: readonly Origin[]): FigureId[] => [
   ...new Set(origins.flatMap((origin) => (origin.from === 'own' ? [] : [origin.figure]))),
 ];
+
+/** Usual hours of a task with the tool running. */
+export const usualHours = ({
+  hours: [low, high],
+  typical = (low + high) / 2,
+}: SettledTask): number => Math.min(high, Math.max(low, typical));

@@ -1,7 +1,7 @@
 import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { ToolId } from '$shared/tools';
 import { mapBounds, nothing, standingTo, sumOf } from './bounds';
-import { figuresOf, vibrationOf, type Known, type Strength } from './tasks';
+import { figuresOf, usualHours, vibrationOf, type Known, type Strength } from './tasks';
 import type { Bounds, SettledTask, Standing } from './types';
 
 export const vibrationLimitIds = ['action', 'limit'] as const;
@@ -69,6 +69,8 @@ export interface MinutesBefore {
 
 export interface VibrationOfDay {
   readonly points: Bounds;
+  /** With every tool as it usually shakes, for its usual hours; at least this where `points` is open. */
+  readonly typical: { readonly points: number; readonly daily: number };
   /** A(8), m/s2 */
   readonly daily: Bounds;
   readonly standing: Readonly<Record<VibrationLimitId, Standing>>;
@@ -113,6 +115,24 @@ function ofTask(task: SettledTask, own?: OwnFigures): VibrationOfTask {
   };
 }
 
+/** Points of a task as its tool usually shakes, for its usual hours; 0 where nothing is known. */
+export function usualPoints(task: SettledTask, own?: OwnFigures): number {
+  const magnitude = vibrationOf(task, own);
+  if (typeof magnitude === 'string') return 0;
+  const { range, typical = (range[0] + range[1]) / 2 } = magnitude;
+  return pointsOf(typical, usualHours(task), own);
+}
+
+/**
+ * Trigger time of a turn, h, rounded down to what a crew can keep (figure `share.step`); null where
+ * not even one such turn fits: then it takes another tool, method or more people, not a shorter turn.
+ */
+export function turnOf(minutes: number, own?: OwnFigures): number | null {
+  const step = valueOf('share.step', own);
+  const turns = Math.floor(minutes / minutesPerHour / step + 1e-9);
+  return turns > 0 ? turns * step : null;
+}
+
 /**
  * The vibration of one person's day. Tools with a range give a low and a high end; a tool without a
  * figure leaves the result open: at least what the known tools give.
@@ -121,11 +141,13 @@ export function vibrationOfDay(tasks: readonly SettledTask[], own?: OwnFigures):
   const each = tasks.map((task) => ofTask(task, own));
   const points = sumOf(each.map((task) => task.points));
   const daily = mapBounds(points, (value) => dailyOfPoints(value, own));
+  const usual = tasks.reduce((sum, task) => sum + usualPoints(task, own), 0);
   const known = each.flatMap(({ magnitude }) =>
     typeof magnitude === 'object' ? [magnitude.origin] : [],
   );
   return {
     points,
+    typical: { points: usual, daily: dailyOfPoints(usual, own) },
     daily,
     standing: {
       action: standingTo(daily, vibrationLimit('action', own)),

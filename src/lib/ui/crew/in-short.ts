@@ -1,5 +1,5 @@
 import type { SilicaOfTask, SilicaWay } from '$lib/safety/silica';
-import type { VibrationOfTask } from '$lib/safety/vibration';
+import { turnOf, type VibrationOfTask } from '$lib/safety/vibration';
 import { briefingWords as words, controlInShort } from '$lib/words/en/safety';
 import type { Formatter } from '$lib/words/types';
 
@@ -23,12 +23,11 @@ export function maskInShort(silica: SilicaOfTask): string {
   return new Set(factors).size === 1 ? (factors[0] ?? words.none) : factors.join(`; ${words.or} `);
 }
 
-/** Trigger time before the action value with a rough tool, rounded down to whole minutes or quarter hours. */
+/** A turn before the action value as the tool usually shakes, as long as a crew can keep; none shorter. */
 export function turnInShort(say: Formatter, { magnitude, minutes }: VibrationOfTask): string {
   if (magnitude === 'unknown') return words.ask;
   if (!minutes) return words.noTurn;
-  const { atHigh } = minutes.action;
-  const hour = 60;
-  if (atHigh < hour) return say.hours(Math.floor(atHigh) / hour);
-  return say.hours(Math.floor((atHigh / hour) * 4) / 4);
+  const { atTypical = minutes.action.atHigh } = minutes.action;
+  const turn = turnOf(atTypical);
+  return turn === null ? words.otherTool : say.hours(turn);
 }

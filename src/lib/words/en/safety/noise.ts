@@ -123,10 +123,11 @@ export function protectorSentence(say: Say, { needed, rating, beyondOne }: Prote
     return 'Whether a protector is needed is not known: no level is. Measure first, and wear one until then.';
   const up = (value: number) => say.number(Math.ceil(value - 1e-9));
   const open = needed.open ? ' or more: some levels are not known' : '';
-  const label = `Protectors have to take off ${up(needed.high)} dB at the ear${open}. Worn on a site they lose about ${say.figure('noise.rating-derating')} of what the label says, so look for a rating (NRR) of ${up(rating.high)} or more.`;
+  const off = `Protectors have to take off ${up(needed.high)} dB at the ear${open}. Worn on a site they lose about ${say.figure('noise.rating-derating')} of what the label says.`;
+  // No rating that nobody sells is asked for.
   return beyondOne
-    ? `${label} One protector may not do that (the highest is ${say.figure('noise.rating-highest')}): wear plugs and muffs together, and cut the time.`
-    : label;
+    ? `${off} No single protector does that. Wear plugs and muffs together, both of the highest rating sold (NRR up to ${say.figure('noise.rating-highest')}), and cut the time or take a quieter tool.`
+    : `${off} Look for a rating (NRR) of ${up(rating.high)} or more.`;
 }
 
 /** What always goes with a protector. */

@@ -184,6 +184,7 @@ export const briefingWords = {
   assess: 'to be assessed',
   ask: 'ask the maker',
   noTurn: 'does not shake',
+  otherTool: 'not with this tool',
   or: 'or',
   hearing: 'Ears',
   hands: 'Hands',

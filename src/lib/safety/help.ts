@@ -1,0 +1,62 @@
+import { isFloor } from '$lib/advice/place';
+import type { OwnFigures } from '$shared/figures';
+import type { StepId } from '$shared/methods';
+import { toolsOf, type ToolId } from '$shared/tools';
+import { partOf, type NoiseLimitId } from './noise-limits';
+import { levelOf, usualHours, vibrationOf } from './tasks';
+import type { SettledTask } from './types';
+import { pointsOfDay, usualPoints, vibrationLimit } from './vibration';
+
+/** What would help most, and what part of the fuller of the two limits is used with it. */
+export type Help = { readonly now: number; readonly then: number } & (
+  | { readonly change: 'tool'; readonly step: StepId; readonly from: ToolId; readonly to: ToolId }
+  /** As many people share the loud and shaking work evenly. */
+  | { readonly change: 'people'; readonly people: number }
+);
+
+/** More people than this in place of one are no change but another crew. */
+const mostPeople = 4;
+
+/** The fuller of the vibration action value and the noise limit, at usual values. */
+function usedUp(tasks: readonly SettledTask[], limit: NoiseLimitId, own?: OwnFigures): number {
+  const points = tasks.reduce((sum, task) => sum + usualPoints(task, own), 0);
+  const noise = tasks.reduce((sum, task) => {
+    const level = levelOf(task, own);
+    if (typeof level === 'string') return sum;
+    const { range, typical = (range[0] + range[1]) / 2 } = level;
+    return sum + partOf(limit, typical, usualHours(task), own);
+  }, 0);
+  return Math.max(points / pointsOfDay(vibrationLimit('action', own), own), noise);
+}
+
+const known = (task: SettledTask, own?: OwnFigures): boolean =>
+  levelOf(task, own) !== 'unknown' && vibrationOf(task, own) !== 'unknown';
+
+/**
+ * The one change that lowers the fuller limit most: another tool that the step can be done with
+ * there and whose noise and vibration are known, or the fewest people that bring everybody under.
+ * Null where usual values keep under both limits. A tool's own pace is not weighed: hours stay.
+ */
+export function helpOf(
+  tasks: readonly SettledTask[],
+  limit: NoiseLimitId,
+  own?: OwnFigures,
+): Help | null {
+  const now = usedUp(tasks, limit, own);
+  if (now <= 1) return null;
+  const people = Math.min(mostPeople, Math.max(2, Math.ceil(now - 1e-9)));
+  const options: Help[] = [{ change: 'people', people, now, then: now / people }];
+  for (const task of tasks)
+    for (const to of toolsOf(task.step, isFloor(task.element))) {
+      // Levels the reader typed belong to the tool they stand for.
+      const { ownLevel: _level, ownVibration: _vibration, ...bare } = task;
+      const other: SettledTask = { ...bare, tool: to };
+      if (to === task.tool || to === 'hand-tools' || !known(other, own)) continue;
+      const changed = tasks.map((each) => (each === task ? other : each));
+      const then = usedUp(changed, limit, own);
+      if (then < now)
+        options.push({ change: 'tool', step: task.step, from: task.tool, to, now, then });
+    }
+  // Of changes that do as much, the first: people need no other machine.
+  return options.reduce((best, each) => (each.then < best.then ? each : best));
+}
