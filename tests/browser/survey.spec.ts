@@ -25,6 +25,15 @@ async function onScreen(page: Page, x: number, y: number) {
   return { x: box.x + (x / 6000) * box.width, y: box.y + box.height - (y / 4000) * box.height };
 }
 
+/** Takes a tool in hand and has the whole board in sight. */
+async function choose(page: Page, tool: string): Promise<void> {
+  await page.getByText(tool, { exact: true }).tap();
+  await expect(page.getByRole('radio', { name: tool, exact: true })).toBeChecked();
+  // The fields of the mark before go, and the page with them: measured only then.
+  await expect(page.locator('#editor')).toHaveCount(0);
+  await board(page).evaluate((each) => each.scrollIntoView({ block: 'center' }));
+}
+
 test.describe('on a phone', () => {
   test.use({ viewport: { width: 320, height: 640 }, hasTouch: true, isMobile: true });
 
@@ -38,8 +47,7 @@ test.describe('on a phone', () => {
     await expect(marks(page)).toContainText('40 mm deep');
 
     // A finger drawn along the slab: a crack from end to end of the way.
-    await page.getByText('Crack', { exact: true }).tap();
-    await board(page).scrollIntoViewIfNeeded();
+    await choose(page, 'Crack');
     const [from, to] = [await onScreen(page, 1000, 1000), await onScreen(page, 4000, 1000)];
     const touch = await page.context().newCDPSession(page);
     const finger = (type: 'touchStart' | 'touchMove' | 'touchEnd', x?: number, y?: number) =>
@@ -53,8 +61,7 @@ test.describe('on a phone', () => {
     await finger('touchEnd');
     await expect(marks(page)).toContainText('Crack 1: 3 m long');
 
-    await page.getByText('Wall', { exact: true }).tap();
-    await board(page).scrollIntoViewIfNeeded();
+    await choose(page, 'Wall');
     const edge = await onScreen(page, 3000, 4000);
     await page.touchscreen.tap(edge.x, edge.y);
     await expect(marks(page)).toContainText('Wall 1: 6 m long');
