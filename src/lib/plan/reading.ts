@@ -2,8 +2,6 @@ import type { RuleId } from '$lib/advice/rules';
 import { isSurely } from '$lib/answers/answers';
 import type { Job, Prices } from '$lib/answers/job';
 import type { Warning } from '$lib/answers/questions';
-import { drawnJob } from '$lib/survey/drawn';
-import { surveyOf } from '$lib/survey/survey';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import { isKnown, sum, typicalOf, type Amount } from './amount';
 import { conditionsOf, type ConditionId, type Conditions } from './conditions';
