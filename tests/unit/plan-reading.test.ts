@@ -63,6 +63,12 @@ describe('over any job the owner’s sheet', () => {
     );
   });
 
+  it('never speaks for a slab of which most has not been entered', () => {
+    const job = tradeJob([{ area: 4 }], {}, { totalArea: 100 });
+    expect(read(job).reading).toBe('parts-only');
+    expect(read({ ...job, totalArea: 4 }).reading).toBe('restore');
+  });
+
   it('never condemns the slab for one zone that is the smaller part of it', () => {
     const gone = { depth: ['through'], area: 2 };
     const job = tradeJob([gone, { area: 48 }], {}, { totalArea: 50 });

@@ -197,7 +197,7 @@ export function readForOwner(
     if (zonesIn('replace').length) return 'restore-part';
     if (zonesIn('not-known').length || !job.zones.length || waits) return 'not-known-yet';
     if (doubtful.length) return 'doubtful';
-    return whole === null ? 'parts-only' : 'restore';
+    return share === null || share['not-entered'] > mostly ? 'parts-only' : 'restore';
   })();
   return {
     reading,

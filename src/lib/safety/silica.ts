@@ -9,6 +9,7 @@ import {
   type SilicaReadingFacts,
   type SilicaRowId,
 } from '$shared/silica-table';
+import type { StepId } from '$shared/methods';
 import { tools, type ToolId } from '$shared/tools';
 import type { Basis } from '$shared/types';
 import { exactly, sumOf } from './bounds';
@@ -99,6 +100,9 @@ function airflowOf(option: SilicaOption, wheel?: number, own?: OwnFigures): Airf
     : { by: 'wheel', perMm, wheel, flow: airflowFor(wheel, own) };
 }
 
+/** Steps that take up the dust of others, and are in no row of the table. */
+const housekeeping: readonly StepId[] = ['vacuum', 'last-clean'];
+
 const isRow = (rows: readonly SilicaRowId[]): rows is readonly [SilicaRowId, ...SilicaRowId[]] =>
   rows.length > 0;
 
@@ -153,7 +157,10 @@ function readTask(
 ): SilicaOfTask {
   const { tool, step, setting, wheel } = task;
   if (!reading)
-    return { kind: step === 'vacuum' && tools[tool].dust ? 'housekeeping' : 'not-dusty', tool };
+    return {
+      kind: housekeeping.includes(step) && tools[tool].dust ? 'housekeeping' : 'not-dusty',
+      tool,
+    };
   const { rows, unlisted = false, basis } = reading;
   if (!isRow(rows) || unlisted)
     return { kind: 'not-in-table', tool, rows, open: rows.length > 0, basis };

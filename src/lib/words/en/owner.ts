@@ -27,7 +27,7 @@ export const readingWords: Readonly<Record<ReadingId, Named>> = {
   },
   'parts-only': {
     name: 'Only parts are known',
-    line: 'The parts you entered can be prepared for a repair. Say how large the whole surface is before you choose for all of it.',
+    line: 'The parts you entered can be prepared for a repair. What state the rest is in nobody has said yet.',
   },
   doubtful: {
     name: 'A repair is doubtful here',

@@ -178,7 +178,7 @@ export const briefingWords = {
   mask: 'Mask',
   turn: 'Longest turn',
   turnNote:
-    'Longest turn: the trigger time before the vibration action value with a rough tool, if nothing else shakes your hands that day.',
+    'Longest turn: the trigger time before the vibration action value with a tool as it usually shakes, if nothing else shakes your hands that day.',
   none: 'none',
   factor: (factor: number): string => `factor ${factor}`,
   assess: 'to be assessed',
