@@ -101,7 +101,7 @@ test.describe('everything deleted', () => {
     await page.keyboard.press('Enter');
     await expect(part.getByText('All of it is deleted.')).toBeFocused();
 
-    await expect(other.getByText('was deleted in another tab')).toBeVisible();
+    await expect(other.getByText('Everything this site kept on this device')).toBeVisible();
     await expect(list(other).getByText(name, { exact: true })).toBeHidden();
     expect(await kept(page)).toEqual([]);
     const left = await page.evaluate(async () => [
