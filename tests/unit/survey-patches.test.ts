@@ -169,7 +169,7 @@ describe('a bay', () => {
   it('more than half patched is offered to be treated whole', () => {
     const joints = [joint];
     const half = of({ slab, joints, marks: [spot(100, 100, 2800, 3800)] });
-    expect(half.bays).toEqual([
+    expect(half.bays).toMatchObject([
       { id: '1', area: 24, patched: 3 * 4, whole: false },
       { id: '2', area: 24, patched: 0, whole: false },
     ]);

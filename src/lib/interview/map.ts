@@ -39,6 +39,9 @@ const telling: Answers = {
   ],
   depth: questions.depth.choices.map((choice) => [choice]),
   looseness: questions.looseness.choices.map((choice) => [choice]),
+  element: [['slab'], ['wall']],
+  finish: [['undecided'], ['overlay'], ['sealer']],
+  makerProfile: [['no-sheet'], ['csp-3']],
   cracks: [['none'], ['hairline']],
   steel: [['none-seen'], ['corroded']],
 };

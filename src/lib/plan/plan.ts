@@ -147,12 +147,11 @@ export function planJob(
       if (why) held.push({ id: zone.id, holds, possibleHolds, ...why });
       continue;
     }
-    const patches = patchesOf(zone, job.site, drawing, own);
-    const work = {
-      ...workOf(zone, job.site, advice, advice.underneath),
-      patches: patches?.patches ?? null,
-      ...(drawn.totalArea !== undefined && { whole: drawn.totalArea }),
-    };
+    const whole = drawn.totalArea;
+    const { patches, work, quantities } = workedOut(
+      { zone, site: job.site, advice, method: advice.underneath, whole, drawing },
+      own,
+    );
     works.push(work);
     zones.push({
       id: zone.id,
@@ -160,7 +159,7 @@ export function planJob(
       advice,
       holds,
       possibleHolds,
-      quantities: quantitiesOf(work, own),
+      quantities,
       patches,
       steps: work.steps,
       tools: work.tools,
@@ -183,6 +182,41 @@ export function planJob(
     substitutes,
     trafficDays: { cars: rangeOf('traffic.cars', own), heavy: rangeOf('traffic.heavy', own) },
   };
+}
+
+interface ToWorkOut {
+  readonly zone: Zone;
+  readonly site: SiteAnswers;
+  readonly advice: Advice;
+  readonly method: MethodId;
+  /** The whole surface, m2 */
+  readonly whole: number | undefined;
+  readonly drawing: SurveyResult | null;
+}
+interface WorkedOut {
+  readonly patches: PatchLayout | null;
+  readonly work: ZoneWork;
+  readonly quantities: PlannedZone['quantities'];
+}
+
+/** What was worked out of a zone, as long as nothing it stands on is another: one edit leaves the rest. */
+const kept = new WeakMap<Zone, { from: ToWorkOut; own: OwnFigures | undefined; out: WorkedOut }>();
+
+function workedOut(from: ToWorkOut, own?: OwnFigures): WorkedOut {
+  const { zone, site, advice, method, whole, drawing } = from;
+  const known = kept.get(zone);
+  const same = (name: keyof ToWorkOut) => known?.from[name] === from[name];
+  const all = (['site', 'advice', 'method', 'whole', 'drawing'] as const).every(same);
+  if (known && all && known.own === own) return known.out;
+  const patches = patchesOf(zone, site, drawing, own);
+  const work = {
+    ...workOf(zone, site, advice, method),
+    patches: patches?.patches ?? null,
+    ...(whole !== undefined && { whole }),
+  };
+  const out = { patches, work, quantities: quantitiesOf(work, own) };
+  kept.set(zone, { from, own, out });
+  return out;
 }
 
 /** Patches as drawn; without a drawing of the zone round its typed spots; null where neither is. */

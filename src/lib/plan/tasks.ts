@@ -132,6 +132,33 @@ function waitOf(
   return undefined;
 }
 
+interface Counted {
+  readonly labour: Amount | null;
+  readonly hours: Task['hours'];
+  readonly amount: Task['amount'];
+}
+
+/** What each step of a zone comes to: made anew with its quantities, which stay while nothing changes. */
+const counted = new WeakMap<Quantities, Map<StepId, Counted>>();
+
+function countedOf(
+  step: StepId,
+  work: ZoneWork,
+  quantities: Quantities,
+  own?: OwnFigures,
+): Counted {
+  let steps = counted.get(quantities);
+  if (!steps) counted.set(quantities, (steps = new Map()));
+  let found = steps.get(step);
+  if (!found) {
+    const labour = hoursOf(step, work, quantities, own);
+    const hours = labour && bothHours(labour, own);
+    found = { labour, hours, amount: amountOf(step, work, quantities, own) };
+    steps.set(step, found);
+  }
+  return found;
+}
+
 /** Every task of a job, in the order of its steps. */
 export function tasksOf(
   steps: readonly PlanStep[],
@@ -151,19 +178,18 @@ export function tasksOf(
       if (!entry) return [];
       const { work, quantities, dryFinish } = entry;
       const tool = work.tools.get(step) ?? { tool: 'hand-tools' };
-      const amount = hoursOf(step, work, quantities, own);
+      const { labour: amount, hours, amount: much } = countedOf(step, work, quantities, own);
       const before = done.get(zone) ?? [];
       const wait = waitOf(step, before, dryFinish, own);
       for (const each of group) done.set(each, [...(done.get(each) ?? []), step]);
       const cure = cures[step];
-      const hours = amount && bothHours(amount, own);
       return [
         {
           step,
           zone: once ? null : zone,
           zones: group,
           tool,
-          amount: amountOf(step, work, quantities, own),
+          amount: much,
           hours,
           labour: amount,
           ...(!hours && { without: amount ? ('missing' as const) : ('not-counted' as const) }),
