@@ -76,9 +76,8 @@ export function whyNotAsked(
   if (question === 'crackLength' && isSurely(zone.cracks, 'none')) return 'no-cracks';
   const mayShow = zone.steel?.some((steel) => showsBar({ steel }));
   if (question === 'barLoss' && zone.steel && !mayShow) return 'no-bar-shows';
-  if (aboutBars.has(question) && !mayShow) return 'no-bar-shows';
-  if (aboutSheet.has(question) && (!zone.finish || isSurely(zone.finish, 'undecided')))
-    return 'no-finish-yet';
+  if (aboutBars.has(question) && zone.steel && !mayShow) return 'no-bar-shows';
+  if (aboutSheet.has(question) && isSurely(zone.finish, 'undecided')) return 'no-finish-yet';
   if (question === 'makerMoisture' && isSurely(zone.makerProfile, 'no-sheet')) return 'no-sheet';
   if (question === 'borderLength' && site.element && !site.element.some(isFloor))
     return 'no-floor-machine';

@@ -84,8 +84,10 @@ export function interviewMap(): InterviewMap {
       const event = { type: 'ANSWER', question: from, answer } as { type: 'ANSWER' } & AnswerGiven;
       const [next] = transition(interview, state, event);
       const to = placeOf(next);
-      const skipped = passedOver(from, to, next.context);
-      const why = skipped[0]?.why ?? null;
+      const passed = passedOver(from, to, next.context);
+      const why = passed[0]?.why ?? null;
+      // An arrow tells one reason; what is passed over for another has an arrow of its own.
+      const skipped = passed.filter((each) => each.why === why);
       const name = `${from} ${to} ${why ?? ''}`;
       if (!arrows.has(name)) arrows.set(name, { from, to, skipped, why });
       walk(next);
