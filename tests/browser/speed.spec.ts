@@ -88,7 +88,7 @@ test.describe('with the worker', () => {
     });
     console.log(`whole site offline: ${(bytes / 1e6).toFixed(2)} MB`);
     expect(bytes).toBeGreaterThan(1e6);
-    expect(bytes).toBeLessThan(3e6);
+    expect(bytes).toBeLessThan(6e6);
   });
 });
 
