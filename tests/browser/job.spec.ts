@@ -184,7 +184,7 @@ test('prints each part on its own', async ({ page }) => {
     return count;
   };
   expect(await pages('Print the plan')).toBe(1);
-  expect(await pages('Print zone sheets')).toBe(4);
+  expect(await pages('Print zone sheets')).toBe(3);
   expect(await pages('Print the quantities')).toBe(1);
   expect(await pages('Print the cautions')).toBe(1);
 });

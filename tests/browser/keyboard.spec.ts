@@ -56,8 +56,8 @@ test('the job, its plan, the crew’s day and the record, by keyboard alone', as
 
 test('reading, sharing and asking for the owner’s sheet, by keyboard alone', async ({ page }) => {
   await page.goto('/job/');
-  await press(page, page.getByRole('button', { name: 'Boat-shed floor' }));
-  await expect(page.getByLabel('Name of the job')).toHaveValue(/^Boat-shed/);
+  await press(page, page.getByRole('button', { name: '9 Larch Row' }));
+  await expect(page.getByLabel('Name of the job')).toHaveValue(/^9 Larch Row/);
   await press(page, page.getByRole('link', { name: /^Advice/ }));
   await pickNamed(page, page.getByRole('group', { name: 'How you read it' }), 'I explain it');
   await press(page, page.getByRole('link', { name: 'To the owner’s sheet' }));
