@@ -112,7 +112,13 @@ describe('29 CFR 1926.1153 Table 1', () => {
     expect(cfm(airflowFor(5 * inch))).toBeCloseTo(125, 9);
     expect(cfm(airflowFor(7 * inch))).toBeCloseTo(175, 9);
     const read = rowOf(
-      day({ step: 'edge-work', setting: 'indoors', hours: [1, 1], wheel: 5 * inch }).tasks[0],
+      day({
+        step: 'edge-work',
+        tool: 'hand-grinder',
+        setting: 'indoors',
+        hours: [1, 1],
+        wheel: 5 * inch,
+      }).tasks[0],
     );
     expect(read.ways).toHaveLength(1);
     expect(read.ways[0]?.airflow).toMatchObject({ by: 'wheel', wheel: 127 });
@@ -121,9 +127,9 @@ describe('29 CFR 1926.1153 Table 1', () => {
 
   test('row (xii): water is a way outdoors only', () => {
     const ways = (setting: ShiftTask['setting']) =>
-      rowOf(day({ step: 'edge-work', setting, hours: [1, 1] }).tasks[0]).ways.map(
-        ({ controls }) => controls[0],
-      );
+      rowOf(
+        day({ step: 'edge-work', tool: 'hand-grinder', setting, hours: [1, 1] }).tasks[0],
+      ).ways.map(({ controls }) => controls[0]);
     expect(ways('open')).toEqual(['water-to-wheel', 'shroud-and-collector']);
     expect(ways('indoors')).toEqual(['shroud-and-collector']);
     expect(ways('sheltered')).toEqual(['shroud-and-collector']);

@@ -80,7 +80,12 @@ describe('a task', () => {
     expect(day.tasks[0]?.magnitude).toMatchObject({ range: [7, 7], typical: 7 });
   });
   test('nothing found: at least what the known tools give', () => {
-    const known = dayOf({ step: 'edge-work', tool: 'hand-grinder', setting: 'open', hours: [2, 2] });
+    const known = dayOf({
+      step: 'edge-work',
+      tool: 'hand-grinder',
+      setting: 'open',
+      hours: [2, 2],
+    });
     const mixed = dayOf(
       { step: 'edge-work', tool: 'hand-grinder', setting: 'open', hours: [2, 2] },
       { step: 'scarify', setting: 'open', hours: [1, 1] },

@@ -38,7 +38,13 @@ describe('silica', () => {
     );
   });
   test('the air a wheel wants, in both units', () => {
-    const read = first({ step: 'edge-work', tool: 'hand-grinder', setting: 'indoors', hours: [1, 1], wheel: 127 });
+    const read = first({
+      step: 'edge-work',
+      tool: 'hand-grinder',
+      setting: 'indoors',
+      hours: [1, 1],
+      wheel: 127,
+    });
     if (read.kind !== 'row' || !read.ways[0]) throw new Error('expected a way');
     expect(words.airflowSentence(say, read.ways[0])).toContain('(125 cfm)');
     expect(words.protectionSentence(read.ways[0].protection)).toContain('no respirator');

@@ -212,7 +212,9 @@ export function groupsOf(
                 ends =
                   (ends * traits.depthAs.size + at(traits.depthAs.of, goesTo())) * ids + method;
                 const group = groups.of(works * endsRoom + ends, groupHere);
-                let dirtKey = (placeAs * dirt.size + at(dirt.of, ci)) * 2 + pits;
+                // What dirt adds depends on what the finish asks for anyway.
+                let dirtKey = (placeAs * dirt.size + at(dirt.of, ci)) * profile.size + roughness;
+                dirtKey = (dirtKey * finishing.size + at(finishing.of, fi)) * 2 + pits;
                 dirtKey = (dirtKey * ids + method) * ids + rest;
                 const steps = dirty.of(dirtKey, dirtHere);
                 group.dirtAll &= steps;

@@ -1,6 +1,7 @@
 import type { Answer } from '$lib/answers/answers';
 import type { Job } from '$lib/answers/job';
 import type { QuestionId } from '$lib/answers/questions';
+import { foldTaps, unfoldTaps } from './compact-taps';
 import { formatName, jobExtras, siteExtras, take, zoneExtras } from './job-shape';
 import { refuse, type Checked } from './problem';
 import { rowsOf, type Table, type TableRow } from './tables/table';
@@ -81,7 +82,7 @@ export function compact(job: Job): readonly unknown[] {
     rowsOf(newest, 'zone').map((_, column) => ofZones.map((row) => row[column])),
     extrasOf(job, siteExtras),
     zoneExtra.some((extra) => extra !== 0) ? zoneExtra : 0,
-    extrasOf(job, jobExtras),
+    extrasOf(job.survey ? { ...job, survey: foldTaps(job.survey) } : job, jobExtras),
   ];
 }
 
@@ -141,6 +142,7 @@ export function spread(value: unknown, version: number, tables: readonly Table[]
     if (!answers || !extra) return refused;
     zones.push({ ...extra, id, name: names[row], ...answers });
   }
-  const file = { ...jobNamed, format: formatName, version, zones };
+  const drawing = jobNamed.survey !== undefined && { survey: unfoldTaps(jobNamed.survey) };
+  const file = { ...jobNamed, ...drawing, format: formatName, version, zones };
   return { ok: true, value: { ...file, site: { ...siteNamed, name, ...site } } };
 }

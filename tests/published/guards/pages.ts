@@ -7,6 +7,7 @@ const niosh = 'NIOSH 98-126, Table 1-1';
 export const pagesGuards: readonly Guard[] = [
   p('blast.angle.pits', [80, 90], 'as printed', `${mil}: 80 to 90 degrees for pits`),
   p('blast.angle.dirt', [60, 70], 'as printed', `${mil}: 60 to 70 degrees for other dirt`),
+  p('sounding.range-z', 1.96, 'as printed', 'NIST/SEMATECH e-Handbook 1.3.6.7.1: 0.975'),
   p('air.co-most', 10, 'as printed', '29 CFR 1910.134(i), Grade D: 10 ppm, as reported'),
   p('co.distance', 20, 'ft', 'US safety pages on generators: 20 ft'),
   p('overlay.joint-below', 0.5, 'in', 'Harrington and Fick 2014, transverse joints'),
