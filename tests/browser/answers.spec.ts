@@ -56,6 +56,8 @@ test('what is ticked is still there after a look at a word of the trade, until C
 }) => {
   await page.goto('/assess/looseness/');
   await page.locator('input[name="looseness"][value="flaking"]').check();
+  // The page is live: what is ticked has been heard.
+  await expect(page.getByRole('heading', { name: 'Methods still standing' })).toBeVisible();
   await page.goto('/learn/glossary/');
   await page.goBack();
   await expect(page.locator('input[name="looseness"][value="flaking"]')).toBeChecked();

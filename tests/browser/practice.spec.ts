@@ -19,6 +19,9 @@ test('a set is solved, what was missed comes back, and progress can be taken alo
   // Right, with the keyboard alone. Caring about too much is not held against anybody.
   await expect(heading(page, 'The old hole in Rope Walk yard')).toBeFocused();
   await page.locator('input[name="call"]').first().press('Space');
+  // A form to fill: the whole slab is sounded, and the thin rim sawn square.
+  for (const step of ['sound-and-mark', 'saw-cut'])
+    await page.locator(`input[name="steps"][value="${step}"]`).press('Space');
   const hazards = await page.locator('input[name="hazards"]').count();
   await page.locator('input[name="hazards"]').first().focus();
   for (let at = 0; at < hazards; at += 1) {

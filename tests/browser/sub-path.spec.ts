@@ -118,7 +118,10 @@ test('two copies on one host never touch what is the other’s', async ({ page }
     await page.waitForURL(`${at}/assess/setting/`);
     await expect(page.getByText('Saved', { exact: true })).toBeVisible();
     await page.goto(`${at}/learn/practice/`);
-    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    // The store of practice is opened once the page is live.
+    await expect
+      .poll(async () => (await stores(page)).databases.some((name) => name.endsWith('practice')))
+      .toBe(true);
     await page.goto(`${at}/`);
     await whole(page);
   };
