@@ -141,21 +141,13 @@ export class UnderWarnings {
       for (const rule of sure) if (!standing.has(rule)) sure.delete(rule);
       if (!sure.size) break;
     }
-    const certain = [...sure];
-    const possible = [...rules].filter((rule) => !sure.has(rule));
+    const certain = byRule(seen.map(({ everywhere }) => everywhere));
+    const any = byRule(seen.map(({ holds }) => holds));
+    const told = (rule: RuleId, all: ReadonlyMap<RuleId, readonly Hold[]>) =>
+      together(all.get(rule) as readonly [Hold, ...Hold[]]);
     return {
-      certain: certain.map((rule) =>
-        together(
-          seen.flatMap((each) => each.everywhere),
-          rule,
-        ),
-      ),
-      possible: possible.map((rule) =>
-        together(
-          seen.flatMap(({ holds }) => holds),
-          rule,
-        ),
-      ),
+      certain: [...sure].map((rule) => told(rule, certain)),
+      possible: [...rules].filter((rule) => !sure.has(rule)).map((rule) => told(rule, any)),
     };
   }
 
@@ -165,9 +157,19 @@ export class UnderWarnings {
   }
 }
 
-/** One hold for all of that rule, with only those facts on which they agree. */
-function together(holds: readonly Hold[], rule: RuleId): Hold {
-  const [first, ...rest] = holds.filter((hold) => hold.rule === rule) as [Hold, ...Hold[]];
+function byRule(lists: readonly (readonly Hold[])[]): Map<RuleId, Hold[]> {
+  const all = new Map<RuleId, Hold[]>();
+  for (const list of lists)
+    for (const hold of list) {
+      const same = all.get(hold.rule);
+      if (same) same.push(hold);
+      else all.set(hold.rule, [hold]);
+    }
+  return all;
+}
+
+/** One hold for all of one rule, with only those facts on which they agree. */
+function together([first, ...rest]: readonly [Hold, ...Hold[]]): Hold {
   if (!first.facts) return first;
   const agreed = Object.entries(first.facts).filter(([name, value]) =>
     rest.every(({ facts }) => facts?.[name] === value),

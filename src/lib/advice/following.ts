@@ -16,7 +16,7 @@ export interface Next {
   readonly zone: Pick<SettledZone, 'cracks' | 'steel' | 'barLoss'>;
   /** How many completions of these questions it stands for. */
   readonly weight: number;
-  /** Combinations of one number come to the same holds, given the same steps. */
+  /** Combinations of one number come to the same holds, given the same steps; below `mostHoldsAs`. */
   readonly holdsAs: number;
   /** Combinations of one number call for the same steps. */
   readonly worksAs: number;
@@ -26,8 +26,13 @@ export interface Next {
   readonly seen: Readonly<Record<Following, number>>;
 }
 
-/** More than any `holdsAs`: at most 8 kinds of steel, 5 of cracks, 2 of salts. */
-export const mostHoldsAs = 100;
+/** What the holds see of cracks: none, some, moving. */
+const crackStates = 3;
+const crackState = (cracks: SettledZone['cracks']): number =>
+  cracks === 'none' ? 0 : cracks === 'moving' ? 2 : 1;
+
+/** More than any `holdsAs`: at most 8 kinds of steel, with and without salts, and the cracks. */
+export const mostHoldsAs = 8 * 2 * crackStates;
 
 export const followingOf = (kinds: Kinds): readonly Next[] =>
   kinds.cracks.flatMap((cracks, ki) =>
@@ -41,7 +46,10 @@ export const followingOf = (kinds: Kinds): readonly Next[] =>
             site: { freezeThaw: frost.value, salts: salts.value },
             zone: { cracks: cracks.value, ...steel.value },
             weight: cracks.weight * steel.weight * frost.weight * salts.weight,
-            holdsAs: (si * kinds.cracks.length + ki) * kinds.salts.length + ai,
+            // Salts count only where steel or its rust shows.
+            holdsAs:
+              (si * 2 + (rust && salts.value !== 'none' ? 1 : 0)) * crackStates +
+              crackState(cracks.value),
             worksAs: ((rust * 2 + salty) * kinds.cracks.length + ki) * kinds.freezeThaw.length + ri,
             opens: opensBelow(cracks.value),
             bar,
@@ -66,6 +74,12 @@ export const stepsIn = (set: number): StepId[] =>
 /** Of a set, the steps that tell how deep and how hard the work goes. */
 const cutting = setOf({ 'saw-cut': 0, 'chase-crack': 0, 'route-crack': 0, 'free-bar': 0 });
 export const cutsIn = (set: number): number => set & cutting;
+
+const cuttingPlaces = workOrder.flatMap((_, place) => (cutting & (1 << place) ? [place] : []));
+/** The cutting steps of a set as a number below `mostCuts`. */
+export const cutsAs = (set: number): number =>
+  cuttingPlaces.reduce((sum, place, index) => sum | (((set >>> place) & 1) << index), 0);
+export const mostCuts = 2 ** cuttingPlaces.length;
 
 const clean = { oil: false, stripped: false, heavyCoating: false, contaminants: [] };
 

@@ -3,6 +3,7 @@ import { restFor } from './choice';
 import { plainSite, plainZone, type Kinds } from './completions';
 import { demandsOf, type Demands } from './demands';
 import { dirtSteps } from './following';
+import { Kept } from './kept';
 import { traitsOf, type Fixed } from './kind-traits';
 import { tooRough } from './steps/after';
 import type { Situation } from './steps/work';
@@ -66,21 +67,6 @@ export interface Grouped {
   readonly demands: readonly Demands[];
 }
 
-/** What is made once for each key, and found again by it. */
-class Kept<T> {
-  readonly #all = new Map<number, T>();
-
-  of(key: number, make: () => T): T {
-    let found = this.#all.get(key);
-    if (found === undefined) this.#all.set(key, (found = make()));
-    return found;
-  }
-
-  all(): T[] {
-    return [...this.#all.values()];
-  }
-}
-
 const ids = methodIds.length;
 
 /** What the choice comes to, by the place of the methods among all. */
@@ -114,26 +100,27 @@ export function groupsOf(
   if (Math.max(E, D, C, T, F) > 32) throw new Error('More kinds of an answer than 32 bits hold.');
   const looks = T * F;
   // The largest key there can be still has to be a whole number.
-  const choiceRoom =
-    place.size * removal.size * cleared.size * profile.size * skin.size * K * B * ids * ids;
+  const choiceRoom = place.size * removal.size * cleared.size * profile.size * skin.size * K * B;
   const worksRoom = place.size * traits.looseAs.size * finishing.size * K * B * ids * ids * 2;
   const endsRoom = E * traits.deep.size * traits.covering.size * 2 * traits.depthAs.size * ids;
-  if (
-    choiceRoom * looks > Number.MAX_SAFE_INTEGER ||
-    worksRoom * endsRoom > Number.MAX_SAFE_INTEGER
-  )
+  const dirtRoom = place.size * dirt.size * profile.size * finishing.size * 2 * ids * ids;
+  if (Math.max(choiceRoom, worksRoom, endsRoom, dirtRoom) > Number.MAX_SAFE_INTEGER)
     throw new Error('A key of the walk no longer fits a whole number.');
 
   const at = <T>(list: ArrayLike<T>, index: number) => list[index] as T;
-  const choices = new Kept<Chosen>();
-  const rough = new Kept<number>();
-  const dirty = new Kept<number>();
-  const groups = new Kept<Group>();
+  const choices = new Kept<Chosen>(choiceRoom);
+  const rough = new Kept<number>(ids * looks);
+  const dirty = new Kept<number>(dirtRoom);
+  const workings = new Kept<Group[]>(worksRoom);
+  const endings = new Kept<null>(endsRoom);
+  const groups: Group[] = [];
+  const nothing = () => null;
+  const noGroups = (): Group[] => [];
 
   // Where the walk stands, and what was found there: shared, so that a step of it makes nothing new.
   let [ei, di, ci, ti, fi, ki, bi] = [0, 0, 0, 0, 0, 0, 0];
   let chosen = {} as Chosen;
-  let [ends, works] = [0, 0];
+  let [endsAs, worksAs] = [0, 0];
   const siteHere = (): SettledSite => ({ ...plainSite, ...base, element: at(element, ei).value });
   const zoneHere = (): SettledZone => ({
     ...plainZone,
@@ -164,18 +151,22 @@ export function groupsOf(
   const filledHere = () => +!!tooRough(situationHere());
   const dirtHere = () => dirtSteps(situationHere());
   const goesTo = () => (ei * D + di) * B + bi;
-  const groupHere = (): Group => ({
-    ...situationHere(),
-    depthHold: at(traits.depthHolds, goesTo()),
-    endsAs: ends,
-    worksAs: works,
-    dirtAll: -1,
-    dirtAny: 0,
-    coatedNever: false,
-    coatedSome: false,
-    weight: 0,
-    seen: { element: 0, depthAndLooseness: 0, contamination: 0, texture: 0, finish: 0 },
-  });
+  const groupHere = (): Group => {
+    const group: Group = {
+      ...situationHere(),
+      depthHold: at(traits.depthHolds, goesTo()),
+      endsAs,
+      worksAs,
+      dirtAll: -1,
+      dirtAny: 0,
+      coatedNever: false,
+      coatedSome: false,
+      weight: 0,
+      seen: { element: 0, depthAndLooseness: 0, contamination: 0, texture: 0, finish: 0 },
+    };
+    groups.push(group);
+    return group;
+  };
 
   for (ei = 0; ei < E; ei += 1)
     for (di = 0; di < D; di += 1)
@@ -203,15 +194,17 @@ export function groupsOf(
                 const { method, rest } = chosen;
                 const filled = rough.of(method * looks + look, filledHere);
                 // What the steps see, but for the dirt.
-                works = (placeAs * traits.looseAs.size + looseAs) * finishing.size;
+                let works = (placeAs * traits.looseAs.size + looseAs) * finishing.size;
                 works = ((works + at(finishing.of, fi)) * K + ki) * B + bi;
                 works = ((works * ids + method) * ids + rest) * 2 + filled;
+                worksAs = workings.numberOf(works, noGroups);
                 // What the holds see.
-                ends = ei * traits.deep.size + at(traits.deep.of, di);
+                let ends = ei * traits.deep.size + at(traits.deep.of, di);
                 ends = (ends * traits.covering.size + covered) * 2 + bloom;
                 ends =
                   (ends * traits.depthAs.size + at(traits.depthAs.of, goesTo())) * ids + method;
-                const group = groups.of(works * endsRoom + ends, groupHere);
+                endsAs = endings.numberOf(ends, nothing);
+                const group = ((workings.all[worksAs] as Group[])[endsAs] ??= groupHere());
                 // What dirt adds depends on what the finish asks for anyway.
                 let dirtKey = (placeAs * dirt.size + at(dirt.of, ci)) * profile.size + roughness;
                 dirtKey = (dirtKey * finishing.size + at(finishing.of, fi)) * 2 + pits;
@@ -232,5 +225,5 @@ export function groupsOf(
           }
         }
       }
-  return { groups: groups.all(), demands: choices.all().map(({ demands }) => demands) };
+  return { groups, demands: choices.all.map(({ demands }) => demands) };
 }

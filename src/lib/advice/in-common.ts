@@ -58,12 +58,20 @@ const same = (one: Reason, other: Reason): boolean =>
   one.rule === other.rule &&
   (one.facts === other.facts || JSON.stringify(one.facts) === JSON.stringify(other.facts));
 
+/** Takes out of a list of reasons those that another list does not have. */
+function dropMissing(still: Set<Reason>, there: readonly Reason[]): void {
+  for (const reason of still) if (!there.some((each) => same(reason, each))) still.delete(reason);
+}
+
 /** The step with those of its reasons that hold whichever way open answers turn out. */
 export function stepInCommon(step: Step, around: readonly Case[]): Step {
-  const why = step.why.filter((reason) =>
-    around.every(({ work }) => work[step.id]?.some((each) => same(reason, each)) ?? true),
-  );
-  return { ...step, why };
+  const still = new Set(step.why);
+  for (const { work } of around) {
+    const there = work[step.id];
+    if (there) dropMissing(still, there);
+    if (!still.size) break;
+  }
+  return { ...step, why: step.why.filter((reason) => still.has(reason)) };
 }
 
 /** What of the target is not the same in every case. */
@@ -82,12 +90,12 @@ export const reasonsInCommon = (
   reasons: readonly Reason[],
   around: readonly Case[],
 ): readonly Reason[] => {
-  const everywhere = around.map(({ demands }) => choose(demands).reasons);
-  return reasons.map((reason) =>
-    everywhere.every((list) => list.some((each) => same(each, reason)))
-      ? reason
-      : { ...reason, likeliest: true },
-  );
+  const still = new Set(reasons);
+  for (const { demands } of around) {
+    dropMissing(still, choose(demands).reasons);
+    if (!still.size) break;
+  }
+  return reasons.map((reason) => (still.has(reason) ? reason : { ...reason, likeliest: true }));
 };
 
 /**
@@ -99,8 +107,10 @@ export function rejectionsInCommon(
   likeliestFirst: readonly Advice[],
   demands: readonly Demands[],
 ): Rejection[] {
-  let known: readonly (readonly Rejection[])[] | undefined;
-  const everywhere = () => (known ??= demands.map((each) => rejectionsFor(choose(each), each)));
+  // Each case is thought through when first asked for: one that differs settles a method.
+  const known: (readonly Rejection[])[] = [];
+  const everywhere = (holds: (list: readonly Rejection[]) => boolean): boolean =>
+    demands.every((each, index) => holds((known[index] ??= rejectionsFor(choose(each), each))));
   return methodIds
     .filter((method) => !left.includes(method))
     .flatMap((method) => {
@@ -114,7 +124,7 @@ export function rejectionsInCommon(
       const sure =
         likeliest.rule === 'held' ||
         (own.every((each) => same(each, likeliest)) &&
-          of(everywhere()).every((each) => same(each, likeliest)));
+          everywhere((list) => of([list]).every((each) => same(each, likeliest))));
       return [sure ? likeliest : { ...likeliest, likeliest: true as const }];
     });
 }

@@ -4,10 +4,11 @@ import type { HazardId, MethodId, StepId } from '$shared/methods';
 import { fixedOf, kindsFor, openMany, possible, subsets, type Kinds } from './completions';
 import { UnderWarnings, worstShortOfStop, type Endings } from './endings';
 import {
-  cutsIn,
+  cutsAs,
   everyStep,
   following,
   followingOf,
+  mostCuts,
   mostHoldsAs,
   stepsIn,
   worksFor,
@@ -60,17 +61,18 @@ export interface Survey {
 /** Walks every kind of completion of the answers and gathers what they come to. */
 export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const kinds = kindsFor(site, zone);
-  const warned = openMany('warnings', site.warnings);
-  const warningSets = subsets(warned);
+  const warnings = openMany('warnings', site.warnings);
+  const warningSets = subsets(warnings);
   const settings = possible('setting', site.setting);
   const base = { thickness: site.thickness ?? 'unknown', setting: settings[0] as Setting } as const;
   const { groups, demands } = groupsOf(kinds, base, fixedOf(zone));
   const follow = followingOf(kinds);
-  const under = new UnderWarnings(warned, warningSets);
-  const hazards = new HazardsAnywhere(settings, worstShortOfStop(warned));
+  const under = new UnderWarnings(warnings, warningSets);
+  const hazards = new HazardsAnywhere(settings, worstShortOfStop(warnings));
   const works = new Map<number, readonly (number | null)[]>();
   const tallies = new Map<string, Tally>();
   const known = new Map<number, Found>();
+  const warned = new Map<Tally, Set<readonly number[]>>();
   let common = everyStep;
   let called = 0;
   let total = 0;
@@ -83,10 +85,15 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     return {
       endings,
       counted: endings.list.map(({ verdict, beyond, sets }) => {
-        const warnings = warningSets[sets[0] as number] ?? [];
-        const site = { ...siteNow, warnings };
+        const site = { ...siteNow, warnings: warningSets[sets[0] as number] ?? [] };
         const tally = tallyOf(tallies, verdict, beyond ? null : group.method, site, zoneNow);
-        for (const set of sets) tally.warnings.add(set);
+        // Many endings share one list of sets.
+        let lists = warned.get(tally);
+        if (!lists) warned.set(tally, (lists = new Set()));
+        if (!lists.has(sets)) {
+          lists.add(sets);
+          for (const set of sets) tally.warnings.add(set);
+        }
         return { tally, sets: sets.length };
       }),
     };
@@ -103,7 +110,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
       const steps = work[index] as number | null;
       if (steps === null) continue;
       const next = follow[index] as Next;
-      const key = group.endsAs * cutsRoom + cutsIn(steps) * mostHoldsAs + next.holdsAs;
+      const key = (group.endsAs * mostCuts + cutsAs(steps)) * mostHoldsAs + next.holdsAs;
       let found = known.get(key);
       if (!found) known.set(key, (found = find(group, next, steps)));
       const here = group.weight * next.weight * settings.length;
@@ -153,9 +160,6 @@ function withoutElement(hold: Hold): Hold {
     facts: Object.fromEntries(Object.entries(hold.facts).filter(([name]) => name !== 'element')),
   };
 }
-
-/** More than any key of cutting steps and of what the holds see of the following questions. */
-const cutsRoom = 2 ** 20 * mostHoldsAs;
 
 interface Found {
   readonly endings: Endings;
