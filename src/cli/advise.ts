@@ -9,6 +9,12 @@ import { adviseCommand } from './advise-command';
 import { helpAdvise } from './advice-pool';
 
 if (isMainThread) {
+  // Whoever reads may stop reading (`| head`): that is no fault of the file, and needs no word.
+  for (const stream of [process.stdout, process.stderr])
+    stream.on('error', (problem: NodeJS.ErrnoException) => {
+      if (problem.code !== 'EPIPE') throw problem;
+      process.exit();
+    });
   const { code, out, error } = await adviseCommand(process.argv.slice(2), process.stdin, {
     helper: new URL(import.meta.url),
     tell: (line) => process.stderr.write(line),

@@ -190,4 +190,13 @@ describe('advice on the command line', () => {
     expect([code, out]).toEqual([2, '']);
     expect(error).toBe('format: expected "down-to-sound.job"; found "other"\n');
   });
+
+  it('says nothing when the reader has had enough', () => {
+    const file = 'src/lib/keep/demos/larch-row.json';
+    const run = spawnSync('sh', ['-c', `node src/cli/bundled.js advise ${file} | head -c 9`], {
+      cwd: root,
+      encoding: 'utf8',
+    });
+    expect([run.stdout, run.stderr]).toEqual(['{"format"', '']);
+  });
 });
