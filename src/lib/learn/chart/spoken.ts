@@ -4,11 +4,11 @@ import { methodWords } from '$lib/words/en/methods';
 import { questionWords } from '$lib/words/en/questions';
 import { holdSentences } from '$lib/words/en/rules/holds';
 import { stepWords } from '$lib/words/en/steps';
-import { chartWords, depthRunWords } from '$lib/words/en/ui/chart';
+import { briefly, chartWords, depthRunWords } from '$lib/words/en/ui/chart';
 import { verdictWords } from '$lib/words/en/verdicts';
 import { formatter } from '$lib/words/format';
 import { methodIds, methods } from '$shared/methods';
-import { chartStops, finishCases, finishRows, type ChartStop } from './beside';
+import { chartStops, finishCases, finishesMirror, finishRows, type ChartStop } from './beside';
 import {
   assumedSite,
   assumedZone,
@@ -85,35 +85,40 @@ function spokenCell(cell: Cell, numberOf: (hold: Hold) => number) {
     verdictName: cell.verdict === 'prepare' ? null : verdictWords.verdicts[cell.verdict].name,
     method: cell.method,
     name: cell.method && named[cell.method].name,
+    brief: cell.method && briefly[cell.method],
     strength: cell.strength,
     notes: cell.holds.map(numberOf),
   };
 }
 
-/** The stops; choices of one question that stop for one reason stand together. */
+/** The stops; what has the same verdict, the same person and the same time stands together. */
 function spokenStops() {
   const groups: ChartStop[][] = [];
   for (const stop of chartStops()) {
     const kin = groups.find(
       ([first]) =>
-        first?.found.question === stop.found.question &&
-        first.hold.rule === stop.hold.rule &&
+        first?.hold.verdict === stop.hold.verdict &&
+        first.hold.who === stop.hold.who &&
         first.when === stop.when,
     );
-    if (kin && stop.found.question !== 'warnings') kin.push(stop);
+    if (kin) kin.push(stop);
     else groups.push([stop]);
   }
   return groups.map((stops) => {
-    const { found, hold, when } = stops[0] as ChartStop;
-    const choices: Readonly<Record<string, { readonly name: string }>> =
-      asked[found.question].choices;
-    const names = stops.map((stop) => choices[stop.found.choice]?.name ?? '');
+    const { hold, when } = stops[0] as ChartStop;
+    const nameOf = ({ found }: ChartStop): string => {
+      const choices: Readonly<Record<string, { readonly name: string }>> =
+        asked[found.question].choices;
+      return low(choices[found.choice]?.name ?? '');
+    };
+    const signs = stops.filter(({ found }) => found.question === 'warnings').map(nameOf);
+    const others = (['cracks', 'element'] as const).flatMap((question) => {
+      const names = stops.filter(({ found }) => found.question === question).map(nameOf);
+      return names.length ? [`${low(asked[question].short)}: ${say.either(names)}`] : [];
+    });
     return {
       choices: stops.map((stop) => stop.found.choice),
-      name:
-        found.question === 'warnings'
-          ? names.join()
-          : `${asked[found.question].short}: ${say.either(names.map(low))}`,
+      name: [...signs, ...others].join('; '),
       verdict: hold.verdict,
       verdictName: verdictWords.verdicts[hold.verdict].name,
       who: verdictWords.who[hold.who].name,
@@ -157,6 +162,7 @@ function spokenFinishes() {
   const rows = finishRows();
   return {
     hole: chartWords.finish.hole(say.figure('depth.shallow')),
+    mirrored: finishesMirror(),
     finishes: rows.map(({ finishes }) => ({
       finishes,
       name: inOneLine(finishes.map((finish) => asked.finish.choices[finish].name)),
