@@ -1,4 +1,4 @@
-import type { DepthBand } from '$lib/answers/questions';
+import type { Contaminant, DepthBand, Finish } from '$lib/answers/questions';
 import type { Say } from '$lib/words/types';
 import type { FigureId } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
@@ -36,6 +36,29 @@ export const briefly: Readonly<Record<MethodId, string>> = {
   'water-jet': 'Water-jet',
 };
 
+/** What lies on it, in the head of a column on paper. */
+export const soilBriefly: Readonly<Record<'clean' | Contaminant, string>> = {
+  clean: 'clean',
+  oil: 'oil',
+  'thin-coating': 'paint',
+  'thick-coating': 'thick coat',
+  'rubbery-coating': 'rubbery coat',
+  'salt-bloom': 'bloom',
+  growth: 'moss',
+};
+
+/** What goes on next, in the head of a column on paper. */
+export const finishBriefly: Readonly<Record<Finish, string>> = {
+  sealer: 'Sealer',
+  'thin-film': 'Thin paint',
+  'build-coat': 'Build coat',
+  'self-levelling': 'Self-level',
+  'thin-overlay': 'Overlay',
+  overlay: 'patch',
+  rebuild: 'pour',
+  undecided: 'open',
+};
+
 /** What stands on and round the field chart. */
 export const chartWords = {
   title: 'Field chart',
@@ -46,12 +69,17 @@ export const chartWords = {
   scroll: 'The table is wide. On a small screen it scrolls sideways.',
   tableLabel: 'Field chart: method by looseness, depth, texture and dirt',
   places: { slab: 'On a floor', steps: 'Off the floor: steps, walls, soffits' },
+  placesBriefly: { slab: 'on a floor', steps: 'off the floor' },
   looseness: 'How loose',
   depth: 'How deep',
   clean: 'clean',
   anyLooseness: 'However loose',
   allBut: (names: string) => `All but ${names}`,
   first: (step: string) => `${step.toLowerCase()} first`,
+  /** Work that comes before the chart's own, where the heads of the columns have no room for it. */
+  before: (place: string | null, soils: string, step: string) =>
+    `${place ? `${place}, ` : ''}${soils}: ${step.toLowerCase()}`,
+  beforeAll: (list: string) => `Before it: ${list}.`,
   strength: (strength: number) => `strength ${strength} of 3`,
   then: 'then',
   note: (number: number) => `note ${number}`,
@@ -70,6 +98,7 @@ export const chartWords = {
     on: (method: string, texture: string | undefined, looseness: string | false | undefined) =>
       [method, texture, looseness].filter(Boolean).join(', '),
     stays: 'as charted',
+    staysBriefly: 'as is',
     hole: (deeper: string) =>
       `A firm hole deeper than ${deeper} to be filled: saw its edge square, scrape off any coating, then blast the old face with grit or wash it at high pressure.`,
   },
