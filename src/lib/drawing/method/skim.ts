@@ -76,7 +76,7 @@ export function scarify(): Drawing {
 
 /** Steel balls thrown down inside a closed head, and caught again. */
 export const shotblast = (): Drawing => [
-  ...halfDone({ depth: 5, height: 3, step: 4, seed: 24 }),
+  ...halfDone({ depth: 2.5, height: 1.6, step: 4, seed: 24 }),
   ['form', 'M34 45V26L52 6H92V20L76 26 72 45z'],
   ['air', 'M38 44V28L54 10H66L70 26 68 44z'],
   ['fine', 'M38 44V28L54 10H66L70 26 68 44'],
@@ -98,7 +98,8 @@ export const shotblast = (): Drawing => [
       .map(([x = 0, y = 0]) => circlePath([x, y], 1.4))
       .join(''),
   ],
-  ['form', 'M36 49a3 3 0 1 0 .1 0zM74 49a3 3 0 1 0 .1 0z'],
+  // It rolls on the face: what is done lies a little lower.
+  ['form', 'M38 42.5a3 3 0 1 0 .1 0zM76 40a3 3 0 1 0 .1 0z'],
   ...hose('M92 13C102 13 104 22 120 18'),
 ];
 
@@ -123,19 +124,29 @@ const blast: Drawing = [
   ['form', 'M-3-1 2.5 2.5 9-6 10.5-12 7-14 2-10z'],
   ['form', 'M7-14 12-11 34-30 30-34z'],
 ];
+/** A wall blasted from the top down, with a sheet hung behind: whole floors are shotblasted. */
 export const abrasiveBlast = (): Drawing => [
-  ...halfDone({ depth: 4, height: 2.4, step: 4, seed: 25 }),
-  ...dust(
+  ['air', 'M0 0H120V72H0z'],
+  ...placed(
     [
-      [20, 47],
-      [24, 30],
-      [44, 34],
-      [48, 47],
+      ...halfDone({ depth: 4, height: 2.4, step: 4, seed: 25 }),
+      ...dust(
+        [
+          [30, 47],
+          [34, 30],
+          [48, 34],
+          [50, 47],
+        ],
+        12,
+        20,
+      ),
+      ...placed(blast, 62, 24),
     ],
-    12,
-    20,
+    72,
+    -24,
+    90,
   ),
-  ...placed(blast, 68, 24),
+  ['fine', 'M108 0q-4 9 0 18t0 18t0 18t0 18'],
 ];
 
 /** The bruised skin taken off the floor of a broken-out patch. */

@@ -78,6 +78,30 @@ export function finishRows(): readonly FinishRow[] {
   return rows;
 }
 
+/**
+ * Whether off the floor every finish asks for what it asks for on a floor, with grit in place of shot:
+ * then one half of the table says both, and paper has room for letters one can read.
+ */
+export function finishesMirror(): boolean {
+  const rows = finishRows();
+  const half = finishCases.length / 2;
+  const alike = finishCases.slice(0, half).every((one, index) => {
+    const other = finishCases[half + index] as FinishCase;
+    return JSON.stringify({ ...one, place: '' }) === JSON.stringify({ ...other, place: '' });
+  });
+  return (
+    alike &&
+    rows.every(({ methods: found }) =>
+      found
+        .slice(0, half)
+        .every(
+          (method, index) =>
+            (method === 'shotblast' ? 'abrasive-blast' : method) === found[half + index],
+        ),
+    )
+  );
+}
+
 /** Something found on the site that stops the work, or must be found out, whatever the chart says. */
 export interface ChartStop {
   readonly found:

@@ -4,11 +4,10 @@ import { methodWords } from '$lib/words/en/methods';
 import { questionWords } from '$lib/words/en/questions';
 import { holdSentences } from '$lib/words/en/rules/holds';
 import { stepWords } from '$lib/words/en/steps';
-import { chartWords, depthRunWords } from '$lib/words/en/ui/chart';
+import { briefly, chartWords, depthRunWords, soilBriefly } from '$lib/words/en/ui/chart';
 import { verdictWords } from '$lib/words/en/verdicts';
 import { formatter } from '$lib/words/format';
-import { methodIds, methods } from '$shared/methods';
-import { chartStops, finishCases, finishRows, type ChartStop } from './beside';
+import { methodIds, methods, type StepId } from '$shared/methods';
 import {
   assumedSite,
   assumedZone,
@@ -18,6 +17,7 @@ import {
   type Soil,
 } from './cells';
 import { chartGrid, type Column, type Row } from './grid';
+import { inOneLine, low, spokenFinishes, spokenStops } from './spoken-beside';
 
 const say = formatter('metric');
 const american = formatter('us');
@@ -25,10 +25,6 @@ const asked = questionWords(say);
 const named = methodWords(say);
 const steps = stepWords(say);
 
-const low = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
-/** Names in a row, the first one with a capital. */
-const inOneLine = (names: readonly string[]) =>
-  say.either(names.map((name, index) => (index ? low(name) : name)));
 const nameOfSoil = (soil: Soil) =>
   soil === 'clean' ? chartWords.clean : low(asked.contamination.choices[soil].name);
 const textureNames = (textures: readonly Texture[]) =>
@@ -56,11 +52,37 @@ function spokenColumn({ place, textures, soils, first }: Column) {
     place,
     textures,
     soils,
+    brief: soils.map((soil) => soilBriefly[soil]).join(', '),
     lines: lines.map((line) => {
       const own = soils.filter((soil) => firstOf(soil).join() === line);
       return { name: say.either(own.map(nameOfSoil)), first: firstOf(own[0] as Soil).join(', ') };
     }),
   };
+}
+
+/** Work that comes before the chart's own, once for all columns: what paper says beside the table. */
+function spokenBefore(columns: readonly Column[]): string {
+  const soilsOf = (step: StepId, place: ChartPlace): Soil[] => [
+    ...new Set(
+      columns
+        .filter((column) => column.place === place)
+        .flatMap(({ soils, first }) => soils.filter((soil) => first[soil]?.includes(step))),
+    ),
+  ];
+  const all = columns.flatMap(({ first }) => Object.values(first).flat());
+  const lines = [...new Set(all)].flatMap((step) => {
+    const found = chartPlaces.map((place) => [place, soilsOf(step, place)] as const);
+    const brief = (soils: readonly Soil[]) => say.either(soils.map((soil) => soilBriefly[soil]));
+    const alike = new Set(found.map(([, soils]) => soils.join())).size === 1;
+    return alike
+      ? [chartWords.before(null, brief(found[0]?.[1] ?? []), steps[step].name)]
+      : found
+          .filter(([, soils]) => soils.length)
+          .map(([place, soils]) =>
+            chartWords.before(chartWords.placesBriefly[place], brief(soils), steps[step].name),
+          );
+  });
+  return chartWords.beforeAll(lines.join('; '));
 }
 
 const spokenDepths = (depths: readonly DepthBand[]) => {
@@ -85,41 +107,10 @@ function spokenCell(cell: Cell, numberOf: (hold: Hold) => number) {
     verdictName: cell.verdict === 'prepare' ? null : verdictWords.verdicts[cell.verdict].name,
     method: cell.method,
     name: cell.method && named[cell.method].name,
+    brief: cell.method && briefly[cell.method],
     strength: cell.strength,
     notes: cell.holds.map(numberOf),
   };
-}
-
-/** The stops; choices of one question that stop for one reason stand together. */
-function spokenStops() {
-  const groups: ChartStop[][] = [];
-  for (const stop of chartStops()) {
-    const kin = groups.find(
-      ([first]) =>
-        first?.found.question === stop.found.question &&
-        first.hold.rule === stop.hold.rule &&
-        first.when === stop.when,
-    );
-    if (kin && stop.found.question !== 'warnings') kin.push(stop);
-    else groups.push([stop]);
-  }
-  return groups.map((stops) => {
-    const { found, hold, when } = stops[0] as ChartStop;
-    const choices: Readonly<Record<string, { readonly name: string }>> =
-      asked[found.question].choices;
-    const names = stops.map((stop) => choices[stop.found.choice]?.name ?? '');
-    return {
-      choices: stops.map((stop) => stop.found.choice),
-      name:
-        found.question === 'warnings'
-          ? names.join()
-          : `${asked[found.question].short}: ${say.either(names.map(low))}`,
-      verdict: hold.verdict,
-      verdictName: verdictWords.verdicts[hold.verdict].name,
-      who: verdictWords.who[hold.who].name,
-      when,
-    };
-  });
 }
 
 /** What the chart takes for granted, in the words of the questions. */
@@ -152,33 +143,6 @@ function spokenRow(row: Row, rows: readonly Row[], numberOf: (hold: Hold) => num
   };
 }
 
-/** A row for each case in which the finish may ask for more, a column for finishes that ask alike. */
-function spokenFinishes() {
-  const rows = finishRows();
-  return {
-    hole: chartWords.finish.hole(say.figure('depth.shallow')),
-    finishes: rows.map(({ finishes }) => ({
-      finishes,
-      name: inOneLine(finishes.map((finish) => asked.finish.choices[finish].name)),
-    })),
-    cases: finishCases.map(({ place, says, texture, looseness }, index) => ({
-      place,
-      says,
-      texture,
-      looseness,
-      name: chartWords.finish.on(
-        named[says].name,
-        texture && low(asked.texture.choices[texture].name),
-        looseness?.length === 1 && low(asked.looseness.choices[looseness[0] as Looseness].name),
-      ),
-      becomes: rows.map(({ methods: found }) => {
-        const method = found[index] ?? says;
-        return { method, name: method === says ? null : named[method].name };
-      }),
-    })),
-  };
-}
-
 /** The methods the chart can name, gentlest first, with their strength. */
 const spokenKey = (rows: readonly Row[]) =>
   methodIds
@@ -207,6 +171,7 @@ export function fieldChart() {
       };
     }),
     columns: columns.map(spokenColumn),
+    before: spokenBefore(columns),
     rows: spokenRows,
     notes,
     key: spokenKey(rows),

@@ -1,6 +1,7 @@
-import type { DepthBand } from '$lib/answers/questions';
+import type { Contaminant, DepthBand, Finish } from '$lib/answers/questions';
 import type { Say } from '$lib/words/types';
 import type { FigureId } from '$shared/figures';
+import type { MethodId } from '$shared/methods';
 
 /** The figures at which a depth band begins and ends; null where it is open. */
 const edges: Readonly<Record<DepthBand, readonly [FigureId | null, FigureId | null]>> = {
@@ -23,22 +24,62 @@ export function depthRunWords(first: DepthBand, last: DepthBand, say: Say): stri
   return from ? `over ${say.figure(from)}` : 'any, if not right through';
 }
 
+/** A method in a cell on paper, where the whole name would not fit in letters one can read. */
+export const briefly: Readonly<Record<MethodId, string>> = {
+  'pressure-wash': 'Wash',
+  grind: 'Grind',
+  'abrasive-blast': 'Grit blast',
+  scarify: 'Scarify',
+  shotblast: 'Shotblast',
+  'needle-scale': 'Needle-scale',
+  'break-out': 'Break out',
+  'water-jet': 'Water-jet',
+};
+
+/** What lies on it, in the head of a column on paper. */
+export const soilBriefly: Readonly<Record<'clean' | Contaminant, string>> = {
+  clean: 'clean',
+  oil: 'oil',
+  'thin-coating': 'paint',
+  'thick-coating': 'thick coat',
+  'rubbery-coating': 'rubbery coat',
+  'salt-bloom': 'bloom',
+  growth: 'moss',
+};
+
+/** What goes on next, in the head of a column on paper. */
+export const finishBriefly: Readonly<Record<Finish, string>> = {
+  sealer: 'Sealer',
+  'thin-film': 'Thin paint',
+  'build-coat': 'Build coat',
+  'self-levelling': 'Self-level',
+  'thin-overlay': 'Overlay',
+  overlay: 'patch',
+  rebuild: 'pour',
+  undecided: 'open',
+};
+
 /** What stands on and round the field chart. */
 export const chartWords = {
   title: 'Field chart',
   description:
     'One page to print: which method for which depth, looseness, texture and dirt, with the stops. Made from the same rules as the advice.',
-  lead: 'The gentlest method that leaves sound concrete. Find the row by how loose it is and how deep. Find the column by texture and what lies on it.',
+  lead: 'The gentlest method that leaves sound concrete. Row: how loose and how deep. Column: texture, and what lies on it.',
   print: 'It prints on one page, sideways, on A4 or Letter paper.',
   scroll: 'The table is wide. On a small screen it scrolls sideways.',
   tableLabel: 'Field chart: method by looseness, depth, texture and dirt',
   places: { slab: 'On a floor', steps: 'Off the floor: steps, walls, soffits' },
+  placesBriefly: { slab: 'on a floor', steps: 'off the floor' },
   looseness: 'How loose',
   depth: 'How deep',
   clean: 'clean',
   anyLooseness: 'However loose',
   allBut: (names: string) => `All but ${names}`,
   first: (step: string) => `${step.toLowerCase()} first`,
+  /** Work that comes before the chart's own, where the heads of the columns have no room for it. */
+  before: (place: string | null, soils: string, step: string) =>
+    `${place ? `${place}, ` : ''}${soils}: ${step.toLowerCase()}`,
+  beforeAll: (list: string) => `Before it: ${list}.`,
   strength: (strength: number) => `strength ${strength} of 3`,
   then: 'then',
   note: (number: number) => `note ${number}`,
@@ -49,17 +90,21 @@ export const chartWords = {
   when: { always: 'Before any work', 'breaking-out': 'Before breaking out or cutting' },
   finish: {
     title: 'What goes on next may ask for more',
-    lead: 'Where the chart says wash or grind, check here. Every other method is rough enough.',
+    lead: 'Where the chart says wash or grind, check here. Any other method is rough enough.',
+    where: 'Where',
     says: 'The chart says',
+    mirrored: 'Off the floor it is the same, with grit in place of shot.',
+    unlisted: 'What is not listed stays as charted, and so it does under a sealer.',
     on: (method: string, texture: string | undefined, looseness: string | false | undefined) =>
       [method, texture, looseness].filter(Boolean).join(', '),
     stays: 'as charted',
+    staysBriefly: 'as is',
     hole: (deeper: string) =>
-      `A firm hole deeper than ${deeper} that is filled: saw its edge square, scrape off any coating, then blast the old face with grit or wash it at high pressure. No machine on wheels gets in.`,
+      `A firm hole deeper than ${deeper} to be filled: saw its edge square, scrape off any coating, then blast the old face with grit or wash it at high pressure.`,
   },
   size: {
     spot: (area: string) =>
-      `Smaller than ${area}? Use hand tools. Scrape off a thick or rubbery coating first. Where the chart says scarifying or shotblasting, choose needle scaling, or blast with grit.`,
+      `Smaller than ${area}? Use hand tools. Scrape off a thick or rubbery coating first. In place of scarifying or shotblasting use needles, or blast with grit.`,
     wide: (area: string) =>
       `Off the floor and larger than ${area}? Nobody grinds that by hand: blast with grit.`,
   },
@@ -68,11 +113,10 @@ export const chartWords = {
     several:
       'More than one thing on it? Read the column furthest to the right, on the same texture.',
     cracks:
-      'Cracks have their own work. Are they open or crumbling, and the chart says scarifying with no thick or rubbery coating on it? Choose shotblasting: it cleans the cracks in the same pass.',
-    assumes: (list: string) => `The chart takes for granted: ${list}.`,
-    more: 'It names the main method only. The advice adds what comes before and after, the dangers, and the target.',
-    unsure:
-      'Not sure which row? Read both. Start with the gentler, sound again, and go on if you must.',
+      'Open or crumbling cracks, scarifying charted, no thick or rubbery coating? Then shotblast: it cleans the cracks too.',
+    assumes: (list: string) => `Taken for granted: ${list}.`,
+    more: 'It names the main method only. The advice adds the other steps and the dangers.',
+    unsure: 'Not sure which row? Read both, start with the gentler, and sound again.',
   },
   /** One thing taken for granted: its question, and the answer. */
   assumed: (short: string, answer: string) => `${short.toLowerCase()}: ${answer.toLowerCase()}`,

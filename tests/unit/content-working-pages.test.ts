@@ -1,0 +1,93 @@
+import { explainers } from '$lib/learn/library.server';
+import { describe, expect, it } from 'vitest';
+
+/*
+ * What a page must hold that somebody works by. The list is common practice of the trade, no source:
+ * tool and setting, order, the commonest mistake, the sign to stop, the control of dust and noise in
+ * the steps, and how one knows that it is done.
+ */
+type Page = (typeof explainers)[number];
+const bySlug = new Map(explainers.map((page) => [page.slug, page]));
+const page = (slug: string): Page => {
+  const found = bySlug.get(slug);
+  if (!found) throw new Error(`no page ${slug}`);
+  return found;
+};
+
+/** The numbered steps of a page, as one text. */
+const stepsOf = ({ body }: Page): string =>
+  body
+    .split('\n')
+    .filter((line) => /^\d+\. /.test(line))
+    .join('\n');
+
+/** Pages of work that make dust in the air at the tool. */
+const dusty = [
+  'grinding',
+  'abrasive-blasting',
+  'scarifying',
+  'shotblasting',
+  'needle-scaling',
+  'breaking-out',
+  'saw-cutting',
+  'routing-cracks',
+  'chasing-cracks',
+  'freeing-bars',
+  'cleaning-bars',
+  'edge-work',
+];
+/** Work with no power tool that is loud, and water. */
+const quiet = ['degreasing', 'removing-growth', 'stripping-coatings', 'final-wash', 'vacuuming'];
+const wet = ['pressure-washing', 'water-jetting'];
+const finishes = explainers.filter(({ front }) => front.covers.some((id) => /^finish:/.test(id)));
+const working = [...dusty, ...quiet, ...wet, 'levelling', 'full-depth'].map(page);
+
+describe('a page somebody works by', () => {
+  const pages = [...working, ...finishes.filter(({ slug }) => slug !== 'choosing-a-finish')].map(
+    (one) => [one.slug, one] as const,
+  );
+
+  it.each(pages)('%s has steps in order, a mistake, a sign to stop and an end', (_, one) => {
+    expect(stepsOf(one).split('\n').length, 'steps').toBeGreaterThanOrEqual(4);
+    expect(one.body, 'commonest mistake').toMatch(/commonest mistake/);
+    expect(one.body, 'sign to stop').toMatch(/^(\*\*)?(They s|S)top\b/m);
+    expect(one.body, 'done when').toMatch(/(You are|It is) done when/);
+  });
+
+  it.each(dusty.map((slug) => [slug, page(slug)] as const))(
+    '%s has the control of dust, eyes and ears in its steps',
+    (_, one) => {
+      const steps = stepsOf(one);
+      expect(steps, 'dust at the tool').toMatch(/vacuum|dust collector|[Ww]ater|sheets/);
+      expect(steps, 'breathing').toMatch(/respirator|breathing air/);
+      expect(steps, 'eyes').toMatch(/goggles|hood/);
+      expect(steps, 'noise').toMatch(/ear protection|plugs and muffs/);
+    },
+  );
+
+  it.each(
+    working
+      .filter(({ front }) => front.covers.some((id) => /^method:/.test(id)))
+      .map(({ slug, ...rest }) => [slug, rest] as const),
+  )('%s gives a setting that is a figure', (_, { body }) => {
+    expect(body.match(/<Fig id="/g)?.length ?? 0).toBeGreaterThan(1);
+  });
+
+  it.each(
+    explainers
+      .filter(({ front }) => front.group !== 'start')
+      .map((one) => [one.slug, one] as const),
+  )('%s says how one knows that it is done, or when to stop', (_, { body }) => {
+    expect(body).toMatch(
+      /(You are|It is) (done|ready|set up)|You have (done|chosen) well|[Ss]top\b/,
+    );
+  });
+});
+
+describe('a page without a source', () => {
+  it.each(
+    explainers.filter(({ front }) => !front.sources.length).map((one) => [one.slug, one] as const),
+  )('%s says so', (_, { body }) => {
+    expect(body).toMatch(/common practice|[Nn]o (published )?source|needs no source/);
+  });
+});
