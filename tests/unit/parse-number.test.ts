@@ -1,7 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import convert from 'convert';
-import { parseNumber, showNumber, type TypedQuestion } from '$lib/answers/parse-number';
+import {
+  parseNumber,
+  questionField,
+  readNumber,
+  showNumber,
+  type FieldUnit,
+  type NumberField,
+  type TypedQuestion,
+} from '$lib/answers/parse-number';
+import { numberInWords } from '$lib/words/en/number-in-words';
 import { questions } from '$lib/answers/questions';
 import { rangeOf } from '$shared/figures';
 
@@ -19,7 +28,11 @@ describe('numbers as people write them', () => {
     ['.5', 0.5],
     ['1 000', 1000],
     ['1\u00a0000', 1000],
-    ['1.000', 1],
+    ['1,2500', 1.25],
+    // Deeper than any slab read as a thousand, so there is one way only.
+    ['1,250', 1.25],
+    ['1.250', 1.25],
+    ['12,50 cm', 125],
     ['0,125', 0.125],
     ['3/4', 0.75],
     ['1 1/2', 1.5],
@@ -37,6 +50,13 @@ describe('numbers as people write them', () => {
     ['1.000,5', 1000.5],
     ['1,000.5', 1000.5],
     ['1 000,5', 1000.5],
+    ['1,250.50', 1250.5],
+    ['1.250,50', 1250.5],
+    ['1 250', 1250],
+    ['1 250,500', 1250.5],
+    // Thinner than any slab as one and a quarter.
+    ['1,250', 1250],
+    ['1.250', 1250],
   ])('%s mm thick', (text, expected) => expect(value('thickness', text)).toBe(expected));
 
   it.each([
@@ -83,7 +103,10 @@ describe('what cannot be taken', () => {
     ['1.2.3', 'not-a-number'],
     ['1,2,3', 'not-a-number'],
     ['--4', 'not-a-number'],
-    ['1,250', 'which-comma'],
+    ['1.000', 'two-ways'],
+    ['1,25.5', 'not-a-number'],
+    ['1,2500,000', 'not-a-number'],
+    ['1250,500.5', 'not-a-number'],
     ['-4', 'negative'],
     ['−4', 'negative'],
     ['-1/2', 'negative'],
@@ -135,18 +158,123 @@ describe('properties', () => {
     );
   });
 
-  it('what a field shows can be read back, to the four digits it shows', () => {
+  const fields: readonly NumberField[] = (['metric', 'us'] as const).flatMap((units) => [
+    ...typed.map((question) => questionField(question, units)),
+    { unit: 'MPa', range: rangeOf('limit.stress'), units },
+    { unit: 'C', range: rangeOf('limit.temperature'), units },
+    { unit: 'kN', range: [0, 1e6], units },
+    { unit: 'mm', range: rangeOf('limit.spot-place'), units },
+    { unit: 'plain', range: rangeOf('limit.price'), units },
+    { unit: 'plain', range: [0, 1], factor: 100, units },
+  ]);
+  /** Numbers as people type them: up to seven digits that count, at most three behind the point. */
+  const asTyped = fc
+    .tuple(fc.integer({ min: 1, max: 9_999_999 }), fc.integer({ min: 0, max: 3 }))
+    .map(([digits, decimals]) => digits / 10 ** decimals);
+
+  it('a typed number comes back as typed, in both systems of units', () => {
+    let taken = 0;
     fc.assert(
-      fc.property(
-        inRange,
-        fc.constantFrom('metric' as const, 'us' as const),
-        ({ question, size }, units) => {
-          const parsed = parseNumber(question, showNumber(question, size, units), units);
-          // The very edge of a limit may round past it; then the limit itself is named.
-          if (parsed.ok) expect(Math.abs(parsed.value - size) / size).toBeLessThan(0.001);
-          else expect(['too-small', 'too-large']).toContain(parsed.problem);
-        },
-      ),
+      fc.property(asTyped, fc.constantFrom(...fields), (size, field) => {
+        // Four decimals are never thousands.
+        const read = readNumber(size.toFixed(4), field);
+        if (!read.ok) return;
+        taken += 1;
+        const shown = showNumber(read.value, field);
+        expect(shown.replace(/(\.\d{3})0$/, '$1')).toBe(String(size));
+        // What stands in the field means the same number, and no other.
+        expect(readNumber(shown, field)).toEqual({ ok: true, value: read.value });
+      }),
+      { numRuns: 3000 },
+    );
+    expect(taken).toBeGreaterThan(300);
+  });
+
+  it('so does a fraction of the tape', () => {
+    for (const bottom of [2, 3, 4, 6, 8, 12, 16, 32, 64])
+      for (let top = 1; top < bottom; top++) {
+        const field = questionField('depth', 'us');
+        const read = readNumber(`3 ${top}/${bottom}`, field);
+        const again = read.ok && readNumber(showNumber(read.value, field), field);
+        expect(
+          again && again.ok && Math.abs(again.value - (read.ok ? read.value : 0)),
+        ).toBeLessThan(1e-9);
+      }
+  });
+
+  it.each([
+    ['crackLength', '12 ft', '12'],
+    ['crackLength', '12\' 6"', '12.5'],
+    ['depth', '1 1/2', '1.5'],
+    ['depth', '8 1/3', '8 1/3'],
+    ['depth', '0.875', '0.875'],
+    ['area', '250 sq ft', '250'],
+    ['area', '12.3456', '12.3456'],
+  ] as const)('%s in US units: %s is shown as %s', (question, text, shown) => {
+    const field = questionField(question, 'us');
+    const read = readNumber(text, field);
+    expect(read.ok && showNumber(read.value, field)).toBe(shown);
+  });
+
+  it('what was typed in the other units is shown to four digits, and reads back to them', () => {
+    fc.assert(
+      fc.property(inRange, fc.constantFrom('metric', 'us'), ({ question, size }, units) => {
+        const field = questionField(question, units);
+        const parsed = readNumber(showNumber(size, field), field);
+        // The very edge of a limit may round past it; then the limit itself is named.
+        if (parsed.ok) expect(Math.abs(parsed.value - size) / size).toBeLessThan(0.001);
+        else expect(['too-small', 'too-large']).toContain(parsed.problem);
+      }),
     );
   });
+
+  it('a number with a separator before three digits is asked where both readings fit, else read', () => {
+    const units: readonly FieldUnit[] = ['mm', 'm', 'm2', 'MPa', 'kN', 'plain'];
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 999 }),
+        fc.integer({ min: 0, max: 999 }),
+        fc.constantFrom('.', ','),
+        fc.constantFrom(...units),
+        fc.integer({ min: 0, max: 3000 }),
+        fc.integer({ min: 0, max: 2_000_000 }),
+        (whole, rest, separator, unit, least, span) => {
+          const decimals = String(rest).padStart(3, '0');
+          const field: NumberField = { unit, range: [least, least + span], units: 'metric' };
+          const big = whole * 1000 + rest;
+          const little = whole + rest / 1000;
+          const fits = [big, little].filter((each) => each >= least && each <= least + span);
+          const read = readNumber(`${whole}${separator}${decimals}`, field);
+          if (fits.length === 1) expect(read).toEqual({ ok: true, value: fits[0] });
+          else if (!fits.length) expect(read.ok).toBe(false);
+          else {
+            const ways = read.ok ? [] : (read.ways ?? []);
+            expect(ways.map(({ number }) => number)).toEqual(fits);
+            // Whichever is picked is then read, and not asked again.
+            expect(ways.map(({ text }) => readNumber(text, field))).toEqual(
+              fits.map((value) => ({ ok: true, value })),
+            );
+          }
+        },
+      ),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('a unit behind the number stays with both readings', () => {
+    const read = readNumber('1,250 ft', questionField('crackLength', 'metric'));
+    expect(!read.ok && read.ways?.map(({ text }) => text)).toEqual(['1250 ft', '1.25 ft']);
+  });
+});
+
+describe('numbers in words', () => {
+  it.each([
+    [1250, 'one thousand two hundred and fifty'],
+    [1.25, 'one and a quarter'],
+    [12.5, 'twelve and a half'],
+    [1.234, 'one point two three four'],
+    [999999, 'nine hundred and ninety-nine thousand nine hundred and ninety-nine'],
+    [20007, 'twenty thousand and seven'],
+    [4, 'four'],
+  ])('%s: %s', (value, words) => expect(numberInWords(value)).toBe(words));
 });

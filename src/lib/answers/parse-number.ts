@@ -1,6 +1,7 @@
 import { rangeOf } from '$shared/figures';
+import { numberIn, waysOf, type Way } from './number-text';
 import { questions, type DepthQuestion, type NumberQuestion } from './questions';
-import { fromUs, toUs, usFactor, type UnitSystem } from './units';
+import { fromFahrenheit, fromUs, toFahrenheit, toUs, usFactor, type UnitSystem } from './units';
 
 /** Questions that can be answered with a typed number. */
 export type TypedQuestion = NumberQuestion | DepthQuestion;
@@ -9,7 +10,8 @@ export type TypedQuestion = NumberQuestion | DepthQuestion;
 export const numberProblems = [
   'empty',
   'not-a-number',
-  'which-comma',
+  'two-ways',
+  'not-whole',
   'negative',
   'other-unit',
   'too-small',
@@ -18,20 +20,56 @@ export const numberProblems = [
 ] as const;
 export type NumberProblem = (typeof numberProblems)[number];
 
+export interface Unread {
+  readonly ok: false;
+  readonly problem: NumberProblem;
+  /** The number that was passed, in the engine unit. */
+  readonly limit?: number;
+  /** Where a text can be read in two ways, both of which fit: the ways. */
+  readonly ways?: readonly Way[];
+}
 export type ParsedNumber =
-  /** In the question's engine unit, never rounded. */
-  | { readonly ok: true; readonly value: number }
-  /** `limit` is the number that was passed, in the engine unit. */
-  | { readonly ok: false; readonly problem: NumberProblem; readonly limit?: number };
+  /** In the engine unit, never rounded. */
+  { readonly ok: true; readonly value: number } | Unread;
 
-const bad = (problem: NumberProblem, limit?: number): ParsedNumber => ({
+const bad = (problem: NumberProblem, limit?: number): Unread => ({
   ok: false,
   problem,
   ...(limit !== undefined && { limit }),
 });
 
+/** What a field is typed in; `plain` is the same in both systems of units. */
+export type FieldUnit = 'mm' | 'm' | 'm2' | 'MPa' | 'kN' | 'C' | 'plain';
+
+/** What a field takes. */
+export interface NumberField {
+  readonly unit: FieldUnit;
+  /** Least and most that are taken, in the engine unit. */
+  readonly range: readonly [number, number];
+  readonly units: UnitSystem;
+  /** How many of what is typed one engine unit is; for `plain` alone. */
+  readonly factor?: number;
+  /** Whole numbers only. */
+  readonly whole?: boolean;
+}
+
+/** A number as typed, in the engine unit, and back. */
+function toEngine(value: number, { unit, units, factor = 1 }: Omit<NumberField, 'range'>): number {
+  if (unit === 'plain') return value / factor;
+  if (units === 'metric') return value;
+  return unit === 'C' ? fromFahrenheit(value) : fromUs(unit, value);
+}
+function fromEngine(
+  value: number,
+  { unit, units, factor = 1 }: Omit<NumberField, 'range'>,
+): number {
+  if (unit === 'plain') return value * factor;
+  if (units === 'metric') return value;
+  return unit === 'C' ? toFahrenheit(value) : toUs(unit, value);
+}
+
 /** Units a reader may write behind the number, by the engine unit they measure, and how many of it they are. */
-const written: Readonly<Record<'mm' | 'm' | 'm2', Readonly<Record<string, number>>>> = {
+const written: Readonly<Partial<Record<FieldUnit, Readonly<Record<string, number>>>>> = {
   mm: {
     mm: 1,
     cm: 10,
@@ -65,89 +103,69 @@ const spelled: readonly (readonly [RegExp, string])[] = [
   [/[\s\u00a0\u202f]+/g, ' '],
 ];
 
-const whole: Readonly<Record<string, readonly [number, number]>> = {
-  '¼': [1, 4],
-  '½': [1, 2],
-  '¾': [3, 4],
-  '⅛': [1, 8],
-  '⅜': [3, 8],
-  '⅝': [5, 8],
-  '⅞': [7, 8],
-};
-
-/** One written quantity: digits with point or comma, a fraction, or a whole and a fraction. */
-const quantity = /^(-?)\s*(?:([\d.,][\d., ]*?))?\s*(?:(\d+)\s*\/\s*(\d+))?$/;
-
-/**
- * A number as people write it: "12.5", "12,5", "1 000", "1,250.5", "3/4", "1 1/2", "1½".
- * One comma with exactly three digits behind it can be read both ways, and is asked back.
- */
-export function readQuantity(text: string): number | NumberProblem {
-  let plain = text.trim();
-  for (const [sign, [top, bottom]] of Object.entries(whole))
-    plain = plain.replace(sign, ` ${top}/${bottom}`).trim();
-  // "1 1/2" is a whole and a fraction; "1000 " with digits only is not split.
-  const mixed = /^(-?)(\d+) (\d+)\s*\/\s*(\d+)$/.exec(plain);
-  const parts = mixed ?? quantity.exec(plain);
-  if (!parts || (!parts[2] && !parts[3])) return 'not-a-number';
-  if (!mixed && parts[2] && parts[3]) return 'not-a-number';
-  const digits = parts[2] ? readDigits(parts[2]) : 0;
-  if (typeof digits !== 'number') return digits;
-  const bottom = parts[4] ? Number(parts[4]) : 1;
-  if (bottom === 0) return 'not-a-number';
-  const size = digits + (parts[3] ? Number(parts[3]) / bottom : 0);
-  return parts[1] ? -size : size;
-}
-
-/** Digits with their separators; the last separator of two kinds is the decimal one. */
-function readDigits(text: string): number | NumberProblem {
-  const tight = text.replace(/(\d) (?=\d{3}(?!\d))/g, '$1');
-  const point = tight.lastIndexOf('.');
-  const comma = tight.lastIndexOf(',');
-  let plain: string;
-  if (point >= 0 && comma >= 0)
-    plain = point > comma ? tight.replaceAll(',', '') : tight.replaceAll('.', '').replace(',', '.');
-  else if (/^[1-9]\d{0,2},\d{3}$/.test(tight)) return 'which-comma';
-  else if (/^\d{1,3}(,\d{3}){2,}$/.test(tight)) plain = tight.replaceAll(',', '');
-  else plain = tight.replace(',', '.');
-  return /^(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : 'not-a-number';
-}
-
 /** A quantity with the units written behind it, in the engine unit; feet and inches may come together. */
-function readMeasure(
-  text: string,
-  unit: 'mm' | 'm' | 'm2',
-  factor: number,
-): number | NumberProblem {
-  const sizes = written[unit];
+function measureIn(text: string, field: NumberField): number | NumberProblem {
+  const sizes = written[field.unit];
   const piece = /([^a-z'"]+?)\s*(sqft|sqm|ft2|m2|sf|mm|cm|m|in|ft|"|')\.?(?=$|[\s\d-])/g;
-  const pieces = [...text.matchAll(piece)];
-  if (!pieces.length) {
-    const size = readQuantity(text);
-    return typeof size === 'number' ? size * factor : size;
+  const pieces = sizes ? [...text.matchAll(piece)] : [];
+  if (!sizes || !pieces.length) {
+    const size = numberIn(text);
+    return size === null ? 'not-a-number' : toEngine(size, field);
   }
-  if (
-    pieces
-      .map(([found]) => found)
-      .join('')
-      .replace(/\s/g, '') !== text.replace(/\s/g, '')
-  )
-    return 'not-a-number';
+  const bare = (all: string) => all.replace(/\s/g, '');
+  if (bare(pieces.map(([found]) => found).join('')) !== bare(text)) return 'not-a-number';
   let sum = 0;
   for (const [, digits = '', name = ''] of pieces) {
     const size = sizes[name];
     if (size === undefined) return 'other-unit';
     // "12'-6"" is written with a dash between, which is no minus.
-    const count = readQuantity(sum > 0 ? digits.replace(/^\s*-/, '') : digits);
-    if (typeof count !== 'number') return count;
+    const count = numberIn(sum > 0 ? digits.replace(/^\s*-/, '') : digits);
+    if (count === null) return 'not-a-number';
     sum += count * size;
   }
   return sum;
 }
 
+/** Numbers that went through another unit and back may lie this share beside a limit they equal. */
+const slack = 1e-12;
+
+/** A text that can be read in one way. */
+function readOne(text: string, field: NumberField): ParsedNumber {
+  const [least, most] = field.range;
+  const value = measureIn(text, field);
+  if (typeof value !== 'number') return bad(value);
+  if (value < 0 && least >= 0) return bad('negative');
+  if (value < least - Math.abs(least) * slack) return bad('too-small', least);
+  if (value > most + Math.abs(most) * slack) return bad('too-large', most);
+  if (field.whole && !Number.isInteger(value)) return bad('not-whole');
+  return { ok: true, value: Math.max(least, Math.min(most, value)) };
+}
+
+/**
+ * The one reader of typed numbers: every field goes through here.
+ * What can be read in two ways, of which only one fits the field, is read; where both fit, it is
+ * asked back ("1,250": a thousand and more, or one and a quarter).
+ * @param text as typed, in the reader's units unless a unit is written behind the number
+ */
+export function readNumber(text: string, field: NumberField): ParsedNumber {
+  let plain = text.trim().toLowerCase();
+  for (const [from, to] of spelled) plain = plain.replace(from, to);
+  if (!plain) return bad('empty');
+  const ways = waysOf(plain).map((way) => ({ way, read: readOne(way.text, field) }));
+  const fit = ways.filter(({ read }) => read.ok);
+  const [first] = fit.length ? fit : ways;
+  if (fit.length < 2) return first?.read ?? bad('not-a-number');
+  return { ok: false, problem: 'two-ways', ways: fit.map(({ way }) => way) };
+}
+
+/** What the field of a question takes. */
+export const questionField = (question: TypedQuestion, units: UnitSystem): NumberField => {
+  const { unit, limit } = questions[question];
+  return { unit, range: rangeOf(limit), units };
+};
+
 /**
  * Reads what was typed for a question.
- * @param text as typed, in the reader's units unless a unit is written behind the number
  * @param thickness mm of the slab; a depth past it is refused
  */
 export function parseNumber(
@@ -156,39 +174,54 @@ export function parseNumber(
   units: UnitSystem,
   thickness: number | 'unknown' = 'unknown',
 ): ParsedNumber {
-  const { unit, limit } = questions[question];
-  const parsed = parseMeasure(text, unit, rangeOf(limit), units);
-  const tooDeep = question === 'depth' && thickness !== 'unknown' && thickness;
-  if (tooDeep === false) return parsed;
-  if (parsed.ok && parsed.value <= tooDeep) return parsed;
-  const past = parsed.ok || (parsed.problem === 'too-large' && tooDeep < rangeOf(limit)[1]);
-  return past ? bad('deeper-than-slab', tooDeep) : parsed;
+  const field = questionField(question, units);
+  const [least, most] = field.range;
+  if (question !== 'depth' || thickness === 'unknown') return readNumber(text, field);
+  const parsed = readNumber(text, { ...field, range: [least, Math.min(most, thickness)] });
+  const past = !parsed.ok && parsed.problem === 'too-large' && thickness < most;
+  return past ? bad('deeper-than-slab', thickness) : parsed;
 }
+
+/** Digits after which a number that was typed in other units is cut off for its field. */
+const shownDigits = 4;
+/** Digits by which a number that was typed in these units is known again. */
+const typedDigits = 10;
+const same = (one: number, other: number) => Math.abs(one - other) <= Math.abs(other) * 1e-14;
 
 /**
- * Reads a typed length or area that no question asks for.
- * @param unit the engine unit it comes back in
- * @param range least and most that are taken, in the engine unit
+ * A number as its field shows it. What was typed in these units comes back as typed, all its
+ * digits or its fraction; what was typed in others, to four digits. Never stored.
  */
-export function parseMeasure(
-  text: string,
-  unit: 'mm' | 'm' | 'm2',
-  [least, most]: readonly [number, number],
-  units: UnitSystem,
-): ParsedNumber {
-  let plain = text.trim().toLowerCase();
-  for (const [from, to] of spelled) plain = plain.replace(from, to);
-  if (!plain) return bad('empty');
-  const value = readMeasure(plain, unit, units === 'us' ? fromUs(unit, 1) : 1);
-  if (typeof value !== 'number') return bad(value);
-  if (value < 0 && least >= 0) return bad('negative');
-  if (value < least) return bad('too-small', least);
-  if (value > most) return bad('too-large', most);
-  return { ok: true, value };
+export function showNumber(value: number, field: NumberField): string {
+  const shown = fromEngine(value, field);
+  const text = digitsOf(shown) ?? fractionOf(shown) ?? cut(shown);
+  // What stands in a field can be read in one way only: "1.2340" where 1234 would fit too.
+  const read = readNumber(text, field);
+  return (read.ok ? undefined : read.ways?.[1]?.text) ?? text;
 }
+const cut = (shown: number): string =>
+  plainDigits(Number(shown.toPrecision(Math.abs(shown) >= 1000 ? 7 : shownDigits)));
 
-/** The number in the reader's units, for a field to show; four digits that count, never stored. */
-export function showNumber(question: TypedQuestion, value: number, units: UnitSystem): string {
-  const shown = units === 'us' ? toUs(questions[question].unit, value) : value;
-  return String(Number(shown.toPrecision(Math.abs(shown) >= 1000 ? 7 : 4)));
+/** The fewest digits that are exactly this number; null where it takes too many. */
+function digitsOf(shown: number): string | null {
+  for (let digits = 1; digits <= typedDigits; digits++) {
+    const short = Number(shown.toPrecision(digits));
+    if (same(short, shown)) return plainDigits(short);
+  }
+  return null;
+}
+/** Never "1e-7": what a field shows can be read back. */
+const plainDigits = (value: number): string =>
+  /e/.test(String(value)) ? value.toFixed(12).replace(/\.?0+$/, '') : String(value);
+
+/** "8 1/3" for what no short row of digits says. */
+function fractionOf(shown: number): string | null {
+  const whole = Math.floor(Math.abs(shown));
+  const rest = Math.abs(shown) - whole;
+  for (let bottom = 3; bottom <= 64; bottom++) {
+    const top = Math.round(rest * bottom);
+    if (top > 0 && top < bottom && same(whole + top / bottom, Math.abs(shown)))
+      return `${shown < 0 ? '-' : ''}${whole ? `${whole} ` : ''}${top}/${bottom}`;
+  }
+  return null;
 }

@@ -21,6 +21,14 @@ export const plainCell = (text: string): string =>
     )
     .replace(/^\n/, "'\n");
 
+/** The text a cell was made from: what `plainCell` put before a formula is taken away again. */
+export const cellText = (cell: string): string =>
+  cell
+    .replace(beginning, (all, start: string, blank: string, sign: string) =>
+      runs(sign) && blank.endsWith("'") ? `${start}${blank.slice(0, -1)}` : all,
+    )
+    .replace(/^'\n/, '\n');
+
 /**
  * A table as CSV (RFC 4180): a comma between cells, a line end of two characters, quotes where
  * needed. Text that a spreadsheet would run as a formula is made plain text; numbers stay numbers.

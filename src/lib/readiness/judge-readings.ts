@@ -218,7 +218,8 @@ function readReadings(check: CheckId, result: CheckResult | undefined, problems:
   return values;
 }
 
-const givenLimit = {
+/** What is taken seriously of what else is asked beside a reading. */
+export const givenLimit = {
   cover: 'limit.carbonation',
   rinse: 'limit.ph',
   aggregate: 'limit.bar-clear',

@@ -173,6 +173,12 @@ export interface VerdictWords {
 export interface NumberMessages {
   readonly empty: string;
   readonly notNumber: (typed: string) => string;
+  /** Both readings are offered behind it. */
+  readonly twoWays: (typed: string) => string;
+  readonly notWhole: string;
+  readonly aboveZero: string;
+  /** @param unit the one the field is typed in */
+  readonly otherUnit: (unit: string) => string;
   readonly negative: string;
   /** @param least the limit, spoken with its unit */
   readonly tooSmall: (least: string) => string;

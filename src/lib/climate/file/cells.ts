@@ -1,3 +1,4 @@
+import { numberIn, waysOf } from '$lib/answers/number-text';
 import { fromUs } from '$lib/answers/units';
 import type { DepthUnit, TemperatureUnit } from './types';
 
@@ -18,22 +19,31 @@ export type Cell = number | null | 'bad';
 
 const plainNumber = /^\s*[-+]?(\d+\.?\d*|\.\d+)\s*$/;
 
-/** A number as a cell may hold it; a comma is a decimal point wherever it does not part the columns. */
-export function readNumber(text: string): Cell {
-  let point = text;
-  if (!plainNumber.test(text)) {
+/**
+ * A number as a cell may hold it; a comma is a decimal point wherever it does not part the columns.
+ * @param most above this nothing of the kind is measured, which tells "1,250" apart; absent where
+ *   a thousand is as likely as one and a quarter, so that the cell cannot be read
+ */
+export function readNumber(text: string, most?: number): Cell {
+  let number: number | null = plainNumber.test(text) ? Number(text) : null;
+  if (number === null) {
     const small = text.trim().toLowerCase();
     if (blanks.has(small)) return null;
-    point = small.replace('\u2212', '-').replace(',', '.');
-    if (!plainNumber.test(point)) return 'bad';
+    // Dates have strokes; a fraction no instrument writes.
+    if (small.includes('/')) return 'bad';
+    const [first, decimal] = waysOf(small);
+    if (decimal && most === undefined) return 'bad';
+    number = numberIn((decimal ?? first)?.text ?? '');
+    if (number === null || (decimal && Math.abs(number) > (most ?? 0))) return 'bad';
   }
-  const number = Number(point);
   return codes.has(number) ? null : number;
 }
+/** No air is hotter than this in any unit, nor in tenths. */
+const mostHeat = 999;
 
 /** A temperature in C. */
 export function readTemperature(text: string, unit: TemperatureUnit): Cell {
-  const number = readNumber(text);
+  const number = readNumber(text, mostHeat);
   if (typeof number !== 'number') return number;
   if (unit === 'tenths-C') return number / 10;
   if (number === shortCode) return null;

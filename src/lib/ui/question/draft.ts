@@ -1,6 +1,6 @@
 import type { Answer, NumberAnswer } from '$lib/answers/answers';
 import { notSure } from '$lib/answers/answers';
-import type { NumberProblem, TypedQuestion } from '$lib/answers/parse-number';
+import type { TypedQuestion, Unread } from '$lib/answers/parse-number';
 import { choicesOf, questions, type QuestionId } from '$lib/answers/questions';
 import type { UnitSystem } from '$lib/answers/units';
 import { unsureChoice } from './unsure-choice';
@@ -61,7 +61,7 @@ export function draftOf(question: QuestionId, answer: Answer<QuestionId> | undef
 
 export type Drafted =
   | { readonly ok: true; readonly answer: Answer<QuestionId> }
-  | { readonly ok: false; readonly problem: NumberProblem; readonly limit?: number }
+  | Unread
   | { readonly ok: false; readonly problem: 'nothing-picked' };
 
 /** Reads a typed number; null for a question that takes none. */

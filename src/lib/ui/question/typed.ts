@@ -1,4 +1,9 @@
-import { parseNumber, showNumber, type TypedQuestion } from '$lib/answers/parse-number';
+import {
+  parseNumber,
+  questionField,
+  showNumber,
+  type TypedQuestion,
+} from '$lib/answers/parse-number';
 import { questions } from '$lib/answers/questions';
 import type { UnitSystem } from '$lib/answers/units';
 import { problemWords, spokenLimit } from '$lib/words/en/ui/typing';
@@ -22,10 +27,11 @@ export const numberFrom: NumberFrom = (question, draft, thickness) => {
 /** What the field shows: what was typed, or the number in the reader's units. */
 export function fieldText(question: TypedQuestion, draft: Draft, units: UnitSystem): string {
   const { typed, value } = draft;
-  if (!typed) return value === null ? '' : showNumber(question, value, units);
+  const shown = (of: number) => showNumber(of, questionField(question, units));
+  if (!typed) return value === null ? '' : shown(value);
   if (typed.units === units) return typed.text;
   const parsed = parseNumber(question, typed.text, typed.units);
-  return parsed.ok ? showNumber(question, parsed.value, units) : typed.text;
+  return parsed.ok ? shown(parsed.value) : typed.text;
 }
 
 /** What is wrong with the number of a draft, in words. */

@@ -1,46 +1,56 @@
-import { readQuantity } from '$lib/answers/parse-number';
+import type { Way } from '$lib/answers/number-text';
+import { readNumber, showNumber, type FieldUnit } from '$lib/answers/parse-number';
 import type { Entry } from '$lib/answers/readiness-record';
-import {
-  fromFahrenheit,
-  fromUs,
-  toFahrenheit,
-  toUs,
-  type Convertible,
-  type UnitSystem,
-} from '$lib/answers/units';
+import type { UnitSystem } from '$lib/answers/units';
 import { bounds } from '$lib/keep/bounds';
+import { rangeOf, type FigureId } from '$shared/figures';
 
 /** The kind of number a field takes; `plain` is the same in both systems of units. */
-export type EntryKind = Extract<Convertible, 'MPa' | 'kN' | 'mm' | 'm'> | 'C' | 'plain';
+export type EntryKind = Exclude<FieldUnit, 'm2'>;
 
 /** Longer text than this cannot be kept; no number is that long. */
 const longest = 100;
+/** What is no slip is judged by the check; anything that can be kept is read. */
+const kept: readonly [number, number] = [-bounds.entry / 1000, bounds.entry / 1000];
 
-/** A number as typed in engine units, and back. */
-const toEngine = (value: number, kind: EntryKind, units: UnitSystem) =>
-  kind === 'plain' || units === 'metric'
-    ? value
-    : kind === 'C'
-      ? fromFahrenheit(value)
-      : fromUs(kind, value);
-const fromEngine = (value: number, kind: EntryKind, units: UnitSystem) =>
-  kind === 'plain' || units === 'metric'
-    ? value
-    : kind === 'C'
-      ? toFahrenheit(value)
-      : toUs(kind, value);
+const fieldOf = (kind: EntryKind, units: UnitSystem, limit?: FigureId) => ({
+  unit: kind,
+  units,
+  range: limit ? rangeOf(limit) : kept,
+});
 
-/** What was typed, as an entry: a number in engine units, or the text itself where it is none. */
-export function entryOf(text: string, kind: EntryKind, units: UnitSystem): Entry {
+/**
+ * What was typed, as an entry: a number in engine units, or the text itself where it is none or
+ * can be read in two ways that fit.
+ * @param limit what is taken seriously there; tells apart what could be read in two ways
+ */
+export function entryOf(text: string, kind: EntryKind, units: UnitSystem, limit?: FigureId): Entry {
   const plain = text.replace(/[\p{Cc}\u2028-\u202e\u2066-\u2069]+/gu, ' ').trim();
-  const value = readQuantity(plain.replace('\u2212', '-'));
-  const isKept = typeof value === 'number' && Math.abs(value) < bounds.entry / 1000;
-  return isKept ? toEngine(value, kind, units) : plain.slice(0, longest);
+  const read = readNumber(plain, fieldOf(kind, units, limit));
+  if (read.ok) return read.value;
+  const wide = read.ways ? read : readNumber(plain, fieldOf(kind, units));
+  return wide.ok ? wide.value : plain.slice(0, longest);
+}
+
+/** The readings of an entry that has two. */
+export function waysIn(
+  entry: Entry | undefined,
+  kind: EntryKind,
+  units: UnitSystem,
+  limit?: FigureId,
+): readonly Way[] | undefined {
+  if (typeof entry !== 'string') return undefined;
+  const read = readNumber(entry, fieldOf(kind, units, limit));
+  return read.ok ? undefined : read.ways;
 }
 
 /** An entry as its field shows it. */
-export function textOf(entry: Entry | undefined, kind: EntryKind, units: UnitSystem): string {
+export function textOf(
+  entry: Entry | undefined,
+  kind: EntryKind,
+  units: UnitSystem,
+  limit?: FigureId,
+): string {
   if (entry === undefined) return '';
-  if (typeof entry === 'string') return entry;
-  return String(Number(fromEngine(entry, kind, units).toPrecision(7)));
+  return typeof entry === 'string' ? entry : showNumber(entry, fieldOf(kind, units, limit));
 }

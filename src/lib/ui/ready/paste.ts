@@ -57,13 +57,13 @@ function testFrom(row: readonly string[], columns: readonly Column[], units: Uni
   row.forEach((cell, index) => {
     const column = columns[index];
     if (!column || column === 'skip' || cell === '') return;
-    if (column === 'stress') test.stress = entryOf(cell, 'MPa', units);
+    if (column === 'stress') test.stress = entryOf(cell, 'MPa', units, 'limit.stress');
     else if (column === 'force') test.force = entryOf(cell, 'kN', units);
-    else if (column === 'disc') test.disc = entryOf(cell, 'mm', units);
+    else if (column === 'disc') test.disc = entryOf(cell, 'mm', units, 'limit.disc');
     else if (column === 'broke') {
       const plane = planeOf(cell);
       test.shares = plane ? { [plane]: 100 } : { base: cell.slice(0, 100) };
-    } else test.shares = { ...test.shares, [column]: entryOf(cell, 'plain', units) };
+    } else test.shares = { ...test.shares, [column]: entryOf(cell, 'plain', units, 'limit.share') };
   });
   return test;
 }

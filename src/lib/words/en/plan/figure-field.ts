@@ -1,3 +1,4 @@
+import { showNumber } from '$lib/answers/parse-number';
 import type { UnitSystem } from '$lib/answers/units';
 import { figures, rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { Say } from '$lib/words/types';
@@ -42,7 +43,12 @@ export function figureWords(id: FigureId, say: Say, own?: OwnFigures): string {
 
 /** A figure's own value as it would be typed. */
 export const typedFigure = (id: FigureId, value: number, units: UnitSystem): string =>
-  String(Number((value * figureField(id, units).factor).toPrecision(4)));
+  showNumber(value, {
+    unit: 'plain',
+    range: [-Infinity, Infinity],
+    units,
+    factor: figureField(id, units).factor,
+  });
 
 /** What the figures a plan rests on are called. */
 export const planFigureNames: Readonly<Partial<Record<FigureId, string>>> = {

@@ -71,7 +71,6 @@ export const jobPageWords = {
     machines: 'Machines you have',
     machinesHint: 'Tick them, and the plan says what to do where the advised one is missing.',
     forget: 'Do not count machines',
-    whole: 'Type a whole number.',
   },
   plan: 'To the plan',
   planLine: 'Order of work, days, quantities.',

@@ -1,4 +1,5 @@
-import type { NumberProblem } from '$lib/answers/parse-number';
+import type { FieldUnit, NumberProblem } from '$lib/answers/parse-number';
+import { numberInWords } from '$lib/words/en/number-in-words';
 import { numberMessages } from '$lib/words/en/numbers';
 import type { Say } from '$lib/words/types';
 
@@ -12,6 +13,10 @@ export function problemWords(
       return numberMessages.empty;
     case 'not-a-number':
       return numberMessages.notNumber(typed);
+    case 'two-ways':
+      return numberMessages.twoWays(typed);
+    case 'not-whole':
+      return numberMessages.notWhole;
     case 'negative':
       return numberMessages.negative;
     case 'too-small':
@@ -20,13 +25,29 @@ export function problemWords(
       return numberMessages.tooLarge(limit);
     case 'deeper-than-slab':
       return numberMessages.deeperThanSlab(limit);
-    case 'which-comma':
-      return `“${typed}” can be read two ways. Leave the comma out, or use a point for decimals.`;
     case 'other-unit':
-      return `That unit does not measure this. Type the number in ${unit}.`;
+      return numberMessages.otherUnit(unit);
   }
 }
 
-/** A limit, spoken in the unit of its question. */
-export const spokenLimit = (unit: 'mm' | 'm' | 'm2', limit: number, say: Say): string =>
-  unit === 'mm' ? say.length(limit) : unit === 'm' ? say.distance(limit) : say.area(limit);
+/** One of two readings, on its button. */
+export const wayWords = ({ text, number }: { text: string; number: number }): string =>
+  `${text} (${numberInWords(number)})`;
+
+/** A limit, spoken in the unit of its field. */
+export function spokenLimit(unit: Exclude<FieldUnit, 'plain'>, limit: number, say: Say): string {
+  switch (unit) {
+    case 'mm':
+      return say.length(limit);
+    case 'm':
+      return say.distance(limit);
+    case 'm2':
+      return say.area(limit);
+    case 'C':
+      return say.temperature(limit);
+    case 'MPa':
+      return say.stress(limit);
+    case 'kN':
+      return say.number(limit);
+  }
+}
