@@ -7,8 +7,10 @@ import {
   isBox,
   lengthOf,
   piecesOf,
+  ringOf,
   sidesOf,
   tidy,
+  type Ring,
 } from '$lib/survey/geometry';
 import { crackNames, surveyWords as words } from '$lib/words/en/survey';
 import type { Say } from '$lib/words/types';
@@ -82,9 +84,27 @@ export function markAt(marks: readonly Mark[], place: Place, reach: number): num
   }
   if (best !== null) return best;
   // A painted zone is taken by its ground where nothing else lies there.
-  return marks.findLastIndex(
+  const ground = marks.findLastIndex(
     (mark) => mark.kind === 'zone' && inside(place, tidy(mark.corners)),
-  ) === -1
-    ? null
-    : marks.findLastIndex((mark) => mark.kind === 'zone' && inside(place, tidy(mark.corners)));
+  );
+  return ground === -1 ? null : ground;
 }
+
+/** The line nearest to a place; null where none lies within `reach` mm. */
+export function lineAt(
+  lines: readonly (readonly Place[])[],
+  place: Place,
+  reach: number,
+): number | null {
+  const far = lines.map((line) =>
+    Math.min(...piecesOf(line).map((piece) => distanceTo(place, piece))),
+  );
+  const best = far.indexOf(Math.min(...far));
+  return best >= 0 && (far[best] as number) <= reach ? best : null;
+}
+
+/** The rectangle between two places. */
+export const between = (one: Place, other: Place): Ring => ringOf(boxOf([one, other]));
+/** A square round a place, mm. */
+export const squareRound = ([x, y]: Place, side: number): Ring =>
+  ringOf({ x0: x - side / 2, y0: y - side / 2, x1: x + side / 2, y1: y + side / 2 });
