@@ -19,6 +19,16 @@ import type { Say } from '$lib/words/types';
 export const withoutField = <T extends object>(from: T, field: keyof T): T =>
   Object.fromEntries(Object.entries(from).filter(([key]) => key !== field)) as T;
 
+/** The names of all marks, in one go. */
+export function markNames(marks: readonly Mark[]): string[] {
+  const counts = new Map<Mark['kind'], number>();
+  return marks.map(({ kind }) => {
+    const number = (counts.get(kind) ?? 0) + 1;
+    counts.set(kind, number);
+    return words.names(kind, number);
+  });
+}
+
 /** "Spot 3": marks are counted by kind, in the order they were made. */
 export function markName(marks: readonly Mark[], index: number): string {
   const kind = (marks[index] as Mark).kind;
