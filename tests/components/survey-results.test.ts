@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import JobPage from '$lib/ui/job/JobPage.svelte';
 import OwnerPage from '$lib/ui/owner/OwnerPage.svelte';
 import { session } from '$lib/ui/session.svelte';
-import { drawn, job, open, pad, slab, user } from '../helpers/survey-page';
+import { drawn, job, open, pad, slab, type, user } from '../helpers/survey-page';
 
 describe('soundings', () => {
   const tap = (x: number, y: number, rings: boolean) =>
@@ -23,6 +23,36 @@ describe('soundings', () => {
     expect(results).toHaveTextContent('1 dull tap stands alone');
     await user.click(screen.getByRole('button', { name: 'It rings now' }));
     expect(results).not.toHaveTextContent('stands alone');
+  });
+
+  it('a chain is dragged in lanes, and what it can have missed is told', async () => {
+    await open({ slab });
+    const results = screen.getByRole('region', { name: 'What it comes to' });
+    expect(results).toHaveTextContent('Nothing is sounded yet');
+    await user.click(screen.getByLabelText('Tap'));
+    await user.click(screen.getByLabelText('A chain'));
+    // Nine lanes of 4000 / 9 mm along 6 m.
+    expect(pad().querySelector('path.lanes')?.getAttribute('d')?.match(/M/g)).toHaveLength(9);
+    pad().focus();
+    await user.keyboard('{Enter}');
+    expect(screen.getAllByRole('alert')[0]).toHaveTextContent('draw what sounds dull as a spot');
+    await user.click(screen.getByRole('button', { name: 'I dragged the chain over all of it' }));
+    expect(drawn()).toEqual({ slab, lanes: 450 });
+    expect(results).toHaveTextContent('in lanes of 450 mm. It misses less than taps on a grid');
+    expect(results).not.toHaveTextContent('Nothing is sounded yet');
+    await type('Width of a lane', '900{Enter}');
+    expect(results).toHaveTextContent('A chain covers about 450 mm');
+    await user.click(screen.getByRole('button', { name: 'Take that back' }));
+    expect(drawn()).toEqual({ slab });
+  });
+
+  it('a grid that is too wide to lay patches by is told before it is tapped', async () => {
+    await open({ slab });
+    await user.click(screen.getByLabelText('Tap'));
+    const wide = /Dots more than 300 mm apart are too wide/;
+    expect(screen.queryByText(wide)).toBeNull();
+    await type('Spacing of the dots', '450{Enter}');
+    expect(screen.getByText(wide)).toBeVisible();
   });
 
   it('dots are tapped by keys, and the rest rings with one button', async () => {
@@ -72,7 +102,8 @@ describe('what comes out', () => {
   it('a bay that is more than half patched is offered whole, with both amounts', async () => {
     await open({ slab, joints, marks: [{ kind: 'spot', corners: half }] });
     expect(screen.getByRole('region', { name: 'What it comes to' })).toHaveTextContent(
-      /More than half of bay 1 is patched: .* of 12 m²/,
+      // 3 x 2.8 m with its margins, sawn on the two sides that lie in the bay.
+      /More than half of bay 1 is patched: 8.4 m² of 12 m², with 6 m to saw\. .* the bay whole as well: 12 m², nothing to saw.*With bay 1 whole, the slab comes to 12 m² of patches and bays, with 0 m to saw/,
     );
   });
 

@@ -122,6 +122,34 @@ describe('on the drawing', () => {
     ]);
   });
 
+  it('a joint is changed in numbers, and one off the slab is told and not taken', async () => {
+    await user.click(screen.getByLabelText('Joint'));
+    await type('Spacing along', '3000');
+    await type('Spacing across', '4000{Enter}');
+    await user.click(screen.getByRole('button', { name: 'Change Joint 1' }));
+    const editor = within(screen.getByRole('region', { name: 'Joint 1' }));
+    for (const point of ['Point 1', 'Point 2']) {
+      const field = within(editor.getByRole('group', { name: point })).getByLabelText('x (along)');
+      await user.clear(field);
+      await user.type(field, '9000');
+    }
+    await user.click(editor.getByRole('button', { name: 'Change it' }));
+    expect(editor.getByRole('alert')).toHaveTextContent('off the slab');
+    expect(drawn()?.joints?.[0]?.[0]).toEqual([3000, 0]);
+    for (const point of ['Point 1', 'Point 2']) {
+      const field = within(editor.getByRole('group', { name: point })).getByLabelText('x (along)');
+      await user.clear(field);
+      await user.type(field, '2500');
+    }
+    await user.click(editor.getByRole('button', { name: 'Change it' }));
+    expect(drawn()?.joints).toEqual([
+      [
+        [2500, 0],
+        [2500, 4000],
+      ],
+    ]);
+  });
+
   it('a zone is painted over a bay, and its area follows', async () => {
     await user.click(screen.getByLabelText('Zone', { selector: 'input' }));
     pad().focus();

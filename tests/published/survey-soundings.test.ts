@@ -122,9 +122,35 @@ describe('where to tap', () => {
   });
 
   it('or adjoining lanes of a chain, none wider than 450 mm, along the longer side', () => {
-    const lanes = chainLanes(bays);
+    const lanes = chainLanes(bays, 450);
     expect(lanes).toHaveLength(Math.ceil(2500 / 450) + Math.ceil(3500 / 450));
     expect(lanes.every(([[, y0], [, y1]]) => y0 === 0 && y1 === 8000)).toBe(true);
+  });
+
+  it('that stay on a slab with a corner missing', () => {
+    const angle = outlineOf({
+      corners: [
+        [0, 0],
+        [6000, 0],
+        [6000, 3000],
+        [2000, 3000],
+        [2000, 5000],
+        [0, 5000],
+      ],
+    });
+    const lanes = chainLanes(baysOf(angle, []), 450);
+    // Twelve lanes along 6 m: of 5000 / 12 mm, five of them beside the missing corner only 2 m long.
+    expect(lanes.map(([[x0], [x1]]) => x1 - x0)).toEqual([
+      ...Array<number>(7).fill(6000),
+      ...Array<number>(5).fill(2000),
+    ]);
+  });
+
+  it('are told to be too wide where they are wider than a chain', () => {
+    const chained = (lanes: number) => surveyOf(drawn({ slab, lanes }))?.chained;
+    expect(chained(450)).toEqual({ lanes: 450, tooWide: false });
+    expect(chained(600)).toEqual({ lanes: 600, tooWide: true });
+    expect(surveyOf(drawn({ slab }))?.chained).toBeNull();
   });
 });
 

@@ -16,8 +16,8 @@ describe('what the command line says of a drawing', () => {
       { x: 3000, y: 900, length: 500, width: 700, bay: '2', zone: 'b' },
     ]);
     expect(survey.bays).toEqual([
-      { id: '1', area: 24, patched: 0.35, whole: false, corner: [0, 0] },
-      { id: '2', area: 24, patched: 0.35, whole: false, corner: [3000, 0] },
+      { id: '1', area: 24, patched: 0.35, saw: 1.7, whole: false, corner: [0, 0] },
+      { id: '2', area: 24, patched: 0.35, saw: 1.7, whole: false, corner: [3000, 0] },
     ]);
     // Each 500 + 700 + 500 mm; the joint is there.
     expect(survey.sawCut).toBeCloseTo(3.4, 9);

@@ -173,9 +173,18 @@ describe('a bay', () => {
       { id: '1', area: 24, patched: 3 * 4, whole: false },
       { id: '2', area: 24, patched: 0, whole: false },
     ]);
-    expect(of({ slab, joints, marks: [spot(100, 100, 2800, 3900)] }).bays[0]).toMatchObject({
-      whole: true,
+    expect(half.ifWhole).toBeNull();
+    const more = of({
+      slab,
+      joints,
+      marks: [spot(100, 100, 2800, 3900), spot(4000, 4000, 300, 300)],
     });
+    expect(more.bays[0]).toMatchObject({ whole: true, patched: expect.closeTo(12.3, 9) });
+    // As patches: one side of 3 m across the bay, and 4 x 500 mm round the other. The bay whole has
+    // joints and edges all round, and leaves the other patch to saw.
+    expect(more.bays.map(({ saw }) => saw)).toEqual([expect.closeTo(3, 9), expect.closeTo(2, 9)]);
+    expect(more.sawCut).toBeCloseTo(5, 9);
+    expect(more.ifWhole).toEqual({ area: 24.25, sawCut: expect.closeTo(2, 9) });
   });
 
   it('comes of a typed spacing, a joint that ends on another, and one that stops short', () => {

@@ -79,4 +79,6 @@ export interface Survey {
   readonly marks?: readonly Mark[];
   /** Spacing of the sounding grid as it was laid out, mm; absent: read from the taps. */
   readonly spacing?: number;
+  /** Width of the lanes, side by side, that a chain was dragged along over the whole surface, mm; absent: none was. */
+  readonly lanes?: number;
 }

@@ -87,6 +87,7 @@ export const surveyShape = v.pipe(
     joints: v.exactOptional(list(line, rangeOf('limit.joints')[1])),
     marks: v.exactOptional(list(mark, rangeOf('limit.marks')[1])),
     spacing: v.exactOptional(measured('limit.grid-spacing')),
+    lanes: v.exactOptional(measured('limit.grid-spacing')),
   }),
   v.rawCheck(({ dataset, addIssue }) => {
     if (!dataset.typed) return;

@@ -1,4 +1,3 @@
-import type { SpotMark, Survey } from '$lib/answers/survey';
 import { valueOf, type OwnFigures } from '$shared/figures';
 import type { Patch } from './patches';
 
@@ -12,24 +11,23 @@ export interface Removal {
   readonly withoutDepth: readonly number[];
 }
 
-/** Each patch down to the deepest of its spots and on into sound concrete (figure `patch.into-sound`). */
+/** A patch and how far down the deepest damage in it goes, mm; absent while that is not known. */
+export type DeepPatch = Pick<Patch, 'area'> & { readonly depth?: number };
+
+/** m3 that a patch takes off: down to its deepest damage and on into sound concrete (figure `patch.into-sound`). */
+export const patchVolume = ({ area, depth }: DeepPatch, own?: OwnFigures): number | null =>
+  depth === undefined ? null : (area * (depth + valueOf('patch.into-sound', own))) / 1000;
+
+/** What all patches of a surface take off. */
 export function removalOf(
-  patches: readonly Patch[],
-  survey: Survey,
+  patches: readonly DeepPatch[],
   area: number,
   thickness: number | 'unknown' | undefined,
   own?: OwnFigures,
 ): Removal {
-  const deepest = patches.map(({ spots }) => {
-    const depths = spots.map((index) => (survey.marks?.[index] as SpotMark).depth);
-    return depths.includes(undefined) ? null : Math.max(...(depths as number[]));
-  });
-  const into = valueOf('patch.into-sound', own);
-  const volume = patches.reduce((sum, patch, at) => {
-    const depth = deepest[at];
-    return depth === null || depth === undefined ? sum : sum + (patch.area * (depth + into)) / 1000;
-  }, 0);
-  const withoutDepth = deepest.flatMap((depth, at) => (depth === null ? [at] : []));
+  const volumes = patches.map((patch) => patchVolume(patch, own));
+  const volume = volumes.reduce<number>((sum, each) => sum + (each ?? 0), 0);
+  const withoutDepth = volumes.flatMap((each, at) => (each === null ? [at] : []));
   return {
     volume,
     share:

@@ -6,6 +6,8 @@ import {
   distance,
   distanceToRing,
   inside,
+  isBox,
+  meetings,
   piecesOf,
   sidesOf,
   type Ring,
@@ -85,18 +87,35 @@ function apart(places: readonly Place[], least: number): Place[] {
   return kept;
 }
 
-/** Lanes to drag a chain along, adjoining: the middle line of each, along the longer side of its bay. */
-export function chainLanes(bays: readonly Bay[], own?: OwnFigures): [Place, Place][] {
-  const most = valueOf('sounding.lane', own);
-  return bays.flatMap(({ box: { x0, y0, x1, y1 } }) =>
-    x1 - x0 >= y1 - y0
-      ? evenly(y1 - y0, most).map((y): [Place, Place] => [
-          [x0, y0 + y],
-          [x1, y0 + y],
-        ])
-      : evenly(x1 - x0, most).map((x): [Place, Place] => [
-          [x0 + x, y0],
-          [x0 + x, y1],
-        ]),
+/**
+ * Lanes to drag a chain along, adjoining: the middle line of each, along the longer side of its bay.
+ * @param most widest lane, mm
+ */
+export function chainLanes(bays: readonly Bay[], most: number): [Place, Place][] {
+  return bays.flatMap(({ ring, box: { x0, y0, x1, y1 } }) => {
+    const lanes =
+      x1 - x0 >= y1 - y0
+        ? evenly(y1 - y0, most).map((y): [Place, Place] => [
+            [x0, y0 + y],
+            [x1, y0 + y],
+          ])
+        : evenly(x1 - x0, most).map((x): [Place, Place] => [
+            [x0 + x, y0],
+            [x0 + x, y1],
+          ]);
+    return isBox(ring) ? lanes : lanes.flatMap((lane) => partsInside(lane, ring));
+  });
+}
+
+/** What of a line lies in a ring. */
+function partsInside(line: [Place, Place], ring: Ring): [Place, Place][] {
+  const stops = [0, 1, ...sidesOf(ring).flatMap((side) => meetings(line, side))].sort(
+    (a, b) => a - b,
   );
+  return stops.slice(1).flatMap((to, index): [Place, Place][] => {
+    const from = stops[index] as number;
+    return to > from && inside(between(...line, (from + to) / 2), ring, 0)
+      ? [[between(...line, from), between(...line, to)]]
+      : [];
+  });
 }

@@ -1,5 +1,5 @@
-import type { CrackMark, SpotMark } from '$lib/answers/survey';
-import type { OwnFigures } from '$shared/figures';
+import type { CrackMark, SpotMark, Survey } from '$lib/answers/survey';
+import { valueOf, type OwnFigures } from '$shared/figures';
 import type { Bay } from './bays';
 import { inside, tidy } from './geometry';
 import { hollowArea, smallestFound, type HollowArea } from './sounding';
@@ -18,6 +18,11 @@ export interface Soundings {
     readonly across: number;
     readonly finer: { readonly spacing: number; readonly ninety: number; readonly across: number };
   } | null;
+  /**
+   * The lanes a chain was dragged along, mm wide, and whether the chain covers that (figure
+   * `sounding.lane`); null where none was. Then all of the surface was heard.
+   */
+  readonly chained: { readonly lanes: number; readonly tooWide: boolean } | null;
   /** From counts of taps alone; null where nothing was tapped. */
   readonly hollow: HollowArea | null;
   /** Ids of bays without a tap: of those nothing is said. */
@@ -28,7 +33,7 @@ export interface Soundings {
 
 export function sounded(
   taps: readonly Tap[],
-  laid: number | undefined,
+  { spacing: laid, lanes }: Pick<Survey, 'spacing' | 'lanes'>,
   bays: readonly Bay[],
   spots: readonly SpotMark[],
   cracks: readonly CrackMark[],
@@ -42,9 +47,12 @@ export function sounded(
   );
   const spacing = taps.length ? (laid ?? spacingOf(grid)) : null;
   const rings = spots.map(({ corners }) => tidy(corners));
+  const chained =
+    lanes === undefined ? null : { lanes, tooWide: lanes > valueOf('sounding.lane', own) };
   if (spacing === null)
     return {
       spacing,
+      chained,
       found: null,
       hollow: null,
       untapped: [],
@@ -57,6 +65,7 @@ export function sounded(
   });
   return {
     spacing,
+    chained,
     found: { ...told(spacing), finer: { spacing: spacing / 2, ...told(spacing / 2) } },
     hollow: hollowArea(
       grid.filter(({ rings: ring }) => !ring).length,
@@ -65,7 +74,7 @@ export function sounded(
       tapped.reduce((sum, bay) => sum + bay.area, 0),
       own,
     ),
-    untapped: bays.filter((bay) => !tapped.includes(bay)).map(({ id }) => id),
+    untapped: chained ? [] : bays.filter((bay) => !tapped.includes(bay)).map(({ id }) => id),
     taps: askedByTaps(taps, rings, spacing, own),
   };
 }

@@ -1,15 +1,16 @@
 import type { Job } from '$lib/answers/job';
-import type { CrackKind, CrackMark, Mark, Place, SpotMark, Survey } from '$lib/answers/survey';
-import { valueOf, type OwnFigures } from '$shared/figures';
+import type { CrackKind, CrackMark, Mark, SpotMark, Survey } from '$lib/answers/survey';
+import type { OwnFigures } from '$shared/figures';
 import { baysOf, type Bay } from './bays';
 import { chalkOf, type Chalk } from './chalk';
 import { common, groundArea } from './clip';
 import { remarksOn, type Remark } from './faults';
-import { lengthOf, tidy } from './geometry';
+import { lengthOf, tidy, type Ring } from './geometry';
 import { foldsOf, outlineOf } from './outline';
 import { layPatches, rectangleRing, worstFrost, type Patch } from './patches';
 import { removalOf, type Removal } from './removal';
 import { sounded, type Soundings } from './soundings';
+import { ifWhole, surveyedBay, type IfWhole, type SurveyedBay } from './whole-bays';
 import { lengthByZone, zoneGrounds, zoneOf, type ZoneGround } from './zones';
 
 /** A patch on a drawing. `spots` are indices of its marks. */
@@ -18,18 +19,8 @@ export interface DrawnPatch extends Patch {
   readonly zone?: string;
   /** Where to chalk it on, from two edges or joints. */
   readonly chalk: Chalk;
-}
-
-export interface SurveyedBay {
-  readonly id: string;
-  /** Its lower left corner as drawn, mm. */
-  readonly corner: Place;
-  /** m2 */
-  readonly area: number;
-  /** m2 of it that patches take. */
-  readonly patched: number;
-  /** More than half of it is patched (figure `patch.whole-bay`): treating it whole is offered. */
-  readonly whole: boolean;
+  /** How far down the deepest of its damage goes, mm; absent while that is not known of all of it. */
+  readonly depth?: number;
 }
 
 /** What a drawing comes to. */
@@ -42,6 +33,7 @@ export interface SurveyResult extends Soundings {
   readonly bays: readonly SurveyedBay[];
   /** m */
   readonly sawCut: number;
+  readonly ifWhole: IfWhole | null;
   /** m2 by zone; places no zone claims are in `unclaimed`. */
   readonly areas: Readonly<Record<string, number>>;
   readonly unclaimed: number;
@@ -98,15 +90,8 @@ function resultOf(
   const bays = baysOf(slab, [...(survey.joints ?? []), ...foldsOf(survey.slab)]);
   const area = groundArea([slab]) / 1e6;
   const spots = marksOf(survey, 'spot');
-  const painted = marksOf(survey, 'zone');
   const cracks = marksOf(survey, 'crack');
-  const { zones, unclaimed } = zoneGrounds(
-    slab,
-    ids,
-    spots.flatMap((spot) => (spot.zone === undefined ? [] : [claim(spot.zone, spot.corners)])),
-    painted.map(({ zone, corners }) => claim(zone, corners)),
-    rest ?? onlyUnclaimed(ids, [...spots, ...painted]),
-  );
+  const { zones, unclaimed } = groundsIn(survey, slab, ids, rest);
   const layout = layPatches(
     spots.map(({ corners }) => corners),
     worstFrost(site),
@@ -116,13 +101,16 @@ function resultOf(
   const patches = layout.patches.map((patch): DrawnPatch => {
     const mine = patch.spots.map((at) => spots[at] as Placed<SpotMark>);
     const zone = zoneOfPatch(patch, mine, zones, ids);
+    const depth = deepest(mine);
     return {
       ...patch,
       spots: mine.map(({ index }) => index).sort((a, b) => a - b),
       ...(zone !== undefined && { zone }),
+      ...(depth !== undefined && { depth }),
       chalk: chalkOf(patch, bays.find(({ id }) => id === patch.bay) as Bay),
     };
   });
+  const surveyed = bays.map((bay) => surveyedBay(bay, patches, own));
   const uprights = marksOf(survey, 'upright').map(({ line }) => line);
   return {
     area,
@@ -130,9 +118,10 @@ function resultOf(
     skipped: layout.skipped
       .map((at) => (spots[at] as Placed<SpotMark>).index)
       .sort((a, b) => a - b),
-    bays: bays.map((bay) => surveyedBay(bay, patches, own)),
+    bays: surveyed,
     sawCut: total(patches.map(({ saw }) => saw)),
-    ...sounded(marksOf(survey, 'tap'), survey.spacing, bays, spots, cracks, own),
+    ifWhole: ifWhole(surveyed),
+    ...sounded(marksOf(survey, 'tap'), survey, bays, spots, cracks, own),
     areas: Object.fromEntries(zones.map((zone) => [zone.id, zone.area])),
     unclaimed,
     cracks: byKind(cracks),
@@ -140,10 +129,33 @@ function resultOf(
     upright: total(uprights.map((line) => lengthOf(line) / 1000)),
     uprightByZone: summed(uprights.map((line) => lengthByZone(line, zones, beside))),
     bars: total(marksOf(survey, 'bar').map(({ line }) => lengthOf(line) / 1000)),
-    removal: removalOf(patches, survey, area, site.thickness, own),
+    removal: removalOf(patches, area, site.thickness, own),
     remarks: remarksOn(survey, ids),
   };
 }
+
+function groundsIn(survey: Survey, slab: Ring, ids: readonly string[], rest: string | undefined) {
+  const spots = marksOf(survey, 'spot');
+  const painted = marksOf(survey, 'zone');
+  return zoneGrounds(
+    slab,
+    ids,
+    spots.flatMap((spot) => (spot.zone === undefined ? [] : [claim(spot.zone, spot.corners)])),
+    painted.map(({ zone, corners }) => claim(zone, corners)),
+    rest ?? onlyUnclaimed(ids, [...spots, ...painted]),
+  );
+}
+
+/** The ground of each zone of a job with a drawing, in mm; nothing without one. */
+export const groundsOf = ({ survey, zones, rest }: Job): readonly ZoneGround[] =>
+  survey
+    ? groundsIn(
+        survey,
+        outlineOf(survey.slab),
+        zones.map(({ id }) => id),
+        rest,
+      ).zones
+    : [];
 
 /** How far off something upright its zone is looked for, mm. */
 const beside = 5;
@@ -186,16 +198,10 @@ function zoneOfPatch(
   )[0]?.[0];
 }
 
-function surveyedBay(bay: Bay, patches: readonly Patch[], own?: OwnFigures): SurveyedBay {
-  const patched = total(patches.filter((patch) => patch.bay === bay.id).map((patch) => patch.area));
-  const most = valueOf('patch.whole-bay', own) / 100;
-  const corner = lowest(bay.ring);
-  return { id: bay.id, corner, area: bay.area, patched, whole: patched > bay.area * most };
+function deepest(spots: readonly SpotMark[]): number | undefined {
+  const depths = spots.flatMap(({ depth }) => depth ?? []);
+  return depths.length === spots.length ? Math.max(...depths) : undefined;
 }
-
-/** The corner of a ring nearest to the reader's own. */
-const lowest = (ring: Bay['ring']): Place =>
-  ring.reduce((best, each) => (each[0] + each[1] < best[0] + best[1] ? each : best));
 
 function byKind(cracks: readonly CrackMark[]): SurveyResult['cracks'] {
   const sums: Partial<Record<CrackKind | 'not-sure', number>> = {};

@@ -57,15 +57,21 @@ export function gridTaps(
  */
 export function spacingOf(taps: readonly Tap[]): number | null {
   if (taps.length < 4) return null;
-  const nearest = taps
-    .map((tap) =>
-      taps.reduce(
-        (least, other) => (other === tap ? least : Math.min(least, distance(tap.at, other.at))),
-        Infinity,
-      ),
-    )
-    .sort((a, b) => a - b);
+  const inOrder = taps.map(({ at }) => at).sort(([one], [other]) => one - other);
+  const nearest = inOrder.map((at, index) => nearestOf(at, index, inOrder)).sort((a, b) => a - b);
   return nearest[Math.floor(nearest.length / 2)] as number;
+}
+
+/** How far the nearest other place lies; looks along x no further than that. */
+function nearestOf(at: Place, index: number, inOrder: readonly Place[]): number {
+  let least = Infinity;
+  for (const step of [-1, 1])
+    for (let next = index + step; ; next += step) {
+      const other = inOrder[next];
+      if (!other || Math.abs(other[0] - at[0]) >= least) break;
+      least = Math.min(least, distance(at, other));
+    }
+  return least;
 }
 
 export interface TapFindings {

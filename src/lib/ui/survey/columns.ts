@@ -46,4 +46,5 @@ export const jointColumns: readonly Column[] = [
   side(words.joints.along, 'limit.slab-side'),
   { ...side(words.joints.across, 'limit.slab-side') },
 ];
+export const laneColumns: readonly Column[] = [side(words.sound.lane, 'limit.grid-spacing')];
 export const spacingColumns: readonly Column[] = [side(words.sound.spacing, 'limit.grid-spacing')];

@@ -1,7 +1,7 @@
 import type { Job } from '$lib/answers/job';
 import type { CrackKind, Mark, MarkKind, Place, SlabOutline, Survey } from '$lib/answers/survey';
 import { markFault, faultOf, type FaultId } from '$lib/survey/faults';
-import { boxOf, ringOf, tidy, type Box, type Ring } from '$lib/survey/geometry';
+import { boxOf, type Box, type Ring } from '$lib/survey/geometry';
 import { outlineOf } from '$lib/survey/outline';
 import { session } from '$lib/ui/session.svelte';
 import { drawnFaults, surveyWords as words } from '$lib/words/en/survey';
@@ -36,6 +36,7 @@ class Desk {
   tool = $state<Tool>('spot');
   /** What the next mark is given. */
   heard = $state<'rings' | 'dull'>('dull');
+  by = $state<'hammer' | 'chain'>('hammer');
   zone = $state<string>('');
   crack = $state<CrackKind | ''>('');
   byCorners = $state(false);
@@ -69,6 +70,7 @@ class Desk {
     this.picked = null;
     this.problem = this.told = '';
     this.tool = 'spot';
+    this.by = 'hammer';
     this.zone = this.crack = '';
   }
 
@@ -145,6 +147,14 @@ class Desk {
     if (survey) this.#keep({ ...survey, spacing }, told);
   }
 
+  /** Says that a chain was dragged over everything in lanes so wide, or takes that back. */
+  setLanes(lanes: number | null): void {
+    const { survey } = this;
+    if (!survey) return;
+    if (lanes === null) this.#keep(withoutField(survey, 'lanes'), words.sound.chainGone);
+    else this.#keep({ ...survey, lanes }, words.sound.chainKept);
+  }
+
   /** Puts marks in, or others in place of all there are. */
   setMarks(marks: readonly Mark[], told: string): string {
     const { survey } = this;
@@ -182,6 +192,12 @@ class Desk {
     const fault = markFault(mark, this.ring);
     if (fault) return this.#fault(fault.fault);
     return this.setMarks(marks.with(index, mark), words.changed(markName(marks, index)));
+  }
+
+  /** Puts another line in the place of a joint; says what is wrong with it, or nothing. */
+  changeJoint(index: number, line: readonly Place[]): string {
+    const joints = this.survey?.joints ?? [];
+    return this.setJoints(joints.with(index, line), words.changed(words.names('joint', index + 1)));
   }
 
   remove({ of, index }: Picked): void {
@@ -227,12 +243,5 @@ class Desk {
 
 export const withSurvey = (job: Job, survey: Survey | undefined): Job =>
   survey ? { ...job, survey } : withoutField(job, 'survey');
-
-/** The rectangle between two places. */
-export const between = (one: Place, other: Place): Ring => ringOf(boxOf([one, other]));
-/** A square round a place, mm. */
-export const squareRound = ([x, y]: Place, side: number): Ring =>
-  ringOf({ x0: x - side / 2, y0: y - side / 2, x1: x + side / 2, y1: y + side / 2 });
-export { tidy };
 
 export const desk = new Desk();

@@ -7,8 +7,10 @@ import {
   isBox,
   lengthOf,
   piecesOf,
+  ringOf,
   sidesOf,
   tidy,
+  type Ring,
 } from '$lib/survey/geometry';
 import { crackNames, surveyWords as words } from '$lib/words/en/survey';
 import type { Say } from '$lib/words/types';
@@ -16,6 +18,16 @@ import type { Say } from '$lib/words/types';
 /** An object without one of its fields. */
 export const withoutField = <T extends object>(from: T, field: keyof T): T =>
   Object.fromEntries(Object.entries(from).filter(([key]) => key !== field)) as T;
+
+/** The names of all marks, in one go. */
+export function markNames(marks: readonly Mark[]): string[] {
+  const counts = new Map<Mark['kind'], number>();
+  return marks.map(({ kind }) => {
+    const number = (counts.get(kind) ?? 0) + 1;
+    counts.set(kind, number);
+    return words.names(kind, number);
+  });
+}
 
 /** "Spot 3": marks are counted by kind, in the order they were made. */
 export function markName(marks: readonly Mark[], index: number): string {
@@ -82,9 +94,27 @@ export function markAt(marks: readonly Mark[], place: Place, reach: number): num
   }
   if (best !== null) return best;
   // A painted zone is taken by its ground where nothing else lies there.
-  return marks.findLastIndex(
+  const ground = marks.findLastIndex(
     (mark) => mark.kind === 'zone' && inside(place, tidy(mark.corners)),
-  ) === -1
-    ? null
-    : marks.findLastIndex((mark) => mark.kind === 'zone' && inside(place, tidy(mark.corners)));
+  );
+  return ground === -1 ? null : ground;
 }
+
+/** The line nearest to a place; null where none lies within `reach` mm. */
+export function lineAt(
+  lines: readonly (readonly Place[])[],
+  place: Place,
+  reach: number,
+): number | null {
+  const far = lines.map((line) =>
+    Math.min(...piecesOf(line).map((piece) => distanceTo(place, piece))),
+  );
+  const best = far.indexOf(Math.min(...far));
+  return best >= 0 && (far[best] as number) <= reach ? best : null;
+}
+
+/** The rectangle between two places. */
+export const between = (one: Place, other: Place): Ring => ringOf(boxOf([one, other]));
+/** A square round a place, mm. */
+export const squareRound = ([x, y]: Place, side: number): Ring =>
+  ringOf({ x0: x - side / 2, y0: y - side / 2, x1: x + side / 2, y1: y + side / 2 });

@@ -4,8 +4,8 @@ import { toUs, fromUs } from '$lib/answers/units';
 import { planned } from '$lib/ui/job/plan.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { surveyWords as words } from '$lib/words/en/survey';
-import { between, desk, squareRound } from './desk.svelte';
-import { markAt, markName, moved } from './marks';
+import { desk } from './desk.svelte';
+import { between, lineAt, markAt, markName, moved, squareRound } from './marks';
 import { nearest, sounding } from './sounding.svelte';
 
 /** What the cross moves by and what places are rounded to, mm and inches. */
@@ -183,6 +183,10 @@ class Pad {
   }
 
   #sound(place: Place, reach = sounding.spacing): void {
+    if (desk.by === 'chain') {
+      desk.refuse(words.sound.asSpot);
+      return;
+    }
     const dot = nearest(sounding.dots, place);
     if (!dot || distance(dot, place) > Math.max(reach, sounding.spacing)) {
       desk.refuse(words.sound.noDots);
@@ -213,9 +217,17 @@ class Pad {
 
   #pick(place: Place, reach: number): void {
     const index = markAt(survey?.marks ?? [], place, reach);
-    desk.picked = index === null ? null : { of: 'mark', index };
-    desk.problem = index === null ? words.noMark : '';
-    if (index !== null) desk.told = markName(survey?.marks ?? [], index);
+    // A zone is painted over its joints: a joint that was tapped is meant before the ground round it.
+    const joint = lineAt(survey?.joints ?? [], place, reach);
+    const ground = index !== null && survey?.marks?.[index]?.kind === 'zone';
+    if (joint !== null && (index === null || ground)) {
+      desk.picked = { of: 'joint', index: joint };
+      desk.told = words.names('joint', joint + 1);
+    } else {
+      desk.picked = index === null ? null : { of: 'mark', index };
+      if (index !== null) desk.told = markName(survey?.marks ?? [], index);
+    }
+    desk.problem = desk.picked ? '' : words.noMark;
   }
   #carry(cursor: Place): void {
     if (this.carried) {
@@ -224,7 +236,7 @@ class Pad {
       return this.#shift(index, from, cursor);
     }
     this.#pick(cursor, this.step);
-    if (desk.picked) this.carried = { index: desk.picked.index, from: cursor };
+    if (desk.picked?.of === 'mark') this.carried = { index: desk.picked.index, from: cursor };
   }
   #shift(index: number | null, from: Place, to: Place): void {
     const mark = index === null ? undefined : survey?.marks?.[index];

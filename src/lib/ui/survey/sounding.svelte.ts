@@ -2,7 +2,7 @@ import type { Place } from '$lib/answers/survey';
 import { baysOf, type Bay } from '$lib/survey/bays';
 import { distance } from '$lib/survey/geometry';
 import { foldsOf, outlineOf } from '$lib/survey/outline';
-import { soundingPoints } from '$lib/survey/sounding-points';
+import { chainLanes, soundingPoints } from '$lib/survey/sounding-points';
 import { session } from '$lib/ui/session.svelte';
 import { valueOf } from '$shared/figures';
 
@@ -18,6 +18,8 @@ const dots = $derived.by((): Place[] => {
   const { grid, lines } = soundingPoints(bays, cracks, spacing, session.job.own);
   return [...grid, ...lines];
 });
+const laneWidth = $derived(survey?.lanes ?? valueOf('sounding.lane', session.job.own));
+const lanes = $derived(chainLanes(bays, laneWidth));
 const taps = $derived(
   new Map(
     (survey?.marks ?? []).flatMap((mark, index) =>
@@ -40,6 +42,14 @@ export const sounding = {
   },
   get dots(): readonly Place[] {
     return dots;
+  },
+  /** Width of the lanes that are shown, mm. */
+  get laneWidth(): number {
+    return laneWidth;
+  },
+  /** Lines to drag a chain along. */
+  get lanes(): readonly (readonly [Place, Place])[] {
+    return lanes;
   },
   get untapped(): readonly Place[] {
     return untapped;

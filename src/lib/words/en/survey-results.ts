@@ -23,12 +23,18 @@ export const surveyResultWords = {
     upright: 'Edges to do by hand',
     bars: 'Bars that show',
     skipped: (spots: string) => `Too small to break out: ${spots}.`,
-    whole: (bay: string, patched: string, area: string) =>
-      `More than half of bay ${bay} is patched: ${patched} of ${area}. Ask for a price for the bay whole as well: ${area}, with no patch edges inside it.`,
+    whole: (bay: string, patched: string, saw: string, area: string) =>
+      `More than half of bay ${bay} is patched: ${patched} of ${area}, with ${saw} to saw. Ask for a price for the bay whole as well: ${area}, nothing to saw, and no patch edges inside it.`,
+    ifWhole: (bays: string, many: boolean, area: string, saw: string) =>
+      `With ${many ? 'bays' : 'bay'} ${bays} whole, the slab comes to ${area} of patches and bays, with ${saw} to saw.`,
   },
   soundings: {
     title: 'Sounded',
     none: 'Nothing is sounded yet. Hollow places without a mark are not in this drawing.',
+    chained: (lanes: string) =>
+      `A chain was dragged over all of it in lanes of ${lanes}. It misses less than taps on a grid, if the ear is good (common practice). Tap again where you are not sure.`,
+    lanesTooWide: (lanes: string, most: string) =>
+      `A chain was dragged in lanes of ${lanes}. A chain covers about ${most} (common practice): what lies between was not heard.`,
     grid: (spacing: string) => `Tapped every ${spacing}.`,
     found: (across: string) =>
       `Nine times in ten, this grid finds a round hollow of ${across} across or more. A smaller one can lie between the taps.`,
@@ -45,6 +51,14 @@ export const surveyResultWords = {
       `${count(number, 'dull tap is', 'dull taps are')} in no spot yet. Tap round there and draw the outline.`,
     untapped: (bays: string, many: boolean) =>
       `Nothing is known of ${many ? 'bays' : 'bay'} ${bays}: not tapped.`,
+  },
+  days: {
+    title: 'Which part on which day',
+    where: 'Where you work',
+    line: 'Outlined in crayon: where the work is. Patches stand for a zone that is broken out.',
+    picture: (days: string, zones: string) => `${days}: the slab, with work on ${zones}.`,
+    notDrawn: 'not on the drawing',
+    more: (number: number) => `Show ${count(number, 'more day', 'more days')}`,
   },
   chalk: {
     title: 'Sheet to chalk by',

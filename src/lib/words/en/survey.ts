@@ -127,7 +127,7 @@ export const surveyWords = {
     spot: 'Drag over the damage, or tap in its middle and type its size.',
     crack: 'Drag along the crack, or tap its corners and finish.',
     bar: 'Drag along the bar that shows.',
-    tap: 'Sound the slab with a hammer at the dots. Tap a dot for what you hear.',
+    tap: 'Sound the slab at the dots, or drag a chain along lanes. Mark what you hear.',
     upright: 'Tap an edge where something stands upright: machines cannot reach there.',
     zone: 'Tap a bay to paint it, or drag over a part of the slab.',
     joint: 'Drag from edge to edge.',
@@ -178,6 +178,21 @@ export const surveyWords = {
     nowRings: 'It rings now',
     again: 'Dull again',
     noDots: 'No dot lies there.',
+    by: 'With',
+    hammer: 'A hammer',
+    chain: 'A chain',
+    chainHow:
+      'Drag the chain along each line, lane beside lane, and a hammer along the edges. Where it sounds dull, draw the outline as a spot.',
+    lane: 'Width of a lane',
+    chained: 'I dragged the chain over all of it',
+    chainKept: 'Chain noted.',
+    unchained: 'Take that back',
+    chainGone: 'Chain taken back.',
+    pickSpot: 'Draw dull places as spots',
+    asSpot:
+      'With the chain, draw what sounds dull as a spot. To mark single taps, take the hammer.',
+    wideGrid: (most: string) =>
+      `Dots more than ${most} apart are too wide to lay patches by. Use them to find dull places, then tap round each.`,
   },
 
   list: {

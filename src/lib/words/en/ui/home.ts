@@ -38,6 +38,13 @@ export const homeWords = {
       line: 'When concrete should not be repaired, or an engineer must look first, it tells you so.',
     },
   ],
+  example: {
+    picture:
+      'A driveway seen from above: five places boxed for sawing, a crack, two zones, and the rest left alone.',
+    name: 'It draws the job',
+    line: 'What is sound, what comes off, where to saw. This driveway is invented.',
+    open: 'Open an example',
+  },
   learn: 'Read about methods, hazards and tests',
   free: 'Free, and no account. Nothing you enter leaves this device unless you share it.',
 } as const;

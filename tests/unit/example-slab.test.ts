@@ -1,0 +1,30 @@
+import { expect, it } from 'vitest';
+import { sheetOf } from '$lib/drawing/survey/sheet';
+import { slabDrawing } from '$lib/drawing/survey/slab';
+import { demoJob } from '$lib/keep/demos';
+import { surveyOf } from '$lib/survey/survey';
+
+// The start page shows it without fetching the engine. After a change: vitest run --update.
+it('the picture on the start page is the drawing of the example, without its taps', async () => {
+  const job = demoJob('larch-row');
+  const { survey } = job;
+  if (!survey) throw new Error('no drawing');
+  const sheet = sheetOf(survey, 420, 420);
+  const bare = { ...survey, marks: (survey.marks ?? []).filter(({ kind }) => kind !== 'tap') };
+  const zones = job.zones.map(({ id }) => id);
+  const { marks, labels } = slabDrawing(bare, surveyOf({ ...job, survey: bare }), sheet, zones);
+  const tenths = (path: string) =>
+    path.replace(/\d+\.\d+/g, (text) => String(Number(Number(text).toFixed(1))));
+  const picture = {
+    width: Math.round(sheet.width),
+    height: Math.round(sheet.height - 20),
+    marks: marks.filter(([, path]) => path).map(([ink, path]) => [ink, tenths(path)]),
+    labels: labels
+      .filter(({ of }) => of === 'patch')
+      .map(({ x, y, text }) => ({ x: Math.round(x), y: Math.round(y), text })),
+  };
+  expect(picture.labels).toHaveLength(5);
+  await expect(`${JSON.stringify(picture)}\n`).toMatchFileSnapshot(
+    '../../src/lib/ui/home/example-slab.json',
+  );
+});
