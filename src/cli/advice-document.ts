@@ -43,7 +43,7 @@ function adviceEntry(id: string, { outcomes, findOut, ...advice }: ZoneAdvice) {
   };
 }
 
-function planEntry({ zones, totals, schedule, tasks: _, ...plan }: Plan) {
+function planEntry({ zones, totals, schedule, tasks: _, drawn: _drawn, ...plan }: Plan) {
   const { days, placed: _placed, covering: _covering, ...timing } = schedule;
   return {
     ...plan,
@@ -99,8 +99,8 @@ function taskEntries({ schedule: { placed } }: Plan) {
 
 /** What the owner is told: courses line by line, shares of the whole or null while it is not known. */
 function ownerEntry(job: Job, plan: Plan) {
-  const { reading, shares, restore, parts, replace, leftOut } = readForOwner(job, plan);
-  return { reading, shares, courses: { restore, parts, replace }, leftOut };
+  const { reading, shares, courses, overlaps, leftOut } = readForOwner(job, plan);
+  return { reading, shares, courses, overlaps, leftOut };
 }
 
 /** Days on which the crew does the same stand once, with the first and the last of them. */

@@ -146,12 +146,13 @@ describe('the reading', () => {
     expect(conditions.share?.sound).toBeCloseTo(0.9, 9);
   });
   it('says replace where it is mostly rotten', () => {
-    const { reading: said, forReplacing } = reading([
+    const { reading: said, points } = reading([
       zone('most', { area: 40, depth: 30, looseness: ['rotten'] }),
       zone('rest', { area: 10 }),
     ]);
     expect(said).toBe('replace');
-    expect(forReplacing.map(({ id }) => id)).toContain('mostly-gone');
+    expect(points.replace?.speaksFor.map(({ id }) => id)).toContain('mostly-gone');
+    expect(points.restore?.against.map(({ id }) => id)).toContain('mostly-gone');
   });
   it('says replace where it is gone to full depth', () => {
     expect(reading([zone('a', { depth: ['through'] })]).reading).toBe('replace');

@@ -115,3 +115,43 @@ export function sum(unit: Unit, amounts: readonly Amount[]): Amount {
     working: known.length === 1 ? (known[0]?.working ?? []) : [],
   };
 }
+
+/** Multiplies an amount on, from what it comes to; what is missing stays missing. */
+export function times(unit: Amount['unit'], amount: Amount, ...terms: Term[]): Amount {
+  if (!isKnown(amount)) return { missing: amount.missing, unit };
+  const factor = product(unit, terms);
+  if (!isKnown(factor)) return factor;
+  return {
+    span: [amount.span[0] * factor.span[0], amount.span[1] * factor.span[1]],
+    typical: typicalOf(amount) * typicalOf(factor),
+    unit,
+    working: [...amount.working, ...terms],
+  };
+}
+
+/** One and the waste of a figure. */
+export function wasteTerm(figure: FigureId, own?: OwnFigures): Term {
+  const { span, ...term } = figureTerm('waste', figure, own);
+  return {
+    ...term,
+    span: [1 + span[0], 1 + span[1]],
+    typical: 1 + typicalOf({ span, ...term }),
+    unit: 'ratio',
+  };
+}
+
+/** Adds what arises; null where nothing does. */
+export function together(unit: Amount['unit'], parts: readonly (Amount | null)[]): Amount | null {
+  const there = parts.flatMap((part) => part ?? []);
+  const [only] = there;
+  return there.length > 1 ? sum(unit, there) : (only ?? null);
+}
+
+/** Pieces are bought whole: both ends, and the usual, go up to the next. */
+export function wholePieces(amount: Amount): Amount {
+  if (!isKnown(amount)) return amount;
+  // What arithmetic left a hair above a whole number is that number.
+  const up = (value: number) => Math.ceil(value - 1e-9);
+  const [low, high] = amount.span;
+  return { ...amount, span: [up(low), up(high)], typical: up(typicalOf(amount)) };
+}

@@ -4,12 +4,13 @@ import {
   figureTerm,
   isKnown,
   product,
+  times,
   typicalOf,
   type Amount,
   type Span,
   type Term,
 } from './amount';
-import { depthSpan, times, type ZoneWork } from './quantities';
+import { depthSpan, type ZoneWork } from './zone-work';
 
 /**
  * Bars that have to be freed: by the metre, with the room behind and beside them.

@@ -6,14 +6,17 @@ import {
   isKnown,
   product,
   sum,
+  times,
   typicalOf,
+  wasteTerm,
+  wholePieces,
   type Amount,
   type Span,
   type Term,
 } from './amount';
 import { layDays } from './days';
 import type { Plan } from './plan';
-import { times, totalsOf, wasteTerm } from './quantities';
+import { totalsOf } from './quantities';
 
 /** What a course of action takes. All courses are measured by the same list. */
 export const measureIds = [
@@ -22,11 +25,23 @@ export const measureIds = [
   'water',
   'hours',
   'days-closed',
+  'noise-days',
+  'dust-days',
+  'hire-days',
   'carbon',
   'cost',
 ] as const;
 export type MeasureId = (typeof measureIds)[number];
+export const courseIds = ['restore', 'parts', 'replace'] as const;
+export type CourseId = (typeof courseIds)[number];
 export type Course = Readonly<Record<MeasureId, Amount | null>>;
+
+/** The courses side by side; null where there is none of that kind. */
+export interface Courses {
+  readonly restore: Course | null;
+  readonly parts: Course | null;
+  readonly replace: Course;
+}
 
 const exact = (value: number): Span => [value, value];
 const kgPerTonne = 1000;
@@ -88,10 +103,8 @@ export function courseOf(
   const debris = sum('kg', [quantities['debris-mass'] ?? nothing('kg'), broken]);
   const mortar = times('kg', fill, figureTerm('density', 'mortar.density', own));
   const placing = figureTerm('rate', 'rate.place', own);
-  const anew = sum('h', [
-    times('h', replaced, figureTerm('rate', 'rate.demolish', own)),
-    times('h', poured, placing),
-  ]);
+  const demolishing = times('h', replaced, figureTerm('rate', 'rate.demolish', own));
+  const anew = sum('h', [demolishing, times('h', poured, placing)]);
   const filling = times('h', fill, placing);
   const hours = sum('h', [...tasks.flatMap(({ labour }) => labour ?? []), filling, anew]);
   const schedule = layDays(tasks, { crew: job.crew, hoursPerDay: job.hoursPerDay }, own);
@@ -99,6 +112,26 @@ export function courseOf(
   const more = sum('h', [filling, anew]);
   const usable: Term = { ...figureTerm('rate', 'crew.usable', own), by: 'over' };
   const crewDay: Term = { what: 'rate', span: exact(people), unit: 'h', by: 'over' };
+  // One breaker at a time, as the schedule has one of each machine; part of a day is a day.
+  const breakerDays = wholePieces(
+    times('d', demolishing, usable, {
+      what: 'rate',
+      span: exact(schedule.hoursPerDay),
+      unit: 'h',
+      by: 'over',
+    }),
+  );
+  const days = (of: 'loud' | 'dusty' | 'hired') => {
+    const { low, typical, high } = schedule.tally;
+    const ends = [low[of], typical[of], high[of]];
+    const laid: Amount = {
+      span: [Math.min(...ends), Math.max(...ends)],
+      typical: typical[of],
+      unit: 'd',
+      working: [],
+    };
+    return sum('d', [laid, breakerDays]);
+  };
   const opens = (figure: FigureId, when: boolean) =>
     when ? product('d', [figureTerm('rate', figure, own)]) : nothing('d');
   const some = (amount: Amount) => !isKnown(amount) || amount.span[1] > 0;
@@ -116,6 +149,9 @@ export function courseOf(
         opens('replace.opening', some(replaced)),
       ),
     ]),
+    'noise-days': days('loud'),
+    'dust-days': days('dusty'),
+    'hire-days': days('hired'),
     carbon: sum('kg', [
       times('kg', mortar, figureTerm('rate', 'carbon.repair-mortar', own)),
       times('kg', poured, figureTerm('rate', 'carbon.ready-mix', own)),
@@ -229,4 +265,19 @@ export function compareCourses(
   return Object.fromEntries(
     measureIds.map((id) => [id, lighter(first?.[id] ?? null, second?.[id] ?? null)]),
   ) as Record<MeasureId, Lighter>;
+}
+
+/** Courses whose ranges cross, measure by measure: of these none is said to take less. */
+export function overlapsOf(
+  courses: Courses,
+): Readonly<Record<MeasureId, readonly (readonly [CourseId, CourseId])[]>> {
+  const pairs = courseIds.flatMap((one, place) =>
+    courseIds.slice(place + 1).map((other) => [one, other] as const),
+  );
+  return Object.fromEntries(
+    measureIds.map((id) => [
+      id,
+      pairs.filter(([one, other]) => compareCourses(courses[one], courses[other])[id] === 'alike'),
+    ]),
+  ) as Record<MeasureId, (readonly [CourseId, CourseId])[]>;
 }

@@ -1,10 +1,10 @@
 import type { StepId } from '$shared/methods';
-import { valueOf, type OwnFigures } from '$shared/figures';
+import { rangeOf, valueOf, type OwnFigures } from '$shared/figures';
 import { tools, type ToolId } from '$shared/tools';
 import type { Span } from './amount';
 import { dayOf, type Clock } from './clock';
 import { layTasks, type Placed } from './schedule';
-import type { Task } from './tasks';
+import type { Reach, Task } from './tasks';
 
 /** A piece of a step laid on a day. Hours from the start of that day's work. */
 export interface Laid {
@@ -40,6 +40,18 @@ export interface Covering {
   readonly cover: number | null;
 }
 
+/** Days that count for the neighbours and for the hire. */
+export interface Tally {
+  /** Days on which somebody works. */
+  readonly worked: number;
+  /** Days with a tool as loud as `noise.niosh-criterion`, or of which nobody has published how loud. */
+  readonly loud: number;
+  /** Days with a tool that throws dust of concrete. */
+  readonly dusty: number;
+  /** Days of each machine, added up. */
+  readonly hired: number;
+}
+
 /** How the days of a job are counted. */
 export interface Calendar {
   readonly crew?: number | undefined;
@@ -54,6 +66,8 @@ export interface Schedule {
   /** Days on which somebody works: fewest and most, and with typical values. */
   readonly count: Span;
   readonly typicalCount: number;
+  /** The same in days, at each end of every range. */
+  readonly tally: Readonly<Record<keyof Reach, Tally>>;
   /** Days from the first to the last on which somebody works, days of waiting counted. */
   readonly calendarDays: number;
   readonly placed: readonly Placed[];
@@ -75,14 +89,18 @@ export function layDays(tasks: readonly Task[], calendar: Calendar, own?: OwnFig
   const clock: Clock = { hoursPerDay, off: calendar.off ?? (() => false) };
   const people = Math.max(1, Math.round(crew));
   const placed = layTasks(tasks, people, clock, 'typical', own);
-  const typicalCount = workedOn(placed).length;
-  const least = workedOn(layTasks(tasks, people, clock, 'low', own)).length;
-  const most = workedOn(layTasks(tasks, people, clock, 'high', own)).length;
+  const tally = {
+    low: tallyOf(layTasks(tasks, people, clock, 'low', own), own),
+    typical: tallyOf(placed, own),
+    high: tallyOf(layTasks(tasks, people, clock, 'high', own), own),
+  };
+  const typicalCount = tally.typical.worked;
   return {
     days: daysOf(placed),
     // Shorter work can, rarely, fall out less handily: the ends still take the middle in.
-    count: [Math.min(least, typicalCount), Math.max(most, typicalCount)],
+    count: [Math.min(tally.low.worked, typicalCount), Math.max(tally.high.worked, typicalCount)],
     typicalCount,
+    tally,
     calendarDays: workedOn(placed).at(-1) ?? 0,
     placed,
     covering: coveringOf(placed),
@@ -165,4 +183,21 @@ function hireOf(placed: readonly Placed[]): Hire[] {
     const sorted = [...on].sort((one, other) => one - other);
     return { tool, from: sorted[0] ?? 0, to: sorted.at(-1) ?? 0, days: sorted };
   });
+}
+
+function tallyOf(placed: readonly Placed[], own?: OwnFigures): Tally {
+  const daysWith = (counts: (tool: ToolId) => boolean) =>
+    workedOn(placed.filter(({ task }) => counts(task.tool.tool))).length;
+  const criterion = valueOf('noise.niosh-criterion', own);
+  const loud = (tool: ToolId) => {
+    const { noise, power } = tools[tool];
+    if (noise === 'quiet') return false;
+    return noise === null ? power.length > 0 : rangeOf(noise, own)[1] >= criterion;
+  };
+  return {
+    worked: workedOn(placed).length,
+    loud: daysWith(loud),
+    dusty: daysWith((tool) => tools[tool].dust),
+    hired: hireOf(placed).reduce((sum, { days }) => sum + days.length, 0),
+  };
 }

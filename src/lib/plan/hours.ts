@@ -1,9 +1,11 @@
 import type { FigureId, OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
-import { figureTerm, isKnown, product, typicalOf, type Amount, type Term } from './amount';
+import { figureTerm, isKnown, product, times, typicalOf, type Amount, type Term } from './amount';
 import { barsOf } from './bars';
-import { groundOf, times, type Quantities, type ZoneWork } from './quantities';
+import { groundOf } from './ground';
+import type { Quantities } from './quantities';
+import type { ZoneWork } from './zone-work';
 
 /** How a step's hours follow from what there is to do. */
 type Rate =

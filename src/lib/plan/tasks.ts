@@ -5,8 +5,9 @@ import { isKnown, typicalOf, type Amount } from './amount';
 import { amountOf, hoursOf, oncePerJob } from './hours';
 import type { PlanStep } from './order';
 import { needsDry, wets } from './precedence';
-import type { Quantities, ZoneWork } from './quantities';
+import type { Quantities } from './quantities';
 import type { Tooling } from './tools';
+import type { ZoneWork } from './zone-work';
 
 /** Least, usual and most, in that order of size. */
 export interface Reach {

@@ -1,9 +1,12 @@
 import type { LimitId } from '$lib/advice/owner-limits';
-import type { MeasureId } from '$lib/plan/courses';
+import type { AskId } from '$lib/plan/ask';
+import type { CourseId, MeasureId } from '$lib/plan/courses';
 import type { ConditionId } from '$lib/plan/conditions';
-import type { Point, PointId, ReadingId } from '$lib/plan/reading';
+import type { Point, PointId } from '$lib/plan/points';
+import type { ReadingId } from '$lib/plan/reading';
 import type { Prices } from '$lib/answers/job';
 import type { Named, Say } from '$lib/words/types';
+import { spanWords } from './plan/amounts';
 
 /** The states a part of the area can be in. */
 export const conditionWords: Readonly<Record<ConditionId, Named>> = {
@@ -34,8 +37,8 @@ export const readingWords: Readonly<Record<ReadingId, Named>> = {
     line: 'A part goes past the top third of the slab, or may go so far. Compare with making that part new.',
   },
   'restore-part': {
-    name: 'Restore most of it, replace a part',
-    line: 'A part has gone too deep for a repair and should be made new. The rest can be restored.',
+    name: 'A part has to be made new',
+    line: 'A part has gone too deep for a repair down to sound concrete. What the rest needs stands below.',
   },
   replace: {
     name: 'Replacing is the better course',
@@ -57,6 +60,9 @@ const measureNames: Readonly<Record<MeasureId, string>> = {
   water: 'water',
   hours: 'hours of work',
   'days-closed': 'days closed',
+  'noise-days': 'days with noise',
+  'dust-days': 'days with dust',
+  'hire-days': 'days of machines',
   carbon: 'carbon',
   cost: 'cost at your prices',
 };
@@ -73,9 +79,18 @@ export const measureWords: Readonly<Record<MeasureId, Named>> = {
     name: 'Days closed to cars',
     line: 'Work, drying, and the days before traffic. Heavy vehicles wait longer.',
   },
+  'noise-days': {
+    name: 'Days with noise',
+    line: 'Days with a machine that may reach 85 dB(A) at the ear of whoever runs it.',
+  },
+  'dust-days': { name: 'Days with dust', line: 'Days with a tool that throws concrete dust.' },
+  'hire-days': {
+    name: 'Machines to hire',
+    line: 'Each machine by the days it is needed, added up. For replacing, a breaker only.',
+  },
   carbon: {
     name: 'Embodied carbon',
-    line: 'Making the material and hauling it and the debris, in kilograms of CO2 equivalent.',
+    line: 'Making the material, hauling it and the debris: weight of CO2 or the like of it.',
   },
   cost: { name: 'Cost at your prices', line: 'Only from the prices you type in. We know none.' },
 };
@@ -87,8 +102,15 @@ const places = (zones: readonly string[] | undefined, say: Say) =>
 export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) => string>> = {
   'mostly-sound': ({ share = 0 }, say) => `${say.share(share)} of the whole surface is sound.`,
   'surface-only': () => 'All that is wrong is at the surface. Nothing has to be broken out.',
-  lighter: ({ measure }) =>
-    `It takes less ${measure ? measureNames[measure] : ''}.`.replace('  ', ' '),
+  'sound-broken-out': ({ share = 0 }, say) =>
+    `${say.share(share)} of the whole surface is sound, and would be broken out too.`,
+  less: ({ measures = [] }, say) =>
+    `It surely takes less: ${say.list(measures.map((id) => measureNames[id]))}.`,
+  more: ({ measures = [] }, say) =>
+    `It surely takes more: ${say.list(measures.map((id) => measureNames[id]))}.`,
+  'parts-made-new': ({ zones }, say) =>
+    `No repair has to hold where the damage is worst${places(zones, say)}: that part is made new through its full depth.`,
+  'cause-stays': () => 'New concrete moves too, until what moves it has been found and put right.',
   'full-depth-parts': ({ zones }, say) =>
     `A part is damaged through, or to half the slab or deeper${places(zones, say)}. That is not a surface repair.`,
   'mostly-gone': ({ share = 0 }, say) =>
@@ -126,16 +148,17 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
 };
 
 /** What to ask, and what an honest offer contains. */
-export const contractorQuestions: readonly string[] = [
-  'How will you find out where the concrete is loose or hollow?',
-  'How far past the damage will you go, and how will you know you have reached sound concrete?',
-  'Which method for which part, and why not a gentler one?',
-  'How will you take off the bruised skin before the new material goes on?',
-  'How will you keep dust, noise and wash water from me and my neighbours?',
-  'Which tests will you do before you cover it, and may I see the results?',
-  'What would make you stop and call an engineer?',
-  'How long must it stay closed, and what will you stand behind?',
-];
+export const askWords: Readonly<Record<AskId, string>> = {
+  find: 'How will you find out where the concrete is loose or hollow?',
+  far: 'How far past the damage will you go, and how will you know you have reached sound concrete?',
+  method: 'Which method for which part, and why not a gentler one?',
+  bruise: 'How will you take off the bruised skin before the new material goes on?',
+  neighbours: 'How will you keep dust, noise and wash water from me and my neighbours?',
+  tests: 'Which tests will you do before you cover it, and may I see the results?',
+  engineer: 'What would make you stop and call an engineer?',
+  closed: 'How long must it stay closed, and what will you stand behind?',
+};
+export const contractorQuestions: readonly string[] = Object.values(askWords);
 /** What to ask as well, by what an owner leaves to others in this case. */
 const questionsAlso: Readonly<Partial<Record<LimitId, string>>> = {
   edges: 'How will you keep people from falling while you work near the edge?',
@@ -172,18 +195,36 @@ export const ownerPageWords = {
   empty:
     'There is nothing to weigh yet. Answer the questions about one part of the concrete first.',
   start: 'Start with the questions',
-  restoring: 'Restoring',
-  replacing: 'Replacing',
+  course: {
+    restore: 'Restore',
+    parts: 'Replace the broken parts, restore the rest',
+    replace: 'Replace all',
+  } satisfies Readonly<Record<CourseId, string>>,
+  courseShort: {
+    restore: 'Restore',
+    parts: 'Replace parts',
+    replace: 'Replace all',
+  } satisfies Readonly<Record<CourseId, string>>,
   conditions: 'What state it is in',
   ofArea: (area: string) => `Of ${area} in all.`,
   courses: 'What each course takes',
   coursesLine:
-    'Both drawn to one scale. A bar runs from the least to the most it may be. What goes on top afterwards, such as an overlay or a coating, is counted in neither.',
-  leftOut: (zones: string) => `Restoring counts only what can be planned. Left out: ${zones}.`,
-  forRestoring: 'What speaks for restoring',
-  forReplacing: 'What speaks for replacing',
+    'All are counted by the same lines: breaking, hauling, placing and curing are in each. A bar runs from the least to the most it may be. What goes on top afterwards, such as an overlay or a coating, is counted in none.',
+  leftOut: (zones: string) => `Only what can be planned is counted in. Left out: ${zones}.`,
+  overlap: (pairs: string) => `The ranges overlap: ${pairs}. Neither surely takes less.`,
+  pair: (one: string, other: string) => `${one} and ${other}`,
+  noParts: 'No part is broken out or gone through, so there is no part to replace on its own.',
+  volume: (low: number, high: number, say: Say) =>
+    `Of its volume, ${spanWords([100 * low, 100 * high], 'ratio', say)}\u00a0% comes off.`,
+  volumeUnknown:
+    'What part of its volume comes off is not known until the size of the whole, its thickness and every part are.',
+  wholeTitle: 'How large is the whole?',
+  wholeLine:
+    'You entered parts. Give the size of the whole surface, and the sheet can speak about all of it.',
+  speaksFor: 'Speaks for it',
+  against: 'Speaks against it',
   notKnown: 'What is not known yet',
-  nothing: 'Nothing we were told.',
+  nothing: 'Nothing that we were told.',
   prices: 'Your own prices',
   pricesLine:
     'Leave out what you do not know. The cost appears when every price it needs is there. It stays on this device, and goes along where you share the job.',
@@ -195,13 +236,13 @@ export const ownerPageWords = {
   notFigured: 'No figure',
   notPlanned: 'Not known yet',
   ask: 'Ask a contractor',
+  askLine: 'What this job raises. What an owner asks about every job stands with the advice.',
   quote: 'What a sound offer contains',
   numbers: 'Where the numbers come from',
   evidence: 'Shares at which published rules replace',
   print: 'Print this sheet',
   printed: (date: string) => `Worked out ${date} from the answers given.`,
   deepest: (share: string) => `Deepest damage measured: ${share} of the thickness.`,
-  chartLabel: (measure: string, restore: string, replace: string) =>
-    `${measure}: restoring ${restore}, replacing ${replace}`,
+  chartLabel: (measure: string, courses: string) => `${measure}: ${courses}`,
   barLabel: (parts: string) => `The area by condition: ${parts}`,
 };

@@ -1,7 +1,7 @@
 import type { Job } from '$lib/answers/job';
 import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
-import { quantityIds } from '$lib/plan/quantities';
+import { quantityIds, zoneQuantityIds } from '$lib/plan/quantities';
 import { questionWords } from '$lib/words/en/questions';
 import { stepWords } from '$lib/words/en/steps';
 import type { Say } from '$lib/words/types';
@@ -52,7 +52,7 @@ export function quantityRows(
     return [...start, least ?? null, most ?? null, label, '', workingLine(amount, say)];
   };
   const rows = plan.zones.flatMap(({ id, quantities }) =>
-    quantityIds.flatMap((what) => {
+    zoneQuantityIds.flatMap((what) => {
       const amount = quantities[what];
       return amount ? [line(nameOf(id), quantityNames[what].name, amount)] : [];
     }),

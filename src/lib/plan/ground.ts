@@ -1,0 +1,60 @@
+import { rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
+import { squarePatch } from '$lib/survey/patches';
+import { product, type Amount, type Span, type Term } from './amount';
+import { stripOf } from './bars';
+import type { ZoneWork } from './zone-work';
+
+const exact = (value: number): Span => [value, value];
+
+/** The ground to saw and break out, from the patches laid or from the area alone. */
+export function groundOf(work: ZoneWork, own?: OwnFigures): { area: Amount; perimeter: Amount } {
+  const { patches } = work;
+  const strip = work.alongBars ? stripOf(work, own) : null;
+  if (strip) return strip;
+  if (patches) {
+    const area = patches.reduce((total, patch) => total + patch.area, 0);
+    const saw = patches.reduce((total, patch) => total + patch.saw, 0);
+    return {
+      area: product('m2', [{ what: 'patches', span: exact(area), unit: 'm2' }]),
+      perimeter: product('m', [{ what: 'perimeter', span: exact(saw), unit: 'm' }]),
+    };
+  }
+  const { area } = work.zone.answers;
+  if (area === undefined || area === 'unknown')
+    return { area: { missing: ['area'], unit: 'm2' }, perimeter: { missing: ['area'], unit: 'm' } };
+  return groundFromArea(area, work, own);
+}
+
+/**
+ * The ground where only the area is known. The least is one square taken past the damage. The most
+ * is the same area in many spots, each taken past its own damage (figures `patch.scattered`,
+ * `patch.scattered-spot`), but no more than the whole surface. Drawing the spots narrows it.
+ * Between the two the typical value is the geometric mean. Source: common practice for that.
+ */
+function groundFromArea(area: number, { frost, whole }: ZoneWork, own?: OwnFigures) {
+  const square = squarePatch(area, frost, own);
+  const side = rangeOf('patch.scattered-spot', own)[1];
+  const spots = Math.max(1, area / side ** 2);
+  const spot = squarePatch(Math.min(area, side ** 2), frost, own);
+  const scattered = area * rangeOf('patch.scattered', own)[1];
+  const most = Math.min(Math.max(square.area[1], scattered), Math.max(whole ?? Infinity, area));
+  const round = Math.max(square.perimeter[1], spots * spot.perimeter[1]);
+  return {
+    area: scatteredAmount(
+      'm2',
+      [Math.min(square.area[0], most), most],
+      ['patch.scattered', 'patch-area'],
+    ),
+    perimeter: scatteredAmount(
+      'm',
+      [square.perimeter[0], round],
+      ['patch.scattered-spot', 'perimeter'],
+    ),
+  };
+}
+
+const scatteredAmount = (
+  unit: 'm' | 'm2',
+  span: Span,
+  [figure, what]: [FigureId, Term['what']],
+): Amount => product(unit, [{ what, span, typical: Math.sqrt(span[0] * span[1]), unit, figure }]);

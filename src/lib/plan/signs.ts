@@ -1,0 +1,52 @@
+import type { RuleId } from '$lib/advice/rules';
+import { isSurely } from '$lib/answers/answers';
+import type { Warning } from '$lib/answers/questions';
+import { valueOf, type OwnFigures } from '$shared/figures';
+import type { ConditionId, Conditions } from './conditions';
+import type { Plan } from './plan';
+import { sizeOf } from './shares';
+
+/** What the owner's reading and its points are drawn from. */
+export interface Signs {
+  readonly zonesIn: (...ids: readonly ConditionId[]) => readonly string[];
+  /** Zones held, or held up, by a rule. */
+  readonly held: (rule: RuleId) => readonly string[];
+  readonly warned: (warning: Warning) => boolean;
+  /** Part of the whole that is rotten or gone to full depth; 0 while the whole is not known. */
+  readonly gone: number;
+  /** Whether that is most of it (figure `compare.mostly`). */
+  readonly mostlyGone: boolean;
+  /** Zones whose damage goes past the top third, or may. */
+  readonly doubtful: readonly string[];
+  readonly mostly: number;
+}
+
+export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): Signs {
+  const job = plan.drawn;
+  const zonesIn = (...ids: readonly ConditionId[]) =>
+    job.zones
+      .filter(({ id }) => ids.some((condition) => condition === conditions.of[id]))
+      .map(({ id }) => id);
+  const rotten = job.zones
+    .filter(({ answers }) => isSurely(answers.looseness, 'rotten'))
+    .map(({ id }) => id);
+  const lost = [...new Set([...rotten, ...zonesIn('replace')])];
+  const gone = conditions.whole ? sizeOf(lost, job) / conditions.whole : 0;
+  const mostly = valueOf('compare.mostly', own);
+  return {
+    zonesIn,
+    held: (rule) =>
+      [...plan.held, ...plan.zones]
+        .filter(({ holds }) => holds.some((hold) => hold.rule === rule))
+        .map(({ id }) => id),
+    warned: (warning) => job.site.warnings?.yes.includes(warning) ?? false,
+    gone,
+    mostlyGone: gone > mostly,
+    doubtful: plan.zones
+      .filter(({ advice }) =>
+        advice.steps.some(({ why }) => why.some(({ rule }) => rule === 'depth-past-third')),
+      )
+      .map(({ id }) => id),
+    mostly,
+  };
+}

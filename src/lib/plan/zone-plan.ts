@@ -1,0 +1,164 @@
+import { missingQuestions, neverInTheWay } from '$lib/advice/relevance';
+import type { Advice, Hold } from '$lib/advice/types';
+import type { ZoneAdvice } from '$lib/advice/zone-advice';
+import { isSurely, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
+import type { Zone } from '$lib/answers/job';
+import type { QuestionId } from '$lib/answers/questions';
+import { drawnPatches } from '$lib/survey/drawn';
+import { layPatches, rectangleRing, worstFrost, type PatchLayout } from '$lib/survey/patches';
+import type { SurveyResult } from '$lib/survey/survey';
+import type { OwnFigures } from '$shared/figures';
+import type { MethodId } from '$shared/methods';
+import { quantitiesOf, type Quantities } from './quantities';
+import { placeOfZone, toolingOf } from './tools';
+import type { ZoneWork } from './zone-work';
+
+/** What a plan needs of a zone's advice. */
+interface Advised {
+  readonly advice: Advice | null;
+  readonly holds: readonly Hold[];
+  readonly possibleHolds: readonly Hold[];
+  /** Why the plan leaves it out; null where it does not. */
+  readonly held: {
+    readonly verdict: 'stop' | 'find-out-first';
+    readonly open: readonly QuestionId[];
+  } | null;
+}
+
+interface WorkedOut {
+  readonly patches: PatchLayout | null;
+  readonly work: ZoneWork;
+  readonly quantities: Quantities;
+}
+
+/** What a zone is reckoned with, beside its own answers. */
+export interface Around {
+  readonly site: SiteAnswers;
+  /** The whole surface, m2; absent where nobody has said. */
+  readonly whole: number | undefined;
+  readonly survey: SurveyResult | null;
+  /** The reader's own values over the figures of the trade. */
+  readonly own: OwnFigures | undefined;
+}
+
+/** What one zone comes to: its advice, and what has to be done there; null where the plan leaves it out. */
+export interface ZoneReckoned {
+  readonly advised: Advised;
+  readonly worked: WorkedOut | null;
+}
+
+/** How a plan comes to the advice for a zone. */
+export type AdviceOf = (site: SiteAnswers, answers: ZoneAnswers) => ZoneAdvice;
+
+/**
+ * What each zone came to, as long as nothing it stands on is another. Answers are never changed in
+ * place, so the same objects always mean the same; one edit leaves the other zones as they were.
+ */
+const kept = new WeakMap<Zone, { readonly around: Around; readonly out: ZoneReckoned }>();
+
+/** Zones with equal answers share their advice, however many there are. */
+const alike = new Map<string, Advised>();
+const mostAlike = 2000;
+/** With this many questions unanswered nothing can be planned, and no time is spent on what might be. */
+const tooFewAnswers = 4;
+
+/**
+ * @param given the zone as it stands in the job, which is what is remembered
+ * @param zone the same with what the drawing measures
+ */
+export function reckonZone(
+  given: Zone,
+  zone: Zone,
+  around: Around,
+  adviceOf: AdviceOf,
+): ZoneReckoned {
+  const known = kept.get(given);
+  const { site, whole, survey, own } = around;
+  const sameAnswers = known?.around.site === site && known.around.survey === survey;
+  if (known && sameAnswers && known.around.whole === whole && known.around.own === own)
+    return known.out;
+  const advised =
+    known && sameAnswers ? known.out.advised : sharedAdvice(site, zone.answers, adviceOf);
+  const out = { advised, worked: workedOut(zone, advised, around) };
+  kept.set(given, { around, out });
+  return out;
+}
+
+function sharedAdvice(site: SiteAnswers, answers: ZoneAnswers, adviceOf: AdviceOf): Advised {
+  const key = JSON.stringify([site, answers]);
+  const advised = alike.get(key) ?? advisedOf(site, answers, adviceOf);
+  if (alike.size >= mostAlike) alike.clear();
+  alike.set(key, advised);
+  return advised;
+}
+
+function advisedOf(site: SiteAnswers, answers: ZoneAnswers, adviceOf: AdviceOf): Advised {
+  const unanswered = missingQuestions(site, answers).filter((id) => !neverInTheWay.has(id));
+  if (unanswered.length >= tooFewAnswers)
+    return {
+      advice: null,
+      holds: [],
+      possibleHolds: [],
+      held: { verdict: 'find-out-first', open: unanswered },
+    };
+  const { outcomes, holds, possibleHolds, assumptions, verdict } = adviceOf(site, answers);
+  const [only] = outcomes;
+  if (only && outcomes.length === 1 && only.verdict !== 'stop' && only.method)
+    return { advice: only.example, holds, possibleHolds, held: null };
+  return {
+    advice: null,
+    holds,
+    possibleHolds,
+    held: {
+      verdict: verdict === 'stop' ? 'stop' : 'find-out-first',
+      open: assumptions.filter(({ matters }) => matters).map(({ question }) => question),
+    },
+  };
+}
+
+function workedOut(
+  zone: Zone,
+  { advice, held }: Advised,
+  { site, whole, survey, own }: Around,
+): WorkedOut | null {
+  if (held || !advice?.underneath) return null;
+  const patches = patchesOf(zone, site, survey, own);
+  const work = {
+    ...workOf(zone, site, advice, advice.underneath),
+    patches: patches?.patches ?? null,
+    ...(whole !== undefined && { whole }),
+  };
+  return { patches, work, quantities: quantitiesOf(work, own) };
+}
+
+/** Patches as drawn; without a drawing of the zone round its typed spots; null where neither is. */
+function patchesOf(
+  zone: Zone,
+  site: SiteAnswers,
+  survey: SurveyResult | null,
+  own?: OwnFigures,
+): PatchLayout | null {
+  const typed = zone.patches?.map(rectangleRing) ?? [];
+  return (
+    drawnPatches(zone.id, survey) ??
+    (typed.length ? layPatches(typed, worstFrost(site), own) : null)
+  );
+}
+
+function workOf(
+  zone: Zone,
+  site: SiteAnswers,
+  advice: Advice,
+  method: MethodId,
+): Omit<ZoneWork, 'patches'> {
+  return {
+    zone,
+    method,
+    steps: advice.steps.map(({ id }) => id),
+    tools: toolingOf(advice, placeOfZone(site, zone.answers)),
+    thickness: site.thickness ?? 'unknown',
+    frost: worstFrost(site),
+    tight: isSurely(zone.answers.looseness, 'tight'),
+    alongBars: method === 'break-out' && advice.beside !== null && advice.beside !== 'break-out',
+  };
+}
