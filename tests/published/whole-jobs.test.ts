@@ -192,7 +192,8 @@ describe('sums', () => {
           const least = 1e-9 * Math.max(1, sum);
           expect(Math.abs(usual(total) - wanted), id).toBeLessThanOrEqual(least);
           if (total.unit === 'count')
-            for (const end of [...total.span, usual(total)]) expect(Number.isInteger(end)).toBe(true);
+            for (const end of [...total.span, usual(total)])
+              expect(Number.isInteger(end)).toBe(true);
         }
         for (const { hours, step } of tasks)
           for (const { low, typical, high } of hours ? [hours.running, hours.atTask] : []) {
