@@ -31,6 +31,12 @@ export interface ZoneExpectation {
   readonly cautions?: readonly string[];
   /** Tests that have to be named. */
   readonly findOut?: readonly string[];
+  /** Tests that cannot tell, and must not be named. */
+  readonly findOutAbsent?: readonly string[];
+  /** The test to name first. */
+  readonly findOutFirst?: string;
+  /** Before open answers are settled, nothing may be done but these. */
+  readonly nowAtMost?: readonly string[];
   /** An answer that would change the advice, and the method it would become. */
   readonly wouldChange?: readonly { readonly question: string; readonly method: string }[];
   /** Readiness checks that have to be asked for. */

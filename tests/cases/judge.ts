@@ -112,6 +112,17 @@ function ofLists(advice: ZoneAdvice, job: Job, zone: Zone, wanted: ZoneExpectati
       ),
     ),
     ...missing('test', wanted.findOut, (id) => advice.findOut.some(({ test }) => test === id)),
+    ...advice.findOut
+      .filter(({ test }) => wanted.findOutAbsent?.includes(test))
+      .map(({ test }) => `test ${test} cannot tell`),
+    ...(wanted.findOutFirst && advice.findOut[0]?.test !== wanted.findOutFirst
+      ? [`test ${advice.findOut[0]?.test ?? 'none'} first, expected ${wanted.findOutFirst}`]
+      : []),
+    ...(wanted.nowAtMost && advice.beginning
+      ? advice.beginning.now
+          .filter((step) => !wanted.nowAtMost?.includes(step))
+          .map((step) => `${step} may not be done yet`)
+      : []),
     ...missing('check', wanted.checks, (id) => needed().some(({ check }) => check === id)),
     ...(wanted.wouldChange ?? [])
       .filter(

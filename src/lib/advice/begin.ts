@@ -1,4 +1,4 @@
-import { hazardsOfStep, type MethodId, type StepId } from '$shared/methods';
+import type { MethodId, StepId } from '$shared/methods';
 import { methodRules } from './methods';
 import { workOrder } from './steps/work';
 import type { Demands } from './demands';
@@ -7,6 +7,15 @@ import type { Beginning } from './zone-advice';
 
 /** Steps from here on no longer get the surface clean for the work, but are the work. */
 const firstOfTheWork: StepId = 'sound-and-mark';
+
+/** What may be done before somebody has looked: it throws no dust, takes nothing off, hides nothing. */
+const harmless: ReadonlySet<StepId> = new Set<StepId>([
+  'make-safe',
+  'degrease',
+  'strip-growth',
+  'sound-and-mark',
+  'tap-crack',
+]);
 
 /**
  * How to begin while answers are open, so that nothing done is wrong whichever way they come out.
@@ -19,17 +28,17 @@ const firstOfTheWork: StepId = 'sound-and-mark';
  */
 export function beginningOf(survey: Survey, methods: readonly MethodId[]): Beginning {
   const mayWait = survey.holds.length + survey.possibleHolds.length > 0;
-  const now: StepId[] = [];
+  const common: StepId[] = [];
   let parts: StepId | undefined;
   for (const step of workOrder) {
-    if (survey.commonSteps.includes(step)) now.push(step);
+    if (survey.commonSteps.includes(step)) common.push(step);
     else if (survey.anySteps.includes(step)) {
       parts = step;
       break;
     }
   }
-  // Before somebody has looked, nothing that throws dust or pieces.
-  const safe = now.filter((step) => !mayWait || !hazardsOfStep[step].includes('silica'));
+  const end = mayWait ? common.findIndex((step) => !harmless.has(step)) : -1;
+  const now = end < 0 ? common : common.slice(0, end);
   const tried = methods[0];
   const why = mayWait
     ? 'may-wait'
@@ -38,7 +47,7 @@ export function beginningOf(survey: Survey, methods: readonly MethodId[]): Begin
       : survey.demands.some((demands) => doesHarm(tried, demands))
         ? 'may-harm'
         : null;
-  return { now: safe, tryFirst: why === null && tried ? tried : null, why };
+  return { now, tryFirst: why === null && tried ? tried : null, why };
 }
 
 /** Whether a method spoils the surface, or cannot be used there, quite apart from how much it takes off. */

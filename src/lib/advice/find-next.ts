@@ -3,53 +3,13 @@ import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import { openMany, possible } from './completions';
 import { showsBar } from './demands';
+import { partedBy, testsFor } from './find-tests';
 import type { Survey, Walked } from './survey';
-import type { FindOut, TestId } from './types';
+import type { FindOut } from './types';
 import type { Assumption, Outcome, RankedFindOut } from './zone-advice';
 
-/** The cheapest field test that settles each question. Source: common practice, no published source. */
-export const testFor: Readonly<Record<QuestionId, TestId>> = {
-  element: 'look-round',
-  setting: 'look-round',
-  salts: 'ask-owner',
-  freezeThaw: 'local-weather',
-  thickness: 'measure-thickness',
-  warnings: 'look-round',
-  depth: 'measure-depth',
-  looseness: 'hammer-tap',
-  contamination: 'water-drop',
-  texture: 'look-close',
-  cracks: 'tap-crack',
-  crackLength: 'measure-area',
-  steel: 'look-at-steel',
-  barLoss: 'measure-bar',
-  barCover: 'measure-bar',
-  barDiameter: 'measure-bar',
-  barSpacing: 'measure-bar',
-  barLength: 'measure-bar',
-  finish: 'ask-owner',
-  makerProfile: 'ask-maker',
-  makerMoisture: 'ask-maker',
-  area: 'measure-area',
-  borderLength: 'measure-area',
-};
-
-/** The tests that settle a question here: what cannot be seen or heard has a test of its own. */
-function testsFor(question: QuestionId, site: SiteAnswers, zone: ZoneAnswers): readonly TestId[] {
-  const tests = [testFor[question]];
-  // A crack is found to move by watching it: no tap tells.
-  if (question === 'cracks' && (!zone.cracks || zone.cracks.includes('moving')))
-    tests.push('crack-gauge');
-  // Looking cannot settle what is in an old coating.
-  if (question === 'warnings' && mayBeOldCoating(site)) tests.push('lead-asbestos-test');
-  return tests;
-}
-
-const mayBeOldCoating = ({ warnings }: SiteAnswers): boolean =>
-  !warnings || warnings.maybe.includes('old-coating-or-adhesive');
-
 /** The outcomes one answer to a question would leave, and how many of its choices leave just these. */
-interface Branch {
+export interface Branch {
   readonly outcomes: number;
   readonly weight: number;
 }
@@ -114,8 +74,10 @@ export function branchesOf(survey: Survey, question: QuestionId): readonly Branc
 }
 
 /** How much knowing the answer would settle: outcomes left on average over its choices, and at worst. */
-export function settlesOf(survey: Survey, question: QuestionId): RankedFindOut['settles'] {
-  const branches = branchesOf(survey, question);
+export const settlesOf = (survey: Survey, question: QuestionId): RankedFindOut['settles'] =>
+  settledBy(survey, branchesOf(survey, question));
+
+function settledBy(survey: Survey, branches: readonly Branch[]): RankedFindOut['settles'] {
   const weight = branches.reduce((sum, branch) => sum + branch.weight, 0);
   return {
     now: survey.tallies.length,
@@ -184,10 +146,16 @@ export function rankFindOut(
     return maybeOil && !known ? [...findOut, drop] : [...findOut];
   }
   return openQuestions(site, zone)
-    .flatMap(({ question }): RankedFindOut[] => {
-      const settles = settlesOf(survey, question);
-      return testsFor(question, site, zone).map((test) => ({ question, test, settles }));
-    })
+    .flatMap(({ question }): RankedFindOut[] =>
+      testsFor(question, site, zone).map((test) => ({
+        question,
+        test,
+        settles: settledBy(
+          survey,
+          partedBy(survey, question, test) ?? branchesOf(survey, question),
+        ),
+      })),
+    )
     .filter(({ settles }) => settles.expected < settles.now)
     .sort((one, other) => worth(other) - worth(one));
 }

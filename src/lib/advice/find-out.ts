@@ -21,14 +21,20 @@ export function findOutFor(
   zone: SettledZone,
   holds: readonly Hold[],
 ): FindOut[] {
-  const tests: FindOut[] = holds.map((hold) =>
+  const tests = holds.flatMap((hold): FindOut[] => {
     // With the thickness known it is the depth that is doubtful.
-    hold.rule === 'thickness-decides' && site.thickness !== 'unknown'
-      ? { question: 'depth', test: 'measure-depth' }
-      : (clears[hold.rule] ?? { question: 'warnings', test: 'ask-engineer' }),
-  );
-  if (zone.depth === 'through' || holds.some((hold) => hold.rule === 'full-depth'))
-    tests.push({ question: 'thickness', test: 'measure-thickness' });
+    if (hold.rule === 'thickness-decides' && site.thickness !== 'unknown')
+      return [{ question: 'depth', test: 'measure-depth' }];
+    // Replacing a part through its depth is a contractor's trade: it is measured, and no engineer is asked.
+    if (hold.rule === 'full-depth' || hold.rule === 'through')
+      return [
+        { question: 'thickness', test: 'measure-thickness' },
+        ...(hold.rule === 'full-depth' && zone.depthMm === undefined
+          ? [{ question: 'depth', test: 'measure-depth' } as const]
+          : []),
+      ];
+    return [clears[hold.rule] ?? { question: 'warnings', test: 'ask-engineer' }];
+  });
   if (zone.cracks === 'hairline' && site.freezeThaw === 'often')
     tests.push({ question: 'cracks', test: 'tap-crack' });
   if (zone.steel === 'rust-stain') tests.push({ question: 'steel', test: 'sound-round-stain' });

@@ -122,7 +122,8 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
     fill,
     'fill-bags':
       fill && wholePieces(times('count', fill, figureTerm('yield', 'bag.yield', own, 'over'))),
-    'saw-cut': has('saw-cut') && ground ? ground.perimeter : null,
+    // A firm hollow that is filled is sawn square too, though nothing is broken out.
+    'saw-cut': has('saw-cut') ? (ground ?? groundOf(work, own)).perimeter : null,
     'crack-chased': has('chase-crack') ? crack : null,
     'crack-routed': has('route-crack') ? crack : null,
     'bars-freed': has('free-bar') ? barsOf(work, own) : null,

@@ -4,7 +4,7 @@ import { moistureOf } from '$lib/advice/sheet';
 import { valueOf } from '$shared/figures';
 import { methods, type StepId } from '$shared/methods';
 import { callCovering } from './cover';
-import { call, type Situation, type Work } from './work';
+import { call, washOf, type Situation, type Work } from './work';
 
 /**
  * What follows the main method: sound again, take off the bruised skin, get the dust off,
@@ -13,7 +13,8 @@ import { call, type Situation, type Work } from './work';
  */
 export function callAfter(work: Work, situation: Situation): void {
   const { zone, demands, method } = situation;
-  if (work['break-out'] || work['chase-crack'] || work['free-bar'] || zone.looseness === 'hollow')
+  // A hollow skin is sounded after it has come off: its method says so.
+  if (work['break-out'] || work['chase-crack'] || work['free-bar'])
     call(work, 're-sound', { rule: 'sound-again' });
 
   if (work.scarify && demands.heavyCoating) {
@@ -28,7 +29,9 @@ export function callAfter(work: Work, situation: Situation): void {
   const dusty = !washOnly || !!(work['chase-crack'] || work['route-crack'] || work['free-bar']);
   if (dusty) {
     call(work, 'vacuum', { rule: 'dust-off' });
-    if (dry) call(work, 'vacuum', { rule: 'vacuum-twice-no-wash' });
+    // Where it is washed under pressure anyway, that is the wash: nobody washes twice.
+    if (work['pressure-wash']) call(work, 'pressure-wash', { rule: 'wash-everything' });
+    else if (dry) call(work, 'vacuum', { rule: 'vacuum-twice-no-wash' });
     else call(work, 'final-wash', { rule: 'wash-everything' }, { rule: 'slurry-caught' });
     if (hasCoating(zone.contamination)) call(work, 'vacuum', { rule: 'coating-debris-apart' });
   }
@@ -62,7 +65,7 @@ function callBruisedSkin(work: Work, situation: Situation): void {
   const small = zone.area !== 'unknown' && zone.area <= valueOf('blast.small-area');
   const washes = moistureOf(zone) !== 'dry';
   if (site.freezeThaw === 'rare' && small && washes) {
-    call(work, 'final-wash', {
+    call(work, washOf(work), {
       rule: 'bruised-skin-wash-will-do',
       figures: ['depth.bruise', 'blast.small-area'],
     });

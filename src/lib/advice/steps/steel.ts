@@ -1,12 +1,14 @@
 import { showsBar } from '$lib/advice/demands';
 import { moistureOf } from '$lib/advice/sheet';
-import { call, type Situation, type Work } from './work';
+import { tooRough } from './after';
+import { call, washOf, type Situation, type Work } from './work';
 
 /**
  * What steel asks for: a bar that shows is undercut, followed past the rust, and cleaned.
  * Source: ICRI 310.1R and ACI PRC-364.6 through figures `bar.*`; hammers from `hammer.*`.
  */
-export function callSteel(work: Work, { site, zone }: Situation): void {
+export function callSteel(work: Work, situation: Situation): void {
+  const { site, zone } = situation;
   const salts = zone.steel !== 'none-seen' && site.salts !== 'none';
   if (showsBar(zone)) {
     call(
@@ -26,6 +28,7 @@ export function callSteel(work: Work, { site, zone }: Situation): void {
     call(work, 'clean-bar', { rule: 'bar-follow-rust', figures: ['bar.along'] });
   }
   // Under a finish that wants it dry nothing is washed last: what salt is there shows in the test.
-  if (salts && moistureOf(zone) !== 'dry')
-    call(work, 'final-wash', { rule: 'salts-at-steel', facts: { salts: site.salts } });
+  // A fill that comes between is mortar, on a damp surface.
+  if (salts && (moistureOf(zone) !== 'dry' || tooRough(situation)))
+    call(work, washOf(work), { rule: 'salts-at-steel', facts: { salts: site.salts } });
 }

@@ -20,6 +20,10 @@ export function call(work: Work, id: StepId, ...reasons: Reason[]): void {
   (work[id] ??= []).push(...reasons);
 }
 
+/** The wash that comes last: under pressure where the method is that, else a rinse. */
+export const washOf = (work: Work): StepId =>
+  work['pressure-wash'] ? 'pressure-wash' : 'final-wash';
+
 /**
  * The order of work in one zone. What goes on decides the end: what wants it damp is washed,
  * checked, wetted and looked at once more; what wants it dry is checked, dried, measured and

@@ -60,7 +60,7 @@ export function spokenStops() {
 /** A method with what it stands on, as far as that makes a difference. */
 const onWhat = (
   method: string,
-  { texture, looseness }: Pick<FinishCase, 'texture' | 'looseness'>,
+  { texture, looseness }: { [K in 'texture' | 'looseness']: FinishCase[K] | undefined },
 ) =>
   chartWords.finish.on(
     method,

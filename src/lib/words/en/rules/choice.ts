@@ -10,7 +10,9 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
   'meets-all': (reason) =>
     `${capital(named(reason, 'method', methodNames))} is the gentlest method that does all this surface needs.`,
   'nothing-to-remove': (reason) =>
-    saw(reason, 'depth', 'film')
+    saw(reason, 'depth', 'film') ||
+    saw(reason, 'depth', 'under-3') ||
+    saw(reason, 'depth', '3-to-6')
       ? 'The concrete is sound, so nothing has to be taken off.'
       : 'The hole has a firm bottom, so nothing has to be taken off. It is a form to fill.',
   'thin-weak-skin': () =>

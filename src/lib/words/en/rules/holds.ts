@@ -26,7 +26,7 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
   'moving-crack': () =>
     'This crack moves, and a stiff filling would only break beside it. Call a licensed structural engineer to find out why it moves. It may have to become a joint.',
   'rust-with-salts': (reason) =>
-    `Rust shows, and ${named(reason, 'salts', saltNames) || 'salt'} reaches this concrete. Salt keeps steel rusting under any finish, so nothing goes over it yet. Sound round the stain, open one spot, and have the chloride measured.${carriesToo(reason)}`,
+    `Rust shows, and ${named(reason, 'salts', saltNames) || 'salt'} reaches this concrete. Salt keeps steel rusting under any finish, so nothing goes over it yet. Sound round the stain, open one spot, measure how deep the bar lies there, and have the chloride measured.${carriesToo(reason)}`,
   'rust-at-crack': (reason) =>
     saw(reason, 'who', 'engineer')
       ? 'Rust comes out of a crack, so water reaches a bar through it. A seal over the top would hide it while it goes on. This concrete carries load: call a licensed structural engineer.'
