@@ -1,6 +1,8 @@
 import { screen, within } from '@testing-library/svelte';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { drawn, open, pad, slab, type, user } from '../helpers/survey-page';
+import { session } from '$lib/ui/session.svelte';
+import { rectangle } from '../helpers/drawings';
+import { drawn, job, open, pad, slab, type, user } from '../helpers/survey-page';
 
 describe('a slab is laid out in numbers from a tape', () => {
   it('by length and width', async () => {
@@ -174,6 +176,36 @@ describe('on the drawing', () => {
         [3200, 2100],
       ],
     });
+  });
+
+  it('what was typed before is put on the drawing, each area at its size where it is tapped', async () => {
+    await session.startNew({
+      ...job({ slab }),
+      zones: [
+        { id: 'a', name: 'Gate', answers: { area: 4 } },
+        {
+          id: 'b',
+          name: 'Yard',
+          answers: {},
+          patches: [{ x: 500, y: 500, length: 400, width: 300 }],
+        },
+      ],
+    });
+    await user.click(
+      await screen.findByRole('button', { name: 'Bring in 1 spot typed on the plan' }),
+    );
+    expect(drawn()?.marks?.[0]).toMatchObject({ kind: 'spot', zone: 'b' });
+    await user.click(screen.getByRole('button', { name: 'Place Gate, 4 m²' }));
+    expect(pad()).toHaveFocus();
+    await user.keyboard('{Enter}{Enter}');
+    // A square of 2 m round the middle of 6 x 4 m.
+    expect(drawn()?.marks?.[1]).toEqual({
+      kind: 'zone',
+      zone: 'a',
+      corners: rectangle(2000, 1000, 2000, 2000),
+    });
+    expect(screen.queryByRole('button', { name: /^Place Gate/ })).toBeNull();
+    expect(session.job.zones[0]?.answers.area).toBe(4);
   });
 
   it('an outline that leaves a mark outside is not taken', async () => {

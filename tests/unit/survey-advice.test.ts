@@ -4,6 +4,7 @@ import { planJob } from '$lib/plan/plan';
 import { drawnJob } from '$lib/survey/drawn';
 import { surveyOf } from '$lib/survey/survey';
 import { adviceDocument } from '../../src/cli/advice-document';
+import { rectangle } from '../helpers/drawings';
 import { goodDrawing, readDrawn } from '../helpers/drawn-file';
 
 describe('what the command line says of a drawing', () => {
@@ -45,6 +46,34 @@ describe('what the command line says of a drawing', () => {
 
   it('is absent without a drawing', () => {
     expect(adviceDocument(readDrawn(), adviseZone)).not.toHaveProperty('survey');
+  });
+
+  it('takes off in the plan what it takes off on the drawing, patch by patch', () => {
+    const removed = (marks: unknown[]) => {
+      const job = readDrawn({ ...goodDrawing, marks });
+      const zone = planJob(job).zones.find(({ id }) => id === 'b');
+      const amount = zone?.quantities.removed;
+      return {
+        volume: surveyOf(job)?.removal.volume,
+        span: amount && 'span' in amount && amount.span,
+      };
+    };
+    const spot = (x: number, depth?: number) => ({
+      kind: 'spot',
+      corners: rectangle(x, 1000, 400, 500),
+      zone: 'b',
+      ...(depth !== undefined && { depth }),
+    });
+    // The zone says 40 mm. By hand: 0.6 x 0.7 m, 30 and 45 mm deep, and 13 mm into sound concrete.
+    const both = removed([spot(500, 30), spot(4000, 45)]);
+    expect(both.volume).toBeCloseTo(0.42 * 0.043 + 0.42 * 0.058, 9);
+    expect(both.span).toEqual([
+      expect.closeTo(both.volume ?? 0, 9),
+      expect.closeTo(both.volume ?? 0, 9),
+    ]);
+    // Where the drawing does not know, the zone's depth counts.
+    const one = removed([spot(500, 30), spot(4000)]);
+    expect(one.span && one.span[0]).toBeCloseTo(0.42 * 0.043 + 0.42 * 0.053, 9);
   });
 
   it('outranks typed areas, in the plan as in the advice', () => {

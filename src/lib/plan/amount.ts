@@ -12,6 +12,7 @@ export type TermId =
   | 'depth'
   | 'depth-into-sound'
   | 'hollow-depth'
+  | 'drawn-depth'
   | 'perimeter'
   | 'crack-length'
   | 'border-length'

@@ -1,5 +1,6 @@
 import type { Zone } from '$lib/answers/job';
 import { valueOf, type OwnFigures } from '$shared/figures';
+import { patchVolume } from '$lib/survey/removal';
 import type { StepId } from '$shared/methods';
 import {
   figureTerm,
@@ -40,6 +41,38 @@ export type Quantities = Readonly<Record<QuantityId, Amount | null>>;
 
 const exact = (value: number): Span => [value, value];
 
+/** No depth, and what else is missing. */
+const noDepth = (unit: Amount['unit'], also: Amount): Amount => ({
+  missing: ['depth', ...(isKnown(also) ? [] : also.missing)],
+  unit,
+});
+
+/**
+ * What a break-out takes: patch by patch where the drawing knows how deep each goes, as it is reckoned
+ * there; all others to the depth of the zone.
+ */
+function brokenOut(
+  { patches }: ZoneWork,
+  area: Amount,
+  intoSound: Term | null,
+  own?: OwnFigures,
+): Amount {
+  const toZone = (ground: Amount) =>
+    intoSound ? times('m3', ground, intoSound) : noDepth('m3', ground);
+  const deep = patches?.filter((patch) => patch.depth !== undefined) ?? [];
+  if (!patches || !deep.length) return toZone(area);
+  const areaOf = (some: typeof deep) => some.reduce((total, patch) => total + patch.area, 0);
+  const laid = (some: typeof deep, ...terms: Term[]) =>
+    product(terms.length ? 'm3' : 'm2', [
+      { what: 'patches', span: exact(areaOf(some)), unit: 'm2' },
+      ...terms,
+    ]);
+  const volume = deep.reduce((total, patch) => total + (patchVolume(patch, own) ?? 0), 0);
+  const drawn = laid(deep, { what: 'drawn-depth', span: exact(volume / areaOf(deep)), unit: 'm' });
+  const others = patches.filter((patch) => patch.depth === undefined);
+  return others.length ? sum('m3', [drawn, toZone(laid(others))]) : drawn;
+}
+
 /** Every quantity of one zone; null where it does not arise, missing where an answer is missing. */
 export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
   const { answers } = work.zone;
@@ -55,10 +88,6 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
     depth && { what, span: [depth[0] + add, depth[1] + add], unit: 'm' };
   const intoSound = deep('depth-into-sound', valueOf('patch.into-sound', own) / 1000);
   const hollow = deep('hollow-depth');
-  const noDepth = (unit: Amount['unit'], also: Amount): Amount => ({
-    missing: ['depth', ...(isKnown(also) ? [] : also.missing)],
-    unit,
-  });
 
   const crack: Amount =
     answers.crackLength === undefined || answers.crackLength === 'unknown'
@@ -88,9 +117,7 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
     breaks && ground
       ? work.alongBars
         ? undercut && times('m3', ground.area, holeTerm(work, own))
-        : intoSound
-          ? times('m3', ground.area, intoSound)
-          : noDepth('m3', ground.area)
+        : brokenOut(work, ground.area, intoSound, own)
       : work.tight || work.method === 'pressure-wash'
         ? null
         : hollow

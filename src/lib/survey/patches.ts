@@ -25,6 +25,8 @@ export interface Patch extends Rectangle {
   readonly bay: string;
   /** Its corners where an edge or a joint cuts the rectangle askew; absent for a whole rectangle. */
   readonly corners?: Ring;
+  /** How far down the deepest of its damage goes, mm; absent while that is not known of all of it. */
+  readonly depth?: number;
   /** m2 */
   readonly area: number;
   /** What has to be sawn round it, m: not along a joint or a free edge, a side shared with another by halves. */

@@ -11,8 +11,7 @@ export interface Removal {
   readonly withoutDepth: readonly number[];
 }
 
-/** A patch and how far down the deepest damage in it goes, mm; absent while that is not known. */
-export type DeepPatch = Pick<Patch, 'area'> & { readonly depth?: number };
+type DeepPatch = Pick<Patch, 'area' | 'depth'>;
 
 /** m3 that a patch takes off: down to its deepest damage and on into sound concrete (figure `patch.into-sound`). */
 export const patchVolume = ({ area, depth }: DeepPatch, own?: OwnFigures): number | null =>

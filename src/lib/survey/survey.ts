@@ -19,8 +19,6 @@ export interface DrawnPatch extends Patch {
   readonly zone?: string;
   /** Where to chalk it on, from two edges or joints. */
   readonly chalk: Chalk;
-  /** How far down the deepest of its damage goes, mm; absent while that is not known of all of it. */
-  readonly depth?: number;
 }
 
 /** What a drawing comes to. */

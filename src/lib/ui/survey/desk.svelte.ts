@@ -220,7 +220,7 @@ class Desk {
       case 'spot':
         return this.add({ kind, corners: places, ...(depth !== undefined && { depth }), ...zone });
       case 'zone':
-        return this.add({ kind, corners: places, zone: this.zone || this.firstZone });
+        return this.add({ kind, corners: places, zone: this.zoneInHand });
       case 'crack':
         return this.add({ kind, line: places, ...(this.crack && { crack: this.crack }), ...zone });
       case 'bar':
@@ -230,8 +230,9 @@ class Desk {
     }
   }
 
-  get firstZone(): string {
-    return session.job.zones[0]?.id ?? '';
+  /** The zone that is painted. */
+  get zoneInHand(): string {
+    return this.zone || (session.job.zones[0]?.id ?? '');
   }
   get ring(): Ring {
     return this.survey ? outlineOf(this.survey.slab) : [];

@@ -118,3 +118,10 @@ export const between = (one: Place, other: Place): Ring => ringOf(boxOf([one, ot
 /** A square round a place, mm. */
 export const squareRound = ([x, y]: Place, side: number): Ring =>
   ringOf({ x0: x - side / 2, y0: y - side / 2, x1: x + side / 2, y1: y + side / 2 });
+
+/** A tap on a dot; dots lie at fractions of a millimetre. */
+export const tapAt = ([x, y]: Place, rings: boolean): Mark => ({
+  kind: 'tap',
+  at: [Number(x.toFixed(1)), Number(y.toFixed(1))],
+  rings,
+});

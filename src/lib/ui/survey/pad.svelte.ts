@@ -5,8 +5,9 @@ import { planned } from '$lib/ui/job/plan.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { surveyWords as words } from '$lib/words/en/survey';
 import { desk } from './desk.svelte';
-import { between, lineAt, markAt, markName, moved, squareRound } from './marks';
+import { between, lineAt, markAt, markName, moved, squareRound, tapAt } from './marks';
 import { nearest, sounding } from './sounding.svelte';
+import { areaRound, typedAreas } from './typed';
 
 /** What the cross moves by and what places are rounded to, mm and inches. */
 export const steps = { metric: [10, 50, 100, 250, 500], us: [0.5, 1, 3, 6, 12] } as const;
@@ -169,8 +170,10 @@ class Pad {
     if (!flat) desk.draw(tool, between(one, other));
     else if (tool === 'spot') desk.draw(tool, squareRound(other, firstSpot[planned.say.units]));
     else {
+      const typed = typedAreas(session.job).find(({ zone }) => zone === desk.zoneInHand);
       const bay = sounding.bays.find(({ ring }) => inside(other, ring));
-      if (bay) desk.draw(tool, bay.ring);
+      if (typed) desk.draw(tool, areaRound(other, typed.area, desk.box));
+      else if (bay) desk.draw(tool, bay.ring);
       else desk.draw(tool, squareRound(other, this.step));
     }
   }
@@ -200,7 +203,7 @@ class Pad {
     const marks = survey?.marks ?? [];
     const told = words.sound.taken(rings ? words.sound.rings : words.sound.dull, at);
     if (known === undefined) {
-      desk.add({ kind: 'tap', at: dot.map((each) => Number(each.toFixed(1))) as never, rings });
+      desk.add(tapAt(dot, rings));
       desk.told = told;
     } else if ((marks[known] as { rings: boolean }).rings === rings)
       desk.setMarks(marks.toSpliced(known, 1), words.sound.cleared);
@@ -208,10 +211,7 @@ class Pad {
   }
   /** All sounding.dots that are left ring. */
   restRings(): void {
-    const found = sounding.untapped.map((dot): Mark => {
-      const at = dot.map((each) => Number(each.toFixed(1))) as never;
-      return { kind: 'tap', at, rings: true };
-    });
+    const found = sounding.untapped.map((dot) => tapAt(dot, true));
     desk.setMarks([...(survey?.marks ?? []), ...found], words.sound.left(0));
   }
 

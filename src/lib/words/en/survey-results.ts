@@ -75,6 +75,8 @@ export const surveyResultWords = {
     none: 'No patches are drawn yet.',
     from: (distance: string, way: 'along' | 'across', end: 'low' | 'high', inBay: boolean) =>
       inBay ? `${distance} from the ${sides[way][end]} side` : `${distance} from your corner`,
+    at: (way: 'along' | 'across', end: 'low' | 'high', inBay: boolean) =>
+      inBay ? `at the ${sides[way][end]} side` : 'at your corner',
     key: 'Left and near are the sides at your corner, marked 0. Distances are to the nearest side of the patch.',
     caution:
       'Before anybody saws or breaks: look for pipes, cables and tensioned steel. Cut in water or with extraction.',

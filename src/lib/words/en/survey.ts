@@ -74,6 +74,12 @@ export const surveyWords = {
     open: (gap: string) =>
       `The last side ends ${gap} from the first corner. Measure again the side or turn that is wrong.`,
     leaves: (mark: string) => `${mark} would not fit this outline. Move it or take it out first.`,
+  },
+  typed: {
+    title: 'Typed before, not drawn yet',
+    line: 'What was typed counts until it is drawn.',
+    place: (zone: string, area: string) => `Place ${zone}, ${area}`,
+    tapWhere: (zone: string) => `Tap the middle of ${zone}.`,
     spots: (number: number) => `Bring in ${count(number, 'spot', 'spots')} typed on the plan`,
     spotsOff: (number: number) =>
       `${count(number, 'spot lies', 'spots lie')} off the slab and stay on the plan.`,
@@ -145,6 +151,8 @@ export const surveyWords = {
   redone: 'Done again.',
   finish: 'Finish the line',
   finishOutline: 'Close the outline',
+  typedArea: (area: string) =>
+    `Typed: ${area}. Tap its middle to place it at that size, or drag over it as you measure it.`,
   byCorners: 'Corner by corner',
   drop: 'Drop it',
   begun: (number: number) => `${count(number, 'corner', 'corners')} set.`,

@@ -5,11 +5,16 @@ import { quantityWords as words } from './figures';
 import { termNames } from './quantities';
 
 const mmPerMetre = 1000;
+const depths: readonly Term['what'][] = [
+  'depth',
+  'depth-into-sound',
+  'hollow-depth',
+  'drawn-depth',
+];
 
 /** The value of one factor. Depths are kept in m for the arithmetic, and spoken as the lengths they are. */
 export function termValue({ what, span, unit }: Term, say: Say): string {
-  if (what === 'depth' || what === 'depth-into-sound' || what === 'hollow-depth')
-    return say.lengths(span[0] * mmPerMetre, span[1] * mmPerMetre);
+  if (depths.includes(what)) return say.lengths(span[0] * mmPerMetre, span[1] * mmPerMetre);
   if (unit === 'ratio') {
     const [low, high] = [say.number(span[0]), say.number(span[1])];
     return low === high ? low : `${low} to ${high}`;
