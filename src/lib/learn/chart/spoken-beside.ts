@@ -60,7 +60,10 @@ export function spokenStops() {
 /** A method with what it stands on, as far as that makes a difference. */
 const onWhat = (
   method: string,
-  { texture, looseness }: { [K in 'texture' | 'looseness']: FinishCase[K] | undefined },
+  {
+    texture,
+    looseness,
+  }: { readonly [Key in 'texture' | 'looseness']: FinishCase[Key] | undefined },
 ) =>
   chartWords.finish.on(
     method,
