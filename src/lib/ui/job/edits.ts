@@ -34,6 +34,38 @@ export function copyName(name: string, taken: readonly string[]): string {
 
 export const withZone = (job: Job, zone: Zone): Job => ({ ...job, zones: [...job.zones, zone] });
 
+/** A job of one zone about which nothing is known: what is added takes its place. */
+const isBlank = ({ zones: [first, ...more] }: Job): boolean =>
+  !!first && !more.length && !first.name && !Object.keys(first.answers).length;
+
+/** How many zones the job still takes. */
+export const roomFor = (job: Job, most: number): number =>
+  Math.max(0, most - (isBlank(job) ? 0 : job.zones.length));
+
+/** The job with several zones more, behind the others. */
+export function withZones(
+  job: Job,
+  added: readonly Pick<Zone, 'name' | 'answers'>[],
+  kept: readonly string[] = [],
+): { job: Job; ids: readonly string[] } {
+  const start = isBlank(job) ? { ...job, zones: [] } : job;
+  const taken = [...kept, ...job.zones.map(({ id }) => id)];
+  const ids: string[] = [];
+  const zones = added.map(({ name, answers }): Zone => {
+    const id = freeId(start, [...taken, ...ids]);
+    ids.push(id);
+    return { id, name, answers };
+  });
+  return { job: { ...start, zones: [...start.zones, ...zones] }, ids };
+}
+
+/** The job without zones that were added; those somebody has since answered more of stay. */
+export function withoutAdded(job: Job, added: readonly Zone[]): Job {
+  const gone = new Set(added);
+  const zones = job.zones.filter((zone) => !gone.has(zone));
+  return { ...job, zones: zones.length ? zones : [{ id: freeId(job), name: '', answers: {} }] };
+}
+
 /** The zone once more, right behind itself. Patches and what was found when it was checked stay behind: they are of one place. */
 export function withCopy(job: Job, id: string, copy: { id: string; name: string }): Job {
   const place = placeOf(job, id);

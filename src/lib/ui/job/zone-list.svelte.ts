@@ -1,16 +1,34 @@
+import type { Job } from '$lib/answers/job';
+import { questions } from '$lib/answers/questions';
+import type { AnswerGiven } from '$lib/interview/context';
 import { cleanName } from '$lib/keep/names';
 import { session } from '$lib/ui/session.svelte';
 import { jobPageWords as words } from '$lib/words/en/plan/job';
-import * as edits from './edits';
+import { zonesTableWords } from '$lib/words/en/plan/zones-table';
+import { questionWords } from '$lib/words/en/questions';
 import { zoneNames } from '$lib/words/en/zone-names';
+import * as edits from './edits';
+import { changeBack, changeInPlace, type Refused } from './in-place';
+import { planned } from './plan.svelte';
+import type { NewZone } from './read-zones';
 
+/** Where the reader goes on after an undo: a zone of the list, or something on the page by its id. */
+export interface Back {
+  readonly zone: string | null;
+  readonly element?: string;
+}
 interface Undo {
   readonly job: string;
+  /** What was done, and what its button undoes. */
+  readonly done: string;
   readonly label: string;
-  readonly removed: edits.Removed;
+  /** The id of a zone that is out and may come back. */
+  readonly kept?: string;
+  /** The job as it was before; what is said of it; where the reader goes on. */
+  readonly undo: (job: Job) => { job: Job; told: string; back: Back };
 }
 
-/** Zones taken out of jobs in this tab, last first. Kept while the tab is open: an undo never runs out. */
+/** What can be undone in this tab, last first. Kept while the tab is open: an undo never runs out. */
 let undone = $state.raw<readonly Undo[]>([]);
 let told = $state('');
 
@@ -18,7 +36,11 @@ const labelOf = (id: string): string => {
   const { zones } = session.job;
   return zoneNames(zones)[zones.findIndex((zone) => zone.id === id)] ?? '';
 };
-const keptIds = () => undone.map(({ removed }) => removed.zone.id);
+const keptIds = () => undone.flatMap(({ kept }) => kept ?? []);
+const remember = (undo: Omit<Undo, 'job'>) => {
+  undone = [{ job: session.id, ...undo }, ...undone];
+  told = '';
+};
 
 /** What the reader does with zones. Each change is saved at once; what it did is told. */
 export const zoneList = {
@@ -26,7 +48,10 @@ export const zoneList = {
   get told(): string {
     return told;
   },
-  /** What the next undo brings back; undefined when there is nothing. */
+  tell(text: string): void {
+    told = text;
+  },
+  /** What the next undo takes back; undefined when there is nothing. */
   get last(): Undo | undefined {
     return undone.find(({ job }) => job === session.id);
   },
@@ -40,6 +65,47 @@ export const zoneList = {
     const zone = { id, name: words.total.restName, answers: {} };
     session.update((job) => ({ ...edits.withZone(job, zone), rest: id }));
     return id;
+  },
+  /** Zones of a table; the id of the first. */
+  addMany(zones: readonly NewZone[]): string {
+    const { job, ids } = edits.withZones(session.job, zones, keptIds());
+    session.update(() => job);
+    const added = session.job.zones.filter(({ id }) => ids.includes(id));
+    remember({
+      done: zonesTableWords.added(ids.length),
+      label: words.undoAdded,
+      undo: (now) => ({
+        job: edits.withoutAdded(now, added),
+        told: words.addedGone,
+        back: { zone: null, element: 'zones-table' },
+      }),
+    });
+    return ids[0] ?? '';
+  },
+  /** Changes an answer where it stands; why not, where it is refused. */
+  answer(zone: string, given: AnswerGiven, seen: unknown): Refused | null {
+    const result = changeInPlace(session.job, zone, given, seen);
+    if ('refused' in result) return result.refused;
+    session.update(() => result.job);
+    const { question } = given;
+    const site = questions[question].scope === 'site';
+    const { short } = questionWords(planned.say)[question];
+    const of = site ? words.site : labelOf(zone);
+    const element = `change-${site ? 'site' : zone}-${question}`;
+    remember({
+      done: words.inPlace.changed(short, of),
+      label: words.inPlace.undoOf(short, of),
+      undo: (now) => {
+        const back = changeBack(now, result.changed);
+        const stays = 'refused' in back;
+        return {
+          job: stays ? now : back.job,
+          told: stays ? words.inPlace.undoRefused[back.refused] : words.inPlace.undone(short, of),
+          back: { zone: site ? null : zone, element },
+        };
+      },
+    });
+    return null;
   },
   rename(id: string, name: string): void {
     session.update((job) =>
@@ -68,16 +134,24 @@ export const zoneList = {
     const without = edits.withoutZone(session.job, id);
     if (!without) return;
     session.update(() => without.job);
-    undone = [{ job: session.id, label, removed: without.removed }, ...undone];
-    told = '';
+    const { removed } = without;
+    remember({
+      done: words.removed(label),
+      label: words.undoOf(label),
+      kept: id,
+      undo: (now) => {
+        const restored = edits.withRestored(now, removed);
+        return { job: restored.job, told: words.back(label), back: { zone: restored.id } };
+      },
+    });
   },
-  undo(): string | undefined {
-    const last = zoneList.last;
+  undo(): Back | undefined {
+    const { last } = zoneList;
     if (!last) return undefined;
     undone = undone.filter((each) => each !== last);
-    const { id } = edits.withRestored(session.job, last.removed);
-    session.update((job) => edits.withRestored(job, last.removed).job);
-    told = words.back(last.label);
-    return id;
+    const result = last.undo(session.job);
+    session.update(() => result.job);
+    told = result.told;
+    return result.back;
   },
 };

@@ -33,6 +33,7 @@ export const questionPageWords = {
   measured: { name: 'I measured it', hint: 'Type what you measured.' },
   back: 'Back',
   next: 'Continue',
+  leave: 'Leave it as it was',
   pick: 'Choose one, or choose “Not sure”.',
   tick: 'Tick what is there, or choose “None of these” or “Not sure”.',
   noScript:
