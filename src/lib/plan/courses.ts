@@ -13,6 +13,7 @@ import {
   type Span,
   type Term,
 } from './amount';
+import { calendarOf } from './calendar';
 import { layDays } from './days';
 import { areaOf, fullDepth, nothing } from './full-depth';
 import type { Plan } from './plan';
@@ -106,7 +107,7 @@ export function courseOf(
   const anew = sum('h', [demolishing, times('h', poured, placing)]);
   const filling = times('h', fill, placing);
   const hours = sum('h', [...tasks.flatMap(({ labour }) => labour ?? []), filling, anew]);
-  const schedule = layDays(tasks, { crew: job.crew, hoursPerDay: job.hoursPerDay }, own);
+  const schedule = layDays(tasks, calendarOf(job), own);
   const people = schedule.crew * schedule.hoursPerDay;
   const more = sum('h', [filling, anew]);
   const usable: Term = { ...figureTerm('rate', 'crew.usable', own), by: 'over' };
