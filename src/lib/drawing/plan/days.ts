@@ -10,7 +10,7 @@ const head = 17;
 const top = 24;
 const left = 104;
 const night = 22;
-const right = stripWidth - night - 6;
+const right = stripWidth - night - 14;
 /** Narrower than this a block has no room for its number. */
 const numbered = 12;
 const hatchStep = 6;
@@ -41,7 +41,7 @@ export function daysStrip(
     marks.push(['fine', `M${at(hour)} ${top - 5}v5`]);
     labels.push({ x: at(hour), y: top - 8, text: String(hour), of: 'zone' });
   }
-  labels.push({ x: right + 4 + night / 2, y: top - 8, text: names.night, of: 'zone' });
+  labels.push({ x: stripWidth - 2 - night / 2, y: top - 8, text: names.night, of: 'zone' });
   let y = top;
   const lie = ({ from, to }: Pick<Piece, 'from' | 'to'>, height: number): void => {
     if (from < hoursPerDay)
@@ -50,7 +50,7 @@ export function daysStrip(
     if (to > hoursPerDay + 1e-6)
       marks.push([
         'hatch',
-        hatch(rectangle(right + 4, y, right + 4 + night, y + height), hatchStep),
+        hatch(rectangle(stripWidth - 2 - night, y, stripWidth - 2, y + height), hatchStep),
       ]);
   };
   for (const row of rows) {
@@ -81,7 +81,7 @@ export function daysStrip(
     if (row.open.length) {
       labels.push({ x: 8, y: y + 9.5, text: names.open, of: 'lane' });
       for (const { from, to } of row.open) {
-        const end = to > hoursPerDay ? right + 4 + night : at(to);
+        const end = to > hoursPerDay ? stripWidth - 2 : at(to);
         marks.push(['ink', `M${at(from)} ${y + 6}H${Math.max(at(from) + 2, end)}`]);
       }
       y += lane;

@@ -60,6 +60,9 @@ export const hireLines = (hire: readonly Hire[], job: Job): readonly string[] =>
       `${toolWords[tool].name}: ${rowName({ from, to }, job)}${days.length < to - from + 1 ? ` (${words.runsOn(days.length)})` : ''}`,
   );
 
+/** Hours shorter than this are no time between two steps. */
+const shortest = 1 / 60;
+
 /** How long each zone lies clean and open, against the day that it may. */
 export function coveringLines(
   covering: Readonly<Record<string, Covering>>,
@@ -69,13 +72,17 @@ export function coveringLines(
 ): readonly string[] {
   const limit = say.figure('open.limit');
   const over = openTooLong(covering, own);
-  const lines = Object.entries(covering).flatMap(([zone, each]) => {
+  const told = new Map<string, string[]>();
+  for (const [zone, each] of Object.entries(covering)) {
     const open = openHours(each);
-    if (open === null) return [];
-    return over.includes(zone)
-      ? [words.coveringOver(nameOf(zone), limit)]
-      : [words.coveringOf(nameOf(zone), spanWords([open, open], 'h', say))];
-  });
+    if (open === null || over.includes(zone)) continue;
+    const said = open < shortest ? words.atOnce : spanWords([open, open], 'h', say);
+    told.set(said, [...(told.get(said) ?? []), nameOf(zone)]);
+  }
+  const lines = [
+    ...over.map((zone) => words.coveringOver(nameOf(zone), limit)),
+    ...[...told].map(([said, zones]) => words.coveringOf(say.list(zones), said)),
+  ];
   const not = Object.entries(covering).flatMap(([zone, { cover }]) =>
     cover === null ? [nameOf(zone)] : [],
   );

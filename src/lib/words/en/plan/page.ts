@@ -72,7 +72,8 @@ export const planPageWords = {
     people: (number: number) => count(number, 'person', 'people'),
     hardening: (step: string) => `“${step}” goes on by itself.`,
     covering: 'From the last cleaning to covering',
-    coveringOf: (zone: string, hours: string) => `${zone}: ${hours}`,
+    atOnce: 'right after; the hours of placing are not counted',
+    coveringOf: (zone: string, hours: string) => `${zone}: ${hours}.`,
     coveringLimit: (limit: string) => `It may lie open for ${limit} at most; then clean it again.`,
     coveringOver: (zone: string, limit: string) =>
       `${zone} would lie open longer than ${limit}. Clean it again right before it is covered.`,
