@@ -43,8 +43,20 @@ function adviceEntry(id: string, { outcomes, findOut, ...advice }: ZoneAdvice) {
   };
 }
 
-function planEntry({ zones, totals, schedule, tasks: _, drawn: _drawn, ...plan }: Plan) {
-  const { days, placed: _placed, covering: _covering, ...timing } = schedule;
+function planEntry({
+  zones,
+  totals,
+  schedule,
+  tasks: _,
+  drawn: _drawn,
+  dayRows: _rows,
+  ...plan
+}: Plan) {
+  const { days } = schedule;
+  const elsewhere = ['days', 'placed', 'covering'];
+  const timing = Object.fromEntries(
+    Object.entries(schedule).filter(([name]) => !elsewhere.includes(name)),
+  );
   return {
     ...plan,
     // Their advice is printed with the zones above.

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { Answer } from '$lib/answers/answers';
 import { regions, turnsIds, type CrewDay } from '$lib/answers/crew-day';
-import type { Job, Zone } from '$lib/answers/job';
+import { weekdays, type Job, type Zone } from '$lib/answers/job';
 import {
   choicesOf,
   questions,
@@ -115,6 +115,22 @@ const anyCrewDay: fc.Arbitrary<CrewDay> = fc.record(
   { requiredKeys: [] },
 );
 
+const anyDate = fc
+  .date({
+    min: new Date(Date.UTC(2000, 0, 1)),
+    max: new Date(Date.UTC(2099, 11, 31)),
+    noInvalidDate: true,
+  })
+  .map((date) => date.toISOString().slice(0, 10));
+const anyCalendar = fc.record(
+  {
+    start: anyDate,
+    weekly: fc.subarray([...weekdays], { maxLength: weekdays.length - 1 }),
+    off: fc.uniqueArray(anyDate, { maxLength: 4 }),
+  },
+  { requiredKeys: [] },
+);
+
 /** Any job the format can hold, with up to `zones` zones. */
 export const anyJob = (zones = 6, least = 0, full = true): fc.Arbitrary<Job> =>
   fc.record(
@@ -140,6 +156,7 @@ export const anyJob = (zones = 6, least = 0, full = true): fc.Arbitrary<Job> =>
         noNullPrototype: true,
       }),
       crewDay: anyCrewDay,
+      calendar: anyCalendar,
     },
     { requiredKeys: ['name', 'site', 'zones'], noNullPrototype: true },
   ) as fc.Arbitrary<Job>;

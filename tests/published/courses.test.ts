@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import { isKnown, type Amount } from '$lib/plan/amount';
-import { compareCourses, replacing, restoring } from '$lib/plan/courses';
+import { compareCourses } from '$lib/plan/compare';
+import { replacing, restoring } from '$lib/plan/courses';
 import { planJob } from '$lib/plan/plan';
 import { readForOwner } from '$lib/plan/reading';
 import { rangeOf } from '$shared/figures';

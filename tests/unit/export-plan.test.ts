@@ -5,7 +5,7 @@ import { markdownOf, markdownText } from '$lib/keep/export-markdown';
 import { demoFiles, demoIds, demoJob, isDemo } from '$lib/keep/demos';
 import { isKnown } from '$lib/plan/amount';
 import { planJob } from '$lib/plan/plan';
-import { zoneQuantityIds } from '$lib/plan/quantities';
+import { quantityIds, zoneQuantityIds } from '$lib/plan/quantities';
 import { formatter } from '$lib/words/format';
 import { spanWords } from '$lib/words/en/plan/amounts';
 import { planDocument } from '$lib/words/en/plan/document';
@@ -75,7 +75,7 @@ describe('the plan as text', () => {
     expect(order.match(/^\d+\. /gm)).toHaveLength(plan.steps.length);
     for (const { id: zone } of [...plan.zones, ...plan.held])
       expect(text).toContain(markdownText(nameOf(zone)));
-    for (const what of zoneQuantityIds)
+    for (const what of quantityIds)
       if (plan.totals[what])
         expect(text).toContain(`| ${markdownText(quantityNames[what].name)} |`);
     expect(text).toContain('2 January 2026');

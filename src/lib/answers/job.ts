@@ -24,6 +24,19 @@ export interface Zone {
   readonly readiness?: ReadinessRecord;
 }
 
+export const weekdays = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
+export type Weekday = (typeof weekdays)[number];
+
+/** When the work begins, and when nobody works. Dates as in ISO 8601, "2026-05-04". */
+export interface WorkCalendar {
+  /** Day 1; absent while the reader has not said. */
+  readonly start?: string;
+  /** Days of every week on which nobody works; they count once there is a start. */
+  readonly weekly?: readonly Weekday[];
+  /** Single days on which nobody works. */
+  readonly off?: readonly string[];
+}
+
 /** The reader's own prices, in whatever money they think in; there are no others. */
 export interface Prices {
   /** One person, an hour. */
@@ -47,6 +60,8 @@ export interface Job {
   readonly crew?: number;
   /** Hours they work in a day; absent when the reader has not said. */
   readonly hoursPerDay?: number;
+  /** Start and days off; absent when the reader has not said. */
+  readonly calendar?: WorkCalendar;
   /** What things cost where the reader is; absent where they have not said. */
   readonly prices?: Prices;
   /** The whole surface, m2; absent when the reader has not said. */

@@ -8,6 +8,8 @@ export const bounds = {
   nesting: 32,
   /** Characters (code points) of a site's or a zone's name. */
   nameLength: 120,
+  /** Single days off in a job. */
+  daysOff: 60,
   /** Characters of a zone's id. */
   idLength: 40,
   /** Characters of the fragment of a share link that is read. */

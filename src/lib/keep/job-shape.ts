@@ -7,6 +7,7 @@ import { methodIds } from '$shared/methods';
 import { answerFields } from './answer-shapes';
 import { bounds } from './bounds';
 import { readinessShape } from './readiness-shape';
+import { calendarShape } from './calendar-shape';
 import { crewDayShape, toolLevelsShape } from './crew-shape';
 import { surveyShape } from './survey-shape';
 import {
@@ -90,6 +91,7 @@ export const jobExtras = {
   own: v.exactOptional(object(ownFields)),
   toolLevels: v.exactOptional(toolLevelsShape),
   crewDay: v.exactOptional(crewDayShape),
+  calendar: v.exactOptional(calendarShape),
   survey: v.exactOptional(surveyShape),
 };
 

@@ -39,6 +39,8 @@ export type Expected =
   | { readonly id: 'count'; readonly range: readonly [number, number] }
   | { readonly id: 'names'; readonly choices: readonly string[] }
   | { readonly id: 'unique' }
+  /** A day of the calendar, "2026-05-04". */
+  | { readonly id: 'date' }
   | { readonly id: 'unique-id' }
   | { readonly id: 'name'; readonly most: number }
   | { readonly id: 'seen' }

@@ -1,5 +1,4 @@
 import type { Job, Prices } from '$lib/answers/job';
-import type { QuestionId } from '$lib/answers/questions';
 import type { FigureId, OwnFigures } from '$shared/figures';
 import {
   figureTerm,
@@ -14,7 +13,9 @@ import {
   type Span,
   type Term,
 } from './amount';
+import { calendarOf } from './calendar';
 import { layDays } from './days';
+import { areaOf, fullDepth, nothing } from './full-depth';
 import type { Plan } from './plan';
 import { totalsOf } from './quantities';
 
@@ -64,7 +65,6 @@ export interface Parts {
   readonly replaced: Amount;
 }
 
-const nothing = (unit: Amount['unit']): Amount => ({ span: [0, 0], typical: 0, unit, working: [] });
 const tonnes: Term = { what: 'mass', span: exact(1 / kgPerTonne), unit: 'ratio' };
 
 /** The higher of two amounts, end by end: what runs side by side. */
@@ -107,7 +107,7 @@ export function courseOf(
   const anew = sum('h', [demolishing, times('h', poured, placing)]);
   const filling = times('h', fill, placing);
   const hours = sum('h', [...tasks.flatMap(({ labour }) => labour ?? []), filling, anew]);
-  const schedule = layDays(tasks, { crew: job.crew, hoursPerDay: job.hoursPerDay }, own);
+  const schedule = layDays(tasks, calendarOf(job), own);
   const people = schedule.crew * schedule.hoursPerDay;
   const more = sum('h', [filling, anew]);
   const usable: Term = { ...figureTerm('rate', 'crew.usable', own), by: 'over' };
@@ -168,32 +168,6 @@ export function courseOf(
   };
 }
 
-/** m3 of a surface through its full depth. */
-export function fullDepth(area: Amount, job: Job): Amount {
-  const { thickness } = job.site;
-  const missing: QuestionId[] = [...(isKnown(area) ? [] : area.missing)];
-  if (thickness === undefined || thickness === 'unknown') missing.push('thickness');
-  return missing.length
-    ? { missing: [...new Set(missing)], unit: 'm3' }
-    : times('m3', area, { what: 'depth', span: exact(Number(thickness) / 1000), unit: 'm' });
-}
-
-/** m2 of zones; missing while one of them has no area. */
-export function areaOf(job: Job, ids: readonly string[]): Amount {
-  return ids.length
-    ? sum(
-        'm2',
-        job.zones
-          .filter(({ id }) => ids.includes(id))
-          .map(({ answers: { area } }) =>
-            typeof area === 'number'
-              ? product('m2', [{ what: 'area', span: exact(area), unit: 'm2' }])
-              : { missing: ['area'], unit: 'm2' },
-          ),
-      )
-    : nothing('m2');
-}
-
 /** What restoring takes; null throughout where no zone can be restored. */
 export function restoring(
   plan: Plan,
@@ -248,36 +222,4 @@ function costOf(parts: readonly (readonly [Amount, number | undefined])[]): Amou
     priced.push(times('count', amount, { what: 'rate', span: exact(price), unit: 'ratio' }));
   }
   return sum('count', priced);
-}
-
-export type Lighter = 'first' | 'second' | 'alike' | 'not-known';
-
-/** Which of two courses takes less, measure by measure. Ranges that overlap are alike: no thumb on the scale. */
-export function compareCourses(
-  first: Course | null,
-  second: Course | null,
-): Readonly<Record<MeasureId, Lighter>> {
-  const lighter = (one: Amount | null, other: Amount | null): Lighter => {
-    if (!one || !other || !isKnown(one) || !isKnown(other)) return 'not-known';
-    if (one.span[1] < other.span[0]) return 'first';
-    return other.span[1] < one.span[0] ? 'second' : 'alike';
-  };
-  return Object.fromEntries(
-    measureIds.map((id) => [id, lighter(first?.[id] ?? null, second?.[id] ?? null)]),
-  ) as Record<MeasureId, Lighter>;
-}
-
-/** Courses whose ranges cross, measure by measure: of these none is said to take less. */
-export function overlapsOf(
-  courses: Courses,
-): Readonly<Record<MeasureId, readonly (readonly [CourseId, CourseId])[]>> {
-  const pairs = courseIds.flatMap((one, place) =>
-    courseIds.slice(place + 1).map((other) => [one, other] as const),
-  );
-  return Object.fromEntries(
-    measureIds.map((id) => [
-      id,
-      pairs.filter(([one, other]) => compareCourses(courses[one], courses[other])[id] === 'alike'),
-    ]),
-  ) as Record<MeasureId, (readonly [CourseId, CourseId])[]>;
 }

@@ -40,6 +40,16 @@ export interface Covering {
   readonly cover: number | null;
 }
 
+/** Hours a cleaned zone lies open before it is covered; null where nothing is to cover it yet. */
+export const openHours = ({ last, cover }: Covering): number | null =>
+  cover === null ? null : cover - last;
+
+/** Zones that would lie open longer than a cleaning holds (figure `open.limit`). */
+export const openTooLong = (covering: Schedule['covering'], own?: OwnFigures): string[] =>
+  Object.entries(covering).flatMap(([zone, each]) =>
+    (openHours(each) ?? 0) > valueOf('open.limit', own) ? [zone] : [],
+  );
+
 /** Days that count for the neighbours and for the hire. */
 export interface Tally {
   /** Days on which somebody works. */

@@ -9,6 +9,8 @@ import { rangeOf, type OwnFigures } from '$shared/figures';
 import { methodIds, type MethodId, type StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
 import { sum, type Amount, type Span } from './amount';
+import { calendarOf } from './calendar';
+import { dayRows, type DayRow } from './day-rows';
 import { layDays, type Schedule } from './days';
 import { substituteFor, type Substitute } from './machines';
 import { orderSteps, type PlanStep } from './order';
@@ -65,6 +67,8 @@ export interface Plan {
   /** Area by the method it is prepared with. */
   readonly areas: readonly { readonly method: MethodId; readonly area: Amount }[];
   readonly schedule: Schedule;
+  /** The days of the schedule as they are shown. */
+  readonly dayRows: readonly DayRow[];
   readonly substitutes: readonly Substitute[];
   /** Days after the repair before cars may use it. */
   readonly trafficDays: { readonly cars: Span; readonly heavy: Span };
@@ -114,6 +118,7 @@ export function planJob(
   }
   const { steps, tasks } = timed(works, zones, own);
   let schedule: Schedule | undefined;
+  let rows: DayRow[] | undefined;
   return {
     drawn,
     zones,
@@ -124,7 +129,10 @@ export function planJob(
     areas: areasOf(zones),
     // Laid when somebody looks at it: an edit replans at once, and most edits are not made there.
     get schedule() {
-      return (schedule ??= layDays(tasks, { crew: job.crew, hoursPerDay: job.hoursPerDay }, own));
+      return (schedule ??= layDays(tasks, calendarOf(job), own));
+    },
+    get dayRows() {
+      return (rows ??= dayRows(this.schedule, calendarOf(job).off));
     },
     substitutes,
     trafficDays: { cars: rangeOf('traffic.cars', own), heavy: rangeOf('traffic.heavy', own) },

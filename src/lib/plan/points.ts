@@ -1,6 +1,7 @@
 import type { FigureId } from '$shared/figures';
 import type { Conditions } from './conditions';
-import { measureIds, type CourseId, type Lighter, type MeasureId } from './courses';
+import type { Lighter } from './compare';
+import { measureIds, type CourseId, type MeasureId } from './courses';
 import type { Plan } from './plan';
 import type { Signs } from './signs';
 

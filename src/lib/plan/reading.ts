@@ -1,16 +1,13 @@
 import type { Job, Prices } from '$lib/answers/job';
 import type { OwnFigures } from '$shared/figures';
 import { conditionsOf, type Conditions } from './conditions';
+import { compareCourses, overlapsOf, type Lighter } from './compare';
 import {
-  compareCourses,
-  overlapsOf,
   replacing,
   replacingParts,
   restoring,
-  type Course,
   type CourseId,
   type Courses,
-  type Lighter,
   type MeasureId,
 } from './courses';
 import type { Plan } from './plan';
@@ -115,7 +112,7 @@ export function readForOwner(
     leftOut,
     shares: { area: share, volume: volumeShare(plan, conditions) },
     lighter,
-    overlaps: overlapsOf(counted),
+    overlaps: overlapsOf(courses),
     deepest: deepestOf(job),
   };
 }

@@ -1,7 +1,7 @@
 import type { Job } from '$lib/answers/job';
 import { isKnown, sum, typicalOf, type Amount } from './amount';
 import type { Conditions } from './conditions';
-import { areaOf, fullDepth } from './courses';
+import { areaOf, fullDepth } from './full-depth';
 import type { Plan } from './plan';
 import type { Reach } from './tasks';
 

@@ -119,7 +119,7 @@ const less = <T extends object>(from: T, field: string): T =>
   Object.fromEntries(Object.entries(from).filter(([key]) => key !== field)) as T;
 
 /** A field of the job set, or taken out when there is nothing to set. */
-export const withField = <K extends 'crew' | 'hoursPerDay' | 'totalArea' | 'machines'>(
+export const withField = <K extends 'crew' | 'hoursPerDay' | 'totalArea' | 'machines' | 'calendar'>(
   job: Job,
   field: K,
   value: Job[K] | undefined,

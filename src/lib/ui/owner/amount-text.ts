@@ -5,14 +5,22 @@ import { amountWords, spanWords } from '$lib/words/en/plan/amounts';
 import { questionWords } from '$lib/words/en/questions';
 import type { Say } from '$lib/words/types';
 
-/** A measure as the owner reads it: a range, or what it still needs. */
-export function measureText(id: MeasureId, amount: Amount | null, say: Say): string {
+/**
+ * A measure as the owner reads it: a range, or what it still needs.
+ * @param largest the largest number of the measure, so that all courses are in one unit
+ */
+export function measureText(
+  id: MeasureId,
+  amount: Amount | null,
+  say: Say,
+  largest?: number,
+): string {
   if (!amount) return id === 'cost' ? labels.needsPrices : labels.notFigured;
   if (isKnown(amount)) {
     // Money has no unit we know; days are said in the name of the measure.
     if (id === 'cost') return spanWords(amount.span, 'ratio', say);
     if (amount.unit === 'd') return spanWords(amount.span, 'count', say);
-    return amountWords(amount, say) ?? '';
+    return amountWords(amount, say, largest) ?? '';
   }
   const words = questionWords(say);
   return `${labels.needsAnswers}: ${say.list(amount.missing.map((question) => words[question].short))}`;

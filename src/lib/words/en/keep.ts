@@ -57,6 +57,7 @@ const expectedWords: Say<Expected> = {
   count: ({ range }) => `a whole number ${between(range)}`,
   names: ({ choices }) => `a list with any of ${oneOf(choices)}`,
   unique: () => 'nothing said twice',
+  date: () => 'a day of the calendar, written like "2026-05-04"',
   'unique-id': () => 'an id that no zone before has',
   name: ({ most }) =>
     `a text of at most ${most} characters, without line ends, control characters or characters that turn the writing direction`,

@@ -211,7 +211,8 @@ export const ownerPageWords = {
   coursesLine:
     'All are counted by the same lines: breaking, hauling, placing and curing are in each. A bar runs from the least to the most it may be. What goes on top afterwards, such as an overlay or a coating, is counted in none.',
   leftOut: (zones: string) => `Only what can be planned is counted in. Left out: ${zones}.`,
-  overlap: (pairs: string) => `The ranges overlap: ${pairs}. Neither surely takes less.`,
+  overlap: (pairs: string) => `These ranges overlap: ${pairs}.`,
+  allOverlap: 'All these ranges overlap: none surely takes less.',
   pair: (one: string, other: string) => `${one} and ${other}`,
   noParts: 'No part is broken out or gone through, so there is no part to replace on its own.',
   volume: (low: number, high: number, say: Say) =>

@@ -75,16 +75,17 @@ function hours(span: Span, say: Say): string {
 /**
  * A range of something in words, rounded so that it promises no more than it knows.
  * Things counted (bags, skips) are whole: a part of one has to be bought too.
+ * @param largest the largest number that stands beside it, so that all are in one unit
  */
-export function spanWords(span: Span, unit: Unit, say: Say): string {
+export function spanWords(span: Span, unit: Unit, say: Say, largest = span[1]): string {
   if (unit === 'h') return hours(span, say);
   if (unit === 'count') return ends([Math.ceil(span[0]), Math.ceil(span[1])], say);
   if (unit === 'mm') return say.lengths(...span);
-  const { label, factor } = shownAs(unit, span[1], say.units);
+  const { label, factor } = shownAs(unit, largest, say.units);
   const text = ends(rounded([span[0] * factor, span[1] * factor]), say);
   return label ? `${text} ${label}` : text;
 }
 
 /** The amount in words; null where something is missing to work it out. */
-export const amountWords = (amount: Amount, say: Say): string | null =>
-  'span' in amount ? spanWords(amount.span, amount.unit, say) : null;
+export const amountWords = (amount: Amount, say: Say, largest?: number): string | null =>
+  'span' in amount ? spanWords(amount.span, amount.unit, say, largest) : null;

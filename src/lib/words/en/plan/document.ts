@@ -13,6 +13,7 @@ import type { Say } from '$lib/words/types';
 import { hazardIds } from '$shared/methods';
 import { amountWords, spanWords } from './amounts';
 import { assumptionSentences } from './assumptions';
+import { coveringLines, hireLines, rowLines, rowName } from './days';
 import { quantityWords } from './figures';
 import { orderReasons } from './order';
 import { planPageWords as words } from './page';
@@ -52,15 +53,11 @@ export function planDocument(
       ...(hours ? [`${words.order.hours}: ${said(hours)}`] : []),
     ].join('; '),
   );
-  const days = plan.schedule.days.map(({ number, laid, waiting }) =>
-    [
-      `${words.days.day(number)}:`,
-      laid.length
-        ? `${laid.map(({ step }) => steps[step].name).join(', ')}.`
-        : words.days.wholeWait,
-      ...waiting.map(({ before }) => words.days.dryingFor(steps[before].name)),
-    ].join(' '),
+  const days = plan.dayRows.map(
+    (row) => `${rowName(row, job)}: ${rowLines(row, plan, say).join('; ')}`,
   );
+  const covering = coveringLines(plan.schedule.covering, say, nameOf, job.own);
+  const hire = hireLines(plan.schedule.hire, job);
   const totals = quantityIds.flatMap((id) => {
     const amount = plan.totals[id];
     return amount ? [[quantityNames[id].name, said(amount), workingLine(amount, say)]] : [];
@@ -84,6 +81,8 @@ export function planDocument(
         title: `${words.days.title}: ${words.days.most(String(least), String(most))}`,
         blocks: list(days),
       },
+      ...(hire.length ? [{ title: words.days.machineDays, blocks: list(hire) }] : []),
+      ...(covering.length ? [{ title: words.days.covering, blocks: list(covering) }] : []),
       {
         title: quantityWords.title,
         blocks: totals.length

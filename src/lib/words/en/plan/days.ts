@@ -1,0 +1,94 @@
+import type { Job } from '$lib/answers/job';
+import { dateOfDay } from '$lib/plan/calendar';
+import type { DayRow } from '$lib/plan/day-rows';
+import type { Plan } from '$lib/plan/plan';
+import { openHours, openTooLong, type Covering, type Hire } from '$lib/plan/days';
+import { toolWords } from '$lib/words/en/safety/tools';
+import { stepWords } from '$lib/words/en/steps';
+import type { Say } from '$lib/words/types';
+import type { OwnFigures } from '$shared/figures';
+import { spanWords } from './amounts';
+import { planPageWords } from './page';
+
+const words = planPageWords.days;
+
+/** "Mon 4 May", in the reader's own language where the browser has it. */
+export const dateWords = (iso: string): string =>
+  new Intl.DateTimeFormat('en-GB', {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    timeZone: 'UTC',
+  }).format(new Date(`${iso}T00:00:00Z`));
+
+/** A row's name, with its dates where the job has a start. */
+export function rowName({ from, to }: Pick<DayRow, 'from' | 'to'>, job: Job): string {
+  const [first, last] = [dateOfDay(job, from), dateOfDay(job, to)];
+  if (from === to) return words.day(from, first && dateWords(first));
+  return words.run(from, to, first && last ? [dateWords(first), dateWords(last)] : null);
+}
+
+/** What happens in a row of days, a sentence or a few words each. */
+export function rowLines(row: DayRow, { steps }: Plan, say: Say): readonly string[] {
+  const names = stepWords(say);
+  const numberOf = (step: string) => steps.findIndex(({ id }) => id === step) + 1;
+  const done = [...new Set(row.work.map(({ step }) => step))];
+  const cures = row.waits.filter(({ step }) =>
+    steps.some(({ id }) => id === step && id.includes('cure')),
+  );
+  return [
+    ...(done.length
+      ? [
+          done.map((step) => `${numberOf(step)} ${names[step].name}`).join(', '),
+          `${words.people(row.people)}. ${words.bring}: ${say.list(row.bring.map((tool) => toolWords[tool].name))}`,
+        ]
+      : []),
+    ...(row.off ? [words.off] : []),
+    ...row.waits.map(({ step }) =>
+      cures.some((cure) => cure.step === step)
+        ? words.hardening(names[step].name)
+        : words.dryingFor(names[step].name),
+    ),
+    ...(done.length || row.off || row.waits.length ? [] : [words.wholeWait]),
+  ];
+}
+
+/** Each machine, and the days on which it is needed. */
+export const hireLines = (hire: readonly Hire[], job: Job): readonly string[] =>
+  hire.map(
+    ({ tool, from, to, days }) =>
+      `${toolWords[tool].name}: ${rowName({ from, to }, job)}${days.length < to - from + 1 ? ` (${words.runsOn(days.length)})` : ''}`,
+  );
+
+/** Hours shorter than this are no time between two steps. */
+const shortest = 1 / 60;
+
+/** How long each zone lies clean and open, against the day that it may. */
+export function coveringLines(
+  covering: Readonly<Record<string, Covering>>,
+  say: Say,
+  nameOf: (zone: string) => string,
+  own?: OwnFigures,
+): readonly string[] {
+  const limit = say.figure('open.limit');
+  const over = openTooLong(covering, own);
+  const told = new Map<string, string[]>();
+  for (const [zone, each] of Object.entries(covering)) {
+    const open = openHours(each);
+    if (open === null || over.includes(zone)) continue;
+    const said = open < shortest ? words.atOnce : spanWords([open, open], 'h', say);
+    told.set(said, [...(told.get(said) ?? []), nameOf(zone)]);
+  }
+  const lines = [
+    ...over.map((zone) => words.coveringOver(nameOf(zone), limit)),
+    ...[...told].map(([said, zones]) => words.coveringOf(say.list(zones), said)),
+  ];
+  const not = Object.entries(covering).flatMap(([zone, { cover }]) =>
+    cover === null ? [nameOf(zone)] : [],
+  );
+  return [
+    ...lines,
+    ...(lines.length ? [words.coveringLimit(limit)] : []),
+    ...(not.length ? [words.notCovered(say.list(not))] : []),
+  ];
+}
