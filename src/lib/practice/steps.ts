@@ -142,7 +142,8 @@ function whySpare(step: DecidedStep, { site, zone }: Case, advice: Advice): Spar
     case 'vacuum':
       return 'wash-is-enough';
     case 'final-wash':
-      return called('vacuum') ? 'no-wash-under-dry' : 'wash-is-enough';
+      // Where the slab is washed under pressure anyway, nobody washes twice.
+      return called('vacuum') && !called('pressure-wash') ? 'no-wash-under-dry' : 'wash-is-enough';
     case 'fill-level':
     case 'fill-cure':
       return 'not-too-rough';
