@@ -188,43 +188,45 @@ test('a screen reader finds the drawing, what it comes to and every mark', async
   await page.goto('/survey/');
   const main = page.getByRole('main');
   await expect(main).toMatchAriaSnapshot(`
-    - heading "The slab, drawn" [level=1]
-    - application "Drawing of the slab"
-    - button "Undo" [disabled]
-    - button "Redo" [disabled]
-    - button "Zoom out"
-    - button "Zoom in"
-    - combobox "Cross moves by"
-    - group "What to mark":
-      - radio "Spot" [checked]
-      - radio "Crack"
-      - radio "Bar"
-      - radio "Tap"
-      - radio "Wall"
-      - radio "Zone"
-      - radio "Joint"
-      - radio "Move"
-    - list "How to read it"
-    - region "What it comes to":
-      - heading "What it comes to" [level=2]
-      - term: Slab
-      - definition: 30 m²
-    - region "Marks":
-      - heading "Marks" [level=2]
-    - region "Sheet to chalk by":
-      - table
-    - button "Print the sheet to chalk by"
+    - main:
+      - heading "The slab, drawn" [level=1]
+      - application "Drawing of the slab"
+      - button "Undo" [disabled]
+      - button "Redo" [disabled]
+      - button "Zoom out"
+      - button "Zoom in"
+      - combobox "Cross moves by"
+      - group "What to mark":
+        - radio "Spot" [checked]
+        - radio "Crack"
+        - radio "Bar"
+        - radio "Tap"
+        - radio "Wall"
+        - radio "Zone"
+        - radio "Joint"
+        - radio "Move"
+      - list "How to read it"
+      - region "What it comes to":
+        - heading "What it comes to" [level=2]
+        - term: Slab
+        - definition: 30 m²
+      - region "Marks":
+        - heading "Marks" [level=2]
+      - region "Sheet to chalk by":
+        - group "Sheet to chalk by":
+          - table
+      - button "Print the sheet to chalk by"
   `);
   await expect(board(page)).toHaveAccessibleDescription(/Arrow keys move the cross, Enter places/);
   // What is done is told without looking.
   await board(page).focus();
   await page.keyboard.press('ArrowRight');
-  await expect(page.getByRole('status').first()).toHaveText(/along, .* across/);
+  await expect(main.getByRole('status').first()).toHaveText(/along, .* across/);
   await page.keyboard.press('Enter');
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('ArrowUp');
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('status').first()).toHaveText('Spot 6 placed.');
+  await expect(main.getByRole('status').first()).toHaveText('Spot 6 placed.');
   for (const name of ['Change Spot 6', 'Take out Spot 6', 'Change Joint 2', 'Take out Joint 2'])
     await expect(marks(page).getByRole('button', { name })).toHaveCount(1);
   // In the rows of the table every number has its heading.
