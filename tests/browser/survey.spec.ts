@@ -67,6 +67,11 @@ test.describe('on a phone', () => {
     await page.touchscreen.tap(edge.x, edge.y);
     await expect(marks(page)).toContainText('Wall 1: 6 m long');
 
+    await choose(page, 'Tap');
+    await page.getByText('A chain', { exact: true }).tap();
+    await page.getByRole('button', { name: 'I dragged the chain over all of it' }).tap();
+    await expect(results(page)).toContainText('in lanes of 450 mm');
+
     await noSideways(page, 'survey at 320 px');
     await noFaultsInBoth(page, 'survey on a phone');
     const small = await page.locator('main :is(button, select, summary, .tools label)').evaluateAll(
