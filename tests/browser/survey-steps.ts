@@ -24,8 +24,13 @@ export async function onScreen(page: Page, x: number, y: number) {
 
 /** Takes a tool in hand and has the whole board in sight. */
 export async function choose(page: Page, tool: string): Promise<void> {
-  await page.getByText(tool, { exact: true }).tap();
-  await expect(page.getByRole('radio', { name: tool, exact: true })).toBeChecked();
+  // On a busy machine a tap can take so long that the browser takes it for a press that is held.
+  await expect(async () => {
+    await page.getByText(tool, { exact: true }).tap();
+    await expect(page.getByRole('radio', { name: tool, exact: true })).toBeChecked({
+      timeout: 2000,
+    });
+  }).toPass();
   // The fields of the mark before go, and the page with them: measured only then.
   await expect(page.locator('#editor')).toHaveCount(0);
   await board(page).evaluate((each) => each.scrollIntoView({ block: 'center' }));
