@@ -1,55 +1,9 @@
 import { screen, within } from '@testing-library/svelte';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { session } from '$lib/ui/session.svelte';
+import type { Survey } from '$lib/answers/survey';
 import { rectangle } from '../helpers/drawings';
 import { drawn, job, open, pad, slab, type, user } from '../helpers/survey-page';
-
-describe('a slab is laid out in numbers from a tape', () => {
-  it('by length and width', async () => {
-    await open();
-    await type('Length (along)', '6 m');
-    await type('Width (across)', '4000{Enter}');
-    expect(drawn()?.slab).toEqual(slab);
-    expect(pad()).toBeVisible();
-  });
-
-  it('by sides and turns; one that does not close says by how much, and keeps what was typed', async () => {
-    await open();
-    await user.click(screen.getByLabelText('Corners, by side and turn'));
-    for (const [index, [side, turn]] of [
-      ['6000', '90'],
-      ['4000', '90'],
-      ['6000', '90'],
-      ['3900', '90'],
-    ].entries()) {
-      const row = screen.getByRole('group', { name: `Side ${index + 1}` });
-      await user.type(within(row).getByLabelText('Side'), side as string);
-      await user.type(within(row).getByLabelText('Turn left'), turn as string);
-    }
-    await user.click(screen.getByRole('button', { name: 'Draw it' }));
-    expect(screen.getAllByRole('alert')[0]).toHaveTextContent('ends 100 mm from the first corner');
-    expect(drawn()).toBeUndefined();
-    const last = within(screen.getByRole('group', { name: 'Side 4' })).getByLabelText('Side');
-    expect(last).toHaveValue('3900');
-    await user.clear(last);
-    await user.type(last, '4000{Enter}');
-    expect(drawn()?.slab).toEqual({
-      corners: [
-        [0, 0],
-        [6000, 0],
-        [6000, 4000],
-        [0, 4000],
-      ],
-    });
-  });
-
-  it('says which field is empty, and goes there', async () => {
-    await open();
-    await type('Length (along)', '6000{Enter}');
-    expect(screen.getByLabelText('Width (across)')).toHaveFocus();
-    expect(screen.getByLabelText('Width (across)')).toBeInvalid();
-  });
-});
 
 describe('on the drawing', () => {
   beforeEach(() => open({ slab }));
@@ -206,6 +160,25 @@ describe('on the drawing', () => {
     });
     expect(screen.queryByRole('button', { name: /^Place Gate/ })).toBeNull();
     expect(session.job.zones[0]?.answers.area).toBe(4);
+  });
+
+  it('a zone that a joint cuts, and a mark over the edge, are told in their rows', async () => {
+    await user.click(screen.getByLabelText('Joint'));
+    await type('Spacing along', '3000');
+    await type('Spacing across', '4000{Enter}');
+    await session.startNew(
+      job({
+        ...(drawn() as Survey),
+        marks: [
+          { kind: 'zone', zone: 'a', corners: rectangle(2000, 1000, 2000, 1000) },
+          { kind: 'spot', corners: rectangle(5800, 100, 400, 400) },
+        ],
+      }),
+    );
+    const rows = await screen.findAllByRole('listitem');
+    const row = (name: string) => rows.find((each) => each.textContent?.includes(name));
+    expect(row('Painted zone 1')).toHaveTextContent('A joint runs through it.');
+    expect(row('Spot 1')).toHaveTextContent('Reaches past the edge');
   });
 
   it('an outline that leaves a mark outside is not taken', async () => {
