@@ -242,7 +242,7 @@ describe('properties', () => {
           const decimals = String(rest).padStart(3, '0');
           const field: NumberField = { unit, range: [least, least + span], units: 'metric' };
           const big = whole * 1000 + rest;
-          const little = whole + rest / 1000;
+          const little = big / 1000;
           const fits = [big, little].filter((each) => each >= least && each <= least + span);
           const read = readNumber(`${whole}${separator}${decimals}`, field);
           if (fits.length === 1) expect(read).toEqual({ ok: true, value: fits[0] });

@@ -1,4 +1,5 @@
 import type { Answer } from '$lib/answers/answers';
+import { exactText, type ExactUnit } from '$lib/answers/exact-text';
 import type { Job } from '$lib/answers/job';
 import {
   choicesOf,
@@ -7,7 +8,6 @@ import {
   type QuestionId,
   type ZoneQuestion,
 } from '$lib/answers/questions';
-import { fromUs, toUs, type UnitSystem } from '$lib/answers/units';
 import { csvOf } from '$lib/keep/export-csv';
 import { choiceIn } from '$lib/ui/choice-words';
 import { zonesTableWords as table } from '$lib/words/en/plan/zones-table';
@@ -16,28 +16,11 @@ import type { QuestionsWords, Say } from '$lib/words/types';
 /** Between answers in one cell. */
 export const between = '; ';
 
-type LengthUnit = 'mm' | 'm' | 'm2';
 /** What a question's number is measured in; null for a question without one. */
-export const unitOf = (id: QuestionId): LengthUnit | null => {
+export const unitOf = (id: QuestionId): ExactUnit | null => {
   const question = questions[id];
   return 'unit' in question ? question.unit : null;
 };
-
-/** The shortest digits that come back as exactly this number; in metric where no others do. */
-function exact(value: number, unit: LengthUnit, units: UnitSystem): string {
-  if (units === 'metric') return plain(value);
-  for (let digits = 1; digits <= 17; digits++) {
-    const text = plain(Number(toUs(unit, value).toPrecision(digits)));
-    if (fromUs(unit, Number(text)) === value) return text;
-  }
-  return `${plain(value)} ${unit}`;
-}
-/** All digits, never "1e-7" nor "1.234", which could be a thousand and more. */
-function plain(value: number): string {
-  const [digits = '', power] = String(value).split('e-');
-  if (power !== undefined) return `0.${'0'.repeat(Number(power) - 1)}${digits.replace('.', '')}`;
-  return /^[1-9]\d{0,2}\.\d{3}$/.test(digits) ? `${digits}0` : digits;
-}
 
 /** An answer as its cell; without one the cell is empty. */
 function cellOf(
@@ -48,7 +31,7 @@ function cellOf(
 ): string {
   if (answer === undefined) return '';
   if (answer === 'unknown') return table.notSure;
-  if (typeof answer === 'number') return exact(answer, unitOf(id) ?? 'mm', say.units);
+  if (typeof answer === 'number') return exactText(answer, unitOf(id) ?? 'mm', say.units);
   const name = (choice: string) => choiceIn(words[id], choice).name;
   const all = choicesOf(id).length;
   if (!('yes' in answer))

@@ -73,9 +73,9 @@ export const jobPageWords = {
     undoOf: (short: string, of: string) => `Undo: ${short}, ${of}`,
     undone: (short: string, of: string) => `${short}, ${of}, is as it was.`,
     undoRefused: {
-      'zone-gone': 'Its zone is not there any more. Nothing was undone.',
-      'not-asked': 'Nothing was undone.',
-      'changed-elsewhere': 'The answer has been changed since. Nothing was undone.',
+      'zone-gone': 'Its zone is not there any more. Nothing was changed back.',
+      'not-asked': 'Nothing was changed back.',
+      'changed-elsewhere': 'The answer has been changed since. Nothing was changed back.',
     },
   },
   undoAdded: 'Undo: take the added zones out',
