@@ -4,12 +4,10 @@ import { noiseAim, type Safety, type SafetyOfWorker } from './safety-of';
 
 /** One line that the crew is read and can follow. */
 export type BriefingLine =
-  | { readonly id: 'dust-controls' | 'cleaning' | 'anyone' }
+  | { readonly id: 'dust-controls' | 'cleaning' | 'hands' | 'turns' | 'anyone' }
   /** The highest factor that one of the day's tasks asks for; null where dust has to be assessed first. */
   | { readonly id: 'mask'; readonly factor: number | null }
   | { readonly id: 'ears'; readonly worker: SafetyOfWorker; readonly beside: boolean }
-  | { readonly id: 'hands'; readonly worker: SafetyOfWorker }
-  | { readonly id: 'turns' }
   | { readonly id: 'leave'; readonly zones: readonly string[] }
   | { readonly id: 'stop'; readonly hazard: HazardId };
 
@@ -83,8 +81,7 @@ export function briefingOf(
           },
         ]
       : []),
-    ...(worst.vibration && shakes ? [{ id: 'hands' as const, worker: worst.vibration }] : []),
-    ...(shakes || (loud && loud.part.high > 0) ? [{ id: 'turns' as const }] : []),
+    ...(shakes ? [{ id: 'hands' as const }, { id: 'turns' as const }] : []),
     ...(held.length ? [{ id: 'leave' as const, zones: held }] : []),
   ];
   const stops = hazards

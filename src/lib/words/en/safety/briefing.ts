@@ -2,14 +2,27 @@ import type { BriefingLine } from '$lib/safety/briefing';
 import { noiseAim, type Safety } from '$lib/safety/safety-of';
 import { hazardWords } from '$lib/words/en/hazards';
 import type { Say } from '$lib/words/types';
-import { helpSentence } from './help';
 import { protectorSentence } from './noise';
-import { sharingSentence } from './vibration';
+import { toolWords } from './tools';
 
 /** A line that is read out: what it is about, and what to do. */
 export interface SpokenLine {
   readonly name: string;
   readonly line: string;
+}
+
+/** Who changes over, by what shakes; noise is met by what is on the ears. */
+function turnsLine(say: Say, { sharing }: Safety): string {
+  const [action, limit] = [sharing['vibration-action'], sharing['vibration-limit']];
+  const shared = (people: number) =>
+    people < 2
+      ? 'One person can do what shakes today.'
+      : `${say.number(people)} people take turns at what shakes, each as long as the others.`;
+  if (action.can === 'share') return shared(action.people);
+  const names = say.list(action.tools.map((tool) => toolWords[tool].name));
+  if (limit.can === 'share')
+    return `${shared(limit.people)} That keeps you under the limit value, not under the action value: ask for another tool in place of the ${names}.`;
+  return `Do not begin with the ${names}: ${say.hours(say.valueOf('share.step'))} of it is too much for one day. The crew lead finds another tool or method first.`;
 }
 
 /** A line of the briefing, as an order that can be followed. */
@@ -41,12 +54,10 @@ export function briefingLine(say: Say, line: BriefingLine, safety: Safety): Spok
     case 'hands':
       return {
         name: 'Hands',
-        line: line.worker.help
-          ? helpSentence(say, line.worker.help)
-          : 'Keep to the longest turns in the list. Change over before your fingers tingle or go white.',
+        line: 'Keep to the longest turns in the list. Change over before your fingers tingle or go white.',
       };
     case 'turns':
-      return { name: 'Turns', line: sharingSentence(say, safety.sharing.everything) };
+      return { name: 'Turns', line: turnsLine(say, safety) };
     case 'leave':
       return { name: 'Leave alone', line: `It waits: ${say.list(line.zones)}.` };
     case 'stop': {
