@@ -14,14 +14,17 @@ export interface SpokenLine {
 /** Who changes over, by what shakes; noise is met by what is on the ears. */
 function turnsLine(say: Say, { sharing }: Safety): string {
   const [action, limit] = [sharing['vibration-action'], sharing['vibration-limit']];
-  const shared = (people: number) =>
-    people < 2
+  const shared = ({ people, days }: { people: number; days: number }) => {
+    if (days > 1)
+      return `Do not do all that shakes today: your crew needs ${say.number(days)} days for it, in equal turns.`;
+    return people < 2
       ? 'One person can do what shakes today.'
       : `${say.number(people)} people take turns at what shakes, each as long as the others.`;
-  if (action.can === 'share') return shared(action.people);
+  };
+  if (action.can === 'share') return shared(action);
   const names = say.list(action.tools.map((tool) => toolWords[tool].name));
   if (limit.can === 'share')
-    return `${shared(limit.people)} That keeps you under the limit value, not under the action value: ask for another tool in place of the ${names}.`;
+    return `${shared(limit)} That keeps you under the limit value, not under the action value: ask for another tool in place of the ${names}.`;
   return `Do not begin with the ${names}: ${say.hours(say.valueOf('share.step'))} of it is too much for one day. The crew lead finds another tool or method first.`;
 }
 

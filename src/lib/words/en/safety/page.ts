@@ -203,7 +203,7 @@ export const briefingWords = {
   lines: 'Read these out',
   sign: 'Heard and understood',
   name: 'Name',
-  signature: 'Signature',
+  signature: 'Sign',
 } as const;
 
 /** Controls in the few words of a table. */
