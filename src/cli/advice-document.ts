@@ -125,7 +125,15 @@ function safetyEntry(plan: Plan, job: Job) {
     crew,
     ...rest,
     shifts: shifts.map(({ days, steps, workers }) => {
-      const result = safetyOf({ region, workers, crew }, job.own);
+      const result = safetyOf(
+        {
+          region,
+          workers,
+          crew,
+          ...(job.crewDay?.dustHours && { dustHours: job.crewDay.dustHours }),
+        },
+        job.own,
+      );
       return { days, steps, ...(result.ok ? result.safety : { problems: result.problems }) };
     }),
   };

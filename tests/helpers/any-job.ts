@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { Answer } from '$lib/answers/answers';
-import { regions, turnsIds, type CrewDay } from '$lib/answers/crew-day';
+import { dustHoursIds, regions, turnsIds, type CrewDay } from '$lib/answers/crew-day';
 import { weekdays, type Job, type Zone } from '$lib/answers/job';
 import {
   choicesOf,
@@ -98,6 +98,7 @@ const anyCrewDay: fc.Arbitrary<CrewDay> = fc.record(
   {
     region: fc.constantFrom(...regions),
     turns: fc.constantFrom(...turnsIds),
+    dustHours: fc.constantFrom(...dustHoursIds),
     tools: fc.dictionary(fc.constantFrom(...stepIds), fc.constantFrom(...toolIds), {
       maxKeys: 2,
       noNullPrototype: true,

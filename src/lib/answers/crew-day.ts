@@ -31,10 +31,16 @@ export type Region = (typeof regions)[number];
 export const turnsIds = ['one-operator', 'equal'] as const;
 export type Turns = (typeof turnsIds)[number];
 
+/** Which hours the four of the table are held against. */
+export const dustHoursIds = ['at-task', 'tool-running'] as const;
+export type DustHours = (typeof dustHoursIds)[number];
+
 /** What the reader chose for the crew's day. */
 export interface CrewDay {
   readonly region?: Region;
   readonly turns?: Turns;
+  /** Which hours the dust table counts; those at the task when not given, the stricter reading. */
+  readonly dustHours?: DustHours;
   /** The tool of a step, where it is not the usual one. */
   readonly tools?: Readonly<Partial<Record<StepId, ToolId>>>;
   /** One person's day put together by hand. */

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { regions, turnsIds } from '$lib/answers/crew-day';
+import { dustHoursIds, regions, turnsIds } from '$lib/answers/crew-day';
 import { choicesOf } from '$lib/answers/questions';
 import { rangeOf } from '$shared/figures';
 import { stepIds, type StepId } from '$shared/methods';
@@ -48,6 +48,7 @@ const mostTasks = 40;
 export const crewDayShape = object({
   region: v.exactOptional(oneOf(regions)),
   turns: v.exactOptional(oneOf(turnsIds)),
+  dustHours: v.exactOptional(oneOf(dustHoursIds)),
   tools: v.exactOptional(object(fieldsFor<StepId, ReturnType<typeof tool>>(stepIds, tool()))),
   mix: v.exactOptional(
     list(

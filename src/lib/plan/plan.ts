@@ -17,6 +17,7 @@ import { orderSteps, type PlanStep } from './order';
 import { totalsOf, type Quantities } from './quantities';
 import { tasksOf, type Task } from './tasks';
 import type { Tooling } from './tools';
+import { wholeBays, type WholeBay } from './whole-bays';
 import { reckonZone, type AdviceOf, type Around } from './zone-plan';
 import type { ZoneWork } from './zone-work';
 
@@ -64,6 +65,8 @@ export interface Plan {
   /** Every step on every zone: the one reckoning of hours, people and waits. */
   readonly tasks: readonly Task[];
   readonly totals: Quantities;
+  /** Bays that are offered to be treated whole. */
+  readonly wholeBays: readonly WholeBay[];
   /** Area by the method it is prepared with. */
   readonly areas: readonly { readonly method: MethodId; readonly area: Amount }[];
   readonly schedule: Schedule;
@@ -127,6 +130,7 @@ export function planJob(
     tasks,
     totals: totalsOf(zones.map(({ quantities }) => quantities)),
     areas: areasOf(zones),
+    wholeBays: wholeBays(survey, zones, own),
     // Laid when somebody looks at it: an edit replans at once, and most edits are not made there.
     get schedule() {
       return (schedule ??= layDays(tasks, calendarOf(job), own));

@@ -1,6 +1,6 @@
 import { isFloor } from '$lib/advice/place';
 import type { OwnFigures } from '$shared/figures';
-import type { StepId } from '$shared/methods';
+import type { MethodId, StepId } from '$shared/methods';
 import { toolsOf, type ToolId } from '$shared/tools';
 import { partOf, type NoiseLimitId } from './noise-limits';
 import { levelOf, usualHours, vibrationOf } from './tasks';
@@ -10,6 +10,13 @@ import { pointsOfDay, usualPoints, vibrationLimit } from './vibration';
 /** What would help most, and what part of the fuller of the two limits is used with it. */
 export type Help = { readonly now: number; readonly then: number } & (
   | { readonly change: 'tool'; readonly step: StepId; readonly from: ToolId; readonly to: ToolId }
+  /** Another method does the work of that step; who does it is not of this crew, or runs another machine. */
+  | {
+      readonly change: 'method';
+      readonly step: StepId;
+      readonly to: MethodId;
+      readonly specialist: boolean;
+    }
   /** As many people share the loud and shaking work evenly. */
   | { readonly change: 'people'; readonly people: number }
 );
@@ -29,12 +36,36 @@ function usedUp(tasks: readonly SettledTask[], limit: NoiseLimitId, own?: OwnFig
   return Math.max(points / pointsOfDay(vibrationLimit('action', own), own), noise);
 }
 
+/** What else takes off the same, by trade: with no hammer in the hands. Source: common practice. */
+const otherMethods: Readonly<Partial<Record<StepId, readonly MethodId[]>>> = {
+  'break-out': ['water-jet'],
+  scarify: ['shotblast'],
+  'needle-scale': ['abrasive-blast'],
+};
+/** Done by somebody else's people with their own machines. */
+const specialists: readonly MethodId[] = ['water-jet'];
+
+/** The same task with another tool. Levels the reader typed belong to the tool they stand for. */
+const withTool = (task: SettledTask, tool: ToolId): SettledTask => {
+  const { step, setting, element, hours, typical, atTask } = task;
+  return {
+    step,
+    setting,
+    element,
+    hours,
+    tool,
+    ...(typical !== undefined && { typical }),
+    ...(atTask !== undefined && { atTask }),
+  };
+};
+
 const known = (task: SettledTask, own?: OwnFigures): boolean =>
   levelOf(task, own) !== 'unknown' && vibrationOf(task, own) !== 'unknown';
 
 /**
  * The one change that lowers the fuller limit most: another tool that the step can be done with
- * there and whose noise and vibration are known, or the fewest people that bring everybody under.
+ * there, or another method, whose noise and vibration are known or somebody else's, or the fewest
+ * people that bring everybody under.
  * Null where usual values keep under both limits. A tool's own pace is not weighed: hours stay.
  */
 export function helpOf(
@@ -47,16 +78,37 @@ export function helpOf(
   const people = Math.min(mostPeople, Math.max(2, Math.ceil(now - 1e-9)));
   const options: Help[] = [{ change: 'people', people, now, then: now / people }];
   for (const task of tasks)
+    for (const to of otherMethods[task.step] ?? []) {
+      const specialist = specialists.includes(to);
+      const tool = toolsOf(to, isFloor(task.element))[0];
+      const other = withTool({ ...task, step: to }, tool);
+      if (!specialist && !known(other, own)) continue;
+      const rest = tasks.filter((each) => each !== task);
+      const then = usedUp(specialist ? rest : [...rest, other], limit, own);
+      if (then < now)
+        options.push({ change: 'method', step: task.step, to, specialist, now, then });
+    }
+  for (const task of tasks)
     for (const to of toolsOf(task.step, isFloor(task.element))) {
-      // Levels the reader typed belong to the tool they stand for.
-      const { ownLevel: _level, ownVibration: _vibration, ...bare } = task;
-      const other: SettledTask = { ...bare, tool: to };
+      const other = withTool(task, to);
       if (to === task.tool || to === 'hand-tools' || !known(other, own)) continue;
       const changed = tasks.map((each) => (each === task ? other : each));
       const then = usedUp(changed, limit, own);
       if (then < now)
         options.push({ change: 'tool', step: task.step, from: task.tool, to, now, then });
     }
-  // Of changes that do as much, the first: people need no other machine.
-  return options.reduce((best, each) => (each.then < best.then ? each : best));
+  return bestOf(options);
+}
+
+/**
+ * The one that helps most; of changes that do as much, the first: people need no other machine. What
+ * the crew can do itself and comes under goes before a specialist.
+ */
+function bestOf(options: readonly Help[]): Help | null {
+  const own = options.filter((each) => !(each.change === 'method' && each.specialist));
+  const enough = own.filter(({ then }) => then <= 1 + 1e-9);
+  const among = enough.length ? enough : options;
+  return among.length
+    ? among.reduce((best, each) => (each.then < best.then - 1e-9 ? each : best))
+    : null;
 }

@@ -46,6 +46,8 @@ export interface Safety {
   readonly workers: readonly SafetyOfWorker[];
   /** All the work, shared out so that nobody passes what is aimed at. No hearing protector is counted in. */
   readonly sharing: Readonly<Record<SharingAim, SharingOut>>;
+  /** The same for everything at once, with every tool at its worst for its longest: a warning. */
+  readonly worstSharing: SharingOut;
   readonly duties: readonly Duty[];
   /** Every figure that any number here leans on. */
   readonly basis: readonly FigureId[];
@@ -134,6 +136,7 @@ export function safetyOf(input: ShiftInput, own?: OwnFigures): SafetyResult {
   const sharing = Object.fromEntries(
     sharingAims.map((aim) => [aim, shareOut(work, budgetsOf(aim, region), crew, own)]),
   ) as Record<SharingAim, SharingOut>;
+  const worstSharing = shareOut(work, budgetsOf('everything', region), crew, own, 'worst');
   const duties = silicaDuties(
     region,
     workers.some(({ silica }) => silica.protection !== 0),
@@ -141,6 +144,13 @@ export function safetyOf(input: ShiftInput, own?: OwnFigures): SafetyResult {
   );
   return {
     ok: true,
-    safety: { region, workers, sharing, duties, basis: basisOf(workers, sharing, duties) },
+    safety: {
+      region,
+      workers,
+      sharing,
+      worstSharing,
+      duties,
+      basis: basisOf(workers, sharing, duties),
+    },
   };
 }

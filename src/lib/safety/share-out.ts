@@ -4,7 +4,7 @@ import { noiseLimitIds, partOf, type NoiseLimitId } from './noise-limits';
 import { shareByDealing } from './share-deal';
 import { restsOf, shareExactly } from './share-exact';
 import { fewestShares, loadOf, unshareable, type Pile } from './share-piles';
-import { levelOf, vibrationOf, type Known, type Strength } from './tasks';
+import { levelOf, usualHours, vibrationOf, type Known, type Strength } from './tasks';
 import type { SettledTask } from './types';
 import { pointsOf, pointsOfDay, vibrationLimit } from './vibration';
 
@@ -50,19 +50,32 @@ export type SharingOut =
 /** Work of the exact way, in comparisons, that a phone does in well under a second. */
 const exactWork = 12_000_000;
 
-const highEnd = (strength: Known<Strength>): number | null =>
-  strength === 'unknown' ? null : strength === 'none' ? 0 : strength.range[1];
+/** Which values are shared out: usual ones make the plan, the worst stands beside it as a warning. */
+export type ShareBy = 'usual' | 'worst';
 
-/** Part of a budget that one hour of a task takes at its high end; null where it is not known. */
-function partAnHour(budget: BudgetId, task: SettledTask, own?: OwnFigures): number | null {
+function strengthAt(strength: Known<Strength>, by: ShareBy): number | null {
+  if (strength === 'unknown') return null;
+  if (strength === 'none') return 0;
+  const { range, typical = (range[0] + range[1]) / 2 } = strength;
+  return by === 'worst' ? range[1] : typical;
+}
+
+/** Part of a budget that one hour of a task takes; null where it is not known. */
+function partAnHour(
+  budget: BudgetId,
+  task: SettledTask,
+  by: ShareBy,
+  own?: OwnFigures,
+): number | null {
   if (budget === 'vibration-action' || budget === 'vibration-limit') {
-    const magnitude = highEnd(vibrationOf(task, own));
+    const magnitude = strengthAt(vibrationOf(task, own), by);
     const limit = vibrationLimit(budget === 'vibration-action' ? 'action' : 'limit', own);
     return magnitude === null ? null : pointsOf(magnitude, 1, own) / pointsOfDay(limit, own);
   }
-  const level = levelOf(task, own);
-  if (level === 'none') return 0;
-  return level === 'unknown' ? null : partOf(budget as NoiseLimitId, level.range[1], 1, own);
+  const known = levelOf(task, own);
+  if (known === 'none') return 0;
+  const level = strengthAt(known, by);
+  return level === null ? null : partOf(budget as NoiseLimitId, level, 1, own);
 }
 
 interface Work extends Pile {
@@ -70,17 +83,18 @@ interface Work extends Pile {
   readonly known: boolean;
 }
 
-/** The tasks as piles of quarter hours, at their most hours; equal work lies on one pile. */
+/** The tasks as piles of quarter hours; equal work lies on one pile. */
 function pilesOf(
   tasks: readonly SettledTask[],
   budgets: readonly BudgetId[],
   step: number,
+  by: ShareBy,
   own?: OwnFigures,
 ): Work[] {
   const piles = new Map<string, { tool: ToolId; known: boolean; hours: number; parts: number[] }>();
   const ofShift = step / valueOf('share.shift', own);
   for (const task of tasks) {
-    const parts = budgets.map((budget) => partAnHour(budget, task, own));
+    const parts = budgets.map((budget) => partAnHour(budget, task, by, own));
     if (parts.every((part) => part === 0)) continue;
     const key = JSON.stringify([task.tool, parts]);
     const pile = piles.get(key) ?? {
@@ -89,7 +103,7 @@ function pilesOf(
       hours: 0,
       parts: [ofShift, ...parts.map((part) => (part ?? 0) * step)],
     };
-    pile.hours += task.hours[1];
+    pile.hours += by === 'worst' ? task.hours[1] : usualHours(task);
     piles.set(key, pile);
   }
   // Hours that are a whole number of quarters but for rounding are not lifted to the next one.
@@ -102,7 +116,8 @@ function pilesOf(
 /**
  * Shares work out so that nobody passes any of the budgets, nor the length of a shift.
  *
- * The model: tools run for their most hours at their high end; work can change hands every quarter of an
+ * The model: tools run for their usual hours at their usual level, or with `worst` for their most hours
+ * at their high end; work can change hands every quarter of an
  * hour (`share.step`); everybody can use every tool. Small jobs are solved exactly; for larger ones work is
  * dealt out evenly, `atLeast` says what no way can go below, and `proven` whether it was reached.
  * @param tasks all the work, whoever was to do it
@@ -113,9 +128,10 @@ export function shareOut(
   budgets: readonly BudgetId[],
   crew: number,
   own?: OwnFigures,
+  by: ShareBy = 'usual',
 ): SharingOut {
   const step = valueOf('share.step', own);
-  const piles = pilesOf(tasks, budgets, step, own);
+  const piles = pilesOf(tasks, budgets, step, by, own);
   const unknown = [
     ...new Set(piles.flatMap(({ known, tool, units }) => (!known && units > 0 ? [tool] : []))),
   ];

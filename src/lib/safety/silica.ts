@@ -1,3 +1,4 @@
+import type { DustHours } from '$lib/answers/crew-day';
 import type { Setting } from '$lib/answers/questions';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import {
@@ -68,9 +69,7 @@ export type SilicaOfTask =
       readonly basis: Basis;
     };
 
-/** Which hours the four of the table are held against. */
-export const dustHoursIds = ['at-task', 'tool-running'] as const;
-export type DustHours = (typeof dustHoursIds)[number];
+export type { DustHours } from '$lib/answers/crew-day';
 
 export interface SilicaOfDay {
   /** What the hours are. */

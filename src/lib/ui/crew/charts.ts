@@ -30,6 +30,10 @@ const rounded = ({ low, high, open }: Bounds, step: number): Bounds => ({
   open,
 });
 
+/** The end of a scale: as far as every bar, on a tick. */
+const scaleEnd = (least: number, tick: number, all: Chart['rows']): number =>
+  Math.ceil(Math.max(least, ...all.map(({ bounds }) => bounds.high)) / tick) * tick;
+
 /** People drawn one by one; more than this and only those who differ are. */
 const mostRows = 8;
 
@@ -70,15 +74,16 @@ function rows(
 /** Vibration against its two values. */
 export function vibrationChart(safety: Safety, say: Formatter, own?: OwnFigures): Chart {
   const limit = vibrationLimit('limit', own);
+  const all = rows(safety, say, ({ vibration }) => vibration.daily, [0.1, 'm/s²']);
   return {
     title: words.chartVibration,
-    rows: rows(safety, say, ({ vibration }) => vibration.daily, [0.1, 'm/s²']),
+    rows: all,
     lines: [
       { at: vibrationLimit('action', own), label: words.lineAction, kind: 'action' },
       { at: limit, label: words.lineLimit, kind: 'limit' },
     ],
     from: 0,
-    to: 2 * limit,
+    to: scaleEnd(2 * limit, limit / 2, all),
     tick: limit / 2,
   };
 }
@@ -105,9 +110,10 @@ export function noiseCharts(safety: Safety, say: Formatter, own?: OwnFigures): C
   const quiet = rangeOf('limit.noise-level')[0] + tick;
   return rules.map((rule) => {
     const family = rule.split('-')[0] ?? rule;
+    const all = rows(safety, say, ({ noise }) => noise.limits[rule].level, [1, 'dB(A)']);
     return {
       title: titles[rule],
-      rows: rows(safety, say, ({ noise }) => noise.limits[rule].level, [1, 'dB(A)']),
+      rows: all,
       lines: noiseLimitIds
         .filter((id) => id.startsWith(family))
         .map((id) => {
@@ -115,7 +121,7 @@ export function noiseCharts(safety: Safety, say: Formatter, own?: OwnFigures): C
           return { at: valueOf(noiseRules[id].criterion, own), label, kind };
         }),
       from: quiet,
-      to: quiet + 5 * tick,
+      to: scaleEnd(quiet + 5 * tick, tick, all),
       tick,
     };
   });

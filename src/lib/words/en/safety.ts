@@ -25,5 +25,7 @@ export {
   vibrationLimitWords,
   vibrationSentence,
 } from './safety/vibration';
+export { briefingLine } from './safety/briefing';
+export { helpSentence, hoursBetween, minuteHours } from './safety/help';
 export { shiftProblemSentence } from './safety/problems';
 export { briefingWords, controlInShort, crewPageWords, settingWords } from './safety/page';

@@ -37,6 +37,12 @@ export const quantityWords = {
   patches: {
     title: 'Patches',
     line: 'Type each damaged spot as length and width, and where its near left corner lies. Choose one corner of the surface as your own zero.',
+    wholeBay: (bay: string) =>
+      `More than half of bay ${bay} is patched. It can be treated whole, with no patch edges inside it.`,
+    patched: 'Patched',
+    whole: 'Whole',
+    bay: (area: string, removed: string, bags: string) =>
+      `${area}, ${removed} come off, ${bags} bags of repair material.`,
     add: 'Add a spot',
     remove: (place: number) => `Take spot ${place} out`,
     removeShort: 'Take out',

@@ -1,6 +1,6 @@
 import type { SharingAim } from '$lib/safety/safety-of';
 import type { Setting } from '$lib/answers/questions';
-import type { Region, Turns } from '$lib/answers/crew-day';
+import type { DustHours, Region, Turns } from '$lib/answers/crew-day';
 import type { Span } from '$lib/plan/amount';
 import type { SilicaControlId } from '$shared/silica-table';
 import type { Say } from '$lib/words/types';
@@ -48,7 +48,8 @@ export const crewPageWords = {
     `The hours of these steps are not known, so they are in no number here: ${steps}. Give sizes and depths, and they come in.`,
   specialists: (steps: string): string =>
     `A specialist does this, and it is in no number here: ${steps}. Ask them for their own plan.`,
-  near: 'Only each person’s own tools are counted. Whoever works beside a loud tool hears it too, and a compressor close by adds to it. Keep them apart.',
+  near: 'Who works beside another’s loud machine hears it: that is counted in, by the distance. A compressor close by comes on top.',
+  beside: (tools: string) => `From beside also heard, and counted in: ${tools}.`,
   pictures: 'The day at a glance',
   worker: (id: string, worst: boolean): string =>
     worst ? `Person ${id}, worst off` : `Person ${id}`,
@@ -59,6 +60,16 @@ export const crewPageWords = {
     open: 'unknown on top',
   },
   dust: 'Dust',
+  dustHours: 'Hours the dust table counts',
+  dustHoursOf: { 'at-task': 'At the task', 'tool-running': 'Tool running' } satisfies Readonly<
+    Record<DustHours, string>
+  >,
+  dustChosen:
+    'You chose to count only the time the tool runs. The stricter reading counts breaks between cuts and cleaning up too, and the agency’s guide reads it so (from memory). Ask a competent person.',
+  dustCounted: {
+    'at-task': 'Hours at the task, breaks between cuts and cleaning up counted.',
+    'tool-running': 'Only the hours the tool runs are counted, as you chose.',
+  } satisfies Readonly<Record<DustHours, string>>,
   dustStrip: (person: string): string => `Hours in dust of the table, ${person}`,
   dustNone: 'No step of this day is in the dust table.',
   columnLine: (say: Say): string => `past ${say.figure('silica.long-shift')}: stricter column`,
@@ -77,6 +88,7 @@ export const crewPageWords = {
   steps: 'Step by step',
   where: 'Where',
   toolRuns: 'Tool running',
+  atTask: 'At the task',
   each: 'for the person who has most of it',
   tool: 'Tool',
   dustOf: 'Dust',
@@ -122,7 +134,9 @@ export const crewPageWords = {
     'The US has no legal limit for vibration; the values are those of a European directive.',
   sharing: 'Sharing it out',
   sharingLine: (say: Say): string =>
-    `Reckoned with every tool at its worst and its longest time, in turns of ${say.hours(say.valueOf('share.step'))}, and no protector counted in.`,
+    `Reckoned with every tool as it usually is and its usual time, in turns of ${say.hours(say.valueOf('share.step'))}, and no protector counted in.`,
+  worst: (sentence: string): string =>
+    `With every tool at its worst and its longest time: ${sentence}`,
   aims: {
     'vibration-action': 'Everybody under the vibration action value',
     'vibration-limit': 'Everybody under the vibration limit',
@@ -186,14 +200,10 @@ export const briefingWords = {
   noTurn: 'does not shake',
   otherTool: 'not with this tool',
   or: 'or',
-  hearing: 'Ears',
-  hands: 'Hands',
-  dust: 'Dust',
-  sharing: 'Turns',
-  stop: 'Stop the work when',
-  heard: 'Heard and understood',
-  leaveAlone: 'Leave alone, it waits',
-  anyone: 'Anybody may stop the work. Nobody is blamed for it.',
+  lines: 'Read these out',
+  sign: 'Heard and understood',
+  name: 'Name',
+  signature: 'Sign',
 } as const;
 
 /** Controls in the few words of a table. */

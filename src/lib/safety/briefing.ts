@@ -1,0 +1,96 @@
+import { hazardIds, type HazardId } from '$shared/methods';
+import type { CrewHazard } from './crew-hazards';
+import { noiseAim, type Safety, type SafetyOfWorker } from './safety-of';
+
+/** One line that the crew is read and can follow. */
+export type BriefingLine =
+  | { readonly id: 'dust-controls' | 'cleaning' | 'hands' | 'turns' | 'anyone' }
+  /** The highest factor that one of the day's tasks asks for; null where dust has to be assessed first. */
+  | { readonly id: 'mask'; readonly factor: number | null }
+  | { readonly id: 'ears'; readonly worker: SafetyOfWorker; readonly beside: boolean }
+  | { readonly id: 'leave'; readonly zones: readonly string[] }
+  | { readonly id: 'stop'; readonly hazard: HazardId };
+
+/** Lines that are read out; nobody keeps more in mind. Source: common practice, no published source. */
+export const mostLines = 8;
+
+/** What lines of their own are about. */
+const said: readonly HazardId[] = ['silica', 'noise', 'vibration'];
+/** What can kill at once goes first. Source: common practice, no published source. */
+const gravest: readonly HazardId[] = [
+  'structure',
+  'falls',
+  'electric',
+  'carbon-monoxide',
+  'water-injection',
+  'lead-asbestos',
+  'overhead',
+  'eyes',
+];
+const rank = (hazard: HazardId): number => {
+  const place = gravest.indexOf(hazard);
+  return place < 0 ? gravest.length + hazardIds.indexOf(hazard) : place;
+};
+
+const most = <T>(items: readonly T[], of: (item: T) => number): T | undefined =>
+  items.reduce<T | undefined>(
+    (best, item) => (best === undefined || of(item) > of(best) ? item : best),
+    undefined,
+  );
+
+/** The person worst off by each of the three; by the high ends, and what is unknown last. */
+export function worstOff({ workers, region }: Safety): {
+  readonly dust: SafetyOfWorker | undefined;
+  readonly noise: SafetyOfWorker | undefined;
+  readonly vibration: SafetyOfWorker | undefined;
+} {
+  return {
+    dust: most(workers, ({ silica }) => silica.hours.high),
+    noise: most(workers, ({ noise }) => noise.limits[noiseAim[region]].part.high),
+    vibration: most(workers, ({ vibration }) => vibration.points.high),
+  };
+}
+
+/** What is read out before work: eight lines at most, gravest stops in the room the others leave. */
+export function briefingOf(
+  safety: Safety,
+  hazards: readonly CrewHazard[],
+  held: readonly string[],
+): BriefingLine[] {
+  const { workers } = safety;
+  const worst = worstOff(safety);
+  const kinds = workers.flatMap(({ silica }) => silica.tasks.map(({ kind }) => kind));
+  const dusty = kinds.some((kind) => kind === 'row' || kind === 'not-in-table');
+  const factors = workers.map(({ silica }) => silica.protection);
+  const assess = factors.includes(null);
+  const factor = Math.max(0, ...factors.map((each) => each ?? 0));
+  const loud = worst.noise?.noise.limits[noiseAim[safety.region]];
+  const shakes = workers.some(
+    ({ vibration }) => vibration.points.high > 0 || vibration.points.open,
+  );
+  const lines: BriefingLine[] = [
+    ...(dusty ? [{ id: 'dust-controls' as const }] : []),
+    ...(assess || factor > 0 ? [{ id: 'mask' as const, factor: assess ? null : factor }] : []),
+    ...(kinds.some((kind) => kind !== 'not-dusty') ? [{ id: 'cleaning' as const }] : []),
+    ...(worst.noise && loud && (loud.part.high > 0 || loud.part.open)
+      ? [
+          {
+            id: 'ears' as const,
+            worker: worst.noise,
+            beside: workers.some(({ noise }) => noise.beside.length > 0),
+          },
+        ]
+      : []),
+    ...(shakes ? [{ id: 'hands' as const }, { id: 'turns' as const }] : []),
+    ...(held.length ? [{ id: 'leave' as const, zones: held }] : []),
+  ];
+  const stops = hazards
+    .map(({ hazard }) => hazard)
+    .filter((hazard) => !said.includes(hazard))
+    .sort((one, other) => rank(one) - rank(other))
+    .map((hazard) => ({ id: 'stop' as const, hazard }));
+  return [...lines, ...stops.slice(0, mostLines - 1 - lines.length), { id: 'anyone' }];
+}
+
+/** Rows to sign: one a person, and a few for whoever joins. */
+export const rowsToSign = (crew: number): number => Math.max(4, Math.min(12, crew + 1));

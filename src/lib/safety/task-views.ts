@@ -1,0 +1,58 @@
+import type { SafetyOfWorker, Safety } from './safety-of';
+import type { NoiseOfTask } from './noise';
+import type { SilicaOfTask } from './silica';
+import type { SettledTask } from './types';
+import type { VibrationOfTask } from './vibration';
+import type { Span } from '$lib/plan/amount';
+import type { StepId } from '$shared/methods';
+
+/** One step of the day with all that is known of it, for the person who has most of it. */
+export interface TaskView {
+  /** Counted from 1, the same in pictures, list and print. */
+  readonly number: number;
+  readonly task: SettledTask;
+  readonly silica: SilicaOfTask;
+  readonly noise: NoiseOfTask;
+  readonly vibration: VibrationOfTask;
+  /** Names of the zones it is done in. */
+  readonly zones: readonly string[];
+}
+
+/** The tasks of a day, each once: what one person does with one tool in several goes is added up. */
+export function taskViews(
+  safety: Safety,
+  zonesOf: (step: StepId) => readonly string[],
+): TaskView[] {
+  const seen = new Map<
+    string,
+    { worker: SafetyOfWorker; at: number; hours: Span; atTask: number | undefined }
+  >();
+  for (const worker of safety.workers) {
+    const own = new Map<string, { at: number; hours: Span; atTask: number | undefined }>();
+    for (const [at, { step, tool, hours, atTask }] of worker.tasks.entries()) {
+      const before = own.get(`${step} ${tool}`);
+      const sum: Span = [(before?.hours[0] ?? 0) + hours[0], (before?.hours[1] ?? 0) + hours[1]];
+      own.set(`${step} ${tool}`, {
+        at: before?.at ?? at,
+        hours: sum,
+        atTask: atTask === undefined ? before?.atTask : (before?.atTask ?? 0) + atTask,
+      });
+    }
+    for (const [key, one] of own) {
+      const most = seen.get(key);
+      if (!most || one.hours[1] > most.hours[1]) seen.set(key, { worker, ...one });
+    }
+  }
+  return [...seen.values()].flatMap(({ worker, at, hours, atTask }, index) => {
+    const before = worker.tasks[at];
+    const [task, silica, noise, vibration] = [
+      before && { ...before, hours, ...(atTask !== undefined && { atTask }) },
+      worker.silica.tasks[at],
+      worker.noise.tasks[at],
+      worker.vibration.tasks[at],
+    ];
+    return task && silica && noise && vibration
+      ? [{ number: index + 1, task, silica, noise, vibration, zones: zonesOf(task.step) }]
+      : [];
+  });
+}

@@ -1,0 +1,73 @@
+import type { BriefingLine } from '$lib/safety/briefing';
+import { noiseAim, type Safety } from '$lib/safety/safety-of';
+import { hazardWords } from '$lib/words/en/hazards';
+import type { Say } from '$lib/words/types';
+import { protectorSentence } from './noise';
+import { toolWords } from './tools';
+
+/** A line that is read out: what it is about, and what to do. */
+export interface SpokenLine {
+  readonly name: string;
+  readonly line: string;
+}
+
+/** Who changes over, by what shakes; noise is met by what is on the ears. */
+function turnsLine(say: Say, { sharing }: Safety): string {
+  const [action, limit] = [sharing['vibration-action'], sharing['vibration-limit']];
+  const shared = ({ people, days }: { people: number; days: number }) => {
+    if (days > 1)
+      return `Do not do all that shakes today: your crew needs ${say.number(days)} days for it, in equal turns.`;
+    return people < 2
+      ? 'One person can do what shakes today.'
+      : `${say.number(people)} people take turns at what shakes, each as long as the others.`;
+  };
+  if (action.can === 'share') return shared(action);
+  const names = say.list(action.tools.map((tool) => toolWords[tool].name));
+  if (limit.can === 'share')
+    return `${shared(limit)} That keeps you under the limit value, not under the action value: ask for another tool in place of the ${names}.`;
+  return `Do not begin with the ${names}: ${say.hours(say.valueOf('share.step'))} of it is too much for one day. The crew lead finds another tool or method first.`;
+}
+
+/** A line of the briefing, as an order that can be followed. */
+export function briefingLine(say: Say, line: BriefingLine, safety: Safety): SpokenLine {
+  switch (line.id) {
+    case 'dust-controls':
+      return {
+        name: 'Dust',
+        line: 'Run what the list says against dust, all the time. When it stops, you stop.',
+      };
+    case 'mask':
+      return {
+        name: 'Mask',
+        line:
+          line.factor === null
+            ? 'A task here is not in the dust table. Do not begin it before somebody has assessed its dust.'
+            : `Wear a mask of factor ${String(line.factor)} or more where the list asks for one, tight on shaved skin.`,
+      };
+    case 'cleaning':
+      return {
+        name: 'Cleaning',
+        line: 'Do not sweep dry and do not blow with air. Vacuum, or wet it first.',
+      };
+    case 'ears':
+      return {
+        name: 'Ears',
+        line: `${protectorSentence(say, line.worker.noise.limits[noiseAim[safety.region]].protector)}${line.beside ? ' Whoever works beside a loud machine wears them too.' : ''}`,
+      };
+    case 'hands':
+      return {
+        name: 'Hands',
+        line: 'Keep to the longest turns in the list. Change over before your fingers tingle or go white.',
+      };
+    case 'turns':
+      return { name: 'Turns', line: turnsLine(say, safety) };
+    case 'leave':
+      return { name: 'Leave alone', line: `It waits: ${say.list(line.zones)}.` };
+    case 'stop': {
+      const { name, stop } = hazardWords(say)[line.hazard];
+      return { name, line: stop };
+    }
+    case 'anyone':
+      return { name: 'Stop', line: 'Anybody may stop the work. Nobody is blamed for it.' };
+  }
+}

@@ -1,0 +1,101 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { planJob } from '$lib/plan/plan';
+import { briefingOf, mostLines, rowsToSign } from '$lib/safety/briefing';
+import { crewHazards } from '$lib/safety/crew-hazards';
+import { dustParts } from '$lib/safety/dust-strip';
+import { crewDaysOf } from '$lib/safety/from-plan';
+import { safetyOf } from '$lib/safety/safety-of';
+import { crewDays, wholeJobOf } from '$lib/safety/whole-job';
+import { formatter } from '$lib/words/format';
+import { briefingLine } from '$lib/words/en/safety';
+import { settledJob } from '../helpers/crew-jobs';
+import { tradeJob } from '../helpers/trade-jobs';
+
+const say = formatter('metric');
+
+// Common practice, no source: what is read aloud is short, and every line can be done.
+describe('the briefing of any day', () => {
+  it('has eight lines at most, none twice, none empty, and ends with who may stop', () => {
+    fc.assert(
+      fc.property(settledJob, fc.constantFrom('us', 'elsewhere'), (job, region) => {
+        const plan = planJob(job);
+        const { shifts, crew } = crewDaysOf(plan, job);
+        for (const shift of shifts) {
+          const result = safetyOf({ region, workers: shift.workers, crew });
+          if (!result.ok) throw new Error('refused');
+          const { safety } = result;
+          const hazards = crewHazards(
+            job,
+            plan.steps.filter(({ id }) => shift.steps.includes(id)),
+          );
+          const lines = briefingOf(safety, hazards, ['Ramp']);
+          expect(lines.length).toBeLessThanOrEqual(mostLines);
+          expect(lines.at(-1)?.id).toBe('anyone');
+          expect(lines.some(({ id }) => id === 'leave')).toBe(true);
+          const told = lines.map((line) => briefingLine(say, line, safety).line);
+          expect(new Set(told).size).toBe(told.length);
+          for (const line of told) {
+            expect(line).not.toBe('');
+            // No turn that nobody can keep, no rating that nobody sells (NRR up to 33, from memory).
+            expect(line).not.toMatch(/\b[0-9] min\b/);
+            for (const [, rating] of line.matchAll(/\(NRR\) of (\d+)/g))
+              expect(Number(rating)).toBeLessThanOrEqual(33);
+          }
+        }
+      }),
+      { numRuns: 25 },
+    );
+  });
+  it('tells of the mask wherever one of the tasks asks for one', () => {
+    const job = tradeJob([{ depth: 40, looseness: ['hollow'], area: 20 }], {
+      setting: ['indoors'],
+    });
+    const [shift] = crewDaysOf(planJob(job), job).shifts;
+    const result = safetyOf({ region: 'us', workers: shift?.workers ?? [] });
+    if (!result.ok) throw new Error('refused');
+    const asked = result.safety.workers.some(({ silica }) => silica.protection !== 0);
+    expect(asked).toBe(true);
+    expect(briefingOf(result.safety, [], []).map(({ id }) => id)).toContain('mask');
+  });
+  it('has a row to sign for everybody, and some for whoever joins', () =>
+    expect([1, 2, 6, 50].map(rowsToSign)).toEqual([4, 4, 7, 12]));
+});
+
+describe('shown from the one reckoning', () => {
+  const job = tradeJob([{ depth: 40, looseness: ['hollow'], area: 20 }], {}, { crew: 2 });
+  const crewPlan = crewDaysOf(planJob(job), job);
+  it('hours in dust are those the table counts, end to end', () => {
+    for (const dustHours of ['at-task', 'tool-running'] as const) {
+      const result = safetyOf({
+        region: 'us',
+        workers: crewPlan.shifts[0]?.workers ?? [],
+        dustHours,
+      });
+      if (!result.ok) throw new Error('refused');
+      for (const worker of result.safety.workers) {
+        const parts = dustParts(worker);
+        const listed = worker.silica.tasks.every((task) => task.kind !== 'not-in-table');
+        if (listed) expect(parts.at(-1)?.to ?? 0).toBeCloseTo(worker.silica.hours.high, 9);
+        for (const [index, { from }] of parts.entries())
+          expect(from).toBeCloseTo(parts[index - 1]?.to ?? 0, 9);
+      }
+    }
+  });
+  it('the whole job has the work of all its days', () => {
+    const whole = wholeJobOf(crewPlan, 'us');
+    if (!whole?.ok) throw new Error('refused');
+    const hours = (lists: readonly { tasks: readonly { hours: readonly [number, number] }[] }[]) =>
+      lists.flatMap(({ tasks }) => tasks).reduce((sum, task) => sum + task.hours[1], 0);
+    const byDay = crewPlan.shifts.reduce(
+      (sum, { days, workers }) => sum + (days[1] - days[0] + 1) * hours(workers),
+      0,
+    );
+    expect(hours(whole.safety.workers)).toBeCloseTo(byDay, 6);
+    expect(crewDays(crewPlan)).toBeGreaterThan(0);
+    const { everything } = whole.safety.sharing;
+    const { worstSharing } = whole.safety;
+    if (everything.can === 'share' && worstSharing.can === 'share')
+      expect(everything.people).toBeLessThanOrEqual(worstSharing.people);
+  });
+});
