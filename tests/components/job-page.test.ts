@@ -134,7 +134,7 @@ describe('zones from a table', () => {
     const text = 'Zone\tDepth\nKerb\tdeep\n';
     const box = await paste(text);
     expect(screen.getByText(/^Row 2, Depth: “deep” cannot be read\. Expected/)).toBeInTheDocument();
-    expect(screen.queryByRole('button', { name: /^Add th/ })).toBeNull();
+    expect(screen.queryByRole('button', { name: /^Add (this zone|these \d)/ })).toBeNull();
     expect(box).toHaveValue(text);
     await user.clear(box);
   });

@@ -45,6 +45,16 @@ function nextFor(site: SiteAnswers, zone: ZoneAnswers): InterviewPlace {
 const areaOf = (area: ZoneAnswers['area']): number | null =>
   typeof area === 'number' ? area : null;
 
+/** The last line of each zone: one that says the same is the same, and its row is not drawn anew. */
+const lines = new Map<string, { view: ZoneView; text: string }>();
+function settled(view: ZoneView): ZoneView {
+  const text = JSON.stringify(view);
+  const before = lines.get(view.id);
+  if (before?.text === text) return before.view;
+  lines.set(view.id, { view, text });
+  return view;
+}
+
 /** The lines of the list, from the job and its plan. */
 export function zoneViews(job: Job, plan: Plan): ZoneView[] {
   const planned = new Map(plan.zones.map((zone) => [zone.id, zone]));
@@ -57,7 +67,7 @@ export function zoneViews(job: Job, plan: Plan): ZoneView[] {
     const done = planned.get(id);
     const waits = held.get(id);
     const { holds, possibleHolds } = done ?? waits ?? { holds: [], possibleHolds: [] };
-    return {
+    return settled({
       id,
       place,
       label: names[place] ?? '',
@@ -70,6 +80,6 @@ export function zoneViews(job: Job, plan: Plan): ZoneView[] {
       open: waits?.open ?? [],
       begun: Object.keys(answers).length > 0,
       next: nextFor(job.site, answers),
-    };
+    });
   });
 }
