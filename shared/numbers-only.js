@@ -1,15 +1,46 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 
 const prefix = '\0numbers:';
 /** What is shown beside a figure and never reckoned with. */
 const shownOnly = new Set(['note', 'source', 'seen', 'partBasis']);
 
+/** All that the site runs in a browser, and the facts that name figures, as one text. */
+const program = () =>
+  ['src', 'shared']
+    .map((folder) => fileURLToPath(new URL(`../${folder}`, import.meta.url)))
+    .flatMap((folder) => readdirSync(folder, { recursive: true, withFileTypes: true }))
+    .filter(
+      (entry) =>
+        entry.isFile() &&
+        /\.(ts|js|svelte|json)$/.test(entry.name) &&
+        !entry.parentPath.endsWith('figures'),
+    )
+    .map(({ parentPath, name }) => readFileSync(join(parentPath, name), 'utf8'))
+    .join('\n');
+
 /**
- * Spares browsers the notes and sources of the figures until a page shows them: what `figures.ts`
- * imports loses both on the way into the build. Outside the build the files are read whole.
+ * Whether a figure is named there, whole or by a template that begins as its id does. The rest are
+ * named by explainers alone, which are pages without a program.
+ * @param {string} text
+ */
+const namedIn = (text) => /** @param {string} id */ (id) => {
+  const parts = id.split('.');
+  return (
+    text.includes(id) ||
+    parts.some((_, count) => count > 0 && text.includes(`\`${parts.slice(0, count).join('.')}.\${`))
+  );
+};
+
+/**
+ * Spares browsers the notes and sources of the figures until a page shows them, and the figures that
+ * only explainers name: what `figures.ts` imports loses them on the way into the browser's build. Outside the build the files are read whole.
  * @returns {import('vite').Plugin}
  */
 export function numbersOnly() {
+  /** @type {((id: string) => boolean) | undefined} */
+  let named;
   return {
     name: 'numbers-only',
     enforce: 'pre',
@@ -23,7 +54,11 @@ export function numbersOnly() {
       const file = id.slice(prefix.length);
       this.addWatchFile(file);
       const whole = JSON.parse(readFileSync(file, 'utf8'));
-      const numbers = JSON.stringify(whole, (key, value) =>
+      const browser = this.environment.name === 'client' && this.environment.mode === 'build';
+      const kept = browser
+        ? Object.entries(whole).filter(([id]) => (named ??= namedIn(program()))(id))
+        : Object.entries(whole);
+      const numbers = JSON.stringify(Object.fromEntries(kept), (key, value) =>
         shownOnly.has(key) ? undefined : value,
       );
       return { code: `export default ${numbers};`, moduleType: 'js' };
