@@ -35,8 +35,6 @@ export const ladders = {
 } as const satisfies Record<string, readonly MethodId[]>;
 export type Place = keyof typeof ladders;
 
-export const placeIds = Object.keys(ladders) as Place[];
-
 /**
  * The place of a zone. An area nobody knows counts as neither small nor large.
  * @param area m2

@@ -25,10 +25,6 @@ const exact = (what: Term['what'], value: number, unit: Term['unit']): Term => (
   unit,
 });
 
-/** Whether the metres of bar are an estimate from area and spacing, and not the reader's own. */
-export const barsEstimated = ({ zone }: Pick<ZoneWork, 'zone'>): boolean =>
-  !asked(zone.answers.barLength);
-
 /**
  * Metres of bar to free. Where nobody has measured: at the least one bar across the zone, usually
  * the bars of one direction, at the most of both.

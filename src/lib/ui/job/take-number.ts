@@ -48,14 +48,6 @@ function wordsOf({ problem, limit }: Unread, typed: string, field: NumberField, 
   return problemWords(problem, { typed, limit: say.number(shown), unit: '' });
 }
 
-/** Reads a length or an area within the limit that a figure names; comes back in the engine unit. */
-export const takeMeasure = (
-  text: string,
-  unit: 'mm' | 'm' | 'm2' | 'MPa',
-  limit: FigureId,
-  say: Say,
-): Taken => take(text, measureField(unit, limit, say), say);
-
 /** What a field of plain numbers takes. */
 export interface PlainField {
   readonly least: number;

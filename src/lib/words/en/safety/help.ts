@@ -1,5 +1,4 @@
 import type { Help } from '$lib/safety/help';
-import { turnOf } from '$lib/safety/vibration';
 import { methodWords } from '$lib/words/en/methods';
 import { stepWords } from '$lib/words/en/steps';
 import type { Say } from '$lib/words/types';
@@ -32,10 +31,4 @@ export const minuteHours = (say: Say, hours: number): string =>
 export function hoursBetween(say: Say, [least, most]: readonly [number, number]): string {
   const [low, high] = [minuteHours(say, least), minuteHours(say, most)];
   return low === high ? high : `${low} to ${high}`;
-}
-
-/** A turn that a crew can keep, or that there is none. */
-export function turnWords(say: Say, minutes: number): string | null {
-  const turn = turnOf(minutes);
-  return turn === null ? null : say.hours(turn);
 }
