@@ -29,6 +29,12 @@ export const usFactor = {
   kN: (kgPerPound * standardGravity) / 1000,
 } as const;
 
+/** How much of an engine unit the unit is that US prices are given for: a cubic yard of a m3, a short ton of a tonne. */
+export const usPricedUnit = {
+  m3: 27 * metresPerFoot ** 3,
+  t: (2000 * kgPerPound) / 1000,
+} as const;
+
 export type Convertible = keyof typeof usFactor;
 
 /** A number in a US unit (inch, foot, square foot, cubic foot, pound, psi, pound-force) as the matching engine unit. */

@@ -179,12 +179,15 @@ export const soundQuote: readonly string[] = [
   'What is left out: hidden damage, steel, pipes and cables, engineer, permits.',
 ];
 
-export const priceLabels: Readonly<Record<keyof Prices, string>> = {
+export const priceLabels = ({
+  units,
+}: Pick<Say, 'units'>): Readonly<Record<keyof Prices, string>> => ({
   perHour: 'One person, an hour',
   perBag: 'A bag of repair material',
-  perConcrete: 'Concrete delivered, a cubic metre',
-  perTonne: 'Debris taken away, a tonne',
-};
+  perConcrete:
+    units === 'us' ? 'Concrete delivered, a cubic yard' : 'Concrete delivered, a cubic metre',
+  perTonne: units === 'us' ? 'Debris taken away, a US ton' : 'Debris taken away, a tonne',
+});
 
 export const ownerPageWords = {
   title: 'Restore or replace',
