@@ -83,7 +83,8 @@ function outOfOrder(site: SettledSite, zone: SettledZone, { steps }: Advice): st
       return `${then} before ${first}`;
   const dry = moistureOf(asTrade(zone)) === 'dry';
   const byHand = ['break-out', 'chase-crack', 'route-crack', 'free-bar'] as const;
-  if (dry && has('final-wash')) return 'washed last under what wants it dry';
+  // Before a fill the salt at the steel is rinsed off: the fill is mortar, on a damp surface.
+  if (dry && has('final-wash') && !has('fill-level')) return 'washed last under what wants it dry';
   if (!dry && !has('pressure-wash') && !has('final-wash'))
     return 'never washed though it may be wet';
   if (dry !== has('moisture-test')) return 'moisture test and finish disagree';

@@ -176,7 +176,11 @@ describe('what every foreman would say', () => {
   it('takes a trowelled skin that let go off without a breaker, and sounds what is under it', () => {
     const skin = zone({ looseness: 'hollow', depth: '3-to-6', texture: 'smooth' });
     expect(adviseSettled(site(), skin).method).toBe('scarify');
-    expect(stepsOf(site(), skin)).toContain('re-sound');
+    // Sounded once the skin is off, as part of taking it off.
+    const { steps } = adviseSettled(site(), skin);
+    const rules = steps.find(({ id }) => id === 'scarify')?.why.map(({ rule }) => rule);
+    expect(rules).toContain('sound-what-is-under');
+    expect(steps.map(({ id }) => id)).not.toContain('re-sound');
     expect(adviseSettled(site(), { ...skin, texture: 'pitted' }).method).toBe('shotblast');
     expect(adviseSettled(site(), { ...skin, area: 0.5 }).method).toBe('needle-scale');
     expect(adviseSettled(site({ element: 'wall' }), { ...skin, area: 20 }).method).toBe(
