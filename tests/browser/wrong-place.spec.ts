@@ -9,7 +9,11 @@ import { savedMark } from '../helpers/faults';
 const gone = (page: Page) => page.getByRole('region', { name: 'not in this job' });
 const proceed = (page: Page) => page.getByRole('button', { name: 'Continue' });
 const tools = (page: Page, zone: string) =>
-  page.locator('ol.rows > li').filter({ hasText: zone }).locator('summary');
+  page
+    .locator('ol.rows > li')
+    .filter({ hasText: zone })
+    .locator('summary')
+    .filter({ hasText: 'Name, copy' });
 const zonesKept = async (page: Page) =>
   ((await kept(page)) as unknown as { file: { zones: Record<string, unknown>[] } }[])[0]?.file
     .zones;
