@@ -1,3 +1,4 @@
+import { slowness } from '../helpers/slowness';
 import { expect, test, type Page } from '@playwright/test';
 import { answerAll, listen, noFaults, noSideways } from './page-checks';
 
@@ -30,8 +31,14 @@ const unsure = {
   crackLength: 'unsure',
   steel: 'unsure',
   barLoss: 'unsure',
+  barCover: 'unsure',
+  barDiameter: 'unsure',
+  barSpacing: 'unsure',
+  barLength: 'unsure',
   finish: 'unsure',
+  makerProfile: 'no-sheet',
   area: 'unsure',
+  borderLength: 'unsure',
 } as const;
 
 test('not sure about the whole zone: the methods beside the questions, then the advice in time', async ({
@@ -65,7 +72,7 @@ test('not sure about the whole zone: the methods beside the questions, then the 
   const best = Math.min(...times);
   console.log(`every zone question open: ${times.map((each) => each.toFixed(0)).join(', ')} ms`);
   // Promised: 100 ms. Half as long again for a slower machine; nothing else runs beside it.
-  expect(best).toBeLessThan(150);
+  expect(best).toBeLessThan(150 * slowness());
   expect(elsewhere).toEqual([]);
   expect(errors).toEqual([]);
 });
@@ -78,7 +85,7 @@ test('nothing known at all, site and zone: the advice still comes at once', asyn
   console.log(
     `site and zone open: ${times.map((each) => each.toFixed(0)).join(', ')} ms; all script ${(await used()).toFixed(0)} ms`,
   );
-  expect(Math.min(...times)).toBeLessThan(1500);
+  expect(Math.min(...times)).toBeLessThan(1500 * slowness());
   await expect(page.getByText('What each result would mean here')).toHaveCount(2);
 });
 

@@ -49,8 +49,9 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
   await expect(page.locator('h1')).toHaveText(said ?? '');
   await noFaults(page, 'advice for one who explains');
   await page.getByRole('link', { name: 'To the owner’s sheet' }).click();
-  await expect(page.getByRole('heading', { name: 'What speaks for restoring' })).toBeVisible();
-  await expect(page.getByRole('heading', { name: 'What speaks for replacing' })).toBeVisible();
+  // Each of the three courses with what speaks for it and against it.
+  for (const side of ['Speaks for it', 'Speaks against it'])
+    await expect(page.getByText(side, { exact: true })).toHaveCount(3);
   await expect(page.getByRole('img', { name: /^The area by condition/ })).toBeVisible();
   // A word of the trade on the sheet is explained on it.
   const words = page.locator('.terms');
