@@ -71,18 +71,23 @@ function openOf(open: SiteAnswers & ZoneAnswers): Open {
   };
 }
 
-/** All completions that differ from this one in one answer, or in two. */
+/**
+ * All completions that differ from this one in one answer, or in two. What stands apart has nothing
+ * to do with any other answer, so it differs alone.
+ */
 export function besides(one: Completion, open: SiteAnswers & ZoneAnswers): Completion[] {
   const { apart, rest } = openOf(open);
-  const questions = [...apart, ...rest];
   const after = (from: Completion, place: number): Completion[] =>
-    questions.slice(place).flatMap((changes) => changes.map((change) => change(from)));
-  return questions.flatMap((changes, place) =>
-    changes.flatMap((change) => {
-      const next = change(one);
-      return [next, ...after(next, place + 1)];
-    }),
-  );
+    rest.slice(place).flatMap((changes) => changes.map((change) => change(from)));
+  return [
+    ...apart.flatMap((changes) => changes.map((change) => change(one))),
+    ...rest.flatMap((changes, place) =>
+      changes.flatMap((change) => {
+        const next = change(one);
+        return [next, ...after(next, place + 1)];
+      }),
+    ),
+  ];
 }
 
 /**
