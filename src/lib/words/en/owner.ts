@@ -179,16 +179,6 @@ export const soundQuote: readonly string[] = [
   'What is left out: hidden damage, steel, pipes and cables, engineer, permits.',
 ];
 
-export const priceLabels = ({
-  units,
-}: Pick<Say, 'units'>): Readonly<Record<keyof Prices, string>> => ({
-  perHour: 'One person, an hour',
-  perBag: 'A bag of repair material',
-  perConcrete:
-    units === 'us' ? 'Concrete delivered, a cubic yard' : 'Concrete delivered, a cubic metre',
-  perTonne: units === 'us' ? 'Debris taken away, a US ton' : 'Debris taken away, a tonne',
-});
-
 export const ownerPageWords = {
   title: 'Restore or replace',
   terms: 'Words on this sheet',
