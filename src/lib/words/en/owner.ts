@@ -4,7 +4,6 @@ import type { CourseId, MeasureId } from '$lib/plan/courses';
 import type { ConditionId } from '$lib/plan/conditions';
 import type { Point, PointId } from '$lib/plan/points';
 import type { ReadingId } from '$lib/plan/reading';
-import type { Prices } from '$lib/answers/job';
 import type { Named, Say } from '$lib/words/types';
 import { spanWords } from './plan/amounts';
 
