@@ -1,15 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judgeReadings, type ReadingContext } from '$lib/readiness/judge-readings';
-import type { CheckResult, Reading } from '$lib/answers/readiness-record';
-
-type Check = Parameters<typeof judgeReadings>[0];
-const context: ReadingContext = { profile: [5, 10], corroded: false };
-const judge = (
-  check: Check,
-  readings: Reading[],
-  given: CheckResult['given'] = {},
-  around = context,
-) => judgeReadings(check, { readings, given }, readings.length, around, []);
+import { context, judgeCheck as judge } from '../helpers/readiness';
 
 describe('half-cell potential', () => {
   // Source: ASTM C876 (as reported): above -200 mV low risk, below -350 mV high, between undecided.

@@ -6,16 +6,7 @@ import { judgePullOff } from '$lib/readiness/judge-pull-off';
 import { readPullOff } from '$lib/readiness/pull-off';
 import { askedBy } from '$lib/readiness/requirement';
 import type { Problem } from '$lib/readiness/rules';
-
-const base = (stress: number): PullOffTest => ({ stress, shares: { base: 100 } });
-const overlay: Requirement = { id: 'overlay-control' };
-
-function judge(tests: PullOffTest[], requirement: Requirement = overlay) {
-  const problems: Problem[] = [];
-  const reading = readPullOff(tests, problems);
-  const finding = judgePullOff(reading, askedBy(requirement, problems), 0);
-  return { ...finding, reading, problems };
-}
+import { inBase as base, judgePulls as judge } from '../helpers/readiness';
 
 describe('whatever the results', () => {
   const stress = fc.double({ min: 0, max: 5, noNaN: true });

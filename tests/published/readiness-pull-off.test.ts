@@ -1,22 +1,14 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PullOffTest, Requirement } from '$lib/answers/readiness-record';
+import type { PullOffTest } from '$lib/answers/readiness-record';
 import { judgePullOff } from '$lib/readiness/judge-pull-off';
 import { readPullOff } from '$lib/readiness/pull-off';
 import { askedBy } from '$lib/readiness/requirement';
 import type { Problem } from '$lib/readiness/rules';
+import { inBase as base, judgePulls as judge, overlay } from '../helpers/readiness';
 
-const base = (stress: number): PullOffTest => ({ stress, shares: { base: 100 } });
 const bond = (stress: number): PullOffTest => ({ stress, shares: { bond: 100 } });
 const glue = (stress: number): PullOffTest => ({ stress, shares: { glue: 100 } });
-const overlay: Requirement = { id: 'overlay-control' };
-
-function judge(tests: PullOffTest[], requirement: Requirement = overlay) {
-  const problems: Problem[] = [];
-  const reading = readPullOff(tests, problems);
-  const finding = judgePullOff(reading, askedBy(requirement, problems), 0);
-  return { ...finding, reading, problems };
-}
 
 describe('a worked example', () => {
   // Marrow Quay, boat-shed floor (invented). Disc 50 mm, area 1963.495 mm2. Worked by hand:
