@@ -5,6 +5,8 @@ import { pathOf, polygonsPath, sidesOf, type Point, type Polygon } from '$lib/dr
 const turnOf = (polygon: Polygon): number =>
   sidesOf(polygon).reduce((sum, [[x1, y1], [x2, y2]]) => sum + x1 * y2 - x2 * y1, 0);
 
+const onRim = ([x, y]: Point): boolean => x < 0.05 || y < 0.05 || x > 119.95 || y > 71.95;
+
 /** Area of a polygon in square sheet units. */
 export const areaOf = (polygon: Polygon): number => Math.abs(turnOf(polygon)) / 2;
 
@@ -34,6 +36,8 @@ export function shadow(outline: Polygon, depth: number): string {
   const inward = Math.sign(turnOf(outline)) * Math.sign(depth);
   return polygonsPath(
     sidesOf(outline)
+      // Where the sheet ends there is no rim.
+      .filter(([from, to]) => !(onRim(from) && onRim(to)))
       // A side whose inner face looks away from the light.
       .filter(([[x1, y1], [x2, y2]]) => (x2 - x1 - (y2 - y1)) * inward > 0)
       .map(([[x1, y1], [x2, y2]]): Polygon => [
@@ -58,8 +62,8 @@ export function lit(outline: Polygon, middle: Point, depth: number): Polygon {
   });
 }
 
-/** How far it is from a point to a polygon's outline, in a direction. */
-function rayTo(polygon: Polygon, [x, y]: Point, angle: number): number {
+/** How far it is from a point to a polygon's outline, in a direction given in radians. */
+export function rayTo(polygon: Polygon, [x, y]: Point, angle: number): number {
   const [dx, dy] = [Math.cos(angle), Math.sin(angle)];
   const hits = sidesOf(polygon).flatMap(([[x1, y1], [x2, y2]]) => {
     const [sx, sy] = [x2 - x1, y2 - y1];
@@ -73,3 +77,15 @@ function rayTo(polygon: Polygon, [x, y]: Point, angle: number): number {
 }
 
 export const outlineOf = (polygon: Polygon): string => pathOf(polygon, true);
+
+/** The mean of a polygon's corners. */
+export const middleOf = (polygon: Polygon): Point => [
+  polygon.reduce((sum, [x]) => sum + x, 0) / polygon.length,
+  polygon.reduce((sum, [, y]) => sum + y, 0) / polygon.length,
+];
+
+/** The same polygon, smaller round its middle. */
+export function shrunk(polygon: Polygon, to: number): Polygon {
+  const [mx, my] = middleOf(polygon);
+  return polygon.map(([x, y]): Point => [mx + (x - mx) * to, my + (y - my) * to]);
+}
