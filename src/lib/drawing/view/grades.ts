@@ -25,7 +25,7 @@ const perMm = 0.6;
  * Scaling of a grade over a share of what is seen.
  * @param share 0 to 1, met to within a hundredth
  */
-export function scaling(grade: ScalingGrade, share: number, seed = seedOf[grade]): Drawing {
+export function scaling(grade: ScalingGrade, share: number, seed: number = seedOf[grade]): Drawing {
   const depth = scalingGrades[grade]() * perMm;
   const loss = scale(sheet, share, { seed, depth, broad: 34 });
   const stones =
