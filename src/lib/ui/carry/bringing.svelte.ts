@@ -8,13 +8,16 @@ import { jobsWords as words } from '$lib/words/en/ui/jobs';
 class Bringing {
   /** The job the reader wants to bring into one of those here. */
   job = $state.raw<Job | null>(null);
+  /** Its own place in the list, where it has one: nothing is brought into itself. */
+  from = $state.raw<string | null>(null);
   /** What a job was before another was brought into it. */
   last = $state.raw<{ readonly id: string; readonly before: Job } | null>(null);
 
-  begin(job: Job): void {
+  begin(job: Job, from: string | null = null): void {
     desk.hush();
     this.last = null;
     this.job = job;
+    this.from = from;
   }
   leave(): void {
     this.job = null;
