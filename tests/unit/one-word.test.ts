@@ -33,7 +33,7 @@ const pairs: readonly Pair[] = [
     but: /glossary|\/water-jetting\.md|\/bruised-skin/,
   },
   { house: 'thin paint', never: /\bthin films?\b(?! of)(?!, up)/i, but: /glossary/ },
-  { house: 'salt bloom', never: /efflorescence/i,
+  { house: 'salt bloom', never: /efflorescence/i },
   { house: 'hollow', never: /delaminat/i, but: /glossary|\/sounding\.md/ },
   { house: 'bar', never: /\brebars?\b/i, but: /glossary/ },
   { house: 'data sheet', never: /\bdatasheets?\b/i },
