@@ -1,6 +1,6 @@
 import type { Entry } from '$lib/answers/readiness-record';
 import type { AfterSound, BarSeen, LeftId, PatchTried, StoneId } from '$lib/answers/trial-record';
-import { valueOf } from '$shared/figures';
+import { rangeOf, valueOf, type FigureId } from '$shared/figures';
 
 /** A patch about which enough is known to say what comes next. */
 export interface Found {
@@ -22,15 +22,28 @@ export interface Found {
 /** What has still to be looked at before a patch can be read. */
 export type Missing = 'depths' | 'stones' | 'left' | 'bar' | 'sound';
 
-const number = (entry: Entry | undefined): number | undefined =>
-  typeof entry === 'number' ? entry : undefined;
+/** The limits of what is typed; outside them it is a slip of the keyboard, and counts as not typed. */
+export const entryLimits = {
+  area: 'limit.trial-area',
+  minutes: 'limit.trial-minutes',
+  depth: 'limit.depth',
+} as const satisfies Record<string, FigureId>;
+
+/** An entry that is a number within its limits; undefined otherwise. */
+export function numberIn(
+  entry: Entry | undefined,
+  what: keyof typeof entryLimits,
+): number | undefined {
+  const [low, high] = rangeOf(entryLimits[what]);
+  return typeof entry === 'number' && entry >= low && entry <= high ? entry : undefined;
+}
 
 /**
  * A patch as it can be read, or what is missing. Minutes and chip may be left out; depths may not,
  * since only they tell too deep from too little: a pass that took nothing is 0.
  */
 export function foundOn(patch: PatchTried): Found | { readonly missing: readonly Missing[] } {
-  const depths = (patch.depths ?? []).filter((depth) => typeof depth === 'number');
+  const depths = (patch.depths ?? []).flatMap((depth) => numberIn(depth, 'depth') ?? []);
   const { stones, left, bar, sound, notch, passes, profile } = patch;
   if (!depths.length || !stones || !left || !bar || !sound) {
     const missing: Missing[] = [];
@@ -41,11 +54,11 @@ export function foundOn(patch: PatchTried): Found | { readonly missing: readonly
     if (!sound) missing.push('sound');
     return { missing };
   }
-  const minutes = number(patch.minutes);
+  const minutes = numberIn(patch.minutes, 'minutes');
   return {
     notch,
     passes,
-    area: number(patch.area) ?? valueOf('trial.area'),
+    area: numberIn(patch.area, 'area') ?? valueOf('trial.area'),
     ...(minutes !== undefined && { minutes }),
     depths,
     ...(profile !== undefined && { profile }),

@@ -18,6 +18,7 @@ export const paths = {
   advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),
   owner: () => `${resolve('/')}owner/`,
   ready: (zone?: string | null) => inZone(`${resolve('/')}ready/`, zone),
+  trial: (zone?: string | null) => inZone(`${resolve('/')}trial/`, zone),
   job: () => `${resolve('/')}job/`,
   plan: () => `${resolve('/')}job/plan/`,
   survey: () => `${resolve('/')}survey/`,

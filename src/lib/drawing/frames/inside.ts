@@ -130,7 +130,11 @@ export const insideEnds: Readonly<Record<Inside, Ends>> = {
     ],
     either(
       [...bare(85), ...barAlong(0, 58, 60, 3), ...placed(meter(0, 0, 0.75), 36, 30, 0, 0.72)],
-      [...barAlong(62, 120, 60, 3), ...rust(66, 116, 60, 86), ...placed(meter(0, 0, 0.12), 84, 30, 0, 0.72)],
+      [
+        ...barAlong(62, 120, 60, 3),
+        ...rust(66, 116, 60, 86),
+        ...placed(meter(0, 0, 0.12), 84, 30, 0, 0.72),
+      ],
     ),
   ],
   'plastic-sheet': () => [

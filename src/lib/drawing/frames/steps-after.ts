@@ -181,13 +181,14 @@ export const afterEnds: Readonly<Record<After, Ends>> = {
     ],
   ],
   'last-clean': () => [
-    [...bare(172), ...litter(10, 110, 40, 172, 4)],
+    [...bare(172), ...litter(10, 110, 60, 172, 4)],
     [
       ...bare(172),
-      ['form', 'M20 16H60V34H20z'],
-      ...tick(40, 25),
-      ...bright(90, 40),
-      ...bright(64, 40),
+      ['form', 'M34 10H86V36H34z'],
+      ['fine', 'M34 18H86M34 28H86'],
+      ...tick(102, 22),
+      ...bright(30, 41),
+      ...bright(92, 41),
     ],
   ],
   cover: () => [

@@ -50,24 +50,32 @@ function bead([x, y]: Point, radius: number): Drawing {
   ];
 }
 
-/** Paint: it wears off and curls in small scales, with brush strokes in what is left. */
+/** Paint: a skin with no thickness, gone in patches, small scales of it curling up; a brush with it. */
 function thinCoating(): Drawing {
-  const strokes = Array.from(
-    { length: 12 },
-    (_, row) => `M0 ${3 + row * 6}C40 ${row * 6} 80 ${6 + row * 6} 120 ${2 + row * 6}`,
-  );
-  const loss = scale([0, 0, 120, 72], 0.34, { seed: 811, depth: 0.4, broad: 40 });
+  const loss = scale([0, 0, 120, 72], 0.32, { seed: 811, depth: 0.4, broad: 40 });
+  const curl = (x: number, y: number): Drawing =>
+    placed(
+      [
+        ['form', 'M-7 3C-5-4 4-5 7-1C4-2 1 0 2 3z'],
+        ['fine', 'M-4 2C-3-1 0-2 3-1.6'],
+      ],
+      x,
+      y,
+    );
   return [
     ['tone', 'M0 0H120V72H0z'],
-    ['fine', strokes.join('')],
     ['air', polygonsPath(loss.outlines)],
     ['sand', dotsPath(strewSand(all, [], 812, 260).filter((at) => loss.inside(at) > 0))],
     ['ink', polygonsPath(loss.outlines)],
-    // A roller with its last stroke.
-    ['form', 'M16 40H52V54H16z'],
-    ['fine', 'M22 40V54M46 40V54'],
-    ['ink', 'M52 47H60V60H38V64'],
-    ['form', 'M35 62H41V72H35z'],
+    ...curl(74, 16),
+    ...curl(30, 12),
+    ...curl(82, 66),
+    // A brush, its bristles full of paint.
+    ['form', 'M40 38 16 40 20 43 13 46 19 49 13 52 18 55 15 57 40 60z'],
+    ['fine', 'M40 42 22 43M40 46 18 46.5M40 50 18 50.5M40 55 20 54.5'],
+    ['dark', 'M20 39.7 16 40 20 43 13 46 19 49 13 52 18 55 15 57 20 57.6z'],
+    ['form', 'M40 37H49V61H40z'],
+    ['form', 'M49 42C58 39 62 45 82 45C87 45 87 53 82 53C62 53 58 59 49 56z'],
     ...beside,
   ];
 }
@@ -92,16 +100,19 @@ function thickCoating(): Drawing {
   ];
 }
 
-/** A skin that peels: one corner of it is drawn back and rolled over. */
+/** A skin that peels: a corner of it is turned back, threads of it still hang on; a nail dents it. */
 const rubbery = (): Drawing => [
-  ...face(831, 120),
+  ...face(831, 160),
   ['tone', 'M0 0H120V20L64 72H0z'],
-  ['dark', 'M120 20 64 72H74L120 30z'],
-  ['form', 'M120 4C96 8 80 22 66 34S44 54 44 72H60C62 64 66 58 76 50L108 24C112 21 116 20 120 20z'],
-  ['fine', 'M120 10C100 14 84 28 72 40S52 58 52 72M120 15C104 19 92 30 80 42S60 60 57 72'],
-  // Dents of a finger nail in what still lies.
-  ['ink', 'M16 18q5-6 10 0M36 14q5-6 10 0M20 40q5-6 10 0M52 26q4-6 9-1'],
-  ['fine', 'M17 20q4-3 8 0M37 16q4-3 8 0M21 42q4-3 8 0M53 27.5q3-3 7 0'],
+  ['ink', 'M76 66 70 58M86 57 79 50M97 47 90 40M108 36 102 30'],
+  ['dark', 'M120 20 64 72H70L120 27z'],
+  ['form', 'M64 72C70 56 58 34 60 18C62 12 66 11 70 14C86 24 106 14 120 20C102 28 78 48 64 72z'],
+  ['fine', 'M67 62C80 44 98 30 112 22M65 46C74 34 86 26 98 22M62 28C66 24 72 20 78 19'],
+  // A finger nail pushed into what still lies, and the dents it left.
+  ['form', 'M20 72C16 56 20 48 27 47S40 54 40 72z'],
+  ['fine', 'M23 58C22 51 25 49 28 49S35 51 35 57C31 59 26 60 23 58z'],
+  ['ink', 'M14 34q7-8 13-1M36 30q7-8 13-1M12 14q7-8 13-1'],
+  ['fine', 'M16 35q5-4 9-1M38 31q5-4 9-1M14 15q5-4 9-1'],
   ...beside,
 ];
 

@@ -87,6 +87,7 @@ function rustStain(): Drawing {
   ];
   return [
     ...face(716, 60),
+    ['dashed', `M0 ${barAt - half}H120M0 ${barAt + half}H120`],
     ['tone', [...blots, ...streaks].map(outlineOf).join('')],
     ['grain', dotsPath(blots.flatMap((blot, index) => strewSand(blot, [], 717 + index, 90)))],
     ['fine', 'M0 31 12 30 22 32 36 31 48 33 60 31 72 30 84 32 98 31 108 32 120 31'],

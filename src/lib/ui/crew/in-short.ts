@@ -42,19 +42,13 @@ export function turnInShort(say: Formatter, task: VibrationOfTask): string {
 /** Everybody's turns on a card: tool by tool, those nobody may begin with last. */
 export function turnsInShort(say: Formatter, turns: readonly Turn[]): string {
   const named = (some: readonly Turn[]) => say.list(some.map(({ tool }) => toolWords[tool].name));
-  const timed = turns.filter(({ hours }) => typeof hours === 'number');
+  const timed = turns.flatMap(({ tool, hours }) =>
+    typeof hours === 'number' ? [`${toolWords[tool].name} ${say.hours(hours)}`] : [],
+  );
   const never = turns.filter(({ hours }) => hours === null);
   const unknown = turns.filter(({ hours }) => hours === 'unknown');
   return [
-    ...(timed.length
-      ? [
-          card.turns(
-            say.list(
-              timed.map(({ tool, hours }) => `${toolWords[tool].name} ${say.hours(Number(hours))}`),
-            ),
-          ),
-        ]
-      : []),
+    ...(timed.length ? [card.turns(say.list(timed))] : []),
     ...(never.length ? [card.notWith(named(never))] : []),
     ...(unknown.length ? [card.askMaker(named(unknown))] : []),
   ].join(' ');

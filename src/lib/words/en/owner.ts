@@ -256,8 +256,8 @@ export const ownerPageWords = {
   volumeUnknown:
     'What part of its volume comes off is not known until the size of the whole, its thickness and every part are.',
   wholeLine: 'Give the size of the whole surface, and this sheet can speak about all of it.',
-  speaksFor: 'Speaks for it',
-  against: 'Speaks against it',
+  speaksFor: 'For',
+  against: 'Against',
   notKnown: 'What is not known yet',
   nothing: 'Nothing that we were told.',
   prices: 'Your own prices',

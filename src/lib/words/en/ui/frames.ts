@@ -31,12 +31,12 @@ const steps: Readonly<Record<StepId, Captions>> = {
   'final-wash': ['Dust and slurry', 'Wash to one side', 'Clean, damp'],
   'fill-level': ['Too rough', 'Fill, draw level', 'Level'],
   'check-ready': ['Checks open', 'Drop, tape, hammer', 'All passed'],
-  'wet-or-dry': ['Wet it, or dry it?', 'As the label says', 'Damp, or dry'],
+  'wet-or-dry': ['Wet, or dry?', 'As the label says', 'Damp, or dry'],
   'fill-cure': ['Fresh fill', 'Covered, given time', 'Hard, and it rings'],
   'moisture-test': ['Drill a hole', 'Probe, and wait', 'Read it'],
   'last-clean': ['Last dust', 'Peel a tape', 'Tape clean'],
   cover: ['Damp and clean', 'Spread it', 'Covered'],
-  cure: ['Fresh', 'Keep it wet', 'Uncover when hard'],
+  cure: ['Fresh', 'Keep it wet', 'Hard: sheet off'],
 };
 
 /** Under the three pictures of a check; the last one is what it can come to. */
