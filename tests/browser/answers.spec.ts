@@ -10,7 +10,7 @@ test('answers outlive a reload and a closed tab', async ({ page, context }) => {
   await page.close();
   const again = await context.newPage();
   await again.goto('/');
-  await again.getByRole('button', { name: 'Go on with your job' }).click();
+  await again.getByRole('button', { name: 'Continue your job' }).click();
   await again.waitForURL(/setting/);
   await again.goBack();
   await again.goto('/assess/element/');

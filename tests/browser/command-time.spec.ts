@@ -91,6 +91,5 @@ test('a thousand different open zones are advised in a minute', async () => {
     `1,000 open zones: ${seconds.toFixed(1)} s, ${heldUp.zones} held up, ${lines} lines of progress, ${(out.length / 1e6).toFixed(1)} MB`,
   );
   expect(heldUp.of).toBe(1000);
-  // The aim is a minute; half as long again is for a machine that others use too.
-  expect(seconds).toBeLessThan(90 * slowness());
+  expect(seconds).toBeLessThan(60 * slowness());
 });

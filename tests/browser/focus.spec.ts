@@ -10,6 +10,7 @@ import {
   other,
   withJob,
 } from '../helpers/jobs-page';
+import { fold } from './folds';
 import { press } from './keyboard';
 
 /**
@@ -21,7 +22,12 @@ const row = (page: Page, zone: string) => rows(page).filter({ hasText: zone });
 const button = (page: Page, label: string) =>
   page.getByRole('button', { name: label, exact: true });
 async function openTools(page: Page, zone: string) {
-  await press(page, row(page, zone).locator('summary').filter({ hasText: 'Name, copy' }));
+  await press(
+    page,
+    row(page, zone)
+      .locator('summary')
+      .filter({ hasText: /^Answers/ }),
+  );
 }
 /** The first thing of a row that can be used. */
 const first = (page: Page, zone: string) => row(page, zone).locator('summary').first();
@@ -68,6 +74,7 @@ test('the rest of a surface: the button that made it goes, and the focus stands 
   await openFile(page, { ...file, site: { ...file.site, totalArea: 40 }, zones });
   await expect(list(page).getByText('in hand')).toBeVisible();
   await page.goto('/job/');
+  await press(page, fold(page, 'The whole surface').locator('> summary'));
   await press(page, button(page, 'Make a zone of the rest'));
   await expect(rows(page)).toHaveCount(3);
   await expect(first(page, 'The rest of it')).toBeFocused();
@@ -89,6 +96,7 @@ test('damaged spots of a zone: add, and remove the last of them', async ({ page 
   await openFile(page, { ...file, zones });
   await expect(list(page).getByText('in hand')).toBeVisible();
   await page.goto('/job/plan/');
+  await press(page, fold(page, 'Amounts, zone by zone').locator('> summary'));
   await press(page, button(page, 'Add a spot'));
   await expect(page.getByLabel('Along').first()).toBeFocused();
   await press(page, button(page, 'Take spot 1 out'));

@@ -13,7 +13,7 @@ const tools = (page: Page, zone: string) =>
     .locator('ol.rows > li')
     .filter({ hasText: zone })
     .locator('summary')
-    .filter({ hasText: 'Name, copy' });
+    .filter({ hasText: /^Answers/ });
 const zonesKept = async (page: Page) =>
   ((await kept(page)) as unknown as { file: { zones: Record<string, unknown>[] } }[])[0]?.file
     .zones;

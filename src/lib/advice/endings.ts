@@ -39,6 +39,8 @@ export interface Endings {
   readonly hazards: readonly HazardId[];
 }
 
+type Cutting = Parameters<typeof reachOf>[2];
+
 const grave = (verdict: Verdict): number =>
   verdict === 'stop' ? 2 : verdict === 'find-out-first' ? 1 : 0;
 const verdicts = ['prepare', 'find-out-first', 'stop'] as const;
@@ -54,6 +56,7 @@ export class UnderWarnings {
   readonly #sets: readonly number[];
   readonly #known = new Map<string, Endings>();
   readonly #lists = new Map<string, readonly Ending[]>();
+  readonly #cuts = new Map<number, Cutting>();
 
   constructor(warned: ManyAnswer<Warning>, sets: readonly (readonly Warning[])[]) {
     this.#warnings = [...new Set([...warned.yes, ...warned.maybe])];
@@ -70,8 +73,7 @@ export class UnderWarnings {
     { method, depthHold }: Group,
     steps: number,
   ): Endings {
-    const work = Object.fromEntries(stepsIn(cutsIn(steps)).map((step) => [step, []]));
-    const reach = reachOf(zone, method, work);
+    const reach = reachOf(zone, method, this.#cutting(cutsIn(steps)));
     const { removes, cuts, deep } = reach;
     const loss = showsBar(zone) ? zone.barLoss : undefined;
     const moves = zone.cracks === 'moving';
@@ -101,6 +103,14 @@ export class UnderWarnings {
     };
     this.#known.set(key, endings);
     return endings;
+  }
+
+  /** The steps of a set as the work is told; there are few such sets. */
+  #cutting(steps: number): Cutting {
+    let work = this.#cuts.get(steps);
+    if (!work)
+      this.#cuts.set(steps, (work = Object.fromEntries(stepsIn(steps).map((step) => [step, []]))));
+    return work;
   }
 
   /** The verdict under each set of warnings; many states of the work come to the same list. */

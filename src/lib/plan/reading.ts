@@ -52,6 +52,8 @@ export interface OwnersReading {
   /** Courses whose ranges cross, so that neither is said to take less. */
   readonly overlaps: Readonly<Record<MeasureId, readonly (readonly [CourseId, CourseId])[]>>;
   readonly deepest: number | null;
+  /** Parts that are made new through their full depth, of all that were entered. */
+  readonly madeNew: { readonly parts: number; readonly of: number };
 }
 
 /**
@@ -114,5 +116,6 @@ export function readForOwner(
     lighter,
     overlaps: overlapsOf(courses),
     deepest: deepestOf(job),
+    madeNew: { parts: zonesIn('replace').length, of: job.zones.length },
   };
 }

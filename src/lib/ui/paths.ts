@@ -13,6 +13,7 @@ export const paths = {
   weather: (zone?: string | null) => inZone(`${resolve('/')}weather/`, zone),
   learn: () => `${resolve('/')}learn/`,
   practice: () => `${resolve('/')}learn/practice/`,
+  chart: () => `${resolve('/')}learn/chart/`,
   explainer: (slug: string) => `${resolve('/')}learn/${slug}/`,
   advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),
   owner: () => `${resolve('/')}owner/`,

@@ -1,11 +1,13 @@
 import type { LimitId } from '$lib/advice/owner-limits';
-import type { AskId } from '$lib/plan/ask';
+import type { Amount } from '$lib/plan/amount';
+import type { AskId, OfferId } from '$lib/plan/ask';
 import type { CourseId, MeasureId } from '$lib/plan/courses';
 import type { ConditionId } from '$lib/plan/conditions';
 import type { Point, PointId } from '$lib/plan/points';
+import type { PriceDriver } from '$lib/plan/price-drivers';
 import type { ReadingId } from '$lib/plan/reading';
 import type { Named, Say } from '$lib/words/types';
-import { spanWords } from './plan/amounts';
+import { amountWords, spanWords } from './plan/amounts';
 
 /** The states a part of the area can be in. */
 export const conditionWords: Readonly<Record<ConditionId, Named>> = {
@@ -25,7 +27,7 @@ export const conditionWords: Readonly<Record<ConditionId, Named>> = {
 export const readingWords: Readonly<Record<ReadingId, Named>> = {
   restore: {
     name: 'This concrete can be restored',
-    line: 'No part you entered is too deep or too rotten for a repair down to sound concrete. What speaks for and against stands below.',
+    line: 'No part you entered is too deep or too rotten for a repair down to sound concrete.',
   },
   'parts-only': {
     name: 'Only parts are known',
@@ -37,7 +39,7 @@ export const readingWords: Readonly<Record<ReadingId, Named>> = {
   },
   'restore-part': {
     name: 'A part has to be made new',
-    line: 'A part has gone too deep for a repair down to sound concrete. What the rest needs stands below.',
+    line: 'A part has gone too deep for a repair down to sound concrete.',
   },
   replace: {
     name: 'Replacing is the better course',
@@ -169,14 +171,46 @@ const questionsAlso: Readonly<Partial<Record<LimitId, string>>> = {
 export const contractorAlso = (limits: readonly LimitId[]): readonly string[] =>
   limits.flatMap((id) => questionsAlso[id] ?? []);
 
-export const soundQuote: readonly string[] = [
-  'A drawing or photo with the areas marked, and their size.',
-  'The method for each area and the depth allowed for, with a price for going deeper.',
-  'The repair material by its data sheet, and the surface its maker asks for.',
-  'What is tested before covering, how often, and what passes.',
-  'Where debris and wash water go.',
-  'What is left out: hidden damage, steel, pipes and cables, engineer, permits.',
-];
+export const offerWords: Readonly<Record<OfferId, string>> = {
+  drawing: 'A drawing or photo with the areas marked, and their size.',
+  depth: 'The method for each area and the depth allowed for, with a price for going deeper.',
+  material: 'The repair material by its data sheet, and the surface its maker asks for.',
+  tests: 'What is tested before covering, how often, and what passes.',
+  waste: 'Where debris and wash water go.',
+  'left-out': 'What is left out: hidden damage, steel, pipes and cables, engineer, permits.',
+};
+export const soundQuote: readonly string[] = Object.values(offerWords);
+
+/** What the price goes up and down with. `zones` are names by then. */
+export function priceDriverSentence(driver: PriceDriver, say: Say): string {
+  const much = (amount: Amount) => amountWords(amount, say) ?? '';
+  switch (driver.id) {
+    case 'depth-open':
+      return `Nobody has measured how deep it goes (${say.list(driver.zones)}). Until then an offer allows for the worst.`;
+    case 'break-out':
+      return `Breaking out and filling ${much(driver.amount)}.`;
+    case 'bars':
+      return `Freeing ${much(driver.amount)} of steel bar.`;
+    case 'cracks':
+      return `Opening ${much(driver.amount)} of crack.`;
+    case 'saw-cut':
+      return `Sawing ${much(driver.amount)} of edge. Few large patches cost less than many small ones.`;
+    case 'debris':
+      return `Hauling away ${much(driver.amount)} of debris.`;
+    case 'water':
+      return `Catching ${much(driver.amount)} of wash water.`;
+    case 'machines':
+      return driver.machineDays === 1
+        ? 'One machine for one day, and bringing it.'
+        : `Machines: ${say.number(driver.machineDays)} days of hire in all, and bringing them.`;
+    case 'days':
+      return `${spanWords(driver.days, 'count', say)} days of work for ${driver.people === 1 ? 'one person' : `${say.number(driver.people)} people`}.`;
+    case 'indoors':
+      return 'Work indoors: dust has to be kept in, and no engine may run.';
+    case 'by-hand':
+      return 'No machine on wheels can stand there, so it is work by hand.';
+  }
+}
 
 export const ownerPageWords = {
   title: 'Restore or replace',
@@ -197,11 +231,21 @@ export const ownerPageWords = {
     parts: 'Replace parts',
     replace: 'Replace all',
   } satisfies Readonly<Record<CourseId, string>>,
+  rings: 'of the area rings',
+  ringsOpen: (share: string) => `of the area rings; ${share} not known`,
+  comesOff: 'of the concrete comes off',
+  madeNew: (of: number) => (of === 1 ? 'of 1 part is made new' : `of ${of} parts are made new`),
+  sizeFirst: 'Not known',
+  drives: 'What drives the price',
+  weigh: 'For and against',
+  allPoints: 'All that speaks for and against',
+  allMeasures: 'What else each course takes',
+  noDifference: 'No clear difference.',
   conditions: 'What state it is in',
   ofArea: (area: string) => `Of ${area} in all.`,
   courses: 'What each course takes',
   coursesLine:
-    'All are counted by the same lines: breaking, hauling, placing and curing are in each. A bar runs from the least to the most it may be. What goes on top afterwards, such as an overlay or a coating, is counted in none.',
+    'Breaking, hauling, placing and curing are in each course. What goes on top afterwards is in none.',
   leftOut: (zones: string) => `Only what can be planned is counted in. Left out: ${zones}.`,
   overlap: (pairs: string) => `These ranges overlap: ${pairs}.`,
   allOverlap: 'All these ranges overlap: none surely takes less.',
@@ -211,11 +255,9 @@ export const ownerPageWords = {
     `Of its volume, ${spanWords([100 * low, 100 * high], 'ratio', say)}\u00a0% comes off.`,
   volumeUnknown:
     'What part of its volume comes off is not known until the size of the whole, its thickness and every part are.',
-  wholeTitle: 'How large is the whole?',
-  wholeLine:
-    'You entered parts. Give the size of the whole surface, and the sheet can speak about all of it.',
-  speaksFor: 'Speaks for it',
-  against: 'Speaks against it',
+  wholeLine: 'Give the size of the whole surface, and this sheet can speak about all of it.',
+  speaksFor: 'For',
+  against: 'Against',
   notKnown: 'What is not known yet',
   nothing: 'Nothing that we were told.',
   prices: 'Your own prices',
@@ -229,7 +271,6 @@ export const ownerPageWords = {
   notFigured: 'No figure',
   notPlanned: 'Not known yet',
   ask: 'Ask a contractor',
-  askLine: 'What this job raises. What an owner asks about every job stands with the advice.',
   quote: 'What a sound offer contains',
   numbers: 'Where the numbers come from',
   evidence: 'Shares at which published rules replace',

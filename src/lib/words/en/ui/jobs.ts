@@ -1,3 +1,4 @@
+import { bring } from './bring';
 import { homeWords } from './home';
 
 /** The page of the jobs on this device, and what a shared link or a file asks on other pages. */
@@ -69,6 +70,7 @@ export const jobsWords = {
     partly: (parts: string) =>
       `Not all of it could be deleted. Still there: ${parts}. Try again, or clear the data of this site in your browser.`,
   },
+  bring,
   damaged: {
     name: 'A job that cannot be read',
     line: (problem: string) => `What is kept here is not a whole job. ${problem}`,

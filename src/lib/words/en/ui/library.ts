@@ -4,16 +4,12 @@ export const libraryWords = {
   title: 'Learn: preparing damaged concrete',
   description:
     'Plain explanations of every method, test, danger and word of the trade, with their sources.',
-  lead: 'Most repairs that fail, fail at the surface under them. These pages explain how that surface is made sound, what each tool does, and what it can do to you. Each page starts plain. The trade detail stands below it.',
   doors: {
-    practice: 'Practise on invented cases',
-    chart: 'Field chart: one page to print',
-    'interview-map': 'How the interview asks: a map',
-    search: 'Search the explainers',
-    glossary: 'Glossary: the words of the trade',
-    sources: 'Sources, and how far each figure can be trusted',
+    practice: { name: 'Practice', line: 'Decide on invented cases.' },
+    chart: { name: 'Field chart', line: 'Two taps, or one page to print.' },
   },
   groups: 'Groups of explainers',
+  pages: (count: number) => `${count} pages`,
   readers: {
     works: 'people who do the work',
     owns: 'owners',
@@ -59,6 +55,8 @@ export const libraryWords = {
     glossary: 'the glossary',
     label: 'What are you looking for?',
     failed: 'The search index could not be loaded. This is complete:',
+    such: 'Hollow, cost, moss, permit',
+    go: 'Search',
     type: 'Type a word, such as “hollow” or “dust”.',
     loading: 'Loading the index.',
     nothing: (words: string) => `Nothing found for “${words}”. Try one shorter word.`,

@@ -1,0 +1,51 @@
+import { expect, test } from '@playwright/test';
+import { openSix, readers, standingOpen, type Reader } from '../helpers/open-six';
+import { sixNames, type SixName } from '../helpers/six-jobs';
+
+/**
+ * What stands open on a phone: the first screen answers, the second shows how, the rest opens on a tap.
+ * Budgets of this project, from what somebody in gloves reads on a slab; no source.
+ */
+interface Budget {
+  readonly words: number;
+  /** Screens of 390 x 844 px */
+  readonly screens: number;
+}
+interface Told {
+  readonly path: string;
+  readonly budget: Budget;
+  readonly readers?: readonly Reader[];
+  readonly jobs?: readonly SixName[];
+  /** Three answers left open. */
+  readonly open?: boolean;
+}
+const told: Readonly<Record<string, Told>> = {
+  advice: { path: '/advice/', budget: { words: 350, screens: 4 } },
+  'advice with open answers': { path: '/advice/', budget: { words: 350, screens: 4 }, open: true },
+  job: { path: '/job/', budget: { words: 300, screens: 2 }, readers: ['work'] },
+  plan: { path: '/job/plan/', budget: { words: 500, screens: 5 }, readers: ['work'] },
+  'crew’s day': { path: '/crew/', budget: { words: 400, screens: 4 }, readers: ['work'] },
+  'owner’s sheet': {
+    path: '/owner/',
+    budget: { words: 350, screens: 3 },
+    readers: ['own', 'explain'],
+  },
+};
+
+test.use({ viewport: { width: 390, height: 844 } });
+
+for (const [name, { path, budget, open = false, ...only }] of Object.entries(told))
+  for (const reader of only.readers ?? readers)
+    for (const job of only.jobs ?? sixNames)
+      test(`${name}, ${job}, to ${reader}`, async ({ page }) => {
+        await openSix(page, job, reader, open);
+        await page.goto(path);
+        await expect(page.locator('main h1').first()).toBeVisible();
+        await page.waitForLoadState('networkidle');
+        const { words, screens } = await standingOpen(page);
+        console.log(
+          `${name}; ${job}; ${reader}: ${String(words)} words, ${String(screens)} screens`,
+        );
+        expect.soft(words, 'words standing open').toBeLessThanOrEqual(budget.words);
+        expect.soft(screens, 'screens high').toBeLessThanOrEqual(budget.screens);
+      });
