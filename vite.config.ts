@@ -16,9 +16,14 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'everywhere', test: /src\/routes\/\+layout\.svelte$/ },
+            // And what every answer is said with: one instead of five.
+            {
+              name: 'said',
+              test: /src\/lib\/(ui\/(speech\.svelte|choice-words|zone-in-address|question\/unsure-choice)|answers\/units|interview\/context)\.ts$/,
+            },
             {
               name: 'drawn',
-              test: /src\/lib\/drawing\/(Picture\.svelte|motif\/(concrete|bar|people)\.ts|choice\/not-sure\.ts)$/,
+              test: /src\/lib\/drawing\/(Picture\.svelte|mark\.ts|motif\/(concrete|bar|people)\.ts|choice\/not-sure\.ts)$/,
             },
           ],
         },
