@@ -22,6 +22,7 @@ interface Told {
 const told: Readonly<Record<string, Told>> = {
   advice: { path: '/advice/', budget: { words: 350, screens: 4 } },
   'advice with open answers': { path: '/advice/', budget: { words: 350, screens: 4 }, open: true },
+  'square metre': { path: '/trial/', budget: { words: 350, screens: 4 }, readers: ['work'] },
   job: { path: '/job/', budget: { words: 300, screens: 2 }, readers: ['work'] },
   plan: { path: '/job/plan/', budget: { words: 500, screens: 5 }, readers: ['work'] },
   'crew’s day': { path: '/crew/', budget: { words: 400, screens: 4 }, readers: ['work'] },
@@ -49,3 +50,28 @@ for (const [name, { path, budget, open = false, ...only }] of Object.entries(tol
         expect.soft(words, 'words standing open').toBeLessThanOrEqual(budget.words);
         expect.soft(screens, 'screens high').toBeLessThanOrEqual(budget.screens);
       });
+
+/** The pages that need no job. */
+const doors: Readonly<Record<string, { readonly path: string } & Budget>> = {
+  home: { path: '/', words: 90, screens: 2 },
+  learn: { path: '/learn/', words: 110, screens: 3 },
+  search: { path: '/learn/search/', words: 90, screens: 2 },
+  // The answer stands on the first screen; below it only the way on and the foot of every page.
+  chart: { path: '/learn/chart/', words: 130, screens: 1.5 },
+  // One of the longest cases of the first level, in a set, whose box has 21 words and a seventh of a screen.
+  'practice, level 1': {
+    path: '/learn/practice/#set1.cases=bakery-dust',
+    words: 120 + 21,
+    screens: 2.1,
+  },
+};
+for (const [name, { path, words, screens }] of Object.entries(doors))
+  test(`${name} says it in ${words} words and ${screens} screens`, async ({ page }) => {
+    await page.goto(path);
+    await expect(page.locator('main h1')).toBeVisible();
+    await page.waitForLoadState('networkidle');
+    const open = await standingOpen(page);
+    console.log(`${name}: ${open.words} words, ${open.screens} screens`);
+    expect.soft(open.words, 'words standing open').toBeLessThanOrEqual(words);
+    expect.soft(open.screens, 'screens high').toBeLessThanOrEqual(screens);
+  });

@@ -116,7 +116,7 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
     how: [
       'Start the water or the hood. Break the concrete away beside the bar and behind it, with a light hammer. Do not hit the bar.',
       `Clear at least ${say.figure('bar.clear')} behind it: a finger goes all the way round.`,
-      `Go on along the bar until it is clean, at least ${say.figure('bar.along')} past the last rust.`,
+      `Follow the bar until it is clean, at least ${say.figure('bar.along')} past the last rust.`,
       'Tie up any bar that hangs loose.',
       'Done when you can reach all round the bar, and it comes out of the concrete clean at both ends.',
     ],
