@@ -45,6 +45,7 @@ const told: Readonly<Record<string, Told>> = {
     readers: ['work'],
     first: ['article'],
   },
+  'square metre': { path: '/trial/', budget: { words: 350, screens: 4 }, readers: ['work'] },
   'owner’s sheet': {
     path: '/owner/',
     budget: { words: 350, screens: 3 },
@@ -82,3 +83,28 @@ for (const [name, { path, budget, open = false, first = [], ...only }] of Object
             expect.soft(foot, `${part} on the first screen`).toBeLessThanOrEqual(844);
         }
       });
+
+/** The pages that need no job. */
+const doors: Readonly<Record<string, { readonly path: string } & Budget>> = {
+  home: { path: '/', words: 90, screens: 2 },
+  learn: { path: '/learn/', words: 110, screens: 3 },
+  search: { path: '/learn/search/', words: 90, screens: 2 },
+  // The answer stands on the first screen; below it only the way on and the foot of every page.
+  chart: { path: '/learn/chart/', words: 130, screens: 1.5 },
+  // One of the longest cases of the first level, in a set, whose box has 21 words and a seventh of a screen.
+  'practice, level 1': {
+    path: '/learn/practice/#set1.cases=bakery-dust',
+    words: 120 + 21,
+    screens: 2.1,
+  },
+};
+for (const [name, { path, words, screens }] of Object.entries(doors))
+  test(`${name} says it in ${words} words and ${screens} screens`, async ({ page }) => {
+    await page.goto(path);
+    await expect(page.locator('main h1')).toBeVisible();
+    await page.waitForLoadState('networkidle');
+    const open = await standingOpen(page);
+    console.log(`${name}: ${open.words} words, ${open.screens} screens`);
+    expect.soft(open.words, 'words standing open').toBeLessThanOrEqual(words);
+    expect.soft(open.screens, 'screens high').toBeLessThanOrEqual(screens);
+  });

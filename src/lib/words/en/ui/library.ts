@@ -49,7 +49,7 @@ export const libraryWords = {
       'For each method: what was found in print, and where it was looked for when that is not enough. Ask the maker, or measure.',
   },
   search: {
-    title: 'Search the explainers',
+    title: 'Search',
     noScript: 'Searching needs JavaScript. These are complete without it:',
     list: 'the list of explainers',
     glossary: 'the glossary',
