@@ -4,6 +4,12 @@
 const inchTolerance = 0.02;
 const coarseTolerance = 0.03;
 
+/**
+ * A nominal size: from 3/4 in up to 20 mm the trade says 3/4 in, as its guides pair the two, and
+ * nobody's rule shows thirteen sixteenths. Source: common practice, no published source.
+ */
+const nominal = { inches: 3 / 4, upTo: 20 / 25.4 + 1e-9 };
+
 /** Below this many inches a fraction says too little, and decimals are used, as on a crack gauge. */
 const leastFraction = 1 / 40;
 /** Below this many inches the finest step is a thirty-second instead of a sixteenth. */
@@ -11,14 +17,15 @@ const fineBelow = 1 / 4;
 
 /**
  * Inches as the trade writes them: whole inches and fractions, the coarsest that is within 2 %,
- * at the finest to the sixteenth (below 1/4 in to the thirty-second).
- * @param value inches, zero or more
+ * at the finest to the sixteenth (below 1/4 in to the thirty-second); 20 mm as 3/4 in.
+ * @param inches zero or more
  * @returns whole inches, and numerator over denominator of the rest (0 over 1 when there is none);
  *   null where the value is too small for a fraction
  */
 export function inchFraction(
-  value: number,
+  inches: number,
 ): { whole: number; numerator: number; denominator: number } | null {
+  const value = inches > nominal.inches && inches <= nominal.upTo ? nominal.inches : inches;
   if (value > 0 && value < leastFraction) return null;
   const finest = value < fineBelow ? 32 : 16;
   let denominator = 1;
