@@ -12,7 +12,16 @@ export default defineConfig({
     rollupOptions: {
       // The layout with all it imports is needed on every page: one chunk instead of thirty.
       output: {
-        codeSplitting: { groups: [{ name: 'everywhere', test: /src\/routes\/\+layout\.svelte$/ }] },
+        // What every drawing is made with: one instead of eight, for the first question waits for them.
+        codeSplitting: {
+          groups: [
+            { name: 'everywhere', test: /src\/routes\/\+layout\.svelte$/ },
+            {
+              name: 'drawn',
+              test: /src\/lib\/drawing\/(Picture\.svelte|motif\/(concrete|bar|people)\.ts|choice\/not-sure\.ts)$/,
+            },
+          ],
+        },
       },
     },
   },

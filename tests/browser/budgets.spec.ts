@@ -22,6 +22,7 @@ interface Told {
 const told: Readonly<Record<string, Told>> = {
   advice: { path: '/advice/', budget: { words: 350, screens: 4 } },
   'advice with open answers': { path: '/advice/', budget: { words: 350, screens: 4 }, open: true },
+  'square metre': { path: '/trial/', budget: { words: 350, screens: 4 }, readers: ['work'] },
   job: { path: '/job/', budget: { words: 300, screens: 2 }, readers: ['work'] },
   plan: { path: '/job/plan/', budget: { words: 500, screens: 5 }, readers: ['work'] },
   'crew’s day': { path: '/crew/', budget: { words: 400, screens: 4 }, readers: ['work'] },

@@ -38,39 +38,68 @@ function damageOf(site: SiteAnswers, { depth, looseness, contamination }: ZoneAn
   return Math.max(least, ...depth.map((band) => rangeOfBand(band, site.thickness ?? 'unknown')[1]));
 }
 
+/** The method whose settings a ladder holds. */
+export const methodOf = (ladder: LadderId): MethodId =>
+  ladder === 'break-out-light' ? 'break-out' : ladder;
+
 /**
  * What a patch is held against.
  * - Enough: the damage and `trial.over`; a break-out goes into sound concrete (`patch.into-sound`)
  *   and is never shallower than `patch.min-depth`.
  * - Reach: what the method is for (`depth.*`); a break-out as far as partial depth goes
  *   (`depth.partial-limit` of the thickness), or the damage, whichever is deeper.
+ * @param damage mm that has to come off at the most
+ */
+export function aimFor(
+  ladder: LadderId,
+  damage: number,
+  profile: Aim['profile'],
+  thickness: number | 'unknown' = 'unknown',
+  bars = false,
+): Aim {
+  const method = methodOf(ladder);
+  const over = valueOf('trial.over');
+  const intoSound = damage + valueOf('patch.into-sound');
+  if (method !== 'break-out')
+    return {
+      method,
+      ladder,
+      damage,
+      enough: damage + over,
+      reach: reachOf(method),
+      profile,
+      bars: false,
+    };
+  return {
+    method,
+    ladder,
+    damage,
+    enough: Math.max(intoSound, valueOf('patch.min-depth')) + over,
+    reach: partialLimit(thickness, intoSound),
+    profile,
+    bars,
+  };
+}
+
+/**
+ * What a patch of a zone is held against.
  * @param advice the settled advice of the zone
+ * @returns null where there is no method to try
  */
 export function aimOf(site: SiteAnswers, answers: ZoneAnswers, advice: Advice): Aim | null {
   const method = advice.underneath;
   if (!method || !isTried(method)) return null;
-  const damage = damageOf(site, answers);
-  const breaking = method === 'break-out';
-  const over = valueOf('trial.over');
   const spot = typeof answers.area === 'number' && answers.area < valueOf('place.spot');
   const light =
     spot || advice.steps.some(({ why }) => why.some(({ rule }) => rule === 'light-hammer-here'));
   const filled = advice.steps.some(({ id }) => id === 'fill-level');
-  const { thickness = 'unknown' } = site;
-  const profile = profileAsked(method, advice, filled);
-  return {
-    method,
-    ladder: breaking && light ? 'break-out-light' : (method as LadderId),
-    damage,
-    enough: breaking
-      ? Math.max(damage + valueOf('patch.into-sound'), valueOf('patch.min-depth')) + over
-      : damage + over,
-    reach: breaking
-      ? partialLimit(thickness, damage + valueOf('patch.into-sound'))
-      : reachOf(method),
-    profile,
-    bars: breaking && !isSurely(answers.steel, 'none-seen') && answers.steel !== undefined,
-  };
+  return aimFor(
+    method === 'break-out' && light ? 'break-out-light' : (method as LadderId),
+    damageOf(site, answers),
+    profileAsked(method, advice, filled),
+    site.thickness,
+    answers.steel !== undefined && !isSurely(answers.steel, 'none-seen'),
+  );
 }
 
 /** Washing leaves the texture as it was found, and a levelling fill makes smooth again: neither can be too rough. */

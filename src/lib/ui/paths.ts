@@ -19,6 +19,7 @@ export const paths = {
   owner: () => `${resolve('/')}owner/`,
   ready: (zone?: string | null) => inZone(`${resolve('/')}ready/`, zone),
   trial: (zone?: string | null) => inZone(`${resolve('/')}trial/`, zone),
+  patchPractice: () => `${resolve('/')}trial/practice/`,
   job: () => `${resolve('/')}job/`,
   plan: () => `${resolve('/')}job/plan/`,
   survey: () => `${resolve('/')}survey/`,

@@ -34,7 +34,7 @@ export const whyWords = (say: Say): Readonly<Record<WhyId, string>> => ({
 /** What to do where it stops, by what stopped it. */
 export const stopWords: Readonly<Partial<Record<WhyId, string>>> = {
   'bar-unexpected':
-    'Find the bars and their cover with a bar locator. On anything that holds a load, call a licensed engineer.',
+    'Find the bars and their cover with a cover meter. On anything that holds a load, call a licensed engineer.',
   'hollow-below': 'Sound the whole zone with a hammer or chain, and chip one place to the bottom.',
   'no-sound-base': 'Chip one place until it rings clear, and measure how deep that is.',
   'past-partial-depth':
