@@ -4,7 +4,7 @@ import type { Job } from '$lib/answers/job';
 import { planJob } from '$lib/plan/plan';
 import { crewDaysOf } from '$lib/safety/from-plan';
 import { hazardsOf } from '$lib/safety/mix';
-import { personCards } from '$lib/safety/person-cards';
+import { inCommon, personCards } from '$lib/safety/person-cards';
 import { safetyOf } from '$lib/safety/safety-of';
 import { taskViews } from '$lib/safety/task-views';
 import { toldTime, triggerMinutes } from '$lib/safety/vibration';
@@ -67,6 +67,27 @@ describe('a card a person', () => {
     const sawing = cardsOf(hollow()).flatMap(({ cards }) => cards)[0];
     expect(sawing?.steps).toContain('saw-cut');
     expect(sawing?.stop).toBe('electric');
+  });
+});
+
+describe('what all cards have in common', () => {
+  it('is told of everybody, and of nobody it does not hold for', () => {
+    let told = 0;
+    fc.assert(
+      fc.property(settledJob, (job) => {
+        for (const { cards } of cardsOf({ ...job, crew: 3 })) {
+          const { steps, stop } = inCommon(cards);
+          if (cards.length < 2) expect({ steps, stop }).toEqual({ steps: [], stop: null });
+          for (const card of cards) {
+            for (const step of steps) expect(card.steps).toContain(step);
+            if (stop) expect(card.stop).toBe(stop);
+          }
+          told += steps.length;
+        }
+      }),
+      { numRuns: 25 },
+    );
+    expect(told).toBeGreaterThan(10);
   });
 });
 
