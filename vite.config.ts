@@ -10,15 +10,20 @@ export default defineConfig({
   worker: { plugins: () => [licences()] },
   build: {
     rollupOptions: {
-      // The layout with all it imports is needed on every page: one chunk instead of thirty.
       output: {
-        // What every drawing is made with: one instead of eight, for the first question waits for them.
+        // Small chunks pack worse than one, and the first question waits for all of these.
         codeSplitting: {
           groups: [
+            // The layout with all it imports is needed on every page: one chunk instead of thirty.
             { name: 'everywhere', test: /src\/routes\/\+layout\.svelte$/ },
+            // What every answer is said with, and what every drawing is made with.
+            {
+              name: 'said',
+              test: /src\/lib\/(ui\/(speech\.svelte|choice-words|zone-in-address|question\/unsure-choice)|answers\/units|interview\/context)\.ts$/,
+            },
             {
               name: 'drawn',
-              test: /src\/lib\/drawing\/(Picture\.svelte|motif\/(concrete|bar|people)\.ts|choice\/not-sure\.ts)$/,
+              test: /src\/lib\/drawing\/(Picture\.svelte|mark\.ts|motif\/(concrete|bar|people)\.ts|choice\/not-sure\.ts)$/,
             },
           ],
         },

@@ -114,7 +114,7 @@ export const verdictWords: VerdictWords = {
     electricity: 'Work near cables, sockets, lights or a meter.',
     steel: 'Cutting or hammering near steel: it may hold the concrete up.',
     'break-out': 'Breaking out: it throws stones, and hits what you cannot see.',
-    blasting: 'Shotblasting and grit blasting: the dust can ruin your lungs.',
+    blasting: 'Shotblasting and abrasive blasting: the dust can ruin your lungs.',
     'old-coating':
       'Sanding, scraping or grinding an old coating before a laboratory has tested it.',
   },

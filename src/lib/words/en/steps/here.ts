@@ -5,7 +5,7 @@ import { stepWords } from '$lib/words/en/steps';
 import type { StepId } from '$shared/methods';
 import { aroundByCase } from './around';
 import { byCase } from './finish';
-import { saidBySettings } from './methods';
+import { lightLast, saidBySettings } from './methods';
 
 /** A step in a case: the rule that tells the case, what the step is called then, and how it begins. */
 interface Case {
@@ -89,7 +89,8 @@ export function stepHere({ id, why }: Step, say: Say): StepWords {
   const known = casesOf[id];
   const met = known?.cases.filter(({ rule }) => why.some((reason) => reason.rule === rule)) ?? [];
   if (!known || !met.length) {
-    const told = saidBySettings(say);
+    const light = why.some(({ rule }) => rule === 'light-hammer-here');
+    const told = [...saidBySettings(say), ...(light ? [lightLast] : [])];
     return { name: usual.name, how: usual.how.filter((line) => !told.includes(line)) };
   }
   const lines = [...new Set(met.flatMap((each) => each.lines))];

@@ -1,6 +1,10 @@
 import type { MethodId } from '$shared/methods';
 import type { Say, StepWords } from '$lib/words/types';
 
+/** Of no use where the hammer is a light one anyway. */
+export const lightLast =
+  'Near the edge, near steel and for the last layer, change to a light hammer.';
+
 const lines = (say: Say) => ({
   headFlat: 'Keep the head flat, and go in overlapping rows. Then cross them.',
   topDown:
@@ -77,10 +81,10 @@ export const methodSteps = (say: Say): Readonly<Record<MethodId, StepWords>> => 
     'break-out': {
       name: 'Break out',
       how: [
-        'Start the water at the point, or the hood with its vacuum, before the first blow.',
+        'Start the water or the hood before the first blow.',
         told.fromMiddle,
         told.chiselHeld,
-        'Near the edge, near steel and for the last layer, change to a light hammer.',
+        lightLast,
         `Go ${say.figure('patch.into-sound')} into sound concrete.`,
         'Done when the bottom is rough, level and firm, and rings clear.',
       ],

@@ -55,7 +55,7 @@ export const libraryWords = {
     glossary: 'the glossary',
     label: 'What are you looking for?',
     failed: 'The search index could not be loaded. This is complete:',
-    such: 'Hollow, cost, moss, permit',
+    such: 'Moss, cost, permit',
     go: 'Search',
     type: 'Type a word, such as “hollow” or “dust”.',
     loading: 'Loading the index.',
