@@ -5,6 +5,7 @@ const atLeast = (from: string) => `from ${from}`;
 
 /** The page with the advice for a zone. */
 export const advicePageWords = {
+  invented: (zone: string) => `${zone} (invented example)`,
   title: 'Advice',
   waiting: 'Fetching your answers from this device.',
   noScript:
