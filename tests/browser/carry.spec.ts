@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { expect, test, type Page } from '@playwright/test';
+import { openSix } from '../helpers/open-six';
 import { file, list, openFile, openJobs, withJob } from '../helpers/jobs-page';
 import { noFaults, noSideways } from './page-checks';
 
@@ -48,9 +49,7 @@ test.describe('on paper', () => {
     test(`${name}: the code is 40 mm wide, is read at ${dpi} dpi, and opens the same job`, async ({
       page,
     }) => {
-      await page.goto('/job/');
-      await page.getByRole('button', { name: 'Hall forecourt' }).click();
-      await expect(page.locator('header .kept')).toBeVisible();
+      await openSix(page, 'painted garage', 'work');
       await page.goto(path);
       const code = page.getByRole('img', { name: 'Code that opens this job', includeHidden: true });
       await expect(code.first()).toBeAttached();
@@ -67,7 +66,7 @@ test.describe('on paper', () => {
       await page.emulateMedia({ media: 'screen' });
       await page.goto(link ?? '');
       await expect(page.getByRole('heading', { name: 'A shared job' })).toBeVisible();
-      await expect(page.getByText(/carries the job “.*forecourt/)).toBeVisible();
+      await expect(page.getByText(/carries the job “painted garage/)).toBeVisible();
     });
 
   test('a job too large for a code names the file to take', async ({ page }) => {

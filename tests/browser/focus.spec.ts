@@ -72,7 +72,7 @@ test('the rest of a surface: the button that made it goes, and the focus stands 
   await openJobs(page);
   const zones = file.zones.map((zone) => ({ ...zone, area: 10 }));
   await openFile(page, { ...file, site: { ...file.site, totalArea: 40 }, zones });
-  await expect(list(page).getByText('in hand')).toBeVisible();
+  await expect(list(page).getByText('open now')).toBeVisible();
   await page.goto('/job/');
   await press(page, fold(page, 'The whole surface').locator('> summary'));
   await press(page, button(page, 'Make a zone of the rest'));
@@ -94,7 +94,7 @@ test('damaged spots of a zone: add, and remove the last of them', async ({ page 
     },
   ];
   await openFile(page, { ...file, zones });
-  await expect(list(page).getByText('in hand')).toBeVisible();
+  await expect(list(page).getByText('open now')).toBeVisible();
   await page.goto('/job/plan/');
   await press(page, fold(page, 'Amounts, zone by zone').locator('> summary'));
   await press(page, button(page, 'Add a spot'));
@@ -154,8 +154,8 @@ test('a question: one or several, Continue, Back, and a change of an earlier ans
 }) => {
   await withJob(page);
   await page.goto('/assess/texture/?zone=b');
-  await expect(page.getByRole('heading', { name: 'Methods still standing' })).toBeVisible();
-  await press(page, button(page, 'More than one is possible'));
+  await expect(page.getByText(/\d of \d+ methods left/)).toBeVisible();
+  await press(page, button(page, 'Several possible'));
   await expect(button(page, 'I know which one it is')).toBeFocused();
   await press(page, page.locator('input[value="pitted"]'), 'Space');
   await press(page, button(page, 'Continue'));
@@ -175,6 +175,7 @@ test('practice: forget and undo, leave a set, copy its link', async ({ page }) =
   await press(page, page.locator('input[name="call"]').first(), 'Space');
   await press(page, button(page, 'Check it'));
   await expect(page.locator('#result')).toBeFocused();
+  await press(page, page.locator('summary', { hasText: 'Your progress' }), 'Space');
   await press(page, button(page, 'Forget my progress'));
   await expect(button(page, 'Undo')).toBeFocused();
   await page.keyboard.press('Enter');

@@ -34,10 +34,10 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
     .first()
     .click();
   await expect(page.getByRole('radio', { name: 'I own it' })).toBeChecked();
-  await expect(page.getByText('The advice is the same whichever you choose')).toBeVisible();
   const said = await page.locator('h1').textContent();
   for (const heading of [
-    'What you must not do yourself',
+    'What you may do yourself',
+    'What you leave to others here',
     'Ask a contractor',
     'What a sound offer contains',
   ])
@@ -46,6 +46,7 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
   await noSideways(page, 'advice for an owner');
 
   await page.getByLabel('I explain it').check();
+  await expect(page.getByText('Same advice; reasons first.')).toBeVisible();
   await expect(page.locator('.body h2').first()).toHaveText('Restore or replace');
   await expect(page.locator('h1')).toHaveText(said ?? '');
   await noFaults(page, 'advice for one who explains');

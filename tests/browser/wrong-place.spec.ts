@@ -183,7 +183,7 @@ test('a question that is not asked says why, and takes no answer', async ({ page
   await page.goto('/assess/crackLength/?zone=b');
   await expect(page.getByText('There are no cracks.').first()).toBeVisible();
   await expect(proceed(page)).toBeHidden();
-  await page.getByRole('link', { name: 'Go on with the questions' }).click();
+  await page.getByRole('link', { name: 'Continue with the questions' }).click();
   await page.waitForURL(/assess\/freezeThaw\/\?zone=b/);
 });
 

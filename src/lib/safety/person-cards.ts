@@ -31,6 +31,21 @@ export function turnWith({ tool, magnitude, minutes }: VibrationOfTask): Turn | 
   return { tool, hours: turnOf(atTypical) };
 }
 
+/** What all cards of a day have in common, told once; nothing where there is one card. */
+export interface InCommon {
+  readonly steps: readonly StepId[];
+  readonly stop: HazardId | null;
+}
+
+export function inCommon(cards: readonly PersonCard[]): InCommon {
+  const [first, ...others] = cards;
+  if (!first || !others.length) return { steps: [], stop: null };
+  return {
+    steps: first.steps.filter((step) => others.every(({ steps }) => steps.includes(step))),
+    stop: others.every(({ stop }) => stop === first.stop) ? first.stop : null,
+  };
+}
+
 /** What a card says of somebody, so that those of whom it says the same share one. */
 const likeness = ({ worker, steps, turns }: PersonCard, safety: Safety): string =>
   JSON.stringify([

@@ -75,7 +75,7 @@ const buildCoat = (): Drawing => [
   ['tone', 'M0 0H94V72H0z'],
   ['hatch', hatch(rectangle(0, 0, 66, 72), 3)],
   ['ink', 'M94 0V72M66 0V72'],
-  ['dark', 'M0 0H38V72H0z'],
+  ['solid', 'M0 0H38V72H0z'],
   ...placed(roller, 42, 34, 0, 0.9),
   ...beside,
 ];

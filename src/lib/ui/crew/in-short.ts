@@ -48,7 +48,7 @@ export function turnsInShort(say: Formatter, turns: readonly Turn[]): string {
   const never = turns.filter(({ hours }) => hours === null);
   const unknown = turns.filter(({ hours }) => hours === 'unknown');
   return [
-    ...(timed.length ? [card.turns(say.list(timed))] : []),
+    ...(timed.length ? [capital(card.turns(say.list(timed)))] : []),
     ...(never.length ? [card.notWith(named(never))] : []),
     ...(unknown.length ? [card.askMaker(named(unknown))] : []),
   ].join(' ');

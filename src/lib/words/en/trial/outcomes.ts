@@ -3,7 +3,7 @@ import type { Say } from '$lib/words/types';
 
 /** What comes next, as the head of the answer. */
 export const outcomeNames: Readonly<Record<OutcomeKind, string>> = {
-  'go-on': 'Go on as set',
+  'go-on': 'Continue as set',
   finer: 'One notch gentler, then try again',
   harsher: 'One notch harder, then try again',
   'another-pass': 'Another pass over the same square',

@@ -28,7 +28,7 @@ export function depthRunWords(first: DepthBand, last: DepthBand, say: Say): stri
 export const briefly: Readonly<Record<MethodId, string>> = {
   'pressure-wash': 'Wash',
   grind: 'Grind',
-  'abrasive-blast': 'Grit blast',
+  'abrasive-blast': 'Abrasive blast',
   scarify: 'Scarify',
   shotblast: 'Shotblast',
   'needle-scale': 'Needle-scale',

@@ -18,7 +18,7 @@ export const frameWords = {
   metricLong: 'Millimetres and metres',
   usLong: 'Inches and feet',
   deferral:
-    'This is general guidance. The law, local codes, the maker’s instructions and a licensed professional come first.',
+    'General guidance. The law, local codes, the maker’s instructions and a licensed professional come first.',
   licences: 'Licences',
   licencePage: {
     title: 'Licences',
@@ -41,8 +41,6 @@ export const frameWords = {
   stays: 'What you enter stays on this device until you share it.',
   /** Said only when everything in hand is on the device. */
   kept: 'Saved',
-  /** In its place where the job is one of the examples. */
-  invented: 'Invented example, saved',
   saving: {
     quota:
       'The last answer is not saved: this device has no room left. Keep this tab open, and save the job to a file.',
