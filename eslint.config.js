@@ -22,6 +22,7 @@ const above = {
   answers: [
     'survey',
     'advice',
+    'trial',
     'plan',
     'safety',
     'readiness',
@@ -35,6 +36,7 @@ const above = {
   ],
   survey: [
     'advice',
+    'trial',
     'plan',
     'safety',
     'readiness',
@@ -47,6 +49,19 @@ const above = {
     'ui',
   ],
   advice: [
+    'trial',
+    'plan',
+    'safety',
+    'readiness',
+    'climate',
+    'practice',
+    'interview',
+    'keep',
+    'words',
+    'drawing',
+    'ui',
+  ],
+  trial: [
     'plan',
     'safety',
     'readiness',
@@ -60,6 +75,7 @@ const above = {
   ],
   climate: [
     'advice',
+    'trial',
     'plan',
     'safety',
     'readiness',
@@ -94,6 +110,7 @@ const engine = [
   'answers',
   'survey',
   'advice',
+  'trial',
   'climate',
   'plan',
   'safety',

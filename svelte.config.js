@@ -57,7 +57,7 @@ export default {
         'manifest-src': ['self'],
         'worker-src': ['self'],
         'base-uri': ['self'],
-        'form-action': ['none'],
+        'form-action': ['self'],
       },
     },
   },

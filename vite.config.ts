@@ -10,9 +10,23 @@ export default defineConfig({
   worker: { plugins: () => [licences()] },
   build: {
     rollupOptions: {
-      // The layout with all it imports is needed on every page: one chunk instead of thirty.
       output: {
-        codeSplitting: { groups: [{ name: 'everywhere', test: /src\/routes\/\+layout\.svelte$/ }] },
+        // Small chunks pack worse than one, and the first question waits for all of these.
+        codeSplitting: {
+          groups: [
+            // The layout with all it imports is needed on every page: one chunk instead of thirty.
+            { name: 'everywhere', test: /src\/routes\/\+layout\.svelte$/ },
+            // What every answer is said with, and what every drawing is made with.
+            {
+              name: 'said',
+              test: /src\/lib\/(ui\/(speech\.svelte|choice-words|zone-in-address|question\/unsure-choice)|answers\/units|interview\/context)\.ts$/,
+            },
+            {
+              name: 'drawn',
+              test: /src\/lib\/drawing\/(Picture\.svelte|mark\.ts|motif\/(concrete|bar|people)\.ts|choice\/not-sure\.ts)$/,
+            },
+          ],
+        },
       },
     },
   },

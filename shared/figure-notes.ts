@@ -20,6 +20,7 @@ import settings from './figures/settings.json';
 import silica from './figures/silica.json';
 import survey from './figures/survey.json';
 import tests from './figures/tests.json';
+import trial from './figures/trial.json';
 import vibration from './figures/vibration.json';
 import type { FigureId } from './figures';
 import type { Figure } from './types';
@@ -48,6 +49,7 @@ export const figureFiles = [
   silica,
   survey,
   tests,
+  trial,
   vibration,
 ];
 

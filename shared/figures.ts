@@ -20,6 +20,7 @@ import settings from './figures/settings.json';
 import silica from './figures/silica.json';
 import survey from './figures/survey.json';
 import tests from './figures/tests.json';
+import trial from './figures/trial.json';
 import vibration from './figures/vibration.json';
 import type { FigureNumbers } from './types';
 
@@ -46,6 +47,7 @@ const all = {
   ...silica,
   ...survey,
   ...tests,
+  ...trial,
   ...vibration,
 };
 export type FigureId = keyof typeof all;

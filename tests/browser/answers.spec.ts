@@ -10,7 +10,7 @@ test('answers outlive a reload and a closed tab', async ({ page, context }) => {
   await page.close();
   const again = await context.newPage();
   await again.goto('/');
-  await again.getByRole('button', { name: 'Go on with your job' }).click();
+  await again.getByRole('button', { name: 'Continue your job' }).click();
   await again.waitForURL(/setting/);
   await again.goBack();
   await again.goto('/assess/element/');
@@ -22,7 +22,7 @@ test('a typed number survives both systems of units, and a bad one is told besid
 }) => {
   await page.goto('/assess/thickness/');
   const field = page.locator('#thickness-number');
-  await expect(page.getByRole('heading', { name: 'Methods still standing' })).toBeVisible();
+  await expect(page.getByText(/\d of \d+ methods left/)).toBeVisible();
   const proceed = page.getByRole('button', { name: 'Continue' });
   for (const [typed, message] of [
     ['', 'Type a number'],
@@ -57,7 +57,7 @@ test('what is ticked is still there after a look at a word of the trade, until C
   await page.goto('/assess/looseness/');
   await page.locator('input[name="looseness"][value="flaking"]').check();
   // The page is live: what is ticked has been heard.
-  await expect(page.getByRole('heading', { name: 'Methods still standing' })).toBeVisible();
+  await expect(page.getByText(/\d of \d+ methods left/)).toBeVisible();
   await page.goto('/learn/glossary/');
   await page.goBack();
   await expect(page.locator('input[name="looseness"][value="flaking"]')).toBeChecked();
@@ -73,13 +73,16 @@ test('who comes back from an explainer finds their place in the advice', async (
   await page.getByRole('button', { name: '9 Larch Row' }).click();
   await expect(page.locator('header .kept')).toBeVisible();
   await page.goto('/advice/');
+  await page.locator('summary').filter({ hasText: 'Vibration' }).click();
   const link = page.getByRole('link', { name: 'Read more: Hand-arm vibration' });
   await link.scrollIntoViewIfNeeded();
   const before = await page.evaluate(() => scrollY);
-  expect(before).toBeGreaterThan(1000);
+  expect(before).toBeGreaterThan(300);
   await link.click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Hand-arm vibration');
   await page.goBack();
+  // What was open is open again, so that the place is the same.
+  await expect(link).toBeVisible();
   await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(before - 100);
 });
 

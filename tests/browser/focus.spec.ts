@@ -10,6 +10,7 @@ import {
   other,
   withJob,
 } from '../helpers/jobs-page';
+import { fold } from './folds';
 import { press } from './keyboard';
 
 /**
@@ -21,7 +22,12 @@ const row = (page: Page, zone: string) => rows(page).filter({ hasText: zone });
 const button = (page: Page, label: string) =>
   page.getByRole('button', { name: label, exact: true });
 async function openTools(page: Page, zone: string) {
-  await press(page, row(page, zone).locator('summary').filter({ hasText: 'Name, copy' }));
+  await press(
+    page,
+    row(page, zone)
+      .locator('summary')
+      .filter({ hasText: /^Answers/ }),
+  );
 }
 /** The first thing of a row that can be used. */
 const first = (page: Page, zone: string) => row(page, zone).locator('summary').first();
@@ -66,8 +72,9 @@ test('the rest of a surface: the button that made it goes, and the focus stands 
   await openJobs(page);
   const zones = file.zones.map((zone) => ({ ...zone, area: 10 }));
   await openFile(page, { ...file, site: { ...file.site, totalArea: 40 }, zones });
-  await expect(list(page).getByText('in hand')).toBeVisible();
+  await expect(list(page).getByText('open now')).toBeVisible();
   await page.goto('/job/');
+  await press(page, fold(page, 'The whole surface').locator('> summary'));
   await press(page, button(page, 'Make a zone of the rest'));
   await expect(rows(page)).toHaveCount(3);
   await expect(first(page, 'The rest of it')).toBeFocused();
@@ -87,8 +94,9 @@ test('damaged spots of a zone: add, and remove the last of them', async ({ page 
     },
   ];
   await openFile(page, { ...file, zones });
-  await expect(list(page).getByText('in hand')).toBeVisible();
+  await expect(list(page).getByText('open now')).toBeVisible();
   await page.goto('/job/plan/');
+  await press(page, fold(page, 'Amounts, zone by zone').locator('> summary'));
   await press(page, button(page, 'Add a spot'));
   await expect(page.getByLabel('Along').first()).toBeFocused();
   await press(page, button(page, 'Take spot 1 out'));
@@ -146,8 +154,8 @@ test('a question: one or several, Continue, Back, and a change of an earlier ans
 }) => {
   await withJob(page);
   await page.goto('/assess/texture/?zone=b');
-  await expect(page.getByRole('heading', { name: 'Methods still standing' })).toBeVisible();
-  await press(page, button(page, 'More than one is possible'));
+  await expect(page.getByText(/\d of \d+ methods left/)).toBeVisible();
+  await press(page, button(page, 'Several possible'));
   await expect(button(page, 'I know which one it is')).toBeFocused();
   await press(page, page.locator('input[value="pitted"]'), 'Space');
   await press(page, button(page, 'Continue'));
@@ -167,6 +175,7 @@ test('practice: forget and undo, leave a set, copy its link', async ({ page }) =
   await press(page, page.locator('input[name="call"]').first(), 'Space');
   await press(page, button(page, 'Check it'));
   await expect(page.locator('#result')).toBeFocused();
+  await press(page, page.locator('summary', { hasText: 'Your progress' }), 'Space');
   await press(page, button(page, 'Forget my progress'));
   await expect(button(page, 'Undo')).toBeFocused();
   await page.keyboard.press('Enter');

@@ -2,6 +2,7 @@ import { slowness } from '../helpers/slowness';
 import { readFileSync } from 'node:fs';
 import { expect as plain, test, type Page } from '@playwright/test';
 import Papa from 'papaparse';
+import { unfold } from './folds';
 import { noFaultsInBoth, noSideways, sheetsOf } from './page-checks';
 
 // A busy machine may take its time; what is waited for is the same.
@@ -91,7 +92,7 @@ test('builds the community hall job from nothing, reorders, deletes and undoes',
   await page.getByRole('link', { name: /^Assess Zone 1/ }).click();
   await interview(page, ramp);
   await page.goto('/job/');
-  await page.getByText('Name, copy, move, delete').click();
+  await page.getByText(/^Answers \(/).click();
   await page.getByLabel('Name of the zone').fill('Ramp');
   await page.getByRole('button', { name: 'Add a zone' }).click();
   await interview(page, forecourt);
@@ -100,12 +101,16 @@ test('builds the community hall job from nothing, reorders, deletes and undoes',
   await expect(zones(page).nth(0)).toContainText('Ramp');
   await expect(zones(page).nth(0)).toContainText('Shotblasting');
 
+  await unfold(page, 'The whole surface');
   await page.getByLabel('Total area').fill('140');
   await page.getByRole('button', { name: 'Make a zone of the rest' }).click();
   await expect(zones(page)).toHaveCount(3);
   await expect(zones(page).nth(2)).toContainText('32 m²');
 
-  await zones(page).nth(0).getByText('Name, copy, move, delete').click();
+  await zones(page)
+    .nth(0)
+    .getByText(/^Answers \(/)
+    .click();
   await page.getByRole('button', { name: 'Move down: Ramp' }).click();
   await expect(zones(page).nth(1)).toContainText('Ramp');
   await expect(page.getByRole('button', { name: 'Move down: Ramp' })).toBeFocused();
@@ -114,7 +119,10 @@ test('builds the community hall job from nothing, reorders, deletes and undoes',
   await expect(zones(page)).toHaveCount(4);
   await expect(zones(page).nth(3)).toContainText('14 m²');
 
-  await zones(page).nth(1).getByText('Name, copy, move, delete').click();
+  await zones(page)
+    .nth(1)
+    .getByText(/^Answers \(/)
+    .click();
   await page.getByRole('button', { name: 'Delete Ramp', exact: true }).click();
   await expect(zones(page)).toHaveCount(3);
   await page.waitForTimeout(6000);
@@ -126,13 +134,14 @@ test('builds the community hall job from nothing, reorders, deletes and undoes',
   await page.reload();
   await expect(zones(page)).toHaveCount(4);
   await page.getByRole('link', { name: 'To the plan' }).click();
-  await expect(page.getByRole('heading', { name: 'Order of work' })).toBeVisible();
+  await unfold(page, 'Order of work and why');
   await expect(page.getByText('after “Shotblast”')).toHaveCount(1);
 });
 
 test('takes the reader’s own value, and gives it back', async ({ page }) => {
   await example(page, '9 Larch Row');
   await page.goto('/job/plan/');
+  await unfold(page, 'Amounts, zone by zone');
   const bags = page.locator('.quantity').filter({ hasText: 'Bags of repair material' }).first();
   const before = await bags.locator('.head > b').textContent();
   await bags.getByText('How this was worked out').click();
@@ -140,7 +149,9 @@ test('takes the reader’s own value, and gives it back', async ({ page }) => {
   await expect(bags.locator('.head > b')).not.toHaveText(before ?? '');
   await expect(bags).toContainText('your own value');
   await page.reload();
+  await unfold(page, 'What this takes for granted');
   await expect(page.getByText('Your own value: Yield of one bag, 7 L.').first()).toBeVisible();
+  await unfold(page, 'Amounts, zone by zone');
   await bags.getByText('How this was worked out').click();
   await bags.getByRole('button', { name: /^Go back to the usual value/ }).click();
   await expect(bags.locator('.head > b')).toHaveText(before ?? '');
@@ -149,6 +160,7 @@ test('takes the reader’s own value, and gives it back', async ({ page }) => {
 test('hands out the plan and the quantities as files that read back', async ({ page }) => {
   await example(page, 'ramp and forecourt');
   await page.goto('/job/plan/');
+  await unfold(page, 'Print or take along');
   const save = async (name: string) => {
     const [file] = await Promise.all([
       page.waitForEvent('download'),
@@ -174,7 +186,7 @@ test('hands out the plan and the quantities as files that read back', async ({ p
 test('prints each part on its own', async ({ page }) => {
   await example(page, 'Boat-shed floor');
   await page.goto('/job/plan/');
-  await expect(page.getByRole('heading', { name: 'Order of work' })).toBeVisible();
+  await unfold(page, 'Print or take along');
   await page.evaluate(() => {
     window.print = () => undefined;
   });
@@ -184,17 +196,20 @@ test('prints each part on its own', async ({ page }) => {
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
     return count;
   };
-  expect(await pages('Print the plan')).toBe(1);
-  expect(await pages('Print zone sheets')).toBe(3);
+  // In letters that can be read: both sides of one leaf, also of the zone with the most steps.
+  expect(await pages('Print the plan')).toBe(2);
+  expect(await pages('Print zone sheets')).toBe(4);
   expect(await pages('Print the quantities')).toBe(1);
-  // Thirteen dangers in letters that can be read: both sides of one leaf.
   expect(await pages('Print the cautions')).toBe(2);
 });
 
 test('stays comfortable with 200 zones', async ({ page }) => {
   await example(page, 'ramp and forecourt');
   await page.goto('/job/');
-  await zones(page).nth(0).getByText('Name, copy, move, delete').click();
+  await zones(page)
+    .nth(0)
+    .getByText(/^Answers \(/)
+    .click();
   for (let count = 4; count < 200; count++)
     await page.evaluate(() =>
       [...document.querySelectorAll<HTMLButtonElement>('button')]

@@ -25,7 +25,7 @@ test('a deleted job can be brought back, and a copy and a new name are kept', as
   await expect(undo).toBeFocused();
   await undo.click();
   await expect.poll(() => kept(page)).toEqual(before);
-  await expect(list(page).getByText('in hand')).toBeVisible();
+  await expect(list(page).getByText('open now')).toBeVisible();
 
   const again = await more(page);
   await again.getByRole('button', { name: 'Make a copy' }).click();
@@ -53,7 +53,7 @@ test('two tabs on one job: neither is overwritten', async ({ page, context }) =>
   const deaf = await context.newPage();
   await deaf.addInitScript(() => Reflect.deleteProperty(globalThis, 'BroadcastChannel'));
   await openJobs(deaf);
-  await expect(list(deaf).getByText('in hand')).toBeVisible();
+  await expect(list(deaf).getByText('open now')).toBeVisible();
 
   await rename(page, name, 'From the first tab');
   await expect.poll(() => names(page)).toEqual(['From the first tab']);
@@ -64,7 +64,7 @@ test('two tabs on one job: neither is overwritten', async ({ page, context }) =>
   // What is not saved is not put aside without asking.
   await deaf.getByRole('button', { name: 'Start a new job' }).click();
   await deaf
-    .getByRole('dialog', { name: 'The job in hand is not saved' })
+    .getByRole('dialog', { name: 'Your open job is not saved' })
     .getByRole('button', { name: 'Stay with it' })
     .click();
   await deaf.getByRole('button', { name: 'Keep mine as a copy' }).click();

@@ -1,5 +1,6 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { pick, press, reach } from './keyboard';
+import { fold } from './folds';
 import { listen } from './page-checks';
 
 const pickNamed = (page: Page, group: Locator, name: string) =>
@@ -25,6 +26,7 @@ test('the job, its plan, the crew’s day and the record, by keyboard alone', as
 
   await expect(page.locator('h1[tabindex]')).toBeFocused();
   const bags = page.locator('.quantity').filter({ hasText: 'Bags of repair material' }).first();
+  await press(page, fold(page, 'Amounts, zone by zone').locator('> summary'));
   await press(page, bags.getByText('How this was worked out'));
   await reach(page, bags.getByLabel('Your own value: Yield of one bag'));
   await page.keyboard.type('7');
@@ -34,7 +36,9 @@ test('the job, its plan, the crew’s day and the record, by keyboard alone', as
 
   await press(page, inHead(page, 'Crew’s day'));
   await expect(page.locator('h1[tabindex]')).toBeFocused();
+  await press(page, fold(page, 'How this is reckoned').locator('> summary'));
   await pickNamed(page, region(page), 'United States');
+  await press(page, fold(page, 'Tool by tool').locator('> summary'));
   await expect(page.locator('article').filter({ hasText: 'row (' }).first()).toBeVisible();
   const card = page.locator('article').filter({ hasText: 'Your own tool' }).first();
   await press(page, card.locator('summary').filter({ hasText: 'Your own tool' }));

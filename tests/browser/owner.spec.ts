@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
-import { listen, noFaults, noSideways, onOneSheet } from './page-checks';
+import { unfold } from './folds';
+import { listen, noFaults, noSideways, sheetsOf } from './page-checks';
 
 /** Opens one of the invented example jobs. */
 async function example(page: Page, name: string) {
@@ -33,10 +34,10 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
     .first()
     .click();
   await expect(page.getByRole('radio', { name: 'I own it' })).toBeChecked();
-  await expect(page.getByText('The advice is the same whichever you choose')).toBeVisible();
   const said = await page.locator('h1').textContent();
   for (const heading of [
-    'What you must not do yourself',
+    'What you may do yourself',
+    'What you leave to others here',
     'Ask a contractor',
     'What a sound offer contains',
   ])
@@ -45,15 +46,17 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
   await noSideways(page, 'advice for an owner');
 
   await page.getByLabel('I explain it').check();
+  await expect(page.getByText('Same advice; reasons first.')).toBeVisible();
   await expect(page.locator('.body h2').first()).toHaveText('Restore or replace');
   await expect(page.locator('h1')).toHaveText(said ?? '');
   await noFaults(page, 'advice for one who explains');
   await page.getByRole('link', { name: 'To the owner’s sheet' }).click();
   // Each of the three courses with what speaks for it and against it.
-  for (const side of ['Speaks for it', 'Speaks against it'])
-    await expect(page.getByText(side, { exact: true })).toHaveCount(3);
+  for (const side of ['For', 'Against'])
+    await expect(page.locator('dl.short').getByText(side, { exact: true })).toHaveCount(3);
   await expect(page.getByRole('img', { name: /^The area by condition/ })).toBeVisible();
   // A word of the trade on the sheet is explained on it.
+  await unfold(page, 'Words on this sheet');
   const words = page.locator('.terms');
   await expect(words.getByText('sound concrete:')).toBeVisible();
   await noFaults(page, 'owner’s sheet');
@@ -87,9 +90,12 @@ test('the sheet opens from a share link, for somebody who has none of it', async
 });
 
 for (const name of demos)
-  test(`${name} prints on one sheet, A4 and Letter`, async ({ page }) => {
+  test(`${name} prints on one leaf in letters that can be read, A4 and Letter`, async ({
+    page,
+  }) => {
     await example(page, name);
     await page.goto('/owner/');
     await expect(page.getByRole('heading', { name: 'What each course takes' })).toBeVisible();
-    await onOneSheet(page);
+    for (const format of ['A4', 'Letter'] as const)
+      expect(await sheetsOf(page, format), format).toBeLessThanOrEqual(2);
   });

@@ -10,6 +10,8 @@ export const pageKinds = [
   '/ready/',
   '/owner/',
   '/weather/',
+  '/trial/',
+  '/trial/practice/',
   '/jobs/',
   '/learn/',
   '/learn/sounding/',

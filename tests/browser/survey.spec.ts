@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { test } from '@playwright/test';
+import { unfold } from './folds';
 import { noFaultsInBoth, noSideways, sheetsOf } from './page-checks';
 import { board, choose, expect, layOut, marks, onScreen, results } from './survey-steps';
 
@@ -58,6 +59,7 @@ test.describe('on a phone', () => {
     await expect(marks(page)).toContainText('Spot 1: 300 mm x 300 mm');
     await expect(marks(page)).toContainText('Wall 1');
     await page.goto('/job/');
+    await unfold(page, 'The whole surface');
     await expect(page.getByRole('img', { name: /The slab seen from above/ })).toBeVisible();
   });
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect as plain, test, type Page } from '@playwright/test';
 import { press } from './keyboard';
+import { unfold } from './folds';
 import { noFaultsInBoth, noSideways } from './page-checks';
 
 // A busy machine may take its time; what is waited for is the same.
@@ -90,6 +91,7 @@ test('zones go out as a table and come back from it; what is wrong is named', as
 test('a price that can be read in two ways is asked', async ({ page }) => {
   await example(page, 'Boat-shed floor');
   await page.goto('/owner/');
+  await unfold(page, 'Your own prices');
   const field = page.locator('#price-perBag');
   await field.fill('1,250');
   const way = page.getByRole('button', { name: '1250 (one thousand two hundred and fifty)' });

@@ -3,8 +3,9 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import { adviseZone } from '$lib/advice/advise';
+import { limitsHere } from '$lib/advice/owner-limits';
 import AdvicePage from '$lib/ui/advice/AdvicePage.svelte';
-import { partsFor, readings } from '$lib/ui/advice/readings';
+import { forOwner, partsFor, readings } from '$lib/ui/advice/readings';
 import { preferences, readers } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { formatter } from '$lib/words/format';
@@ -13,7 +14,7 @@ import { methodNames } from '$lib/words/en/names';
 import { contractorQuestions, soundQuote } from '$lib/words/en/owner';
 import { ruleSentences } from '$lib/words/en/rules';
 import { possibleHoldSentence } from '$lib/words/en/rules/possible-holds';
-import { stepWords } from '$lib/words/en/steps';
+import { stepHere } from '$lib/words/en/steps/here';
 import { advicePageWords } from '$lib/words/en/ui/advice';
 import { verdictWords } from '$lib/words/en/verdicts';
 
@@ -107,12 +108,14 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
         ...hazardWords(say)[id].controls,
         hazardWords(say)[id].stop,
       ]),
-      ...advice.steps.flatMap(({ id, why }) => [
-        stepWords(say)[id].name,
-        ...why.map((reason) => ruleSentences[reason.rule](reason, say)),
+      ...advice.steps.flatMap((step) => [
+        stepHere(step, say).name,
+        ...step.why.map((reason) => ruleSentences[reason.rule](reason, say)),
       ]),
       ...advice.rejections.map((each) => ruleSentences[each.rule](each, say)),
-      ...Object.values(verdictWords.ownerLimits),
+      ...limitsHere(given.site, zone?.answers ?? {}, advice).map(
+        (id) => verdictWords.ownerLimits[id],
+      ),
       ...contractorQuestions,
       ...soundQuote,
       verdictWords.deferral,
@@ -131,13 +134,43 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
       for (const hold of advice.holds)
         expect(inSight()).toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
       for (const hold of advice.possibleHolds) {
-        expect(inSight()).toContain(possibleHoldSentence(hold, say).replace(/\s+/g, ' '));
+        // What may stop it stands in sight; what may only have to be asked is one tap away.
+        const told = possibleHoldSentence(hold, say).replace(/\s+/g, ' ');
+        expect(hold.verdict === 'stop' ? inSight() : text()).toContain(told);
         // What is not sure is not said as a fact.
         expect(text()).not.toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
       }
       cleanup();
     }
     expect(seen.size).toBe(readers.length);
+  });
+});
+
+describe('the first screen', () => {
+  it('tells tool, depth and its next limit, who, whom to call, and what comes first', async () => {
+    await session.startNew(cases.settled);
+    render(AdvicePage, { zone: null });
+    const said = document.querySelector('.said')?.textContent ?? '';
+    expect(said).toMatch(/Tool\s*Scarifier/);
+    // Past 1/4 in it is broken out: common practice, no source.
+    expect(said).toMatch(/How deep\s*Down to 5 mm\. Damage past 6\.4 mm: breaking out/);
+    expect(said).toMatch(/Who\s*A trained crew/);
+    expect(said).toMatch(/Call\s*Nobody/);
+    expect(said).toMatch(/First\s*Sound and mark, then this/);
+  });
+
+  it('has the main step open with its settings, and every hazard as a sign that opens', async () => {
+    await session.startNew(cases.settled);
+    render(AdvicePage, { zone: null });
+    const advice = adviseZone(cases.settled?.site ?? {}, cases.settled?.zones[0]?.answers ?? {});
+    const open = [...document.querySelectorAll('.body ol > li > details[open]')];
+    expect(open).toHaveLength(1);
+    for (const name of ['Tool', 'Setting', 'Pass', 'Stop'])
+      expect(within(open[0] as HTMLElement).getByText(name)).toBeInTheDocument();
+    for (const id of advice.cautions) {
+      const card = document.getElementById(`hazard-${id}`)?.closest('details');
+      expect(card?.textContent?.replace(/\s+/g, ' ')).toContain(hazardWords(say)[id].stop);
+    }
   });
 });
 
@@ -162,10 +195,14 @@ describe('ways of reading', () => {
   it('hold the same parts', () => {
     for (const given of Object.values(cases)) {
       const advice = adviseZone(given.site, given.zones[0]?.answers ?? {});
-      const [first, ...others] = readers.map((reader) => [...partsFor(reader, advice)].sort());
+      const [first, ...others] = readers.map((reader) =>
+        [
+          ...new Set(partsFor(reader, advice).flatMap((id) => (id === 'owner' ? forOwner : [id]))),
+        ].sort(),
+      );
       for (const other of others) expect(other).toEqual(first);
     }
-    for (const { folded } of Object.values(readings)) expect(folded).not.toContain('holds');
+    for (const { open } of Object.values(readings)) expect(open).toContain('holds');
   });
 
   it('are switched on the page, and it says so', async () => {
@@ -173,9 +210,13 @@ describe('ways of reading', () => {
     const before = headline();
     await userEvent.click(screen.getByLabelText('I own it'));
     expect(preferences.reader).toBe('own');
-    expect(screen.getByText(/The advice is the same whichever you choose/)).toBeInTheDocument();
+    expect(screen.getByText(/^Same advice/)).toBeInTheDocument();
     expect(headline()).toBe(before);
-    expect(headings().indexOf('What you must not do yourself')).toBe(0);
+    // Yes before no.
+    expect(headings().slice(0, 2)).toEqual([
+      'What you may do yourself',
+      'What you leave to others here',
+    ]);
     await userEvent.click(screen.getByLabelText('I explain it'));
     expect(headings()[0]).toBe('Restore or replace');
     expect(screen.getByRole('link', { name: 'To the owner’s sheet' })).toHaveAttribute(
@@ -204,7 +245,7 @@ describe('what may not start yet', () => {
     const head = screen.getByRole('heading', { level: 1 }).parentElement;
     expect(head).toHaveTextContent('It may come to a stop. Take nothing off');
     expect(head).toHaveTextContent('call a licensed structural engineer');
-    expect(headings()).toContain('Once it may start: what every case calls for, in order');
+    expect(headings()).toContain('Steps, once it may start');
     expect(headings().join()).not.toContain('in any case');
   });
 
@@ -217,13 +258,16 @@ describe('what may not start yet', () => {
 });
 
 describe('open answers', () => {
-  it('say how to begin, how it splits, and what each result would mean', async () => {
+  it('begin with the one test to do now, and what each result would mean', async () => {
     await session.startNew(cases.open);
     render(AdvicePage, { zone: null });
-    expect(headings()).toContain('The safest way to begin');
-    expect(headings()).toContain('How it can come out');
-    await waitFor(() => expect(text()).toContain('What each result would mean here'), patience);
-    const [first] = screen.getAllByText('What each result would mean here');
-    expect(first?.closest('li')?.querySelectorAll('dt').length).toBeGreaterThan(1);
+    expect(headings()).toContain('Do now');
+    expect(headings()).toContain('Ways it may turn out');
+    const said = document.querySelector('.said') as HTMLElement;
+    await waitFor(() => within(said).getAllByText('What each result would mean'), patience);
+    const [first] = within(said).getAllByText('What each result would mean');
+    expect(first?.parentElement?.querySelectorAll('dt').length).toBeGreaterThan(1);
+    // A count of possibilities reads as a likelihood.
+    expect(text()).not.toContain('%');
   });
 });

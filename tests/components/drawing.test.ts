@@ -1,12 +1,17 @@
+import { gzipSync } from 'node:zlib';
 import { render } from '@testing-library/svelte';
+import type { ComponentProps } from 'svelte';
 import { describe, expect, it } from 'vitest';
+import glossary from '$content/glossary.json';
 import { checkIds } from '$lib/answers/readiness-record';
 import { choicesOf, questionIds, questions } from '$lib/answers/questions';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import CheckDrawing from '$lib/drawing/CheckDrawing.svelte';
 import { loadPictures } from '$lib/drawing/choice/load';
 import { drawingOf } from '$lib/drawing/choice';
+import { hasSection, viewOf } from '$lib/drawing/view';
+import { termPictures } from '$lib/learn/term-pictures';
 import Picture from '$lib/drawing/Picture.svelte';
+import Frames from '$lib/drawing/Frames.svelte';
 import CrossSection from '$lib/drawing/CrossSection.svelte';
 import HazardPlate from '$lib/drawing/HazardPlate.svelte';
 import HazardSign from '$lib/drawing/HazardSign.svelte';
@@ -39,7 +44,7 @@ describe('choices', () => {
         : [...choicesOf(question), ...(kind === 'many' ? ['none'] : [])];
     const pictureOf = await loadPictures(question);
     const all = [...choices, 'not-sure'].map((choice) => {
-      const marks = drawingOf(question, choice);
+      const marks = viewOf(question, choice);
       expect(pictureOf(choice)).toEqual(marks);
       const { container } = render(Picture, { marks });
       // Decoration: the label beside it says it.
@@ -48,7 +53,26 @@ describe('choices', () => {
       return drawn(container);
     });
     distinct(all);
-    for (const text of all) expect(text.length).toBeLessThan(5200);
+    for (const text of all) expect(gzipSync(text).length).toBeLessThan(8000);
+  });
+});
+
+describe('terms of the glossary', () => {
+  const pictures = Object.entries(termPictures);
+  it.each(pictures)('%s: the picture is of something the site names', (term, picture) => {
+    expect(Object.keys(glossary)).toContain(term);
+    if (picture.kind === 'view')
+      expect(choicesOf(picture.question) as readonly string[]).toContain(picture.choice);
+  });
+});
+
+describe('sections', () => {
+  it.each(questionIds.filter(hasSection))('%s: each choice has one of its own', (question) => {
+    distinct(
+      choicesOf(question).map((choice) =>
+        drawn(render(Picture, { marks: drawingOf(question, choice) }).container),
+      ),
+    );
   });
 });
 
@@ -56,8 +80,25 @@ describe('methods, checks, hazards, verdicts', () => {
   it('each method and step has a drawing of its own', () => {
     distinct(stepIds.map((method) => drawn(render(MethodDrawing, { method }).container)));
   });
-  it('each check before covering has a drawing of its own', () => {
-    distinct(checkIds.map((check) => drawn(render(CheckDrawing, { check }).container)));
+  const three = (props: ComponentProps<typeof Frames>) => {
+    const { container } = render(Frames, props);
+    const pictures = [...container.querySelectorAll('li')];
+    expect(pictures).toHaveLength(3);
+    return pictures.map((picture) => {
+      // Decoration: the words under it say it.
+      expect(picture.querySelector('svg')).toHaveAttribute('aria-hidden', 'true');
+      expect(picture.textContent.trim().split(/\s+/).length).toBeLessThanOrEqual(4);
+      expect(picture.textContent.trim()).not.toBe('');
+      const text = drawn(picture);
+      expect(gzipSync(text).length).toBeLessThan(8000);
+      return text;
+    });
+  };
+  it('each method and step stands in three pictures: before, at work, done', () => {
+    distinct(stepIds.flatMap((id) => three({ kind: 'method', id })));
+  });
+  it('each check before covering stands in three pictures', () => {
+    distinct(checkIds.flatMap((id) => three({ kind: 'check', id })));
   });
   it('each hazard has a sign of its own, alone and on the plate of a warning', () => {
     distinct(hazardIds.map((hazard) => drawn(render(HazardSign, { hazard }).container)));

@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import JobPage from '$lib/ui/job/JobPage.svelte';
 import { preferences } from '$lib/ui/preferences.svelte';
+import { keptDraft } from '$lib/ui/question/kept-draft';
 import { session } from '$lib/ui/session.svelte';
 
 // Rendering takes its time on a busy machine.
@@ -58,7 +59,10 @@ describe('answers on the job page', () => {
     await open(/^Answers \(3\)/);
     await user.click(await button('Change: Looseness, Ramp'));
     await user.click(await screen.findByRole('radio', { name: 'Rotten' }));
+    // What is begun waits in the tab: a reload does not cost it.
+    expect(keptDraft(session.id, 'looseness', 'a')).not.toBeNull();
     await user.click(await button('Leave it as it was'));
+    expect(keptDraft(session.id, 'looseness', 'a')).toBeNull();
     expect(answersOf('a')?.looseness).toEqual(['hollow']);
     expect(await button('Change: Looseness, Ramp')).toHaveFocus();
   });

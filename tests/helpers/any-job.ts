@@ -9,6 +9,7 @@ import {
   zoneQuestionIds,
   type QuestionId,
 } from '$lib/answers/questions';
+import { afterSounds, barSeen, leftIds, stoneIds } from '$lib/answers/trial-record';
 import { isName } from '$lib/keep/names';
 import { figures, rangeOf, type FigureId } from '$shared/figures';
 import { methodIds, stepIds } from '$shared/methods';
@@ -62,6 +63,25 @@ export const anyName = fc
 const place = numberWithin(rangeOf('limit.spot-place'));
 const side = numberWithin(rangeOf('limit.spot-side'));
 
+const anyEntry = fc.oneof(fc.double({ min: 0, max: 999, noNaN: true }), fc.constant('about 3'));
+/** A square metre tried, half typed in or whole. */
+const anyPatch = fc.record(
+  {
+    method: fc.constantFrom(...methodIds),
+    notch: fc.integer({ min: 0, max: 2 }),
+    passes: fc.integer({ min: 1, max: 3 }),
+    area: anyEntry,
+    minutes: anyEntry,
+    depths: fc.array(anyEntry, { maxLength: 5 }),
+    profile: fc.integer({ min: 1, max: 10 }),
+    stones: fc.constantFrom(...stoneIds),
+    left: fc.constantFrom(...leftIds),
+    bar: fc.constantFrom(...barSeen),
+    sound: fc.constantFrom(...afterSounds),
+  },
+  { requiredKeys: ['method', 'notch', 'passes'], noNullPrototype: true },
+);
+
 /** A zone with its answers only, or with all else a zone can carry. */
 const anyZone = (full: boolean): fc.Arbitrary<Zone> =>
   fc.record(
@@ -78,6 +98,7 @@ const anyZone = (full: boolean): fc.Arbitrary<Zone> =>
           results: fc.constant({ ph: { readings: [9.5, 'nine'] } }),
           note: anyName,
         }),
+        trial: fc.array(anyPatch, { maxLength: 4 }),
       }),
     },
     { requiredKeys: ['id', 'name', 'answers'], noNullPrototype: true },

@@ -54,7 +54,7 @@ export async function withJob(page: Page): Promise<void> {
   await openJobs(page);
   await openFile(page, file);
   await expect(page.getByText(`“${name}” is in your list as a new job.`)).toBeVisible();
-  await expect(list(page).getByText('in hand')).toBeVisible();
+  await expect(list(page).getByText('open now')).toBeVisible();
 }
 /** The row of a job with its further actions unfolded. */
 export async function more(page: Page, of = name) {

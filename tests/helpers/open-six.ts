@@ -16,7 +16,7 @@ export async function openSix(page: Page, name: SixName, reader: Reader, open = 
   );
   await openJobs(page);
   await openFile(page, sixFile(name, open));
-  await expect(list(page).getByText('in hand')).toBeVisible();
+  await expect(list(page).getByText('open now')).toBeVisible();
 }
 
 /** Words that stand open in the page's own part, and the page's height in screens of 844 px. */

@@ -1,6 +1,6 @@
 import { buildIndex, openIndex } from '$lib/learn/search';
 import { explainers, glossary } from '$lib/learn/library.server';
-import { plainText } from '$lib/learn/plain-text';
+import { searchEntries } from '$lib/learn/search-entries.server';
 import { render } from 'svelte/server';
 import type { Component } from 'svelte';
 import { describe, expect, it } from 'vitest';
@@ -61,20 +61,7 @@ describe('figures in the text', () => {
 });
 
 describe('search', () => {
-  const search = openIndex(
-    JSON.parse(
-      JSON.stringify(
-        buildIndex(
-          explainers.map(({ slug, front, body }) => ({
-            id: `${slug}/`,
-            title: front.title,
-            summary: front.summary,
-            text: plainText(body),
-          })),
-        ),
-      ),
-    ),
-  );
+  const search = openIndex(JSON.parse(JSON.stringify(buildIndex(searchEntries))));
   const found = (words: string) => search(words).map(({ id }) => id);
 
   it.each([

@@ -2,7 +2,8 @@ import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { csvOf } from '$lib/keep/export-csv';
 import { markdownOf, markdownText } from '$lib/keep/export-markdown';
-import { demoFiles, demoIds, demoJob, isDemo } from '$lib/keep/demos';
+import { demoFiles, demoIds, demoJob } from '$lib/keep/demos';
+import { isDemo } from '$lib/keep/is-demo';
 import { isKnown } from '$lib/plan/amount';
 import { planJob } from '$lib/plan/plan';
 import { quantityIds, zoneQuantityIds } from '$lib/plan/quantities';
@@ -11,6 +12,8 @@ import { spanWords } from '$lib/words/en/plan/amounts';
 import { planDocument } from '$lib/words/en/plan/document';
 import { quantityNames } from '$lib/words/en/plan/quantities';
 import { quantityRows, tableHead } from '$lib/words/en/plan/table';
+import { toolWords } from '$lib/words/en/safety/tools';
+import { drawnBay } from '../helpers/drawn-bay';
 
 const say = formatter('metric');
 const exported = (id: (typeof demoIds)[number]) => {
@@ -34,6 +37,30 @@ describe('the example jobs', () => {
 });
 
 describe('the quantities as a table', () => {
+  it.each(demoIds)('%s has the days of every machine, as the plan has them', (id) => {
+    const { job, plan, nameOf } = exported(id);
+    const { data } = reread(
+      csvOf(tableHead, quantityRows(job, plan, say, { date: '2026-01-02', nameOf })),
+    );
+    for (const { tool, days } of plan.schedule.hire) {
+      const row = data.find(({ Quantity }) => Quantity === `Days of hire: ${toolWords[tool].name}`);
+      expect([row?.['At least'], row?.['At most']]).toEqual([
+        String(days.length),
+        String(days.length),
+      ]);
+    }
+    const days = data.find(({ Quantity }) => Quantity === 'Working days');
+    expect([days?.['At least'], days?.['At most']]).toEqual(plan.schedule.count.map(String));
+  });
+  it('has a bay that is offered whole both ways: a bay of 2 by 2 m is 4 m2 whole', () => {
+    const job = drawnBay(1500);
+    const plan = planJob(job);
+    const rows = quantityRows(job, plan, say, { date: '2026-01-02', nameOf: (zone) => zone });
+    const of = (what: string) => rows.find((row) => row[3] === what);
+    expect(of('Treated whole: Area')?.slice(4, 7)).toEqual([4, 4, 'm²']);
+    expect(Number(of('Patched: Area')?.[4])).toBeLessThan(4);
+    expect(Number.isInteger(of('Treated whole: Bags of repair material')?.[5])).toBe(true);
+  });
   it.each(demoIds)('%s reads back to the numbers of the plan', (id) => {
     const { job, plan, nameOf } = exported(id);
     const text = csvOf(tableHead, quantityRows(job, plan, say, { date: '2026-01-02', nameOf }));

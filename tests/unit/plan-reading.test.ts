@@ -159,3 +159,22 @@ describe('over any job the owner’s sheet', () => {
     }
   });
 });
+
+// Common practice, no source: powder on firm concrete still rings under a hammer; a layer that has let go does not.
+describe('the share that rings', () => {
+  const zones = [
+    { area: 60 },
+    { area: 30, looseness: ['powdery'] },
+    { area: 10, depth: 40, looseness: ['hollow'] },
+  ];
+  it('takes in what is weak in its skin alone: 60 and 30 of 100 m2', () =>
+    expect(read(tradeJob(zones, {}, { totalArea: 100 })).rings).toBeCloseTo(0.9, 9));
+  it('leaves out a thin skin that sounds dull, though no hammer has to take it off', () => {
+    const dull = { area: 40, depth: ['3-to-6'], texture: ['smooth'], looseness: ['hollow'] };
+    const { rings, plan } = read(tradeJob([{ area: 60 }, dull], {}, { totalArea: 100 }));
+    expect(plan.zones.map(({ method }) => method)).not.toContain('break-out');
+    expect(rings).toBeCloseTo(0.6, 9);
+  });
+  it('is not told while the size of the whole is not known', () =>
+    expect(read(tradeJob(zones)).rings).toBeNull());
+});

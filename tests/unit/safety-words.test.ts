@@ -22,7 +22,7 @@ describe('silica', () => {
   };
   test('a row, a sheltered place', () => {
     expect(words.silicaSentence(say, first(breaking), 'us')).toBe(
-      'The jackhammer stands in row (x), jackhammers and hand-held powered chipping tools of 29 CFR 1926.1153 Table 1. A roof or walls can hold dust in, so we treat this place as enclosed.',
+      'The breaker stands in row (x), jackhammers and hand-held powered chipping tools of 29 CFR 1926.1153 Table 1. A roof or walls can hold dust in, so we treat this place as enclosed.',
     );
     expect(words.silicaSentence(say, first(breaking), 'elsewhere')).toMatch(/^Your country’s rule/);
   });
@@ -104,7 +104,7 @@ test('vibration, trigger time, sharing', () => {
   // 1 to 2 h, usually 1.5, at 20 m/s2 are 1200 points: a quarter hour is 200, so nobody can stay under
   // 100, and 3 people under 400; for the whole 2 h it would take 4.
   expect(words.sharingSentence(say, result.safety.sharing['vibration-action'])).toBe(
-    'More people cannot solve this: 15 minutes with the jackhammer is too much for one day. Choose a gentler tool or method, or take better protection.',
+    'More people cannot solve this: 15 minutes with the breaker is too much for one day. Choose a gentler tool or method, or take better protection.',
   );
   expect(words.sharingSentence(say, result.safety.sharing['vibration-limit'])).toBe(
     '3 people can do it all in one day; your crew needs 2 days.',

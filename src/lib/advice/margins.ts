@@ -169,6 +169,23 @@ export function sheetMarginOf(site: SiteAnswers, zone: ZoneAnswers): Margin | nu
   return margins.find(({ reach }) => reach === 'at-most') ?? null;
 }
 
+/**
+ * The next depth at which settled advice becomes another, deeper down; null where something is open
+ * or no greater depth changes it.
+ */
+export function depthMarginOf(site: SiteAnswers, zone: ZoneAnswers): Margin | null {
+  const answers = { ...site, ...zone };
+  const now = endingOf(answers);
+  if (!now) return null;
+  const place = (band: string) => depthBands.indexOf(band as DepthBand);
+  const { depth } = zone;
+  const deeper = marginsAmong(['depth'], answers, now).filter(({ from, to, atMm = 0 }) =>
+    typeof depth === 'number' ? atMm >= depth : place(to) > place(from),
+  );
+  const [next = null] = deeper.sort((one, other) => (one.atMm ?? 0) - (other.atMm ?? 0));
+  return next;
+}
+
 function marginsAmong(
   asked: readonly Asked[],
   answers: SiteAnswers & ZoneAnswers,

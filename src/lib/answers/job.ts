@@ -3,6 +3,7 @@ import type { SiteAnswers, ZoneAnswers } from './answers';
 import type { CrewDay, ToolLevels } from './crew-day';
 import type { ReadinessRecord } from './readiness-record';
 import type { Survey } from './survey';
+import type { PatchTried } from './trial-record';
 
 /** A rectangle on the surface, mm: x and y of its lower left corner from the reader's own corner. */
 export interface Rectangle {
@@ -22,6 +23,8 @@ export interface Zone {
   readonly patches?: readonly Rectangle[];
   /** What was found when the prepared surface was checked; absent while nothing was. */
   readonly readiness?: ReadinessRecord;
+  /** Square metres tried before the work, oldest first; absent while none was. */
+  readonly trial?: readonly PatchTried[];
 }
 
 export const weekdays = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;

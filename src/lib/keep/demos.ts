@@ -31,6 +31,3 @@ export function demoJob(id: DemoId): Job {
   if (!read.ok) throw new Error(`${id}: ${read.problem.path}`);
   return read.value;
 }
-
-/** Whether a job is one of the examples, by the mark in its name. */
-export const isDemo = (job: Job): boolean => job.name.endsWith('(invented example)');

@@ -58,14 +58,3 @@ export async function readJobBlob(file: Blob): Promise<Checked<Job>> {
   if (file.size > mostBytes) return tooLarge(file.size);
   return readJobBytes(new Uint8Array(await file.arrayBuffer()));
 }
-
-/** A name for the file of a job: the job's own, in letters every system takes. */
-export function jobFileName(job: Job): string {
-  const plain = job.name
-    .normalize('NFKD')
-    .replace(/[^A-Za-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60)
-    .toLowerCase();
-  return `${plain || 'job'}.down-to-sound.json`;
-}

@@ -23,6 +23,7 @@ import {
   zoneId,
 } from './shapes';
 import { newestVersion } from './tables/tables';
+import { trialShape } from './trial-shape';
 
 export const formatName = 'down-to-sound.job';
 /** The version that is written. */
@@ -82,6 +83,7 @@ const spot = object({
 export const zoneExtras = {
   patches: v.exactOptional(list(spot, rangeOf('limit.spots')[1])),
   readiness: v.exactOptional(readinessShape),
+  trial: v.exactOptional(trialShape),
 };
 const price = v.exactOptional(measured('limit.price'));
 export const jobExtras = {

@@ -6,28 +6,15 @@ import {
   requirementIds,
   spoilers,
   type CheckResult,
-  type Entry,
   type PullOffTest,
   type ReadinessRecord,
   type Requirement,
 } from '$lib/answers/readiness-record';
 import { rangeOf } from '$shared/figures';
-import { bounds } from './bounds';
-import { list, name, object, picked, says, unique, whole, within } from './shapes';
+import { entry, list, name, object, picked, unique, whole } from './shapes';
 
 /** A seed is what a 32-bit generator takes. */
 const seedRange = [0, 2 ** 32 - 1] as const;
-
-const entryExpected = { id: 'entry', most: bounds.nameLength } as const;
-
-/**
- * A value as the reader typed it: a number, or the text that could not be read as one. The
- * readiness engine says what is wrong with it; refusing the file for it would lose the rest.
- */
-const entry: v.GenericSchema<Entry, Entry> = v.union(
-  [within([-bounds.entry, bounds.entry], entryExpected), name],
-  says(entryExpected),
-);
 
 /** The same shape under each of these fields, every one of which may be missing. */
 const each = <const K extends string, T>(keys: readonly K[], shape: v.GenericSchema<T, T>) =>

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { Entry } from '$lib/answers/readiness-record';
 import { figures, rangeOf, type FigureId } from '$shared/figures';
 import { bounds } from './bounds';
 import { canBeSeen, type Expected } from './problem';
@@ -97,4 +98,15 @@ export const zoneId = v.pipe(
     says({ id: 'zone-id', most: bounds.idLength }),
   ),
   v.notValues(inherited, says({ id: 'zone-id', most: bounds.idLength })),
+);
+
+const entryExpected = { id: 'entry', most: bounds.nameLength } as const;
+
+/**
+ * A value as the reader typed it: a number, or the text that could not be read as one. Whoever
+ * reads it says what is wrong with it; refusing the file for it would lose the rest.
+ */
+export const entry: v.GenericSchema<Entry, Entry> = v.union(
+  [within([-bounds.entry, bounds.entry], entryExpected), name],
+  says(entryExpected),
 );

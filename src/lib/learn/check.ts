@@ -1,6 +1,8 @@
 import type { Explainer } from './front';
 import type { Glossary } from './glossary';
 import { explained, kinds } from './kinds';
+import type { MethodId } from '$shared/methods';
+import { settingFigures } from '$shared/settings';
 
 /** What the library is checked against. */
 export interface Shelf {
@@ -19,9 +21,14 @@ export const tradeHeading = '## Trade detail';
 const linkPattern = /\]\(([^)\s]+)\)/g;
 const figurePattern = /<Fig\s+id="([^"]+)"/g;
 
-/** The ids of the figures a text prints, in order of first use. */
+const stripPattern = /<MethodSettings\s+method="([^"]+)"/g;
+
+/** The ids of the figures a text prints, in order of first use; those of a strip of settings last. */
 export const figuresIn = (body: string): string[] => [
-  ...new Set([...body.matchAll(figurePattern)].map((match) => match[1] ?? '')),
+  ...new Set([
+    ...[...body.matchAll(figurePattern)].map((match) => match[1] ?? ''),
+    ...[...body.matchAll(stripPattern)].flatMap(([, method]) => settingFigures(method as MethodId)),
+  ]),
 ];
 
 function faultsOf({ slug, front, body }: Explainer, shelf: Shelf, slugs: Set<string>): string[] {

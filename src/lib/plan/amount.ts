@@ -48,6 +48,8 @@ export interface Term {
   readonly unit: Unit;
   readonly by?: 'times' | 'over';
   readonly figure?: FigureId;
+  /** The figure after what the reader's own test patch measured. */
+  readonly fromPatch?: true;
 }
 
 /** A number with its working, or what is missing to work it out. Never zero for want of knowing. */

@@ -42,3 +42,14 @@ export function askedHere({ zones, held, tasks }: Plan): AskId[] {
   };
   return askIds.filter((id) => raised[id]);
 }
+
+/** What a sound offer contains. */
+export const offerIds = ['drawing', 'depth', 'material', 'tests', 'waste', 'left-out'] as const;
+export type OfferId = (typeof offerIds)[number];
+
+/** The lines of an offer that bear on this job. Source: common practice, no published source. */
+export function offeredHere({ zones, totals }: Plan): OfferId[] {
+  const goesOn = zones.some(({ steps }) => steps.includes('cover'));
+  const waste = totals['debris-mass'] !== null || totals['wash-water'] !== null;
+  return offerIds.filter((id) => (id !== 'material' || goesOn) && (id !== 'waste' || waste));
+}

@@ -1,6 +1,7 @@
 import type { FigureId, OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
+import { rateLearnt } from '$lib/trial/zone-trial';
 import { figureTerm, isKnown, product, times, typicalOf, type Amount, type Term } from './amount';
 import { barsOf } from './bars';
 import { groundOf } from './ground';
@@ -76,7 +77,7 @@ export function hoursOf(
   if (rate.per === 'volume') return breakingHours(work, quantities, own);
   const { tool } = work.tools.get(step) ?? {};
   const slow = tool && slower[step]?.[tool];
-  const speed = figureTerm('rate', slow ?? rate.figure, own);
+  const speed = rateTerm(step, slow ?? rate.figure, work, own);
   if (rate.per === 'zone' || rate.per === 'job') return product('h', [speed]);
   const over: Term = { ...speed, by: 'over' };
   if (rate.per === 'crack') {
@@ -89,6 +90,18 @@ export function hoursOf(
   const ground = groundOf(work, own);
   if (rate.per === 'perimeter') return times('h', ground.perimeter, over);
   return times('h', quantities['patch-area'] ?? quantities.area ?? ground.area, over);
+}
+
+/**
+ * The rate of a step in a zone: the main method's as the zone's own test patches have it, laid over
+ * the figure; the reader's own value lies over both.
+ */
+function rateTerm(step: StepId, figure: FigureId, work: ZoneWork, own?: OwnFigures): Term {
+  const table = figureTerm('rate', figure, own);
+  const learnt = step === work.method ? rateLearnt(work.tried, figure, own) : null;
+  if (!learnt) return table;
+  const { low, typical, high } = learnt;
+  return { ...table, span: [low, high], typical, fromPatch: true };
 }
 
 /** Rates of a step with another tool than the usual one. */
@@ -164,7 +177,7 @@ function breakingHours(work: ZoneWork, quantities: Quantities, own?: OwnFigures)
       : 'rate.break-out';
   const { removed } = quantities;
   if (!removed) return null;
-  const byVolume = times('h', removed, figureTerm('rate', figure, own));
+  const byVolume = times('h', removed, rateTerm('break-out', figure, work, own));
   if (!isKnown(byVolume)) return byVolume;
   const small = figureTerm('rate', 'rate.break-out-least', own);
   const patches = Math.max(1, work.patches?.length ?? 1);

@@ -12,7 +12,7 @@ import {
 } from './courses';
 import type { Plan } from './plan';
 import { notKnownYet, pointsOf, type Point, type PointsOfCourses } from './points';
-import { deepestOf, volumeShare } from './shares';
+import { deepestOf, sizeOf, volumeShare } from './shares';
 import { signsOf } from './signs';
 import type { Reach } from './tasks';
 
@@ -52,7 +52,17 @@ export interface OwnersReading {
   /** Courses whose ranges cross, so that neither is said to take less. */
   readonly overlaps: Readonly<Record<MeasureId, readonly (readonly [CourseId, CourseId])[]>>;
   readonly deepest: number | null;
+  /** Part of the whole that rings: firm, or weak in its skin alone; null while the whole is not known. */
+  readonly rings: number | null;
+  /** Parts that are made new through their full depth, of all that were entered. */
+  readonly madeNew: { readonly parts: number; readonly of: number };
 }
+
+/** Whether a zone may sound dull: a skin that has let go is no sound concrete, however thin. */
+const mayBeHollow = (job: Job, id: string): boolean => {
+  const looseness = job.zones.find((zone) => zone.id === id)?.answers.looseness;
+  return !looseness || looseness.some((each) => each === 'hollow' || each === 'rotten');
+};
 
 /**
  * Restore or replace, from a planned job. Grave signs go first, whatever the shares say.
@@ -114,5 +124,13 @@ export function readForOwner(
     lighter,
     overlaps: overlapsOf(courses),
     deepest: deepestOf(job),
+    rings:
+      conditions.whole === null
+        ? null
+        : sizeOf(
+            zonesIn('sound', 'surface').filter((id) => !mayBeHollow(job, id)),
+            job,
+          ) / conditions.whole,
+    madeNew: { parts: zonesIn('replace').length, of: job.zones.length },
   };
 }

@@ -7,6 +7,7 @@ import type { QuestionId } from '$lib/answers/questions';
 import { drawnPatches } from '$lib/survey/drawn';
 import { layPatches, rectangleRing, worstFrost, type PatchLayout } from '$lib/survey/patches';
 import type { SurveyResult } from '$lib/survey/survey';
+import { settledPatches, trialOf } from '$lib/trial/zone-trial';
 import type { OwnFigures } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
 import { quantitiesOf, type Quantities } from './quantities';
@@ -151,6 +152,7 @@ function workOf(
   advice: Advice,
   method: MethodId,
 ): Omit<ZoneWork, 'patches'> {
+  const trial = zone.trial?.length ? trialOf(site, zone, advice) : null;
   return {
     zone,
     method,
@@ -159,6 +161,7 @@ function workOf(
     thickness: site.thickness ?? 'unknown',
     frost: worstFrost(site),
     tight: isSurely(zone.answers.looseness, 'tight'),
+    tried: trial ? settledPatches(trial) : [],
     alongBars: method === 'break-out' && advice.beside !== null && advice.beside !== 'break-out',
   };
 }

@@ -2,6 +2,7 @@ import { rangeOfBand } from '$lib/answers/depth';
 import type { Zone } from '$lib/answers/job';
 import type { DepthBand, FreezeThaw } from '$lib/answers/questions';
 import type { Patch } from '$lib/survey/patches';
+import type { Found } from '$lib/trial/found';
 import type { MethodId, StepId } from '$shared/methods';
 import type { Span } from './amount';
 import type { Tooling } from './tools';
@@ -21,6 +22,8 @@ export interface ZoneWork {
   readonly alongBars: boolean;
   /** The whole surface, m2; absent where nobody has said. */
   readonly whole?: number;
+  /** Square metres tried at the settings the trial ended with: the main method's rate is learnt from them. */
+  readonly tried: readonly Found[];
   /** The patches laid over its damage; null where only its area is known. */
   readonly patches: readonly Patch[] | null;
 }

@@ -8,9 +8,10 @@ import { gradeSteps, type DecidedStep, type StepsGrade } from './steps';
 /** What a learner decided about a case. */
 export interface Attempt {
   readonly call: Call;
-  /** Counted only where the call is a method. */
-  readonly steps: readonly DecidedStep[];
-  readonly hazards: readonly HazardId[];
+  /** Counted only where the call is a method; null where nobody asked. */
+  readonly steps: readonly DecidedStep[] | null;
+  /** Null where nobody asked. */
+  readonly hazards: readonly HazardId[] | null;
 }
 
 /** How it went: the call was wrong; something around it was; all of it was right. */
@@ -19,9 +20,10 @@ export type Rating = (typeof ratings)[number];
 
 export interface Grade {
   readonly call: CallGrade;
-  /** Null where no steps can be judged: no method was picked, or none may be used yet. */
+  /** Null where no steps can be judged: nobody asked, no method was picked, or none may be used yet. */
   readonly steps: StepsGrade | null;
-  readonly hazards: HazardsGrade;
+  /** Null where nobody asked. */
+  readonly hazards: HazardsGrade | null;
   readonly rating: Rating;
   readonly advice: Advice;
 }
@@ -31,9 +33,12 @@ export function grade(one: Case, attempt: Attempt): Grade {
   const advice = adviceOn(one);
   const call = gradeCall(attempt.call, advice);
   const steps =
-    isMethod(attempt.call) && advice.method ? gradeSteps(attempt.steps, one, advice) : null;
-  const hazards = gradeHazards(attempt.hazards, one, advice);
-  const around = hazards.missed.length + (steps?.missed.length ?? 0) + (steps?.spare.length ?? 0);
+    attempt.steps && isMethod(attempt.call) && advice.method
+      ? gradeSteps(attempt.steps, one, advice)
+      : null;
+  const hazards = attempt.hazards && gradeHazards(attempt.hazards, one, advice);
+  const around =
+    (hazards?.missed.length ?? 0) + (steps?.missed.length ?? 0) + (steps?.spare.length ?? 0);
   const rating = call.kind !== 'right' ? 'again' : around > 0 ? 'hard' : 'good';
   return { call, steps, hazards, rating, advice };
 }

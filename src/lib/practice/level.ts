@@ -89,3 +89,13 @@ export function levelOf(one: Case): Level {
 
 /** The level above or below, if there is one. */
 export const stepLevel = (level: Level, by: 1 | -1): Level => capped(level + by);
+
+/** What is asked beside the method: nothing at first, then the work around it, then the dangers too. */
+export const askedAt: Readonly<
+  Record<Level, { readonly steps: boolean; readonly hazards: boolean }>
+> = {
+  1: { steps: false, hazards: false },
+  2: { steps: true, hazards: false },
+  3: { steps: true, hazards: true },
+  4: { steps: true, hazards: true },
+};

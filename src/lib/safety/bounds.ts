@@ -32,3 +32,10 @@ export function standingTo(amount: Bounds, limit: number): Standing {
   if (passes(amount.high, limit)) return 'may-be-over';
   return amount.open ? 'unknown' : 'under';
 }
+
+/** Both ends to the nearest step: nobody reads finer. */
+export const toStep = (bounds: Bounds, step: number): Bounds => ({
+  ...bounds,
+  low: Math.round(bounds.low / step) * step,
+  high: Math.round(bounds.high / step) * step,
+});

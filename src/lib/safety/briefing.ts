@@ -32,6 +32,13 @@ const rank = (hazard: HazardId): number => {
   return place < 0 ? gravest.length + hazardIds.indexOf(hazard) : place;
 };
 
+/** What somebody stops for, gravest first; dust, noise and vibration have lines of their own. */
+export const gravestFirst = (hazards: readonly CrewHazard[]): HazardId[] =>
+  hazards
+    .map(({ hazard }) => hazard)
+    .filter((hazard) => !said.includes(hazard))
+    .sort((one, other) => rank(one) - rank(other));
+
 const most = <T>(items: readonly T[], of: (item: T) => number): T | undefined =>
   items.reduce<T | undefined>(
     (best, item) => (best === undefined || of(item) > of(best) ? item : best),
@@ -84,11 +91,7 @@ export function briefingOf(
     ...(shakes ? [{ id: 'hands' as const }, { id: 'turns' as const }] : []),
     ...(held.length ? [{ id: 'leave' as const, zones: held }] : []),
   ];
-  const stops = hazards
-    .map(({ hazard }) => hazard)
-    .filter((hazard) => !said.includes(hazard))
-    .sort((one, other) => rank(one) - rank(other))
-    .map((hazard) => ({ id: 'stop' as const, hazard }));
+  const stops = gravestFirst(hazards).map((hazard) => ({ id: 'stop' as const, hazard }));
   return [...lines, ...stops.slice(0, mostLines - 1 - lines.length), { id: 'anyone' }];
 }
 

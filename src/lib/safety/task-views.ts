@@ -18,10 +18,14 @@ export interface TaskView {
   readonly zones: readonly string[];
 }
 
-/** The tasks of a day, each once: what one person does with one tool in several goes is added up. */
+/**
+ * The tasks of a day, each once: what one person does with one tool in several goes is added up.
+ * @param placeOf where a step stands in the order of work; as they come when left out
+ */
 export function taskViews(
   safety: Safety,
   zonesOf: (step: StepId) => readonly string[],
+  placeOf: (step: StepId) => number = () => 0,
 ): TaskView[] {
   const seen = new Map<
     string,
@@ -43,8 +47,11 @@ export function taskViews(
       if (!most || one.hours[1] > most.hours[1]) seen.set(key, { worker, ...one });
     }
   }
-  return [...seen.values()].flatMap(({ worker, at, hours, atTask }, index) => {
-    const before = worker.tasks[at];
+  const placed = [...seen.values()].map((one) => ({ ...one, before: one.worker.tasks[one.at] }));
+  const inOrder = placed.toSorted((one, other) =>
+    one.before && other.before ? placeOf(one.before.step) - placeOf(other.before.step) : 0,
+  );
+  return inOrder.flatMap(({ worker, at, hours, atTask, before }, index) => {
     const [task, silica, noise, vibration] = [
       before && { ...before, hours, ...(atTask !== undefined && { atTask }) },
       worker.silica.tasks[at],

@@ -51,6 +51,17 @@ export function triggerMinutes(
 }
 const minutesPerHour = 60;
 
+/**
+ * Trigger minutes as they are told: whole below an hour, to the tenth of an hour from there. Rounded
+ * down, since a minute more would pass the limit.
+ */
+export const toldTime = (
+  minutes: number,
+): { readonly value: number; readonly unit: 'min' | 'h' } =>
+  minutes < minutesPerHour
+    ? { value: Math.floor(minutes), unit: 'min' }
+    : { value: Math.floor((10 * minutes) / minutesPerHour) / 10, unit: 'h' };
+
 /** One task's share in the day's vibration. */
 export interface VibrationOfTask {
   readonly tool: ToolId;

@@ -136,6 +136,13 @@ export function formatter(
     list: (items) => joined.format(items),
     either: (items) => apart.format(items),
     figure: (id: FigureId) => speak(figures[id].unit, ...rangeOf(id, own)),
+    end: (id, end) => {
+      const [low, high] = rangeOf(id, own);
+      const middle = own?.[id] ?? figures[id].typical ?? (low + high) / 2;
+      const one = { low, typical: middle, high }[end];
+      return speak(figures[id].unit, one, one);
+    },
+    between: (unit, low, high) => speak(unit, low, high),
     span: (low, high) => speak(figures[low].unit, rangeOf(low, own)[0], rangeOf(high, own)[1]),
     valueOf: (id) => valueOf(id, own),
     unitOf: (kind: Convertible) => {

@@ -6,12 +6,17 @@ const coarseTolerance = 0.03;
 
 /** Below this many inches a fraction says too little, and decimals are used, as on a crack gauge. */
 const leastFraction = 1 / 40;
-/** Below this many inches the finest step is a thirty-second instead of a sixteenth. */
+/** Below this many inches the finest step is a thirty-second. */
 const fineBelow = 1 / 4;
+/** From this many inches on nobody says sixteenths: 20 mm is 3/4 in. Source: common practice, no source. */
+const eighthsFrom = 1 / 2;
+/** A number that somebody typed as sixteenths stays what it was. */
+const typedExactly = 1e-6;
 
 /**
  * Inches as the trade writes them: whole inches and fractions, the coarsest that is within 2 %,
- * at the finest to the sixteenth (below 1/4 in to the thirty-second).
+ * at the finest to the sixteenth (below 1/4 in to the thirty-second, from 1/2 in on to the eighth
+ * unless the value is a whole number of sixteenths).
  * @param value inches, zero or more
  * @returns whole inches, and numerator over denominator of the rest (0 over 1 when there is none);
  *   null where the value is too small for a fraction
@@ -20,7 +25,8 @@ export function inchFraction(
   value: number,
 ): { whole: number; numerator: number; denominator: number } | null {
   if (value > 0 && value < leastFraction) return null;
-  const finest = value < fineBelow ? 32 : 16;
+  const sixteenths = Math.abs(Math.round(value * 16) - value * 16) < typedExactly;
+  const finest = value < fineBelow ? 32 : value < eighthsFrom || sixteenths ? 16 : 8;
   let denominator = 1;
   while (
     denominator < finest &&

@@ -12,7 +12,7 @@ import type { Hold, Reason, Target, TestId, Verdict } from '$lib/advice/types';
 import type { Margin } from '$lib/advice/zone-advice';
 import type { FigureId } from '$shared/figures';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
-import type { Basis, Extent } from '$shared/types';
+import type { Basis, Extent, Unit } from '$shared/types';
 
 /**
  * Speaks values in the reader's units and language. Every method takes engine units
@@ -56,6 +56,10 @@ export interface Formatter {
   either(items: readonly string[]): string;
   /** A figure of the trade with its unit; the reader's own value where there is one. */
   figure(id: FigureId): string;
+  /** One number of a figure that is a range, with its unit. */
+  end(id: FigureId, end: 'low' | 'typical' | 'high'): string;
+  /** From one number to another in a unit of figures. */
+  between(unit: Unit, low: number, high: number): string;
   /** From one figure to another of the same unit: "3.2 to 6.4 mm". */
   span(low: FigureId, high: FigureId): string;
   /**

@@ -1,4 +1,4 @@
-import { published as p, type Guard } from './guard';
+import { published as p, publishedPart as part, type Guard } from './guard';
 
 const mil = 'MIL-HDBK-1110';
 const gsa = 'US GSA procedure 0451004S';
@@ -57,5 +57,9 @@ export const settingsGuards: readonly Guard[] = [
   p('chain.length', 18, 'in', chain),
   p('chain.link', 1, 'in', chain),
   p('chain.bar', 2, 'ft in mm', chain),
+  p('trial.shot-small', 330, 'as printed', 'data sheet: S330'),
+  p('trial.shot-middle', 390, 'as printed', 'data sheet: S390'),
+  part('shotblast.pass-span', 'high', 1 / 8, 'in', 'Concrete Construction: depths up to 1/8 inch'),
+  p('nozzle.wear-replace', 10, 'as printed', 'do-it-yourself page: a drop of 10% or more'),
   p('water.at-hammer', 350, 'mL/min', 'NIOSH 2008-127'),
 ];

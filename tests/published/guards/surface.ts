@@ -75,7 +75,6 @@ export const surfaceGuards: readonly Guard[] = [
     'ft2/h',
     'data sheet quoted by CPWR, solution 800: 10 in drum',
   ),
-  part('rate.shotblast', 'high', 200, 'ft2/h', 'trade article, as reported: about 200 ft2/h'),
   p(
     'rate.shotblast-any',
     [200, 3000],

@@ -1,5 +1,9 @@
+import type { UnitSystem } from '$lib/answers/units';
 import type { Drawing } from '$lib/drawing/mark';
 import { air } from '$lib/drawing/motif/concrete';
+
+/** How a choice is drawn; the units are those of what is lettered into it. */
+export type Drawn = (units: UnitSystem) => Drawing;
 
 /** Every possibility kept open: a slab not drawn in yet, and a question over it. */
 export const notSure = (): Drawing => [
@@ -22,8 +26,11 @@ export const none = (): Drawing => [
  * One drawing among those of a question. Beside its choices there are `not-sure` (also `unknown`)
  * and `none`, of a list where nothing applies.
  */
-export const drawingIn = (own: Readonly<Record<string, () => Drawing>>, choice: string): Drawing =>
-  (own[choice] ?? (choice === 'none' ? none : notSure))();
+export const drawingIn = (
+  own: Readonly<Record<string, Drawn>>,
+  choice: string,
+  units: UnitSystem = 'metric',
+): Drawing => (own[choice] ?? (choice === 'none' ? none : notSure))(units);
 
 /** The same where a number is typed: the drawing of what is measured, whatever was typed. */
 export const typedIn = (own: () => Drawing, choice: string): Drawing =>

@@ -4,6 +4,7 @@ import { pathOf, rectangle, type Polygon } from '$lib/drawing/points';
 import { barEnd } from '$lib/drawing/motif/bar';
 import { air, concrete, earth, evenSurface, section } from '$lib/drawing/motif/concrete';
 import { dropPath } from '$lib/drawing/motif/small';
+import { mapCracking } from '$lib/drawing/view/map-cracking';
 
 const fine = { radii: [3.6, 1.2] as const, tries: 90 };
 
@@ -68,17 +69,6 @@ const fire = (): Drawing => [
   ['ink', 'M72 48c2 4 4 2 6 5s5-2 7 1 4-3 6-6'],
 ];
 
-const mapCracking = (): Drawing => [
-  ...air,
-  ['body', 'M4 4H116V68H4z'],
-  ['ink', 'M4 4H116V68H4z'],
-  [
-    'ink',
-    'M4 20l14 3 8-8-2-11M18 23l4 15 18 4 8-12-8-16-14 1M22 38 8 48l-4-2M8 48l5 20M40 42l-3 15 12 11M37 57l-24-1M40 14l12-10M48 30l18-3 6-13-8-10M72 14l16 5 4-15M66 27l8 14 17-3 5-12-8-7M74 41l-8 13 10 14M66 54l-17 3-12 0M91 38l9 12-7 14 3 4M100 50l16-4M96 26l20-5M93 64l-22-2',
-  ],
-  ['fine', 'M30 27l10 2M55 40l8 6M80 27l5 5M20 46l8 4M104 33l5 7M80 52l8 2M54 14l6 5'],
-];
-
 const oldCoating = (): Drawing => [
   ...section(evenSurface(48), 58),
   ['heavy', pathOf(evenSurface(48))],
@@ -114,7 +104,7 @@ export const warnings: Record<Choice<'warnings'>, () => Drawing> = {
   'holds-something-up': holdsUp,
   'tendons-possible': tendons,
   'fire-or-chemical': fire,
-  'map-cracking': mapCracking,
+  'map-cracking': () => mapCracking(),
   'old-coating-or-adhesive': oldCoating,
   'buried-services': services,
 };

@@ -177,13 +177,18 @@ export function blastClean(): Drawing {
   ];
 }
 
-/** A bundle of needles that strike one by one. */
+/** A gun with a bundle of needles that strike one by one. */
+const needleGun: Drawing = [
+  ['ink', 'M-8 0-3.6-16M-5 1-2.4-16M-2-1-1-16M1.5 1 .6-16M4.6-.5 2.2-16M8 .5 3.6-16'],
+  ['form', 'M-5.5-15H5.5L4.6-34H-4.6z'],
+  ['form', 'M-6.5-34H6.5V-46H-6.5z'],
+  ['fine', 'M-5-20H5M-5-25H5M-5-30H5'],
+  ['form', 'M6.5-46 27-36 23-28 6.5-38z'],
+  ['ink', 'M9-36q4 7 8 3'],
+];
 export const needleScale = (): Drawing => [
   ...halfDone({ depth: 4, height: 1.8, step: 3, seed: 27 }),
-  ['fine', 'M52 46 54 26M55 47 56 26M57.5 44 58 26M60 46 60 26M63 45 62 26M66 46 64 26'],
-  ['form', 'M51 27H67L66 10C66 4 52 4 52 10z'],
-  ['fine', 'M52 21H66.5M52 16H66'],
-  ['form', 'M66 8 84 4 86 12 70 16z'],
-  ...hose('M86 8C98 6 100 16 120 10'),
-  ['fine', 'M44 30l-6-2M44 36l-7 1M73 32l6-3M73 38l7 0'],
+  ...placed(needleGun, 57, 46, -14),
+  ...hose('M72 10C84 10 90 22 104 18S114 10 120 12'),
+  ['fine', 'M40 42l-6-5M42 37l-4-7M71 42l6-5M70 37l5-7'],
 ];

@@ -4,16 +4,22 @@ import type { DayRow, Lane, Piece } from '$lib/plan/day-rows';
 import type { StepId } from '$shared/methods';
 import { stripWidth, type Label } from './order';
 
-const lane = 15;
-const bar = 12;
-const head = 17;
-const top = 24;
-const left = 104;
-const night = 22;
-const right = stripWidth - night - 14;
-/** Narrower than this a block has no room for its number. */
-const numbered = 12;
+const left = 78;
+const right = stripWidth - 2;
+const lane = 25;
+const bar = 18;
+const head = 18;
+const gap = 12;
+/** The part of a column that is the night, after the hours of work. */
+const nightPart = 0.08;
+/** Columns side by side; what comes after them stands in a band below. */
+const mostAcross = 4;
+/** A column on which nobody works is as wide as this part of another. */
+const idle = 0.45;
+/** A letter of a number in a block is about this wide. */
+const digit = 6.5;
 const hatchStep = 6;
+const longestLine = 13;
 
 export interface DayNames {
   readonly numberOf: (step: StepId) => number;
@@ -21,72 +27,138 @@ export interface DayNames {
   readonly lane: (lane: Lane) => string;
   readonly waits: string;
   readonly open: string;
-  readonly night: string;
+}
+
+interface Column {
+  readonly row: DayRow;
+  readonly x: number;
+  readonly width: number;
+}
+
+const weightOf = (row: DayRow): number => (row.work.length ? 1 : idle);
+
+/** Days side by side, in as many bands as they take. */
+function bandsOf(rows: readonly DayRow[]): Column[][] {
+  const groups: DayRow[][] = [];
+  let used = Infinity;
+  for (const row of rows) {
+    if (used + weightOf(row) > mostAcross + 1e-9) {
+      groups.push([]);
+      used = 0;
+    }
+    groups.at(-1)?.push(row);
+    used += weightOf(row);
+  }
+  const weights = groups.map((group) => group.reduce((sum, row) => sum + weightOf(row), 0));
+  const unit = (right - left) / Math.max(1, ...weights);
+  return groups.map((group) => {
+    let x = left;
+    return group.map((row) => {
+      const width = weightOf(row) * unit;
+      x += width;
+      return { row, x: x - width, width };
+    });
+  });
+}
+
+/** A name on two lines where it is too long for one. */
+function lines(name: string): readonly string[] {
+  if (name.length <= longestLine) return [name];
+  const at = Math.max(name.lastIndexOf(' ', longestLine), name.lastIndexOf('-', longestLine - 1));
+  if (at < 0) return [name];
+  return [name.slice(0, at + 1).trim(), name.slice(at + 1)];
+}
+
+const keyOf = (each: Lane): string => (each.of === 'person' ? `p${each.person}` : each.tool);
+
+/** Everybody and every machine of some days, once: people first, machines as they come. */
+function lanesOf(columns: readonly Column[]): Lane[] {
+  const found = new Map<string, Lane>();
+  for (const { row } of columns)
+    for (const each of row.lanes) if (!found.has(keyOf(each))) found.set(keyOf(each), each);
+  const people = [...found.values()].filter((each) => each.of === 'person');
+  return [
+    ...people.toSorted((one, other) => one.person - other.person),
+    ...[...found.values()].filter((each) => each.of === 'machine'),
+  ];
 }
 
 /**
- * Days from top to bottom, each with a lane a person, a lane a machine and what dries; hours of work
- * from left to right, and a narrow column for the night. Blocks carry the numbers of the steps.
+ * The whole job as one picture: days side by side, a lane a person, a lane a machine, what dries, and
+ * how long a cleaned surface lies open. Blocks carry the numbers of the steps.
  */
-export function daysStrip(
+export function daysChart(
   rows: readonly DayRow[],
   hoursPerDay: number,
   names: DayNames,
 ): { height: number; marks: Drawing; labels: readonly Label[] } {
-  const scale = (right - left) / hoursPerDay;
-  const at = (hour: number) => Math.round((left + Math.min(hour, hoursPerDay) * scale) * 10) / 10;
   const marks: Mark[] = [];
   const labels: Label[] = [];
-  for (let hour = 0; hour <= hoursPerDay; hour += 2) {
-    marks.push(['fine', `M${at(hour)} ${top - 5}v5`]);
-    labels.push({ x: at(hour), y: top - 8, text: String(hour), of: 'zone' });
-  }
-  labels.push({ x: stripWidth - 2 - night / 2, y: top - 8, text: names.night, of: 'zone' });
-  let y = top;
-  const lie = ({ from, to }: Pick<Piece, 'from' | 'to'>, height: number): void => {
-    if (from < hoursPerDay)
-      marks.push(['hatch', hatch(rectangle(at(from), y, at(to), y + height), hatchStep)]);
-    // What goes on after work goes on through the night.
-    if (to > hoursPerDay + 1e-6)
-      marks.push([
-        'hatch',
-        hatch(rectangle(stripWidth - 2 - night, y, stripWidth - 2, y + height), hatchStep),
-      ]);
+  const at = ({ x, width }: Column, hour: number): number => {
+    const day = (width - 4) * (1 - nightPart);
+    const part =
+      hour <= hoursPerDay
+        ? (hour / hoursPerDay) * day
+        : day + ((hour - hoursPerDay) / (24 - hoursPerDay)) * (width - 4) * nightPart;
+    return Math.round((x + 2 + part) * 10) / 10;
   };
-  for (const row of rows) {
-    labels.push({ x: 2, y: y + 13, text: names.row(row), of: 'step' });
-    marks.push(['fine', `M2 ${y}H${stripWidth - 2}`]);
-    if (row.to > row.from) marks.push(['ink', `M2 ${y + 2.5}H${stripWidth - 2}`]);
+  let y = 0;
+  const named = (text: string): void => {
+    const said = lines(text);
+    for (const [place, line] of said.entries())
+      labels.push({ x: 2, y: y + (said.length > 1 ? 9 : 14) + place * 10, text: line, of: 'lane' });
+  };
+  const block = (column: Column, piece: Piece, of: Lane['of']): void => {
+    const [start, end] = [at(column, piece.from), at(column, piece.to)];
+    const solid = of === 'person';
+    // A hair is left between two blocks that touch.
+    marks.push([
+      solid ? 'solid' : 'form',
+      `M${start} ${y + 1}H${Math.max(start + 1, end - 0.8)}v${bar}H${start}z`,
+    ]);
+    const text = String(names.numberOf(piece.step));
+    if (end - start >= digit * text.length + 1)
+      labels.push({ x: (start + end) / 2, y: y + 14, text, of: solid ? 'on' : 'number' });
+  };
+  for (const columns of bandsOf(rows)) {
+    const from = y;
+    for (const { row, x, width } of columns)
+      labels.push({ x: x + width / 2, y: y + 12, text: names.row(row), of: 'day' });
     y += head;
-    for (const each of row.lanes) {
-      labels.push({ x: 8, y: y + 9.5, text: names.lane(each), of: 'lane' });
-      for (const { step, from, to } of each.pieces) {
-        const [start, end] = [at(from), at(to)];
-        marks.push(['form', `M${start} ${y}H${end}V${y + bar}H${start}z`]);
-        if (end - start >= numbered)
-          labels.push({
-            x: (start + end) / 2,
-            y: y + 10,
-            text: String(names.numberOf(step)),
-            of: 'number',
-          });
-      }
+    marks.push(['ink', `M2 ${y - 1}H${right}`]);
+    for (const each of lanesOf(columns)) {
+      named(names.lane(each));
+      for (const column of columns)
+        for (const there of column.row.lanes)
+          if (keyOf(there) === keyOf(each))
+            for (const piece of there.pieces) block(column, piece, there.of);
       y += lane;
     }
-    if (row.waits.length) {
-      labels.push({ x: 8, y: y + 9.5, text: names.waits, of: 'lane' });
-      for (const wait of row.waits) lie(wait, bar);
+    if (columns.some(({ row }) => row.waits.length)) {
+      named(names.waits);
+      for (const column of columns)
+        for (const wait of column.row.waits)
+          marks.push([
+            'hatch',
+            hatch(
+              rectangle(at(column, wait.from), y + 1, at(column, wait.to), y + 1 + bar),
+              hatchStep,
+            ),
+          ]);
       y += lane;
     }
-    if (row.open.length) {
-      labels.push({ x: 8, y: y + 9.5, text: names.open, of: 'lane' });
-      for (const { from, to } of row.open) {
-        const end = to > hoursPerDay ? stripWidth - 2 : at(to);
-        marks.push(['ink', `M${at(from)} ${y + 6}H${Math.max(at(from) + 2, end)}`]);
-      }
+    if (columns.some(({ row }) => row.open.length)) {
+      named(names.open);
+      for (const column of columns)
+        for (const each of column.row.open) {
+          const start = at(column, each.from);
+          const end = Math.max(start + 3, at(column, each.to));
+          marks.push(['crayon', `M${start} ${y + 10}H${end}`]);
+        }
       y += lane;
     }
-    y += 4;
+    for (const { x } of columns) marks.push(['fine', `M${x} ${from + 4}V${y - 3}`]);
+    y += gap;
   }
-  return { height: y + 2, marks, labels };
+  return { height: Math.max(1, y - gap + 2), marks, labels };
 }

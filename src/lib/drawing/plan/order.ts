@@ -19,7 +19,7 @@ export interface Label {
   readonly x: number;
   readonly y: number;
   readonly text: string;
-  readonly of: 'stage' | 'step' | 'number' | 'wait' | 'zone' | 'lane';
+  readonly of: 'stage' | 'step' | 'number' | 'wait' | 'zone' | 'lane' | 'day' | 'on';
 }
 
 export interface Strip {

@@ -4,6 +4,7 @@ import { whyNotAsked } from '$lib/advice/relevance';
 import type { Reason } from '$lib/advice/types';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { FigureId } from '$shared/figures';
+import { settingFigures } from '$shared/settings';
 
 /** How long the advice took, among the browser's performance entries. */
 export const adviceMeasure = 'advice';
@@ -35,5 +36,6 @@ export const figuresUsed = (advice: ZoneAdvice): readonly FigureId[] => [
     ...figuresOf(advice.reasons),
     ...figuresOf(advice.rejections),
     ...advice.target.figures,
+    ...(advice.method ? settingFigures(advice.method) : []),
   ]),
 ];

@@ -5,82 +5,77 @@ import type { Reader } from '$lib/ui/preferences.svelte';
 /** The parts of the advice, each of them there for every reader. */
 export type PartId = keyof typeof partTitles;
 
-/** What a reader sees first, and what is folded. Nothing is left out, and holds are never folded. */
+/** What stands together, folded, for a reader who is not the owner. */
+export const forOwner = [
+  'may',
+  'limits',
+  'ask',
+  'quote',
+  'sheet',
+] as const satisfies readonly PartId[];
+
+/** What a reader sees first, and what stands open. Nothing is left out, and holds are never folded. */
 export interface Reading {
   readonly order: readonly PartId[];
-  readonly folded: readonly PartId[];
+  /** The rest is one line each, that opens. */
+  readonly open: readonly PartId[];
 }
+
+/** Before anything else for everybody: what holds the work, or the test that decides. */
+const first = ['holds', 'possible', 'find-out', 'begin'] as const;
+const last = ['left-open', 'numbers', 'answers'] as const;
 
 /** The same parts for each way of reading. */
 export const readings: Readonly<Record<Reader, Reading>> = {
   work: {
     order: [
-      'holds',
-      'find-out',
-      'begin',
-      'outcomes',
-      'possible',
-      'steps',
+      ...first,
       'cautions',
-      'target',
+      'steps',
+      'outcomes',
       'reasons',
       'others',
       'margins',
-      'left-open',
-      'limits',
-      'ask',
-      'quote',
-      'sheet',
-      'numbers',
-      'answers',
+      'target',
+      'owner',
+      ...last,
     ],
-    folded: ['limits', 'ask', 'quote', 'numbers'],
+    open: [...first, 'cautions', 'steps'],
   },
   own: {
     order: [
-      'holds',
+      'may',
       'limits',
-      'find-out',
-      'begin',
-      'outcomes',
-      'possible',
+      ...first,
+      'cautions',
       'ask',
       'quote',
       'sheet',
-      'cautions',
-      'steps',
+      'outcomes',
       'reasons',
+      'steps',
       'others',
-      'left-open',
       'margins',
       'target',
-      'numbers',
-      'answers',
+      ...last,
     ],
-    folded: ['steps', 'others', 'margins', 'target', 'numbers'],
+    open: ['holds', 'possible', 'may', 'limits', 'cautions'],
   },
   explain: {
     order: [
+      ...first,
       'sheet',
-      'holds',
       'reasons',
       'others',
-      'outcomes',
-      'possible',
       'margins',
-      'find-out',
-      'left-open',
-      'begin',
-      'numbers',
-      'target',
-      'steps',
+      'outcomes',
       'cautions',
-      'ask',
-      'quote',
-      'limits',
-      'answers',
+      'steps',
+      'target',
+      'owner',
+      ...last,
     ],
-    folded: ['steps', 'cautions', 'target', 'ask', 'quote', 'limits'],
+    open: [...first, 'sheet', 'reasons', 'cautions'],
   },
 };
 
@@ -90,6 +85,7 @@ export const borderOpen = ({ steps }: ZoneAdvice): boolean =>
 
 /** Parts that have something to say only sometimes. */
 const said: Readonly<Partial<Record<PartId, (advice: ZoneAdvice) => boolean>>> = {
+  holds: ({ holds }) => holds.length > 0,
   'find-out': ({ findOut }) => findOut.length > 0,
   possible: ({ possibleHolds }) => possibleHolds.length > 0,
   begin: ({ beginning }) => beginning !== null,
@@ -106,16 +102,16 @@ export const stopsEitherWay = ({ verdict, holds }: ZoneAdvice): boolean =>
   verdict === 'stop' && !holds.some((hold) => hold.verdict === 'stop');
 
 /**
- * The parts of this advice in the order of the reader. What is to be found out comes early while it
- * decides, and late where it only stands beside the work.
+ * The parts of this advice in the order of the reader. The test that decides stands before what
+ * only may hold the work, and last where it only stands beside it.
  */
 export function partsFor(reader: Reader, advice: ZoneAdvice): readonly PartId[] {
   const parts = readings[reader].order.filter((id) => said[id]?.(advice) ?? true);
-  if (stopsEitherWay(advice)) return ['possible', ...parts.filter((id) => id !== 'possible')];
-  if (advice.verdict !== 'prepare' || !parts.includes('find-out')) return parts;
-  return [
-    ...parts.filter((id) => id !== 'find-out' && id !== 'answers' && id !== 'numbers'),
-    'find-out',
-    ...parts.filter((id) => id === 'answers' || id === 'numbers'),
-  ];
+  const front = (id: PartId) => [id, ...parts.filter((each) => each !== id)];
+  if (stopsEitherWay(advice)) return front('possible');
+  if (!parts.includes('find-out')) return parts;
+  if (advice.verdict === 'find-out-first') return front('find-out');
+  const end = parts.findIndex((id) => id === 'answers' || id === 'numbers');
+  const rest = parts.filter((id) => id !== 'find-out');
+  return [...rest.slice(0, end - 1), 'find-out', ...rest.slice(end - 1)];
 }

@@ -1,5 +1,6 @@
 import { noiseLimitIds, noiseRules, type NoiseLimitId } from '$lib/safety/noise-limits';
 import type { Safety, SafetyOfWorker } from '$lib/safety/safety-of';
+import { toStep } from '$lib/safety/bounds';
 import type { Bounds } from '$lib/safety/types';
 import { vibrationLimit } from '$lib/safety/vibration';
 import { boundsWords, crewPageWords as words } from '$lib/words/en/safety';
@@ -23,12 +24,6 @@ export interface Chart {
   readonly to: number;
   readonly tick: number;
 }
-
-const rounded = ({ low, high, open }: Bounds, step: number): Bounds => ({
-  low: Math.round(low / step) * step,
-  high: Math.round(high / step) * step,
-  open,
-});
 
 /** The end of a scale: as far as every bar, on a tick. */
 const scaleEnd = (least: number, tick: number, all: Chart['rows']): number =>
@@ -67,7 +62,7 @@ function rows(
           place === 0,
         ),
     bounds,
-    text: boundsWords(say, rounded(bounds, step), unit),
+    text: boundsWords(say, toStep(bounds, step), unit),
   }));
 }
 

@@ -1,6 +1,14 @@
-import type { SilicaOfTask, SilicaWay } from '$lib/safety/silica';
-import { turnOf, type VibrationOfTask } from '$lib/safety/vibration';
-import { briefingWords as words, controlInShort } from '$lib/words/en/safety';
+import type { SilicaOfDay, SilicaOfTask, SilicaWay } from '$lib/safety/silica';
+import { turnWith, type Turn } from '$lib/safety/person-cards';
+import type { Protector } from '$lib/safety/protector';
+import type { VibrationOfTask } from '$lib/safety/vibration';
+import { capital } from '$lib/words/capital';
+import {
+  briefingWords as words,
+  cardWords as card,
+  controlInShort,
+  toolWords,
+} from '$lib/words/en/safety';
 import type { Formatter } from '$lib/words/types';
 
 const way = ({ controls }: SilicaWay): string =>
@@ -24,10 +32,44 @@ export function maskInShort(silica: SilicaOfTask): string {
 }
 
 /** A turn before the action value as the tool usually shakes, as long as a crew can keep; none shorter. */
-export function turnInShort(say: Formatter, { magnitude, minutes }: VibrationOfTask): string {
-  if (magnitude === 'unknown') return words.ask;
-  if (!minutes) return words.noTurn;
-  const { atTypical = minutes.action.atHigh } = minutes.action;
-  const turn = turnOf(atTypical);
-  return turn === null ? words.otherTool : say.hours(turn);
+export function turnInShort(say: Formatter, task: VibrationOfTask): string {
+  const turn = turnWith(task);
+  if (!turn) return words.noTurn;
+  if (turn.hours === 'unknown') return words.ask;
+  return turn.hours === null ? words.otherTool : say.hours(turn.hours);
 }
+
+/** Everybody's turns on a card: tool by tool, those nobody may begin with last. */
+export function turnsInShort(say: Formatter, turns: readonly Turn[]): string {
+  const named = (some: readonly Turn[]) => say.list(some.map(({ tool }) => toolWords[tool].name));
+  const timed = turns.flatMap(({ tool, hours }) =>
+    typeof hours === 'number' ? [`${toolWords[tool].name} ${say.hours(hours)}`] : [],
+  );
+  const never = turns.filter(({ hours }) => hours === null);
+  const unknown = turns.filter(({ hours }) => hours === 'unknown');
+  return [
+    ...(timed.length ? [capital(card.turns(say.list(timed)))] : []),
+    ...(never.length ? [card.notWith(named(never))] : []),
+    ...(unknown.length ? [card.askMaker(named(unknown))] : []),
+  ].join(' ');
+}
+
+/** What somebody wears on the ears for the whole day. */
+export function earsInShort(say: Formatter, { needed, rating, beyondOne }: Protector): string {
+  if (needed.high <= 0) return needed.open ? card.earsUnknown : card.earsNone;
+  if (beyondOne) return card.earsBoth;
+  const rated = say.number(Math.ceil(rating.high - 1e-9));
+  return needed.open ? card.earsAtLeast(rated) : card.ears(rated);
+}
+
+/** What is run against dust and worn against it: the controls of the tools, then the mask of the day. */
+export function lungsInShort({ tasks, protection }: SilicaOfDay): string {
+  const controls = [
+    ...new Set(tasks.filter(({ kind }) => kind === 'row').map((task) => controlsInShort(task))),
+  ];
+  const mask =
+    protection === null ? card.assess : protection > 0 ? card.mask(protection) : card.noMask;
+  return [...(controls.length ? [`${capital(controls.join(', '))}.`] : []), mask].join(' ');
+}
+
+export const firstSentence = (text: string): string => /^.*?[.!?](?= |$)/.exec(text)?.[0] ?? text;

@@ -1,4 +1,4 @@
-import { jobFileName } from '$lib/keep/job-file';
+import { jobFileName } from '$lib/keep/file-name';
 import { session } from '$lib/ui/session.svelte';
 
 /** Hands a text to the browser as a file, named after the job. */

@@ -1,5 +1,6 @@
 import type { QuestionId } from '$lib/answers/questions';
 import type { Draft } from '$lib/ui/question/draft';
+import { keepDraft, keptDraft } from '$lib/ui/question/kept-draft';
 import { session } from '$lib/ui/session.svelte';
 
 interface Open {
@@ -10,7 +11,10 @@ interface Open {
 }
 
 let open = $state.raw<Open | null>(null);
-/** What is ticked or typed and not given; it waits when another answer is opened. */
+/**
+ * What is ticked or typed and not given; it waits when another answer is opened, and in the tab when
+ * the page goes, where the question's own page finds it too.
+ */
 let drafts = $state.raw<Readonly<Record<string, Draft>>>({});
 
 const keyOf = (zone: string | null, question: QuestionId) =>
@@ -30,9 +34,10 @@ export const openAnswer = {
     open = null;
   },
   draft: (zone: string | null, question: QuestionId): Draft | null =>
-    drafts[keyOf(zone, question)] ?? null,
+    drafts[keyOf(zone, question)] ?? keptDraft(session.id, question, zone),
   keep(zone: string | null, question: QuestionId, draft: Draft | null): void {
     const others = Object.entries(drafts).filter(([key]) => key !== keyOf(zone, question));
     drafts = Object.fromEntries(draft ? [...others, [keyOf(zone, question), draft]] : others);
+    keepDraft(session.id, question, zone, draft);
   },
 };

@@ -55,6 +55,8 @@ export const zoneList = {
   get last(): Undo | undefined {
     return undone.find(({ job }) => job === session.id);
   },
+  /** What another page did with a zone, so that the same bar takes it back. */
+  remember,
   add(): string {
     const id = edits.freeId(session.job, keptIds());
     session.update((job) => edits.withZone(job, { id, name: '', answers: {} }));

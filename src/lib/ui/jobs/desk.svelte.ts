@@ -29,7 +29,7 @@ class JobsDesk {
   /** A step that waits until the reader has said what becomes of unsaved work. */
   waiting = $state.raw<(() => Promise<unknown>) | null>(null);
 
-  #say(text: string, bad = false): void {
+  say(text: string, bad = false): void {
     this.said = [...this.said, { text, bad }];
   }
   hush(): void {
@@ -41,7 +41,7 @@ class JobsDesk {
     try {
       this.jobs = await session.list();
     } catch {
-      this.#say(words.storageFailed, true);
+      this.say(words.storageFailed, true);
     }
   }
 
@@ -49,7 +49,7 @@ class JobsDesk {
   async lost(): Promise<void> {
     const before = this.jobs.length;
     await this.refresh();
-    if (this.jobs.length < before) this.#say(words.lost, true);
+    if (this.jobs.length < before) this.say(words.lost, true);
   }
 
   /** Lets go of everything, also of what could have been brought back. */
@@ -61,12 +61,12 @@ class JobsDesk {
   }
 
   /** Does one step; a device that fails is said, and the list is right afterwards. */
-  async #step(step: () => Promise<void>): Promise<void> {
+  async step(step: () => Promise<void>): Promise<void> {
     this.hush();
     try {
       await step();
     } catch {
-      this.#say(words.storageFailed, true);
+      this.say(words.storageFailed, true);
     }
     await this.refresh();
   }
@@ -89,12 +89,12 @@ class JobsDesk {
 
   /** Takes up a job and then calls `then`. */
   open(id: string, then: () => Promise<unknown>): Promise<void> {
-    return this.#step(async () => {
+    return this.step(async () => {
       if (id === session.id) await then();
       else
         await this.leave(async () => {
           if (await session.switchTo(id)) await then();
-          else this.#say(words.vanished, true);
+          else this.say(words.vanished, true);
         });
     });
   }
@@ -111,24 +111,23 @@ class JobsDesk {
 
   /** Gives a job another name. What is wrong with the name, or nothing. */
   async rename(id: string, name: string): Promise<string> {
-    const stored = await this.#stored(id);
+    const stored = await this.stored(id);
     const job = id === session.id ? session.job : stored?.job;
     if (!job) return words.vanished;
     const read = parseJob(writeJob({ ...job, name }));
     if (!read.ok) return words.badName(problemSentence(read.problem));
-    await this.#step(async () => {
+    await this.step(async () => {
       if (id === session.id) {
         session.update((each) => ({ ...each, name }));
         await session.settled();
         return;
       }
       const put = await (await session.store()).put(id, { ...job, name }, stored?.revision ?? 0);
-      if (!put.ok)
-        this.#say(put.why === 'newer' ? words.changedElsewhere : putWords[put.why], true);
+      if (!put.ok) this.say(put.why === 'newer' ? words.changedElsewhere : putWords[put.why], true);
     });
     return '';
   }
-  async #stored(id: string): Promise<StoredJob | undefined> {
+  async stored(id: string): Promise<StoredJob | undefined> {
     try {
       return await (await session.store()).get(id);
     } catch {
@@ -137,11 +136,11 @@ class JobsDesk {
   }
 
   copy(id: string): Promise<void> {
-    return this.#step(async () => {
+    return this.step(async () => {
       const job = await this.jobOf(id);
-      if (!job) return this.#say(words.vanished, true);
+      if (!job) return this.say(words.vanished, true);
       const copied = { ...job, name: copyName(job.name) };
-      if (await this.#keep(copied)) this.#say(words.copied(copied.name));
+      if (await this.#keep(copied)) this.say(words.copied(copied.name));
     });
   }
 
@@ -150,16 +149,16 @@ class JobsDesk {
     const id = newJobId();
     const put = await (await session.store()).put(id, job, 0);
     if (put.ok) return id;
-    this.#say(words.file.notKept(nameOf(job), putWords[put.why]), true);
+    this.say(words.file.notKept(nameOf(job), putWords[put.why]), true);
     return undefined;
   }
 
   /** Takes a job from outside into the list and into hand; the one in hand before stays in the list. */
   add(job: Job): Promise<void> {
-    return this.#step(async () => {
+    return this.step(async () => {
       const id = await this.#keep(job);
       if (!id) return;
-      this.#say(words.file.added(nameOf(job)));
+      this.say(words.file.added(nameOf(job)));
       await this.leave(() => session.switchTo(id));
     });
   }
@@ -182,10 +181,10 @@ class JobsDesk {
     const [only, ...others] = jobs;
     if (only && others.length === 0) await this.add(only);
     else
-      await this.#step(async () => {
-        for (const job of jobs) if (await this.#keep(job)) this.#say(words.file.added(nameOf(job)));
+      await this.step(async () => {
+        for (const job of jobs) if (await this.#keep(job)) this.say(words.file.added(nameOf(job)));
       });
-    for (const problem of problems) this.#say(problem, true);
+    for (const problem of problems) this.say(problem, true);
   }
 
   /** Deletes a job; `undo` brings it back while the tab lives. */
@@ -198,17 +197,17 @@ class JobsDesk {
       if (stored) this.removed = [{ stored, inHand }, ...this.removed];
       if (inHand) await session.startNew();
     };
-    return this.#step(() => (inHand ? this.leave(take) : take()));
+    return this.step(() => (inHand ? this.leave(take) : take()));
   }
 
   undo(removed: Removed): Promise<void> {
     const name = nameOf(removed.stored.job);
-    return this.#step(async () => {
+    return this.step(async () => {
       const put = await (await session.store()).restore(removed.stored);
-      if (!put.ok) return this.#say(words.undoFailed(name), true);
+      if (!put.ok) return this.say(words.undoFailed(name), true);
       this.removed = this.removed.filter((each) => each !== removed);
       if (removed.inHand && !session.started) await session.switchTo(removed.stored.id);
-      this.#say(words.undone(name));
+      this.say(words.undone(name));
     });
   }
 
@@ -216,10 +215,10 @@ class JobsDesk {
   async raw(id: string): Promise<string | undefined> {
     try {
       const text = await (await session.store()).raw(id);
-      if (text === undefined) this.#say(words.vanished, true);
+      if (text === undefined) this.say(words.vanished, true);
       return text;
     } catch {
-      this.#say(words.storageFailed, true);
+      this.say(words.storageFailed, true);
       return undefined;
     }
   }

@@ -1,5 +1,6 @@
 import type { Job } from '$lib/answers/job';
 import { bounds } from '$lib/keep/bounds';
+import { jobFileName } from '$lib/keep/file-name';
 import { jobsWords as words } from '$lib/words/en/ui/jobs';
 
 /** Hands a text to the reader as a file of that name. */
@@ -15,7 +16,7 @@ export function download(text: string, name: string): void {
 
 /** Hands a job to the reader as a job file. The format is fetched when it is needed. */
 export async function saveToFile(job: Job): Promise<void> {
-  const { jobFileName, jobText } = await import('$lib/keep/job-file');
+  const { jobText } = await import('$lib/keep/job-file');
   download(jobText(job), jobFileName(job));
 }
 

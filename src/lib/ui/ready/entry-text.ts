@@ -6,7 +6,7 @@ import { bounds } from '$lib/keep/bounds';
 import { rangeOf, type FigureId } from '$shared/figures';
 
 /** The kind of number a field takes; `plain` is the same in both systems of units. */
-export type EntryKind = Exclude<FieldUnit, 'm2'>;
+export type EntryKind = FieldUnit;
 
 /** Longer text than this cannot be kept; no number is that long. */
 const longest = 100;

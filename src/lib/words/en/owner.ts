@@ -1,5 +1,3 @@
-import type { LimitId } from '$lib/advice/owner-limits';
-import type { AskId } from '$lib/plan/ask';
 import type { CourseId, MeasureId } from '$lib/plan/courses';
 import type { ConditionId } from '$lib/plan/conditions';
 import type { Point, PointId } from '$lib/plan/points';
@@ -25,7 +23,7 @@ export const conditionWords: Readonly<Record<ConditionId, Named>> = {
 export const readingWords: Readonly<Record<ReadingId, Named>> = {
   restore: {
     name: 'This concrete can be restored',
-    line: 'No part you entered is too deep or too rotten for a repair down to sound concrete. What speaks for and against stands below.',
+    line: 'No part you entered is too deep or too rotten for a repair down to sound concrete.',
   },
   'parts-only': {
     name: 'Only parts are known',
@@ -37,7 +35,7 @@ export const readingWords: Readonly<Record<ReadingId, Named>> = {
   },
   'restore-part': {
     name: 'A part has to be made new',
-    line: 'A part has gone too deep for a repair down to sound concrete. What the rest needs stands below.',
+    line: 'A part has gone too deep for a repair down to sound concrete.',
   },
   replace: {
     name: 'Replacing is the better course',
@@ -146,37 +144,7 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
     'At what share of damage replacing pays. Published sidewalk rules disagree widely, so no one number decides here.',
 };
 
-/** What to ask, and what an honest offer contains. */
-export const askWords: Readonly<Record<AskId, string>> = {
-  find: 'How will you find out where the concrete is loose or hollow?',
-  far: 'How far past the damage will you go, and how will you know you have reached sound concrete?',
-  method: 'Which method for which part, and why not a gentler one?',
-  bruise: 'How will you take off the bruised skin before the new material goes on?',
-  neighbours: 'How will you keep dust, noise and wash water from me and my neighbours?',
-  tests: 'Which tests will you do before you cover it, and may I see the results?',
-  engineer: 'What would make you stop and call an engineer?',
-  closed: 'How long must it stay closed, and what will you stand behind?',
-};
-export const contractorQuestions: readonly string[] = Object.values(askWords);
-/** What to ask as well, by what an owner leaves to others in this case. */
-const questionsAlso: Readonly<Partial<Record<LimitId, string>>> = {
-  edges: 'How will you keep people from falling while you work near the edge?',
-  overhead: 'How will you keep people out from under the work?',
-  electricity: 'Who finds the cables and pipes, and who switches them off?',
-  steel: 'How far will you follow a rusted bar, and how much space will you leave behind it?',
-  'old-coating': 'Which laboratory tests the old coating, and may I see its report first?',
-};
-export const contractorAlso = (limits: readonly LimitId[]): readonly string[] =>
-  limits.flatMap((id) => questionsAlso[id] ?? []);
-
-export const soundQuote: readonly string[] = [
-  'A drawing or photo with the areas marked, and their size.',
-  'The method for each area and the depth allowed for, with a price for going deeper.',
-  'The repair material by its data sheet, and the surface its maker asks for.',
-  'What is tested before covering, how often, and what passes.',
-  'Where debris and wash water go.',
-  'What is left out: hidden damage, steel, pipes and cables, engineer, permits.',
-];
+export { contractorAlso, contractorQuestions, soundQuote } from './owner-asks';
 
 export const ownerPageWords = {
   title: 'Restore or replace',
@@ -197,11 +165,21 @@ export const ownerPageWords = {
     parts: 'Replace parts',
     replace: 'Replace all',
   } satisfies Readonly<Record<CourseId, string>>,
+  rings: 'of the area rings',
+  ringsOpen: (share: string) => `of the area rings; ${share} not known`,
+  comesOff: 'of the concrete comes off',
+  madeNew: (of: number) => (of === 1 ? 'of 1 part is made new' : `of ${of} parts are made new`),
+  sizeFirst: 'Not known',
+  drives: 'What drives the price',
+  weigh: 'For and against',
+  allPoints: 'All that speaks for and against',
+  allMeasures: 'What else each course takes',
+  noDifference: 'No clear difference.',
   conditions: 'What state it is in',
   ofArea: (area: string) => `Of ${area} in all.`,
   courses: 'What each course takes',
   coursesLine:
-    'All are counted by the same lines: breaking, hauling, placing and curing are in each. A bar runs from the least to the most it may be. What goes on top afterwards, such as an overlay or a coating, is counted in none.',
+    'Breaking, hauling, placing and curing are in each course. What goes on top afterwards is in none.',
   leftOut: (zones: string) => `Only what can be planned is counted in. Left out: ${zones}.`,
   overlap: (pairs: string) => `These ranges overlap: ${pairs}.`,
   allOverlap: 'All these ranges overlap: none surely takes less.',
@@ -211,11 +189,9 @@ export const ownerPageWords = {
     `Of its volume, ${spanWords([100 * low, 100 * high], 'ratio', say)}\u00a0% comes off.`,
   volumeUnknown:
     'What part of its volume comes off is not known until the size of the whole, its thickness and every part are.',
-  wholeTitle: 'How large is the whole?',
-  wholeLine:
-    'You entered parts. Give the size of the whole surface, and the sheet can speak about all of it.',
-  speaksFor: 'Speaks for it',
-  against: 'Speaks against it',
+  wholeLine: 'Give the size of the whole surface, and this sheet can speak about all of it.',
+  speaksFor: 'For',
+  against: 'Against',
   notKnown: 'What is not known yet',
   nothing: 'Nothing that we were told.',
   prices: 'Your own prices',
@@ -229,7 +205,6 @@ export const ownerPageWords = {
   notFigured: 'No figure',
   notPlanned: 'Not known yet',
   ask: 'Ask a contractor',
-  askLine: 'What this job raises. What an owner asks about every job stands with the advice.',
   quote: 'What a sound offer contains',
   numbers: 'Where the numbers come from',
   evidence: 'Shares at which published rules replace',

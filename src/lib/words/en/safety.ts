@@ -28,4 +28,10 @@ export {
 export { briefingLine } from './safety/briefing';
 export { helpSentence, hoursBetween, minuteHours } from './safety/help';
 export { shiftProblemSentence } from './safety/problems';
-export { briefingWords, controlInShort, crewPageWords, settingWords } from './safety/page';
+export {
+  briefingWords,
+  cardWords,
+  controlInShort,
+  crewPageWords,
+  settingWords,
+} from './safety/page';

@@ -6,7 +6,7 @@ export const verdictWords: VerdictWords = {
   verdicts: {
     prepare: {
       name: 'Prepare it',
-      line: 'This surface can be prepared for a repair. The steps are in order below.',
+      line: 'This surface can be prepared for a repair.',
     },
     'find-out-first': {
       name: 'Find out first',
@@ -109,15 +109,13 @@ export const verdictWords: VerdictWords = {
   },
   deferral: frameWords.deferral,
   ownerLimits: {
-    edges:
-      'Do not work beside an edge without a rail, on a ladder, or on steps with air below. A short fall can kill.',
-    overhead: 'Do not work on anything above your head. What comes loose falls on you.',
-    electricity: 'Keep away from anything near electricity: cables, sockets, lights or a meter.',
-    steel: 'Do not cut, hammer or dig near steel. It may be what holds the concrete up.',
-    'break-out':
-      'Do not break out concrete yourself. It throws stones, and it can hit what you cannot see.',
-    blasting: 'Do not shotblast or blast with grit yourself. The dust can ruin your lungs.',
+    edges: 'Work at an edge or on a ladder: a short fall can kill.',
+    overhead: 'Work above your head: what comes loose falls on you.',
+    electricity: 'Work near cables, sockets, lights or a meter.',
+    steel: 'Cutting or hammering near steel: it may hold the concrete up.',
+    'break-out': 'Breaking out: it throws stones, and hits what you cannot see.',
+    blasting: 'Shotblasting and abrasive blasting: the dust ruins lungs.',
     'old-coating':
-      'Do not sand, scrape or grind an old coating until it has been tested for lead and asbestos.',
+      'Sanding, scraping or grinding an old coating before a laboratory has tested it.',
   },
 };

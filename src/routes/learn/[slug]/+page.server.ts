@@ -34,6 +34,8 @@ export const load: PageServerLoad = ({ params }) => {
     slug,
     front,
     hazards: explained.hazard.filter((id) => front.covers.includes(`hazard:${id}`)),
+    steps: explained.step.filter((id) => front.covers.includes(`step:${id}`)),
+    checks: explained.check.filter((id) => front.covers.includes(`check:${id}`)),
     notes,
     sources: [...named].map(nameSource),
     related: front.related.map((id) => listed(explainerOf(id))),

@@ -11,6 +11,8 @@ import { spanWords } from './amounts';
 import { planPageWords } from './page';
 
 const words = planPageWords.days;
+/** Hours shorter than this are no time between two steps. */
+const shortest = 1 / 60;
 
 /** "Mon 4 May", in the reader's own language where the browser has it. */
 export const dateWords = (iso: string): string =>
@@ -54,14 +56,35 @@ export function rowLines(row: DayRow, { steps }: Plan, say: Say): readonly strin
 }
 
 /** Each machine, and the days on which it is needed. */
-export const hireLines = (hire: readonly Hire[], job: Job): readonly string[] =>
-  hire.map(
-    ({ tool, from, to, days }) =>
-      `${toolWords[tool].name}: ${rowName({ from, to }, job)}${days.length < to - from + 1 ? ` (${words.runsOn(days.length)})` : ''}`,
-  );
+export const hireRows = (
+  hire: readonly Hire[],
+  job: Job,
+): readonly { readonly name: string; readonly when: string }[] =>
+  hire.map(({ tool, from, to, days }) => ({
+    name: toolWords[tool].name,
+    when: `${rowName({ from, to }, job)}${days.length < to - from + 1 ? ` (${words.runsOn(days.length)})` : ''}`,
+  }));
 
-/** Hours shorter than this are no time between two steps. */
-const shortest = 1 / 60;
+/** The same, a line each. */
+export const hireLines = (hire: readonly Hire[], job: Job): readonly string[] =>
+  hireRows(hire, job).map(({ name, when }) => `${name}: ${when}`);
+
+/** A row's name in the head of a narrow column. */
+export function columnName({ from, to }: Pick<DayRow, 'from' | 'to'>, job: Job): string {
+  const date = dateOfDay(job, from);
+  if (from !== to) return words.runShort(from, to);
+  return date ? dateWords(date) : words.day(from, null);
+}
+
+/** How long the zones lie clean and open, at the longest, against the time they may; null where nothing covers any. */
+export function longestOpen(covering: Readonly<Record<string, Covering>>, say: Say): string | null {
+  const open = Object.values(covering).flatMap((each) => openHours(each) ?? []);
+  if (!open.length) return null;
+  const longest = Math.max(...open);
+  return longest < shortest
+    ? words.openAtOnce
+    : words.openLongest(spanWords([longest, longest], 'h', say), say.figure('open.limit'));
+}
 
 /** How long each zone lies clean and open, against the day that it may. */
 export function coveringLines(

@@ -78,10 +78,10 @@ export function planDocument(
       ...(held.length ? [{ title: words.held.title, blocks: list(held) }] : []),
       { title: words.order.title, blocks: list(order, true) },
       {
-        title: `${words.days.title}: ${words.days.most(String(least), String(most))}`,
+        title: `${words.fold.days}: ${words.days.most(String(least), String(most))}`,
         blocks: list(days),
       },
-      ...(hire.length ? [{ title: words.days.machineDays, blocks: list(hire) }] : []),
+      ...(hire.length ? [{ title: words.hire.machines, blocks: list(hire) }] : []),
       ...(covering.length ? [{ title: words.days.covering, blocks: list(covering) }] : []),
       {
         title: quantityWords.title,

@@ -74,5 +74,11 @@ export const quantityWords = {
     all: 'All zones',
     invented: 'Job',
     date: 'Date',
+    hire: (tool: string) => `Days of hire: ${tool}`,
+    days: 'Working days',
+    people: 'People',
+    bay: (id: string) => `Bay ${id}`,
+    patched: 'Patched',
+    whole: 'Treated whole',
   },
 } as const;

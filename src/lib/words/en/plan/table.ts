@@ -3,6 +3,7 @@ import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { quantityIds, zoneQuantityIds } from '$lib/plan/quantities';
 import { questionWords } from '$lib/words/en/questions';
+import { toolWords } from '$lib/words/en/safety/tools';
 import { stepWords } from '$lib/words/en/steps';
 import type { Say } from '$lib/words/types';
 import { shownAs } from './amounts';
@@ -64,5 +65,27 @@ export function quantityRows(
   const hours = plan.steps.flatMap(({ id, hours: amount }) =>
     amount ? [line(words.all, `${quantityWords.hoursByStep}: ${steps[id].name}`, amount)] : [],
   );
-  return [...rows, ...totals, ...hours];
+  const count = (what: string, number: number) =>
+    line(words.all, what, { span: [number, number], unit: 'count', working: [] });
+  const hire = plan.schedule.hire.map(({ tool, days }) =>
+    count(words.hire(toolWords[tool].name), days.length),
+  );
+  const bays = plan.wholeBays.flatMap(({ id, patched, whole }) =>
+    (
+      [
+        [words.patched, patched],
+        [words.whole, whole],
+      ] as const
+    ).flatMap(([how, { area, removed, bags }]) => [
+      line(words.bay(id), `${how}: ${quantityNames.area.name}`, area),
+      line(words.bay(id), `${how}: ${quantityNames.removed.name}`, removed),
+      line(words.bay(id), `${how}: ${quantityNames['fill-bags'].name}`, bags),
+    ]),
+  );
+  const { count: days, crew } = plan.schedule;
+  const people = [
+    line(words.all, words.days, { span: days, unit: 'count', working: [] }),
+    count(words.people, crew),
+  ];
+  return [...rows, ...totals, ...hours, ...people, ...hire, ...bays];
 }

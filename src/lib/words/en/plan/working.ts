@@ -3,6 +3,7 @@ import type { Say } from '$lib/words/types';
 import { amountWords, spanWords } from './amounts';
 import { quantityWords as words } from './figures';
 import { termNames } from './quantities';
+import { trialPage } from '$lib/words/en/trial/page';
 
 const mmPerMetre = 1000;
 const depths: readonly Term['what'][] = [
@@ -25,7 +26,8 @@ export function termValue({ what, span, unit }: Term, say: Say): string {
 /** "× 40 mm (depth of the damage)" */
 export const termWords = (term: Term, place: number, say: Say): string => {
   const sign = place === 0 ? '' : `${term.by === 'over' ? words.over : words.times} `;
-  return `${sign}${termValue(term, say)} (${termNames[term.what]})`;
+  const name = term.fromPatch ? trialPage.ownFigure : termNames[term.what];
+  return `${sign}${termValue(term, say)} (${name})`;
 };
 
 /** The whole working in one line; empty where there is none of its own. */

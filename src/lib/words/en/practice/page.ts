@@ -2,23 +2,24 @@ const cases = (count: number): string => (count === 1 ? '1 case' : `${count} cas
 
 /** The page with the practice cases. */
 export const practiceWords = {
-  title: 'Practice cases',
+  title: 'Practice',
   description:
     'Invented slabs, steps and walls to decide on: pick the method, the steps and the cautions, and see what the rules say to it.',
-  lead: 'Read what you would see, hear and scrape on the spot. Decide. Then see what the rules of this site say to it. Every place and finding is invented.',
+  lead: 'Look at an invented spot, decide, and see what the rules of this site say to it.',
   wait: 'Looking for what you practised on this device …',
   noScript:
     'Practising needs JavaScript: your picks are graded in your own browser, and kept on this device. The explainers need none.',
   back: 'Learn',
-  invented: 'Invented case',
+  invented: 'Invented',
+  atLevel: (level: number, most: number) => `Level ${level} of ${most}`,
   level: (level: number, most: number, name: string) => `Level ${level} of ${most}: ${name}`,
   comesBack: 'You missed something here before',
-  drawing: 'The concrete cut through, to scale',
   facts: 'What you find out',
+  more: 'Also known',
   ask: {
-    call: 'What do you do?',
-    methods: 'Prepare it',
+    call: 'Which method?',
     waits: 'Do not start yet',
+    who: 'Who or what comes first?',
     steps: 'Which work goes with it?',
     stepsHint: 'Tick what this case calls for. Making safe and the last checks always go with it.',
     hazards: 'What could hurt somebody?',
@@ -40,6 +41,7 @@ export const practiceWords = {
     steps: 'The work around it',
     stepsRight: 'You ticked all that is called for, and nothing else.',
     stepsLater: 'No work is judged here: none may be done until that is cleared.',
+    stepsHere: (names: string) => `Around it: ${names}.`,
     missed: 'Left out',
     spare: 'Not called for',
     found: (names: string) => `You had: ${names}.`,
@@ -100,7 +102,7 @@ export const practiceWords = {
     again: 'Do the set again',
   },
   builder: {
-    title: 'Make a set for your crew',
+    title: 'Make a set',
     line: 'Tick cases, add as many new ones as you like, and send the link. It holds the names of the cases and nothing else.',
     level: (level: number, name: string) => `Level ${level}: ${name}`,
     count: (most: number) => `New cases to draw, up to ${most}`,

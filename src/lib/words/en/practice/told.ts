@@ -1,4 +1,4 @@
-import type { Choice, OneQuestion, Warning, Contaminant } from '$lib/answers/questions';
+import type { Choice, OneQuestion, QuestionId, Warning, Contaminant } from '$lib/answers/questions';
 import type { AuthoredCase, Case, Sense, Told } from '$lib/practice/case';
 import { seedOf } from '$lib/practice/dice';
 import { seedIn } from '$lib/practice/generate';
@@ -9,6 +9,8 @@ import { contaminantSigns, signs, warningSigns } from './signs';
 /** A fact as it is read: how it was found out, and what. */
 export interface Spoken {
   readonly by: Sense;
+  /** The answers it gives away. */
+  readonly about: readonly QuestionId[];
   readonly text: string;
 }
 
@@ -29,7 +31,7 @@ export const seniorOf = (one: Case): string | undefined =>
 /** What somebody on the spot could tell of a case, in the reader's units. */
 export function toldOf(one: Case, say: Say): readonly Spoken[] {
   const told = isAuthored(one) ? one.told : toldByTruth(one);
-  return told.map(({ by, text }) => ({ by, text: withLengths(text, one, say) }));
+  return told.map((fact) => ({ ...fact, text: withLengths(fact.text, one, say) }));
 }
 
 function withLengths(text: string, { site, zone }: Case, say: Say): string {
@@ -92,13 +94,13 @@ export function toldByTruth({ id, site, zone }: Case): readonly Told[] {
   const many = <C extends Warning | Contaminant>(
     about: 'warnings' | 'contamination',
     all: readonly C[],
-    words: Readonly<Record<C, Spoken>>,
+    words: Readonly<Record<C, Pick<Spoken, 'by' | 'text'>>>,
   ): Told[] => all.map((each) => ({ ...words[each], about: [about] }));
   return [
     {
       by: 'see',
       about: ['element', 'setting', 'area'],
-      text: `${elementPlaces[site.element].stands}, ${settingPlaces[site.setting]}. The part in question is {area}.`,
+      text: `${elementPlaces[site.element].stands}, ${settingPlaces[site.setting]}: {area} of it.`,
     },
     ...many('warnings', site.warnings, warningSigns),
     sign('looseness', zone.looseness),
@@ -111,8 +113,8 @@ export function toldByTruth({ id, site, zone }: Case): readonly Told[] {
             by: 'drop' as const,
             about: ['contamination' as const],
             text: way('clean', [
-              'The drop soaks in. Nothing is on the surface.',
-              'A drop of water soaks in at once. There is nothing on it.',
+              'A drop of water soaks in. Nothing is on it.',
+              'Water soaks in at once. Nothing is on it.',
             ]),
           },
         ]),

@@ -7,7 +7,7 @@ export const damageQuestionWords = (
   depth: {
     ask: 'How deep does the damage go?',
     short: 'Depth',
-    why: 'Each way of working reaches only so deep. One that stops too soon leaves weak concrete under your repair. One that goes too deep hurts sound concrete.',
+    why: 'Each method reaches only so deep. Too deep hurts sound concrete.',
     find: [
       'Lay a straight edge across the worst spot. Measure down from it with a tape or a nail.',
       'Scrape loose bits out first. Measure to the firm bottom.',
@@ -16,29 +16,29 @@ export const damageQuestionWords = (
     choices: {
       film: {
         name: `Skin only, under ${say.figure('depth.film')}`,
-        hint: 'Dust or a weak skin. Nothing you could measure with a tape.',
+        hint: 'Dust, or a weak skin.',
       },
       'under-3': {
         name: say.span('depth.film', 'depth.thin'),
-        hint: 'The top skin is gone. You see sand, but no stones stand out.',
+        hint: 'You see sand, but no stones.',
       },
       '3-to-6': {
         name: say.span('depth.thin', 'depth.shallow'),
-        hint: 'The tops of stones show. A pencil laid in it lies about level.',
+        hint: 'The tops of stones show.',
       },
       '6-to-20': {
         name: say.span('depth.shallow', 'depth.spall-small'),
-        hint: 'Stones stand out and some are gone. A fingertip sinks in.',
+        hint: 'Stones stand out. A fingertip sinks in.',
       },
       '20-to-50': {
         name: say.span('depth.spall-small', 'depth.deep'),
-        hint: 'A hole a few fingers deep. Steel may show.',
+        hint: 'A few fingers deep.',
       },
       'over-50': {
         name: `Over ${say.figure('depth.deep')}`,
-        hint: 'A deep hole that still has concrete at the bottom.',
+        hint: 'Deep, with concrete at the bottom.',
       },
-      through: { name: 'Right through', hint: 'You reach the ground, or light shows from below.' },
+      through: { name: 'Right through', hint: 'Ground or light below.' },
     },
     number: {
       label: 'Depth of the damage',
@@ -51,8 +51,9 @@ export const damageQuestionWords = (
   looseness: {
     ask: 'How loose is it?',
     short: 'Looseness',
-    why: 'A repair holds only as well as the concrete under it. All that is loose must go, and how it is loose decides which tool can take it off.',
+    why: 'How loose it is decides which tool takes it off.',
     find: [
+      'An old hole with a firm bottom counts as tight.',
       'Tap it with a hammer, or drag a chain over it. A clear ring is good. A dull sound is hollow.',
       'Push a scraper along it. See if flakes lift.',
       'Rub it hard with a stiff brush. See if dust comes up.',
@@ -60,18 +61,18 @@ export const damageQuestionWords = (
     choices: {
       tight: {
         name: 'Tight',
-        hint: 'It rings clear and the scraper takes nothing. An old hole with a firm bottom counts too.',
+        hint: 'It rings; the scraper takes nothing.',
       },
-      powdery: { name: 'Powdery', hint: 'A stiff brush lifts dust, again and again.' },
+      powdery: { name: 'Powdery', hint: 'A stiff brush keeps lifting dust.' },
       flaking: { name: 'Flaking', hint: 'The scraper lifts thin flakes.' },
       fractured: {
         name: 'Broken on top',
-        hint: 'Chips and stones come loose under a light hammer.',
+        hint: 'A hammer loosens chips and stones.',
       },
-      hollow: { name: 'Hollow', hint: 'It sounds dull, like a box. A layer below has let go.' },
+      hollow: { name: 'Hollow', hint: 'It sounds dull, like a box.' },
       rotten: {
         name: 'Rotten',
-        hint: 'It crumbles or moves as you dig, and you find no firm bottom.',
+        hint: 'It crumbles; no firm bottom.',
       },
     },
     number: null,
@@ -79,43 +80,43 @@ export const damageQuestionWords = (
   contamination: {
     ask: 'What is on it, or in it?',
     short: 'Dirt and coatings',
-    why: 'A repair will not stick to oil, paint or moss. The wrong tool spreads them or drives them in.',
+    why: 'Nothing sticks to oil, paint or moss.',
     find: [
       'Put a drop of water on it. If it stays a bead, there is oil or a sealer.',
       'Pick at the edge with a knife. A coating lifts, and you can see how thick it is.',
       'Look for a white crust, or for green or black growth.',
     ],
     choices: {
-      oil: { name: 'Oil or grease', hint: 'Dark stains. A drop of water stays a bead.' },
+      oil: { name: 'Oil or grease', hint: 'Dark; a drop of water beads.' },
       'thin-coating': {
         name: 'Paint or sealer',
-        hint: `A thin film, up to about ${say.figure('depth.film')}. It may be clear.`,
+        hint: `Up to ${say.figure('depth.film')}; may be clear.`,
       },
       'thick-coating': {
         name: 'Thick coating',
-        hint: `A hard layer over ${say.figure('depth.film')}, such as an old overlay.`,
+        hint: `Hard, over ${say.figure('depth.film')}.`,
       },
       'rubbery-coating': {
         name: 'Rubbery coating',
-        hint: 'It is soft. You can dent it with a nail or peel it.',
+        hint: 'A nail dents it.',
       },
-      'salt-bloom': { name: 'Salt bloom', hint: 'A white crust or powder that comes back.' },
-      growth: { name: 'Moss or algae', hint: 'Green or black, slippery when wet.' },
+      'salt-bloom': { name: 'Salt bloom', hint: 'White, and comes back.' },
+      growth: { name: 'Moss or algae', hint: 'Green or black.' },
     },
     number: null,
   },
   texture: {
     ask: 'What does the surface feel like?',
     short: 'Texture',
-    why: 'A flat tool rides over hollows and leaves what is in them. And what goes on next needs a surface that is rough enough.',
+    why: 'A flat tool rides over hollows, and the finish needs a grip.',
     find: [
       'Wipe it and lay your palm on it.',
       'Lay a ruler flat on it. Look for light under the edge.',
     ],
     choices: {
       smooth: { name: 'Smooth', hint: 'Trowelled. Your palm slides.' },
-      sandy: { name: 'Sandy', hint: 'Like rough sandpaper: broomed, or worn down to sand.' },
-      pitted: { name: 'Pitted', hint: 'Hollows, grooves or bare stones. The ruler rocks.' },
+      sandy: { name: 'Sandy', hint: 'Like rough sandpaper: broomed or worn.' },
+      pitted: { name: 'Pitted', hint: 'Hollows, grooves or bare stones.' },
     },
     number: null,
   },

@@ -8,20 +8,20 @@ export const insideQuestionWords = (
   cracks: {
     ask: 'Are there cracks?',
     short: 'Cracks',
-    why: 'A crack lets water in, and its edges may be loose. A crack that moves will break any stiff repair.',
+    why: 'A crack lets water in. One that moves breaks any stiff repair.',
     find: [
       'Brush it clean. Try to slide in a sheet of paper, then a coin.',
       'Tap along both edges. A dull sound or falling bits mean they have let go.',
       'Draw a pencil line across it. Look again in a week, or after a hot day, to see if it moved.',
     ],
     choices: {
-      none: { name: 'None', hint: 'You see no crack, even when it is damp.' },
-      hairline: { name: 'Hairline', hint: 'You see it, but paper will not go in.' },
-      open: { name: 'Open, firm edges', hint: 'A gap, and both edges ring when you tap them.' },
-      crumbling: { name: 'Crumbling edges', hint: 'The edges break off or sound dull.' },
+      none: { name: 'None', hint: 'No crack, even when damp.' },
+      hairline: { name: 'Hairline', hint: 'Paper will not go in.' },
+      open: { name: 'Open, firm edges', hint: 'A gap; both edges ring.' },
+      crumbling: { name: 'Crumbling edges', hint: 'Edges break off or sound dull.' },
       moving: {
         name: 'Moving',
-        hint: 'It opens and closes, has come back after a repair, or one side stands higher.',
+        hint: 'It came back, or one side stands higher.',
       },
     },
     number: null,
@@ -29,7 +29,7 @@ export const insideQuestionWords = (
   crackLength: {
     ask: 'How long are the cracks?',
     short: 'Crack length',
-    why: 'Opening and filling a crack is counted by its length. It sets the time and the filler you need.',
+    why: 'It sets the time and the filler you need.',
     find: ['Walk along each crack with a tape or a string. Add them up.'],
     choices: {},
     number: {
@@ -43,7 +43,7 @@ export const insideQuestionWords = (
   steel: {
     ask: 'Does steel show?',
     short: 'Steel',
-    why: 'Rust takes up more room than steel and pushes concrete off. If rust stays under a repair, it will push that off too.',
+    why: 'Rust swells and pushes concrete off, and a repair too.',
     find: [
       'Look for brown stains, most of all along straight lines.',
       'Look into holes and wide cracks for bars or mesh.',
@@ -54,11 +54,11 @@ export const insideQuestionWords = (
       'rust-stain': { name: 'Rust stain', hint: 'Brown marks, but no bar in sight.' },
       exposed: {
         name: 'Bar shows, light rust',
-        hint: 'A bar is bare. Its ribs are whole and a wire brush cleans it.',
+        hint: 'Ribs whole; a wire brush cleans it.',
       },
       corroded: {
         name: 'Bar badly rusted',
-        hint: 'Rust comes off in layers, or the bar has got thinner.',
+        hint: 'Rust in layers, or a thinner bar.',
       },
     },
     number: null,
@@ -66,7 +66,7 @@ export const insideQuestionWords = (
   barLoss: {
     ask: 'How much of the bar has rust taken?',
     short: 'Steel lost',
-    why: 'Thin bars carry less. Past a certain loss, an engineer must decide whether new steel is needed.',
+    why: 'Thin bars carry less. Past a limit an engineer decides.',
     find: [
       'Scrape the rust off down to bright steel.',
       'Measure across the bar at its thinnest, then where it is still whole.',

@@ -10,7 +10,7 @@ export const sheetQuestionWords = (
   makerProfile: {
     ask: 'How rough does the data sheet want it?',
     short: 'Roughness by the data sheet',
-    why: 'The maker knows what their product grips. Where the sheet names a roughness, it counts, and the usual table does not.',
+    why: 'Where the sheet names a roughness, it counts.',
     find: [
       'Look in the sheet for “surface preparation”. Many give a CSP number.',
       '“Clean, sound and open” without a number usually means one of the three finest grades. Ask the maker.',
@@ -34,7 +34,7 @@ export const sheetQuestionWords = (
   makerMoisture: {
     ask: 'Does the data sheet want it damp or dry?',
     short: 'Damp or dry by the data sheet',
-    why: 'It decides whether the surface is washed last, and which checks come before it is covered.',
+    why: 'It decides whether it is washed last.',
     find: ['Look in the sheet for “saturated surface-dry”, “damp”, “dry” or a limit on moisture.'],
     choices: {
       'no-sheet': { name: 'It does not say', hint: 'What is usual for the finish counts.' },

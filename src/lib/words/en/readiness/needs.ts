@@ -1,3 +1,4 @@
+import { capitalised } from '$lib/words/en/capital';
 import type { NeedRule } from '$lib/readiness/rules';
 import { finishNames } from '$lib/words/en/names';
 import type { NeedSentence } from '$lib/words/readiness-types';
@@ -8,7 +9,6 @@ const finishOf: (...why: Parameters<NeedSentence>) => string = (why) => {
     ? finishNames[finish as keyof typeof finishNames]
     : 'the finish';
 };
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Why each check is called for. */
 export const needSentences: Readonly<Record<NeedRule, NeedSentence>> = {
@@ -18,13 +18,13 @@ export const needSentences: Readonly<Record<NeedRule, NeedSentence>> = {
   'drop-shows-film': () => 'Oil, sealer and curing compound cannot be seen, but a drop shows them.',
   'must-drink': () => 'A closed surface does not let the repair take hold in its pores.',
   'profile-for-finish': (why, say) =>
-    `${capital(finishOf(why, say))} needs ${why.figures?.[0] ? say.figure(why.figures[0]) : 'its own roughness'} to grip.`,
+    `${capitalised(finishOf(why, say))} needs ${why.figures?.[0] ? say.figure(why.figures[0]) : 'its own roughness'} to grip.`,
   'profile-from-sheet': (why, say) =>
     `The data sheet asks for ${typeof why.facts?.least === 'number' ? `${say.csp(why.facts.least)} or rougher` : 'its own roughness'}. It counts for more than the usual table.`,
   'finish-open': () =>
     'What goes on next is not decided. Until it is, nobody can say what is asked of the surface.',
   'bond-carries-finish': (why, say) =>
-    `${capital(finishOf(why, say))} pulls on what is under it as it hardens and moves. On ${say.figure('pulloff.large-area')} or more, prove that it holds.`,
+    `${capitalised(finishOf(why, say))} pulls on what is under it as it hardens and moves. On ${say.figure('pulloff.large-area')} or more, prove that it holds.`,
   'small-if-specified': (_, say) =>
     `On less than ${say.figure('pulloff.large-area')} this is tested where the specification asks for it.`,
   'thin-if-specified': () =>

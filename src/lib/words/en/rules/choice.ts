@@ -1,14 +1,13 @@
+import { capitalised } from '$lib/words/en/capital';
 import type { choiceRules } from '$lib/advice/rules';
 import { depthNames, looseNames, methodNames } from '$lib/words/en/names';
 import type { RuleSentence } from '$lib/words/types';
 import { named, saw } from './facts';
 
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** Why this method. */
 export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], RuleSentence>> = {
   'meets-all': (reason) =>
-    `${capital(named(reason, 'method', methodNames))} is the gentlest method that does all this surface needs.`,
+    `${capitalised(named(reason, 'method', methodNames))} is the gentlest method that does all this surface needs.`,
   'nothing-to-remove': (reason) =>
     saw(reason, 'depth', 'film') ||
     saw(reason, 'depth', 'under-3') ||

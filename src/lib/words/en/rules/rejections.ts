@@ -1,3 +1,4 @@
+import { capitalised } from '$lib/words/en/capital';
 import type { rejectionRules } from '$lib/advice/rules';
 import {
   contaminantNames,
@@ -57,7 +58,7 @@ export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number]
   'would-bruise-sound-concrete': () =>
     'would do, but its teeth bruise sound concrete, and here only roughness is missing.',
   'harsher-than-needed': (reason) =>
-    `would do, but it is harder on the sound concrete. ${capitalOf(named(reason, 'chosen', methodNames))} is enough here.`,
+    `would do, but it is harder on the sound concrete. ${capitalised(named(reason, 'chosen', methodNames))} is enough here.`,
   'not-on-this-ladder': (reason) =>
     saw(reason, 'bruises', 'no')
       ? 'would do, but it throws its dust into the open and has to be tented in. Keep it for when the advised method cannot be had.'
@@ -66,7 +67,3 @@ export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number]
     'would do, and leaves no bruised skin. It takes a specialist crew and a site that can hold the water, so ask about it for a large area.',
   held: () => 'must wait. What stands in the way has to be cleared before any method is chosen.',
 };
-
-function capitalOf(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

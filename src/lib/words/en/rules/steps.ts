@@ -1,3 +1,4 @@
+import { capitalised } from '$lib/words/en/capital';
 import type { stepRules } from '$lib/advice/rules';
 import { depthNames, looseNames, saltNames } from '$lib/words/en/names';
 import type { RuleSentence, Say } from '$lib/words/types';
@@ -137,7 +138,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'water-jet-alternative': () =>
     'Over a large area, or where no bruised skin can be accepted, ask for a price for water jetting. It leaves no bruised skin.',
   'salts-at-steel': (reason) =>
-    `${capital(named(reason, 'salts', saltNames)) || 'Salt'} reaches this concrete, and steel is near. Have the salt in it tested, rinse it well, and call an engineer if there is much.`,
+    `${capitalised(named(reason, 'salts', saltNames)) || 'Salt'} reaches this concrete, and steel is near. Have the salt in it tested, rinse it well, and call an engineer if there is much.`,
 };
 
 /** "6 m of wall": how long the strip is. */
@@ -145,8 +146,6 @@ const borderOf = (reason: Parameters<RuleSentence>[0], say: Say): string => {
   const length = amount(reason, 'length');
   return `${length === null ? '' : `${say.distance(length)} of `}walls and posts`;
 };
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** "third" out of "a third": the part of the slab in which a patch is safe. */
 const partName = (say: Parameters<RuleSentence>[1]): string =>

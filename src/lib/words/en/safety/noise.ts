@@ -1,3 +1,4 @@
+import { toStep } from '$lib/safety/bounds';
 import type { NoiseOfDay, NoiseStanding } from '$lib/safety/noise';
 import type { NoiseLimitId } from '$lib/safety/noise-limits';
 import type { Protector, ProtectorCautionId } from '$lib/safety/protector';
@@ -57,29 +58,23 @@ export function boundsWords(say: Say, { low, high, open }: Bounds, unit: string)
   return from === to ? `${from}${label}` : `${from} to ${to}${label}`;
 }
 
-const round = (bounds: Bounds, step: number): Bounds => ({
-  ...bounds,
-  low: Math.round(bounds.low / step) * step,
-  high: Math.round(bounds.high / step) * step,
-});
-
 /** From twice what a limit allows on, times are easier to grasp than per cent. */
 const manifold = 2;
 
 /** A day's noise against what a limit allows: in per cent, or how many times as much. */
 function against(say: Say, part: Bounds): string {
   if (part.high < manifold) {
-    const percent = round({ ...part, low: part.low * 100, high: part.high * 100 }, 1);
+    const percent = toStep({ ...part, low: part.low * 100, high: part.high * 100 }, 1);
     return `${boundsWords(say, percent, '%')} of what it allows`;
   }
-  const times = round(part, part.low < 10 ? 0.1 : 1);
+  const times = toStep(part, part.low < 10 ? 0.1 : 1);
   return `${boundsWords(say, { ...times, high: Math.round(part.high) }, 'times')} what it allows`;
 }
 
 /** How much of a limit a day uses up. */
 export function noiseSentence(say: Say, { part, level, standing }: NoiseStanding): string {
   const used = against(say, part);
-  const mean = boundsWords(say, round(level, 1), 'dB(A)');
+  const mean = boundsWords(say, toStep(level, 1), 'dB(A)');
   switch (standing) {
     case 'over':
       return `Over the limit: ${used}. The mean of the day is ${mean}.`;

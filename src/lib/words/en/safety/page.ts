@@ -10,14 +10,13 @@ export const crewPageWords = {
   title: 'The crew’s day',
   description:
     'Dust, noise and vibration that add up over a crew’s day, and what to do about each.',
-  intro:
-    'What a day of this work does to the people who do it: dust, noise and vibration, added up for each person, with the control for each step. Ranges stay ranges, and what nobody has published stays unknown.',
   wait: 'Your job is being opened.',
   noScript:
     'This page reckons in your browser and needs JavaScript. The cautions under “Learn” do not.',
   defers:
     'This page helps you plan. It does not replace the law, the maker’s data or measurements. A competent person on site decides, and may stop the work.',
-  settings: 'How to reckon',
+  stops: 'A competent person on site decides, and may stop the work.',
+  settings: 'How this is reckoned',
   region: 'Whose rules first',
   regions: {
     us: 'United States',
@@ -35,22 +34,18 @@ export const crewPageWords = {
     equal: 'Everybody in equal turns',
   } satisfies Readonly<Record<Turns, string>>,
   dayNav: 'Days of the plan',
+  free: (ids: string): string => `Free this day: person ${ids}.`,
   day: ([first, last]: Span): string =>
     first === last ? `Day ${first}` : `Days ${first} to ${last}`,
-  dayLine: (crew: number): string =>
-    crew === 1 ? 'One person on the crew' : `${crew} people on the crew`,
   taken: {
     setting:
       'The job does not say for sure where it is, so we reckon for the place that holds dust most.',
     element: 'The job does not say for sure what it is, so we reckon with hand-held tools.',
   } as const,
-  leftOutLine: (steps: string): string =>
-    `The hours of these steps are not known, so they are in no number here: ${steps}. Give sizes and depths, and they come in.`,
-  specialists: (steps: string): string =>
-    `A specialist does this, and it is in no number here: ${steps}. Ask them for their own plan.`,
+  leftOutLine: (steps: string): string => `Not counted, as their hours are not known: ${steps}.`,
+  specialists: (steps: string): string => `A specialist’s own work, not counted: ${steps}.`,
   near: 'Who works beside another’s loud machine hears it: that is counted in, by the distance. A compressor close by comes on top.',
   beside: (tools: string) => `From beside also heard, and counted in: ${tools}.`,
-  pictures: 'The day at a glance',
   worker: (id: string, worst: boolean): string =>
     worst ? `Person ${id}, worst off` : `Person ${id}`,
   you: 'This day',
@@ -85,7 +80,15 @@ export const crewPageWords = {
   lineRecommended: 'recommended limit',
   lineLower: 'lower action',
   lineUpper: 'upper action',
-  steps: 'Step by step',
+  everybody: 'Everybody:',
+  stepsOfDay: 'Steps of the day',
+  steps: 'Tool by tool',
+  tools: (number: number): string => (number === 1 ? '1 step' : `${number} steps`),
+  sums: 'Limits and sums',
+  whereFold: 'Where, and what to chalk',
+  briefing: 'The briefing',
+  toBriefing: 'Read it here',
+  tooMuch: 'Too much for one person in one day.',
   where: 'Where',
   toolRuns: 'Tool running',
   atTask: 'At the task',
@@ -170,6 +173,27 @@ export const crewPageWords = {
     task: (number: number): string => `Task ${number}`,
     empty: 'Add a first task, and the numbers come.',
   },
+} as const;
+
+/** One person’s day on a card. */
+export const cardWords = {
+  person: (ids: readonly string[]): string =>
+    ids.length > 1 ? `Persons ${ids.join(', ')}` : `Person ${ids[0] ?? ''}`,
+  you: 'Whoever does it',
+  about: { hands: 'Hands', ears: 'Ears', lungs: 'Lungs' },
+  turns: (tools: string): string => `${tools}, then change over.`,
+  notWith: (tools: string): string => `Not the ${tools}: take another tool.`,
+  askMaker: (tools: string): string => `Ask the maker about the ${tools}.`,
+  still: 'Nothing that shakes.',
+  earsNone: 'Nothing needed.',
+  earsUnknown: 'No level is known: wear protectors.',
+  earsBoth: 'Plugs and muffs together.',
+  ears: (rating: string): string => `Protectors rated NRR ${rating} or more.`,
+  earsAtLeast: (rating: string): string =>
+    `Protectors rated NRR ${rating} at least: not all levels are known.`,
+  assess: 'Dust has to be assessed before you begin.',
+  mask: (factor: number): string => `Mask of factor ${factor} or more.`,
+  noMask: 'No mask asked for.',
 } as const;
 
 /** Places as the dust table has them. */

@@ -1,5 +1,11 @@
+import { toStep } from '$lib/safety/bounds';
 import type { SharingOut } from '$lib/safety/share-out';
-import type { MinutesBefore, VibrationLimitId, VibrationOfDay } from '$lib/safety/vibration';
+import {
+  toldTime,
+  type MinutesBefore,
+  type VibrationLimitId,
+  type VibrationOfDay,
+} from '$lib/safety/vibration';
 import type { Say } from '$lib/words/types';
 import { boundsWords } from './noise';
 import { toolWords } from './tools';
@@ -18,16 +24,12 @@ export const vibrationLimitWords = (
   },
 });
 
-const tenth = (value: number): number => Math.round(value * 10) / 10;
-
 /** One person's vibration of the day. */
 export function vibrationSentence(
   say: Say,
   { points, daily, standing, unknown }: VibrationOfDay,
 ): string {
-  const rounded = { ...points, low: Math.round(points.low), high: Math.round(points.high) };
-  const mean = { ...daily, low: tenth(daily.low), high: tenth(daily.high) };
-  const amount = `${boundsWords(say, rounded, 'points')}; A(8) ${boundsWords(say, mean, 'm/s²')}.`;
+  const amount = `${boundsWords(say, toStep(points, 1), 'points')}; A(8) ${boundsWords(say, toStep(daily, 0.1), 'm/s²')}.`;
   if (standing.limit === 'over')
     return `Over the limit value: ${amount} Take less time or another tool.`;
   if (standing.limit === 'may-be-over') return `It may pass the limit value: ${amount}`;
@@ -45,11 +47,10 @@ export function unknownVibrationSentence(say: Say, { unknown }: VibrationOfDay):
 
 /** Trigger time of one tool before a limit. */
 export function minutesSentence(say: Say, { atHigh, atTypical, atLow }: MinutesBefore): string {
-  // Rounded down: a minute more would pass the limit.
-  const time = (minutes: number) =>
-    minutes < 60
-      ? `${say.number(Math.floor(minutes))} min`
-      : `${say.number(Math.floor(minutes / 6) / 10)} h`;
+  const time = (minutes: number) => {
+    const { value, unit } = toldTime(minutes);
+    return `${say.number(value)} ${unit}`;
+  };
   const ends =
     atHigh === atLow
       ? time(atHigh)

@@ -1,3 +1,4 @@
+import { lowered } from '$lib/words/en/capital';
 import type { StepId } from '$shared/methods';
 import type { Say, StepWords } from '$lib/words/types';
 
@@ -15,6 +16,16 @@ type AroundStep = Extract<
   | 'free-bar'
   | 're-sound'
 >;
+
+/** How a step is done in one of its cases; which case it is, the advice says. */
+export const aroundByCase = {
+  rustyCrack: 'Open it to the bar, or fetch an engineer.',
+  chase: 'Take a light hammer with a narrow chisel, with water or a hood on it.',
+  rout: 'Follow it with a crack router, or a grinder and a crack blade, with extraction on it.',
+  sound: 'Tap with a hammer about every hand’s width. Not on frozen concrete.',
+  soundFloor:
+    'Tap with a hammer about every hand’s width, or drag a chain. Not on frozen concrete.',
+} as const;
 
 /** What comes before and around the main method. */
 export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> => ({
@@ -57,7 +68,7 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
   'sound-and-mark': {
     name: 'Sound and mark',
     how: [
-      'Tap with a hammer about every hand’s width, or drag a chain over a floor. Do not do this on frozen concrete.',
+      `${aroundByCase.sound} Over a floor a chain will do too.`,
       'Listen: a clear ring is sound, a dull note is hollow.',
       'Mark the edge of every dull spot with a crayon.',
       `Draw a patch with square corners round each one, at least ${say.figure('patch.min-length')} by ${say.figure('patch.min-width')}. Join patches that are closer than ${say.figure('patch.merge')}.`,
@@ -85,7 +96,7 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
   'chase-crack': {
     name: 'Chase the crack',
     how: [
-      'Rust at the crack? Then open it to the bar, or fetch an engineer. Else take a light hammer with a narrow chisel, with water or a hood on it.',
+      `Rust at the crack? ${aroundByCase.rustyCrack} Else ${lowered(aroundByCase.chase)}`,
       'Work along the whole crack, and take the loose edge off on both sides.',
       'Tap as you go. Where an edge sounds dull, go wider.',
       'Done when both edges ring clear from end to end, and the groove is square, not a V.',
@@ -94,7 +105,7 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
   'route-crack': {
     name: 'Rout the crack',
     how: [
-      'Do not rout a crack that moves or shows rust. Else follow it with a crack router, or a grinder and a crack blade, with extraction on it.',
+      `Do not rout a crack that moves or shows rust. Else ${lowered(aroundByCase.rout)}`,
       `Cut a groove at least ${say.figure('rout.width')} wide and ${say.figure('rout.depth')} deep.`,
       'Blast each face in a pass of its own, and suck the dust out, until a finger comes away clean.',
       'Done when the groove is clean and has the same width and depth all along.',
@@ -105,7 +116,7 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
     how: [
       'Start the water or the hood. Break the concrete away beside the bar and behind it, with a light hammer. Do not hit the bar.',
       `Clear at least ${say.figure('bar.clear')} behind it: a finger goes all the way round.`,
-      `Go on along the bar until it is clean, at least ${say.figure('bar.along')} past the last rust.`,
+      `Follow the bar until it is clean, at least ${say.figure('bar.along')} past the last rust.`,
       'Tie up any bar that hangs loose.',
       'Done when you can reach all round the bar, and it comes out of the concrete clean at both ends.',
     ],

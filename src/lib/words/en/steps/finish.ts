@@ -1,3 +1,4 @@
+import { lowered } from '$lib/words/en/capital';
 import type { StepId } from '$shared/methods';
 import type { Say, StepWords } from '$lib/words/types';
 
@@ -18,12 +19,26 @@ type FinishStep = Extract<
   | 'cure'
 >;
 
+/** How a step is done in one of its cases; which case it is, the advice says. */
+export const byCase = {
+  skinByShot: 'Shotblast the flat floor.',
+  skinByGrit: 'Blast with grit, or wash at high pressure.',
+  borderByGrinder: 'Take a hand grinder.',
+  borderRough: 'Take a bush-hammer head or a needle scaler, and blast off what it bruised.',
+  damp: 'Soak it well beforehand. Then take off standing water, so that it is dark but does not shine.',
+  dry: 'Let it dry, and measure as the maker says.',
+  lastDry: 'Vacuum once more, and press clear tape on it in several places.',
+  lastDamp: 'Look for dust, loose grains and puddles. Rinse what is dirty, and take the water off.',
+  cureDamp: 'Cover it with wet cloth and sheeting past its edges, and keep it wet.',
+  cureDry: 'Keep rain, dust and feet off it.',
+} as const;
+
 /** What follows the main method, up to the repair. */
 export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> => ({
   'edge-work': {
     name: 'Strip along walls, by hand',
     how: [
-      'Do the strip along walls and posts by hand. A hand grinder leaves it nearly smooth; where the rest is rougher, use a bush-hammer head or a needle scaler and blast it afterwards.',
+      `Where the rest is ground, ${lowered(byCase.borderByGrinder)} Where it is rougher, ${lowered(byCase.borderRough)}`,
       'Keep the shroud and the extraction on. Take off what the hammer has bruised.',
       'Done when the strip is as clean and as rough as the rest.',
     ],
@@ -31,7 +46,7 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
   'blast-clean': {
     name: 'Take off the bruised skin',
     how: [
-      'On a flat floor, shotblast. In holes and chased cracks, round bars and off floors, blast with grit or wash at high pressure.',
+      `${byCase.skinByShot} In holes and chased cracks, round bars and off floors, ${lowered(byCase.skinByGrit)}`,
       'Go over every part that a hammer or a toothed tool has touched.',
       'Done when you see no crushed stone and no fine cracks, and a scraper takes nothing.',
     ],
@@ -80,8 +95,8 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
   'wet-or-dry': {
     name: 'Make it damp, or let it dry',
     how: [
-      'For concrete or cement mortar: soak it well beforehand. Then take off standing water, so that it is dark but does not shine.',
-      'For coatings and crack fillers: let it dry, and measure as the maker says.',
+      `For concrete or cement mortar: ${lowered(byCase.damp)}`,
+      `For coatings and crack fillers: ${lowered(byCase.dry)}`,
       'Done when it is as the product asks.',
     ],
   },
@@ -104,8 +119,8 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
   'last-clean': {
     name: 'Last cleaning and last look',
     how: [
-      'For a dry finish: vacuum once more and press clear tape on it in several places.',
-      'For a damp one: look for dust, loose grains and puddles. Rinse what is dirty, and take the water off.',
+      `For a dry finish: ${lowered(byCase.lastDry)}`,
+      `For a damp one: ${lowered(byCase.lastDamp)}`,
       `Done when tape comes up clean, or the surface is dark without shine. From now the ${say.figure('open.limit')} run.`,
     ],
   },
@@ -121,7 +136,7 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
   cure: {
     name: 'Let it cure',
     how: [
-      'Cement: cover it with wet cloth and sheeting past its edges, and keep it wet. Coatings: keep rain, dust and feet off.',
+      `Cement: ${lowered(byCase.cureDamp)} Coatings: ${lowered(byCase.cureDry)}`,
       'Keep traffic away until the maker’s time, or the strength asked for, is reached.',
       'Done when the time is over, and it rings clear when you sound it again.',
     ],

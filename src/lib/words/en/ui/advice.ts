@@ -5,6 +5,7 @@ const atLeast = (from: string) => `from ${from}`;
 
 /** The page with the advice for a zone. */
 export const advicePageWords = {
+  invented: (zone: string) => `${zone} (invented example)`,
   title: 'Advice',
   waiting: 'Fetching your answers from this device.',
   noScript:
@@ -15,53 +16,46 @@ export const advicePageWords = {
     start: 'Answer the questions',
   },
   missing: (count: number) =>
-    count === 1
-      ? 'One question has no answer yet. It counts as “not sure”.'
-      : `${count} questions have no answer yet. They count as “not sure”.`,
-  answerThem: 'Go on answering',
-  among: (names: string) => `It comes down to ${names}.`,
+    count === 1 ? 'One question has no answer yet.' : `${count} questions have no answer yet.`,
+  answerThem: 'Answer',
   underneath: (name: string) => `Once that is cleared, the method is ${name}.`,
   /** Where breaking out along a bar leads. */
   alongBar: (rest: string) => `Only along the bars. The rest of the zone: ${rest}.`,
-  noSheet: (sentence: string) => `No data sheet was at hand. ${sentence}`,
-  haveSheet: 'Type in what the sheet asks for',
+  noSheet: (sentence: string) => `No data sheet. ${sentence}`,
+  haveSheet: 'Type in the sheet',
   beyond: 'No way of preparing the surface helps here.',
   mayStop: (who: string) =>
-    `It may come to a stop. Take nothing off before that is known. If it stops, call ${who}.`,
+    `It may come to a stop. Take nothing off yet. If it stops, call ${who}.`,
   calls: (who: string) => `Call ${who}.`,
   asks: (who: string) => `It is found out by ${who}.`,
   holds: { stop: 'Why it stops', 'find-out-first': 'What has to be known first' },
   possible: {
     someStop: 'It stops because of one of these, whichever it turns out to be',
-    line: 'Some answers are still open. Each of these counts only if it turns out to be so.',
-    stop: 'Then stop, and call',
-    'find-out-first': 'Then ask first',
+    asks: (count: number) =>
+      count === 1 ? 'One more thing to ask first' : `${count} more things to ask first`,
+    stop: 'Stop, and call',
+    'find-out-first': 'Ask first',
   },
   call: 'Call',
   ask: 'Who finds out',
-  findOut: 'Find out first',
   checkToo: 'Check this as well',
+  enter: 'Enter the result',
   otherTests: (count: number) =>
-    count === 1 ? 'One more question is open' : `${count} more questions are open`,
-  /** The mean of what is left is seldom a whole number: said as the two beside it. */
-  settles: (from: number, mean: number) => {
-    const [least, most] = [Math.floor(mean + 0.05), Math.ceil(mean - 0.05)];
-    const left = least === most ? String(least) : `${least} or ${most}`;
-    return `Of ${from} ways it can come out, about ${left} ${most === 1 ? 'is' : 'are'} left once you know.`;
-  },
-  steps: 'What to do, in order',
-  stepsCommon: 'What to do in any case, in order',
-  stepsOnce: 'Once it may start: what every case calls for, in order',
-  stepsAfter: 'Once that is cleared: what to do, in order',
+    count === 1 ? 'One more test may follow' : `${count} more tests may follow`,
+  stepsCommon: 'Steps in any case',
+  stepsOnce: 'Steps, once it may start',
+  stepsAfter: 'Steps, once that is cleared',
   noCommonSteps: 'No step is called for in every case.',
   noSteps: 'Do nothing to the concrete until that has been cleared.',
-  why: 'Why',
-  how: 'How',
+  whyStep: 'Why, and hazards',
   hazards: 'Look out for',
   reasons: 'Why this way',
   others: 'Why not another way',
-  wouldDo: 'would do it',
+  wouldDo: 'possible too',
   out: 'ruled out',
+  othersCount: (could: number, not: number) =>
+    could ? `${could} possible too, ${not} ruled out` : `${not} ruled out`,
+  answersCount: (count: number) => (count === 1 ? 'one other answer' : `${count} other answers`),
   likeliest: 'in the likeliest case,',
   reason: { likeliest: 'In the likeliest case:' },
   target: 'What you are aiming for',
@@ -90,11 +84,8 @@ export const advicePageWords = {
   marginTo: (question: string, to: string) => `${question}: ${to}`,
   without: (name: string) => `without “${name}”`,
   changed: { prepare: 'then', 'find-out-first': 'then find out first', stop: 'then stop' },
-  outcomes: 'How it can come out',
-  hardly: (least: string) => `less than ${least}`,
-  outcomesMore: (count: number) =>
-    count === 1 ? 'One less likely way' : `${count} less likely ways`,
-  share: (share: string) => `${share} of the possibilities`,
+  waysOf: (count: number, of: number, verdict: string) =>
+    `${count} of ${of}: ${verdict.toLowerCase()}`,
   assumptions: 'Left open',
   matters: 'changes the advice',
   mattersNot: 'makes no difference here',
@@ -106,9 +97,7 @@ export const advicePageWords = {
   numbers: 'Where the numbers come from',
   where: 'Where this number comes from',
   noSource: 'No published source.',
-  limits: 'What to leave to others',
-  limitsHere: 'Here that means:',
-  limitsElsewhere: 'And anywhere else:',
+  hazardsLine: 'Tap one: when to stop, and what helps.',
   toJob: 'To the whole job',
   print: 'Print this',
   site: 'Site',

@@ -28,7 +28,7 @@ export function depthRunWords(first: DepthBand, last: DepthBand, say: Say): stri
 export const briefly: Readonly<Record<MethodId, string>> = {
   'pressure-wash': 'Wash',
   grind: 'Grind',
-  'abrasive-blast': 'Grit blast',
+  'abrasive-blast': 'Abrasive blast',
   scarify: 'Scarify',
   shotblast: 'Shotblast',
   'needle-scale': 'Needle-scale',
@@ -67,6 +67,19 @@ export const chartWords = {
   lead: 'The gentlest method that leaves sound concrete. Row: how loose and how deep. Column: texture, and what lies on it.',
   print: 'It prints on one page, sideways, on A4 or Letter paper.',
   scroll: 'The table is wide. On a small screen it scrolls sideways.',
+  /** On a phone: two taps and the answer. */
+  taps: {
+    loose: 'How loose is it?',
+    deep: 'How deep does it go?',
+    prompt: 'Tap how loose, then how deep. The method stands here.',
+    under: (texture: string, soils: string) => `${texture}, with ${soils}`,
+    without: (texture: string, soils: string) => `${texture}, no ${soils}`,
+    after: (name: string) => `Then ${name.toLowerCase()}`,
+    places: { slab: 'On a floor', steps: 'Steps and walls' },
+    soiled: 'Oil, paint or a coat on it?',
+    always: 'Whatever lies on it',
+    whole: 'The stops come first, and what goes on next may ask for more: show the whole chart',
+  },
   tableLabel: 'Field chart: method by looseness, depth, texture and dirt',
   places: { slab: 'On a floor', steps: 'Off the floor: steps, walls, soffits' },
   placesBriefly: { slab: 'on a floor', steps: 'off the floor' },

@@ -18,7 +18,7 @@ export const frameWords = {
   metricLong: 'Millimetres and metres',
   usLong: 'Inches and feet',
   deferral:
-    'This is general guidance. The law, local codes, the maker’s instructions and a licensed professional come first.',
+    'General guidance. The law, local codes, the maker’s instructions and a licensed professional come first.',
   licences: 'Licences',
   licencePage: {
     title: 'Licences',

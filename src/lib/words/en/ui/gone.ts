@@ -12,10 +12,10 @@ export const goneWords = {
   byHand: 'It is marked. Copy it with your browser.',
   drop: 'Let it go',
   notAsked: 'This question is not asked here:',
-  onward: 'Go on with the questions',
+  onward: 'Continue with the questions',
   toAdvice: 'See the advice',
   otherJob: (name: string) =>
-    `Another job is in hand now${name ? `: ${name}` : ''}. What you ticked was for the one before, and is not written into this one.`,
+    `Another job is open now${name ? `: ${name}` : ''}. What you ticked was for the one before, and is not written into this one.`,
   changed:
     'Another tab has changed what this answer is about. What you ticked here is not given yet.',
   keepMine: 'Keep what I ticked',
@@ -28,7 +28,7 @@ export const goneWords = {
     title: 'This would be lost',
     draft:
       'You have ticked or typed something and not pressed “Continue”. This browser cannot keep it while you are away.',
-    job: 'The job in hand is in this tab only. The page you go to takes its place. Save the job to a file first.',
+    job: 'Your open job is in this tab only. The page you go to takes its place. Save the job to a file first.',
     stay: 'Stay here',
     save: 'Save to a file',
     go: 'Leave all the same',

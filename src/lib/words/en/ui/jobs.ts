@@ -1,3 +1,4 @@
+import { bring } from './bring';
 import { homeWords } from './home';
 
 /** The page of the jobs on this device, and what a shared link or a file asks on other pages. */
@@ -10,15 +11,15 @@ export const jobsWords = {
   none: 'No job is kept here yet. One is kept as soon as you answer its first question.',
   start: 'Start a new job',
   list: 'Jobs on this device',
-  unnamed: 'Unnamed job',
+  unnamed: 'Job without a name',
   zones: (count: number) => (count === 1 ? '1 zone' : `${count} zones`),
   changed: (when: string) => `changed ${when}`,
   changedUnknown: 'nobody knows when it was changed',
-  inHand: 'in hand',
+  inHand: 'open now',
   open: 'Open',
-  goOn: 'Go on',
+  goOn: 'Continue',
   openOf: (name: string) => `Open: ${name}`,
-  goOnOf: (name: string) => `Go on: ${name}`,
+  goOnOf: (name: string) => `Continue: ${name}`,
   more: 'Rename, save, share, delete',
   moreOf: (name: string) => `Rename, save, share, delete: ${name}`,
   rename: 'Rename',
@@ -69,6 +70,7 @@ export const jobsWords = {
     partly: (parts: string) =>
       `Not all of it could be deleted. Still there: ${parts}. Try again, or clear the data of this site in your browser.`,
   },
+  bring,
   damaged: {
     name: 'A job that cannot be read',
     line: (problem: string) => `What is kept here is not a whole job. ${problem}`,
@@ -103,11 +105,11 @@ export const jobsWords = {
     close: 'Close',
   },
   leave: {
-    title: 'The job in hand is not saved',
+    title: 'Your open job is not saved',
     line: (name: string) =>
       `“${name}” holds something that could not be saved on this device. If you go on, what was not saved is gone.`,
     save: 'Save it to a file',
-    go: 'Go on without it',
+    go: 'Continue without it',
     stay: 'Stay with it',
   },
   shared: {

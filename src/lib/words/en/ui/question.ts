@@ -20,17 +20,17 @@ export const skipWords: Readonly<Record<SkipReason, string>> = {
 export const questionPageWords = {
   site: 'The site',
   zone: (name: string, place: number) => (name ? `Zone ${place}: ${name}` : `Zone ${place}`),
-  progress: (at: number, of: number) => `Question ${at} of about ${of}`,
-  find: 'How to find out on the spot',
-  several: 'More than one is possible',
+  progress: (at: number, of: number) => `${at} of ${of}`,
+  find: 'Find out how',
+  several: 'Several possible',
   onlyOne: 'I know which one it is',
   severalHint: 'Tick every one that could be true.',
   manyHint: 'Tick all that are there. Tick “maybe” where you cannot tell.',
   maybe: 'Maybe',
   maybeOf: (name: string) => `Maybe: ${name}`,
-  none: { name: 'None of these', hint: 'You looked, and there is none.' },
-  unsure: { name: 'Not sure', hint: 'Carry on. Every possibility stays open.' },
-  measured: { name: 'I measured it', hint: 'Type what you measured.' },
+  none: { name: 'None of these', hint: 'You looked.' },
+  unsure: { name: 'Not sure', hint: 'It stays open.' },
+  measured: { name: 'I measured it', hint: 'Type it.' },
   back: 'Back',
   next: 'Continue',
   leave: 'Leave it as it was',
@@ -44,7 +44,7 @@ export const questionPageWords = {
   changeOf: (short: string) => `Change: ${short}`,
   skipped: 'Not asked',
   ask: 'Answer',
-  toAdvice: 'See the advice so far',
+  toAdvice: 'Advice so far',
   maybeAnswer: (name: string) => `maybe ${name}`,
   unsureAnswer: 'Not sure',
   noneAnswer: 'None',
@@ -54,11 +54,12 @@ export const questionPageWords = {
 /** What stands beside a question. */
 export const asideWords = {
   section: 'What you have told us, to scale',
-  standing: 'Methods still standing',
-  states: { standing: 'Still standing', 'would-do': 'Would do it, but is not first', out: 'Out' },
+  standing: 'Methods left',
+  states: { standing: 'Left', 'would-do': 'Possible, but not first', out: 'Out' },
+  /** What it has come to so far, in one line that opens. */
+  line: (left: number, of: number, depth: string) =>
+    `${left} of ${of} methods left${depth ? `; down to ${depth}` : ''}`,
   by: (short: string) => `Ruled out by: ${short}`,
   announce: (count: number, names: string) =>
-    count === 1
-      ? `One method still standing: ${names}.`
-      : `${count} methods still standing: ${names}.`,
+    count === 1 ? `One method left: ${names}.` : `${count} methods left: ${names}.`,
 } as const;

@@ -1,0 +1,113 @@
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { MethodId } from '$shared/methods';
+import { limitsHere, type LimitId } from './owner-limits';
+import { placeOf } from './place';
+import type { Hold } from './types';
+import type { ZoneAdvice } from './zone-advice';
+
+/** What an owner may do without a crew, first things first. Source: common practice, no published source. */
+export const mayIds = [
+  'keep-off',
+  'measure',
+  'tap',
+  'clear',
+  'growth',
+  'degrease',
+  'wash',
+  'grind-spot',
+  'lead-water-away',
+  'keep-damp',
+  'seal',
+] as const;
+export type MayId = (typeof mayIds)[number];
+
+/** Who may do the main work. */
+export type Doer = 'owner' | 'owner-with-hood' | 'crew' | 'specialist';
+
+type Advised = Pick<
+  ZoneAdvice,
+  'verdict' | 'method' | 'methods' | 'steps' | 'cautions' | 'holds' | 'possibleHolds'
+>;
+
+/** Work that has one of these in it is a crew's, however gentle the method. */
+const crewOnly: readonly LimitId[] = [
+  'edges',
+  'overhead',
+  'steel',
+  'break-out',
+  'blasting',
+  'old-coating',
+];
+
+/**
+ * Who may do the main work of settled advice; null while there is none to do.
+ * An owner washes, and grinds no more than a spot, and neither where a limit of theirs is in it.
+ */
+export function doerOf(site: SiteAnswers, zone: ZoneAnswers, advice: Advised): Doer | null {
+  const { method } = advice;
+  if (!method) return null;
+  if (method === 'water-jet') return 'specialist';
+  if (limitsHere(site, zone, advice).some((limit) => crewOnly.includes(limit))) return 'crew';
+  if (method === 'pressure-wash') return 'owner';
+  const [element = 'slab'] = site.element ?? [];
+  const spot = placeOf(element, zone.area ?? 'unknown', false).endsWith('spot');
+  return method === 'grind' && spot ? 'owner-with-hood' : 'crew';
+}
+
+/** What an owner may do themselves in this case, in their order. */
+export function ownerMay(site: SiteAnswers, zone: ZoneAnswers, advice: Advised): MayId[] {
+  const limits = limitsHere(site, zone, advice);
+  const doer = doerOf(site, zone, advice);
+  const calls = (id: string) => advice.steps.some((step) => step.id === id);
+  const firmGround = !limits.includes('edges') && !limits.includes('overhead');
+  const stopped = advice.verdict === 'stop';
+  const settled = advice.method !== null;
+  // Nobody brushes, scrapes or wets what may hold lead or asbestos.
+  const clean = firmGround && !stopped && !limits.includes('old-coating');
+  const has = (id: 'growth' | 'oil' | 'salt-bloom') => !!zone.contamination?.yes.includes(id);
+  const may: Readonly<Record<MayId, boolean>> = {
+    'keep-off': stopped || !firmGround,
+    measure: firmGround && settled,
+    // With answers open, the test that decides is told by itself, and what comes after the repair can wait.
+    tap: clean && settled,
+    clear: !stopped,
+    growth: clean && has('growth'),
+    degrease: clean && has('oil'),
+    wash: clean && doer === 'owner',
+    'grind-spot': clean && doer === 'owner-with-hood',
+    'lead-water-away': firmGround && (has('salt-bloom') || !!site.freezeThaw?.includes('often')),
+    'keep-damp': clean && settled && advice.steps.some(({ why }) => why.some(isDampCure)),
+    seal: clean && doer === 'owner' && calls('cover') && !!zone.finish?.every(isSealer),
+  };
+  return mayIds.filter((id) => may[id]);
+}
+
+const isDampCure = ({ rule }: { readonly rule: string }) => rule === 'cure-kept-damp';
+const isSealer = (finish: string) => finish === 'sealer';
+
+/** Steps before which somebody has to mark what lies hidden. */
+const cuts: readonly string[] = [
+  'saw-cut',
+  'break-out',
+  'chase-crack',
+  'route-crack',
+  'free-bar',
+  'water-jet',
+];
+
+/**
+ * Who is called before the work, gravest first: who lifts a hold, who may have to come, and, where
+ * something is cut or broken, who marks cables and pipes.
+ */
+export function whomToCall({
+  holds,
+  possibleHolds,
+  steps,
+  methods,
+}: Pick<ZoneAdvice, 'holds' | 'possibleHolds' | 'steps' | 'methods'>): Hold['who'][] {
+  const needed = [...holds, ...possibleHolds.filter(({ verdict }) => verdict === 'stop')];
+  const into =
+    steps.some(({ id }) => cuts.includes(id)) ||
+    methods.some((method: MethodId) => cuts.includes(method));
+  return [...new Set([...needed.map(({ who }) => who), ...(into ? (['locator'] as const) : [])])];
+}

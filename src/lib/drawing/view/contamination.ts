@@ -1,0 +1,227 @@
+import type { Choice } from '$lib/answers/questions';
+import { roughLine } from '$lib/drawing/lines';
+import { placed, type Drawing } from '$lib/drawing/mark';
+import {
+  circlePath,
+  dotsPath,
+  pathOf,
+  polygonsPath,
+  type Point,
+  type Polygon,
+} from '$lib/drawing/points';
+import { randomFrom } from '$lib/drawing/random';
+import { packStones, strewSand } from '$lib/drawing/stones';
+import { all, boot, coin, face } from './ground';
+import { outlineOf, ragged, shadow } from './hollow';
+import { scale } from './scaling';
+import { scraperAbove } from './tools';
+
+/** Sheet units per mm: close by, and from standing height. */
+const [near, far] = [0.75, 0.2];
+const beside = coin([107, 60], near);
+
+/** A dark soaked patch with drips round it, and a bead of water that stands on it. A boot beside. */
+function oil(): Drawing {
+  const patch = ragged([42, 30], 30, 20, 801, { corners: 40, rough: 0.14 });
+  const drips = [
+    [80, 14, 5],
+    [92, 22, 2.6],
+    [74, 30, 2],
+    [12, 58, 3],
+    [86, 8, 1.8],
+  ].map(([x = 0, y = 0, r = 0]) => circlePath([x, y], r));
+  return [
+    ...face(802),
+    ['tone', outlineOf(ragged([43, 31], 37, 25, 803, { corners: 40, rough: 0.16 }))],
+    ['dark', outlineOf(patch) + drips.join('')],
+    ...bead([34, 28], 6),
+    ...bead([52, 34], 4),
+    ...boot([54, 58], far),
+  ];
+}
+/** A drop of water that stays round: a ring with a glint. */
+function bead([x, y]: Point, radius: number): Drawing {
+  return [
+    ['form', circlePath([x, y], radius)],
+    [
+      'fine',
+      `M${x - radius * 0.55} ${y}A${radius * 0.6} ${radius * 0.6} 0 0 1 ${x} ${y - radius * 0.55}`,
+    ],
+  ];
+}
+
+/** Paint: a skin with no thickness, gone in patches, small scales of it curling up; a brush with it. */
+function thinCoating(): Drawing {
+  const loss = scale([0, 0, 120, 72], 0.32, { seed: 811, depth: 0.4, broad: 40 });
+  const curl = (x: number, y: number): Drawing =>
+    placed(
+      [
+        ['form', 'M-7 3C-5-4 4-5 7-1C4-2 1 0 2 3z'],
+        ['fine', 'M-4 2C-3-1 0-2 3-1.6'],
+      ],
+      x,
+      y,
+    );
+  return [
+    ['tone', 'M0 0H120V72H0z'],
+    ['air', polygonsPath(loss.outlines)],
+    ['sand', dotsPath(strewSand(all, [], 812, 260).filter((at) => loss.inside(at) > 0))],
+    ['ink', polygonsPath(loss.outlines)],
+    ...curl(74, 16),
+    ...curl(30, 12),
+    ...curl(82, 66),
+    // A brush, its bristles full of paint.
+    ['form', 'M40 38 16 40 20 43 13 46 19 49 13 52 18 55 15 57 40 60z'],
+    ['fine', 'M40 42 22 43M40 46 18 46.5M40 50 18 50.5M40 55 20 54.5'],
+    ['dark', 'M20 39.7 16 40 20 43 13 46 19 49 13 52 18 55 15 57 20 57.6z'],
+    ['form', 'M40 37H49V61H40z'],
+    ['form', 'M49 42C58 39 62 45 82 45C87 45 87 53 82 53C62 53 58 59 49 56z'],
+    ...beside,
+  ];
+}
+
+/** A hard layer several millimetres thick, broken off: its edge throws shade on the bare concrete. */
+function thickCoating(): Drawing {
+  const thick = 9 * near;
+  const edge = [...roughLine([64, 0], [50, 72], 16, 9, 821)];
+  const layer: Polygon = [...edge, [0, 72], [0, 0]];
+  const slabs = [
+    ragged([88, 20], 14, 9, 823, { corners: 8, rough: 0.4 }),
+    ragged([78, 50], 8, 6, 824, { corners: 7, rough: 0.4 }),
+  ];
+  return [
+    ...face(822, 160),
+    ['dark', [layer, ...slabs].map((piece) => shadow(piece, -thick)).join('')],
+    ['tone', polygonsPath([layer, ...slabs])],
+    ['ink', polygonsPath(slabs) + pathOf(edge)],
+    ['ink', 'M54 30 40 24 30 34 14 28M40 24 36 10'],
+    ...placed(scraperAbove, 66, 35, -20, 0.9),
+    ...beside,
+  ];
+}
+
+/** A skin that peels: a corner of it is turned back, threads of it still hang on; a nail dents it. */
+const rubbery = (): Drawing => [
+  ...face(831, 160),
+  ['tone', 'M0 0H120V20L64 72H0z'],
+  ['ink', 'M76 66 70 58M86 57 79 50M97 47 90 40M108 36 102 30'],
+  ['dark', 'M120 20 64 72H70L120 27z'],
+  ['form', 'M64 72C70 56 58 34 60 18C62 12 66 11 70 14C86 24 106 14 120 20C102 28 78 48 64 72z'],
+  ['fine', 'M67 62C80 44 98 30 112 22M65 46C74 34 86 26 98 22M62 28C66 24 72 20 78 19'],
+  // A finger nail pushed into what still lies, and the dents it left.
+  ['form', 'M20 72C16 56 20 48 27 47S40 54 40 72z'],
+  ['fine', 'M23 58C22 51 25 49 28 49S35 51 35 57C31 59 26 60 23 58z'],
+  ['ink', 'M14 34q7-8 13-1M36 30q7-8 13-1M12 14q7-8 13-1'],
+  ['fine', 'M16 35q5-4 9-1M38 31q5-4 9-1M14 15q5-4 9-1'],
+  ...beside,
+];
+
+/** A crust of needles along a crack and in blots, whiter than all round it. */
+function saltBloom(): Drawing {
+  const next = randomFrom(841);
+  const crack = 'M0 30 14 34 26 30 40 38 54 34 68 42 84 36 98 42 120 38';
+  const spots: Polygon[] = [
+    ragged([24, 32], 17, 12, 842, { corners: 34, rough: 0.5 }),
+    ragged([60, 38], 21, 15, 843, { corners: 40, rough: 0.5 }),
+    ragged([92, 36], 15, 10, 844, { corners: 30, rough: 0.5 }),
+    ragged([40, 60], 8, 6, 845, { corners: 20, rough: 0.5 }),
+    ragged([78, 12], 9, 6, 846, { corners: 20, rough: 0.5 }),
+  ];
+  const stars = spots
+    .flatMap((spot, index) => strewSand(spot, [], 850 + index, 16))
+    .map(([x, y]) => {
+      const reach = 1.6 + next() * 1.6;
+      return [0, 60, 120]
+        .map((angle) => {
+          const [dx, dy] = [
+            Math.cos((angle * Math.PI) / 180) * reach,
+            Math.sin((angle * Math.PI) / 180) * reach,
+          ];
+          return `M${(x - dx).toFixed(1)} ${(y - dy).toFixed(1)}l${(2 * dx).toFixed(1)} ${(2 * dy).toFixed(1)}`;
+        })
+        .join('');
+    });
+  return [
+    ['tone', 'M0 0H120V72H0z'],
+    ['sand', dotsPath(strewSand(all, [], 847, 60))],
+    ['ink', crack],
+    ['form', polygonsPath(spots)],
+    ['fine', stars.join('')],
+    ...beside,
+  ];
+}
+
+/** Cushions with small leaves, thickest along a crack. */
+function growth(): Drawing {
+  const cushions = packStones(
+    [
+      [0, 0],
+      [92, 0],
+      [84, 72],
+      [0, 72],
+    ],
+    { seed: 861, radii: [13, 3.4], gap: 0, tries: 130 },
+  ).filter(({ centre: [x, y] }) => Math.abs(y - 22 - x * 0.28) < 22);
+  const leaf: Drawing = [
+    [
+      'solid',
+      'M0 0C-3-2-4-5-2-7C0-5 1-3 0 0C3-2 4-5 2-7C0-5-1-3 0 0C-4 0-6-2-6-4C-3-4-1-3 0 0C4 0 6-2 6-4C3-4 1-3 0 0z',
+    ],
+  ];
+  return [
+    ...face(862, 80),
+    ['ink', 'M0 22 20 30 44 32 70 42 96 46 120 56'],
+    ['dark', cushions.map(({ corners }) => shadow(corners, -3)).join('')],
+    [
+      'tone',
+      cushions
+        .map(({ centre, radius }) =>
+          outlineOf(
+            ragged(centre, radius, radius, Math.round(centre[0] * 7 + centre[1]), {
+              corners: 22,
+              rough: 0.3,
+            }),
+          ),
+        )
+        .join(''),
+    ],
+    [
+      'ink',
+      cushions
+        .map(({ centre, radius }) =>
+          outlineOf(
+            ragged(centre, radius, radius, Math.round(centre[0] * 7 + centre[1]), {
+              corners: 22,
+              rough: 0.3,
+            }),
+          ),
+        )
+        .join(''),
+    ],
+    ...cushions.flatMap(({ centre: [x, y], radius }) =>
+      radius > 4
+        ? [
+            ...placed(leaf, Math.round(x), Math.round(y + 2), 0, radius > 8 ? 0.9 : 0.6),
+            ...(radius > 8
+              ? [
+                  ...placed(leaf, Math.round(x - 5), Math.round(y + 7), -25, 0.7),
+                  ...placed(leaf, Math.round(x + 5), Math.round(y + 6), 25, 0.7),
+                  ...placed(leaf, Math.round(x), Math.round(y - 3), 10, 0.7),
+                ]
+              : []),
+          ]
+        : [],
+    ),
+    ...beside,
+  ];
+}
+
+/** What lies on the concrete, or in it, seen from above. */
+export const contamination: Record<Choice<'contamination'>, () => Drawing> = {
+  oil,
+  'thin-coating': thinCoating,
+  'thick-coating': thickCoating,
+  'rubbery-coating': rubbery,
+  'salt-bloom': saltBloom,
+  growth,
+};

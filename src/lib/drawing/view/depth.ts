@@ -1,0 +1,135 @@
+import { rangeOfBand } from '$lib/answers/depth';
+import type { Choice } from '$lib/answers/questions';
+import type { Drawing } from '$lib/drawing/mark';
+import { dotsPath, pathOf, polygonsPath, rectangle, type Point } from '$lib/drawing/points';
+import { packStones, strewSand } from '$lib/drawing/stones';
+import { coin, face } from './ground';
+import { lit, outlineOf, ragged, shadow } from './hollow';
+import { drawnLoss, scale, stonesIn, type Box } from './scaling';
+import { valueOf } from '$shared/figures';
+
+/** Sheet units per mm: all seven to one scale. */
+const perMm = 0.6;
+const sheet: Box = [0, 0, 120, 72];
+const whole = rectangle(...sheet);
+const beside = coin([109, 61], perMm);
+
+/** Depth drawn in mm: the most the band allows, or the middle of the one that ends with the slab. */
+const drawn = (band: Choice<'depth'>): number => {
+  const [least, most] = rangeOfBand(band, valueOf('thickness.usual-slab'));
+  return band === 'over-50' ? (least + most) / 2 : most;
+};
+
+/** Dust and a weak skin: a fingertip wipes it off, and nothing is gone that could be measured. */
+const film = (): Drawing => [
+  ...face(401, 0),
+  ['sand', dotsPath(strewSand(whole, [], 403, 560))],
+  ['air', 'M13 14C19 9 26 11 64 27L58 42 16 24C11 22 10 17 13 14z'],
+  ['fine', 'M13 14C19 9 26 11 64 27M58 42 16 24C11 22 10 17 13 14'],
+  [
+    'grain',
+    dotsPath(
+      strewSand(
+        [
+          [48, 22],
+          [60, 24],
+          [54, 44],
+          [46, 40],
+        ],
+        [],
+        404,
+        60,
+      ),
+    ),
+  ],
+  [
+    'form',
+    'M58 29C63 25 69 27 84 33C92 28 108 30 120 34V72H84C80 66 80 60 82 56L60 44C53 40 53 33 58 29z',
+  ],
+  ['ink', 'M82 56C86 58 92 58 94 54M84 33C88 36 90 40 88 43M86 66C92 66 98 62 98 56'],
+  [
+    'fine',
+    'M59 32C56 35 56 38 59 40.4L64 42.4 67 34.6 62 32C61 31.5 60 31.4 59 32zM76 34l-3 8M80 36l-3 8',
+  ],
+  ...coin([14, 61], perMm),
+];
+
+/** How a skin comes off in patches: sand in them, stones flush, or stones standing out of them. */
+function scaled(band: Choice<'depth'>, share: number, seed: number): Drawing {
+  const depth = drawn(band) * perMm;
+  const loss = scale(sheet, share, { seed, depth, broad: 40 });
+  const stones =
+    band === 'under-3'
+      ? []
+      : stonesIn(loss, sheet, { seed: seed + 1, radii: [6, 2.2], gap: 1.4, tries: 190 });
+  const sand = strewSand(whole, [], seed + 2, band === 'under-3' ? 420 : 160);
+  return [
+    ...face(seed + 3, 40),
+    ...drawnLoss(loss),
+    ['sand', dotsPath(sand.filter((at) => loss.inside(at) > 0.03))],
+    ['stone', polygonsPath(stones)],
+    ['fine', polygonsPath(stones)],
+    ...beside,
+  ];
+}
+
+/** A hole whose shadow is as broad as it is deep. */
+function hole(
+  band: Choice<'depth'>,
+  seed: number,
+  bottom: (floor: readonly Point[]) => Drawing,
+  [middle, across, down]: readonly [Point, number, number] = [[50, 36], 45, 31],
+): Drawing {
+  const outline = ragged(middle, across, down, seed, { corners: 26, rough: 0.2 });
+  const floor = lit(outline, middle, drawn(band) * perMm);
+  return [
+    ...face(seed + 1, 60),
+    ['dark', outlineOf(outline)],
+    ['tone', outlineOf(floor)],
+    ...bottom(floor),
+    ['ink', outlineOf(outline)],
+  ];
+}
+
+const rubble =
+  (seed: number, largest: number) =>
+  (floor: readonly Point[]): Drawing => {
+    const stones = packStones(floor, { seed, radii: [largest, 1.8], gap: 1, tries: 150 });
+    return [
+      ['sand', dotsPath(strewSand(floor, stones, seed + 1, 60))],
+      ['dark', stones.map(({ corners }) => shadow(corners, -1.6)).join('')],
+      ['form', polygonsPath(stones.map(({ corners }) => corners))],
+    ];
+  };
+
+/** Earth and grass at the bottom: the slab is gone here. */
+const earth = (floor: readonly Point[]): Drawing => [
+  ['body', pathOf(floor, true)],
+  [
+    'fine',
+    strewSand(floor, [], 471, 60)
+      .map(([x, y]) => `M${x.toFixed(1)} ${y.toFixed(1)}l-3 4.4`)
+      .join(''),
+  ],
+  [
+    'ink',
+    [
+      [88, 70],
+      [104, 66],
+      [115, 60],
+    ]
+      .map(([x, y]) => `M${x} ${y}l-3-6M${x} ${y}v-8M${x} ${y}l3-6`)
+      .join(''),
+  ],
+];
+
+/** How deep the damage goes, seen from above: what shows in it, and how far its rim throws shade. */
+export const depth: Record<Choice<'depth'>, () => Drawing> = {
+  film,
+  'under-3': () => scaled('under-3', 0.45, 411),
+  '3-to-6': () => scaled('3-to-6', 0.5, 421),
+  '6-to-20': () => [...hole('6-to-20', 431, rubble(432, 7)), ...beside],
+  '20-to-50': () => [...hole('20-to-50', 441, rubble(442, 6)), ...beside],
+  'over-50': () => [...hole('over-50', 451, rubble(452, 4)), ...beside],
+  through: () => [...hole('through', 461, earth, [[70, 54], 64, 50]), ...coin([109, 10], perMm)],
+};

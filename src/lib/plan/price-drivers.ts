@@ -1,0 +1,57 @@
+import { isFloor } from '$lib/advice/place';
+import type { Element, Setting } from '$lib/answers/questions';
+import { isKnown, type Amount, type Span } from './amount';
+import type { Plan } from './plan';
+import type { QuantityId } from './quantities';
+
+/** What a contractor's price for this job goes up and down with. */
+export type PriceDriver =
+  | { readonly id: 'depth-open'; readonly zones: readonly string[] }
+  | {
+      readonly id: 'break-out' | 'saw-cut' | 'bars' | 'cracks' | 'debris' | 'water';
+      readonly amount: Amount;
+    }
+  | { readonly id: 'machines'; readonly machineDays: number }
+  | { readonly id: 'days'; readonly days: Span; readonly people: number }
+  | { readonly id: 'indoors' | 'by-hand' };
+
+/** Amounts that cost by their size, dearest first. Source: common practice, no published source. */
+const amounts: readonly (readonly [Extract<PriceDriver, { amount: Amount }>['id'], QuantityId])[] =
+  [
+    ['break-out', 'patch-area'],
+    ['bars', 'bars-freed'],
+    ['cracks', 'crack-chased'],
+    ['saw-cut', 'saw-cut'],
+    ['debris', 'debris-mass'],
+    ['water', 'wash-water'],
+  ];
+
+/**
+ * What drives the price of this job: what nobody has measured first, then how much of everything, then
+ * machines, days and the place. Only what this job has.
+ */
+export function priceDrivers(plan: Plan): PriceDriver[] {
+  const { site } = plan.drawn;
+  const places: readonly Element[] = site.element ?? [];
+  const settings: readonly Setting[] = site.setting ?? [];
+  const deep = plan.drawn.zones.filter(
+    ({ answers: { depth } }) =>
+      depth === undefined || (typeof depth === 'object' && depth.length > 1),
+  );
+  const { schedule } = plan;
+  return [
+    ...(deep.length ? [{ id: 'depth-open' as const, zones: deep.map(({ id }) => id) }] : []),
+    ...amounts.flatMap(([id, quantity]) => {
+      const amount = plan.totals[quantity];
+      return amount && isKnown(amount) && amount.span[1] > 0 ? [{ id, amount }] : [];
+    }),
+    ...(schedule.tally.typical.hired
+      ? [{ id: 'machines' as const, machineDays: schedule.tally.typical.hired }]
+      : []),
+    ...(schedule.days.length
+      ? [{ id: 'days' as const, days: schedule.count, people: schedule.crew }]
+      : []),
+    ...(settings.includes('indoors') ? [{ id: 'indoors' as const }] : []),
+    ...(places.length && !places.some(isFloor) ? [{ id: 'by-hand' as const }] : []),
+  ];
+}

@@ -1,0 +1,126 @@
+import { adviseZone } from '$lib/advice/advise';
+import type { ZoneAdvice } from '$lib/advice/zone-advice';
+import type { Answer, SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { bandOf, depthBands } from '$lib/answers/depth';
+import { choicesOf, type DepthBand, type Looseness, type Texture } from '$lib/answers/questions';
+import { methodIds, methods, type MethodId } from '$shared/methods';
+import { meanDepth, type Found } from './found';
+import type { Outcome } from './outcome';
+
+/** Answers that the trial has disproved, with what they become. */
+export type Disproved = Pick<
+  { [Q in keyof ZoneAnswers]?: ZoneAnswers[Q] },
+  'looseness' | 'depth' | 'texture' | 'steel' | 'contamination'
+>;
+
+/** What follows from a patch that ended the trial with this method. */
+export interface Following {
+  /** The method the advice comes to, or the one to ask for; null where none would do, or it stops. */
+  readonly method: MethodId | null;
+  /** Answers to change so that the advice follows; null where none of them was wrong. */
+  readonly disproved: Disproved | null;
+  /** What the advice says with the changed answers; null where none is changed. */
+  readonly verdict: ZoneAdvice['verdict'] | null;
+}
+
+const looser: readonly Looseness[] = choicesOf('looseness');
+const bruising = ['no', 'hardly', 'little', 'yes', 'most'] as const;
+
+/** Band by band deeper than a depth, all that are still possible. */
+function deeperThan(depth: number, answer: Answer<'depth'> | undefined): DepthBand[] {
+  const said = typeof answer === 'number' ? bandOf(answer, 'unknown') : (answer?.at(-1) ?? 'film');
+  const from = Math.max(depthBands.indexOf(bandOf(depth, 'unknown')), depthBands.indexOf(said));
+  return depthBands.slice(from + 1).filter((band) => band !== 'through');
+}
+
+const bands = (some: readonly DepthBand[]): Pick<Disproved, 'depth'> =>
+  some.length ? { depth: some as unknown as Answer<'depth'> } : {};
+
+/** The looseness above the one that was said, at least as bad as this. */
+function worse(answers: ZoneAnswers, least: Looseness): Looseness {
+  const said = Math.max(0, ...(answers.looseness ?? []).map((each) => looser.indexOf(each)));
+  return looser[Math.max(said, looser.indexOf(least))] as Looseness;
+}
+
+/** Ways in which the answers may have been wrong, the smallest change first. */
+function suspects({ why, because }: Outcome, found: Found, answers: ZoneAnswers): Disproved[] {
+  const mean = meanDepth(found);
+  if (why.includes('bar-unexpected')) return [{ steel: ['exposed'] }];
+  if (why.includes('hollow-below'))
+    return [{ looseness: ['hollow'], ...bands(deeperThan(mean, answers.depth)) }];
+  if (why.includes('no-sound-base')) {
+    const base: Looseness = why.includes('still-dusts') ? 'powdery' : 'fractured';
+    return [{ looseness: [worse(answers, base)], ...bands(deeperThan(mean, answers.depth)) }];
+  }
+  if (why.includes('past-partial-depth')) return [{ depth: Math.max(...found.depths) }];
+  if (because === 'too-much') return [];
+  const list: Disproved[] = [];
+  const { yes = [], maybe = [] } = answers.contamination ?? {};
+  if (why.includes('still-loose') && yes.includes('thin-coating'))
+    list.push({
+      contamination: {
+        yes: [...yes.filter((each) => each !== 'thin-coating'), 'thick-coating'],
+        maybe,
+      },
+    });
+  if (why.includes('too-smooth') && answers.texture) {
+    const textures: readonly Texture[] = choicesOf('texture');
+    const smoother = textures.slice(0, textures.indexOf(answers.texture[0]));
+    list.push(...smoother.reverse().map((each): Disproved => ({ texture: [each] })));
+  }
+  const least: Looseness | null = why.includes('stones-pulled-out')
+    ? 'fractured'
+    : why.includes('still-loose') || because === 'both'
+      ? 'flaking'
+      : why.includes('still-dusts')
+        ? 'powdery'
+        : null;
+  if (least === null) return list;
+  const from = looser.indexOf(worse(answers, least));
+  for (const each of looser.slice(from, looser.indexOf('fractured') + 1)) {
+    list.push({ looseness: [each] });
+    const [next] = deeperThan(mean, answers.depth);
+    if (next) list.push({ looseness: [each], depth: [next] });
+  }
+  return list;
+}
+
+/**
+ * What follows from a patch that ended the trial. Where an answer has been disproved, the advice is
+ * asked again with it changed: the first change after which the advice is another one counts. Where
+ * none was wrong, the gentlest other method that would do is named, on the side the patch points to.
+ * @param advice the advice as it stands
+ */
+export function followFrom(
+  outcome: Outcome,
+  found: Found,
+  site: SiteAnswers,
+  answers: ZoneAnswers,
+  advice: ZoneAdvice,
+): Following {
+  const [now] = advice.outcomes;
+  const method = now?.method ?? null;
+  for (const disproved of suspects(outcome, found, answers)) {
+    const next = adviseZone(site, { ...answers, ...disproved }, { margins: false });
+    const same = next.verdict === advice.verdict && next.method === method;
+    if (same && outcome.kind !== 'stop') continue;
+    return { method: next.method, disproved, verdict: next.verdict };
+  }
+  const nothing: Following = { method: null, disproved: null, verdict: null };
+  if (outcome.kind !== 'other-method' || !method) return nothing;
+  const able = (now?.example.rejections ?? [])
+    .filter(({ wouldDo }) => wouldDo)
+    .map((each) => each.method);
+  const bruises = (id: MethodId) => bruising.indexOf(methods[id].bruises);
+  const gentle = able.filter((id) => bruises(id) < bruises(method));
+  const strong = able.filter(
+    (id) =>
+      methods[id].class >= methods[method].class &&
+      id !== 'break-out' &&
+      (outcome.because !== 'both' || bruises(id) < bruises(method)),
+  );
+  const order = (list: readonly MethodId[]) =>
+    list.toSorted((one, other) => methodIds.indexOf(one) - methodIds.indexOf(other));
+  const [instead = null] = order(outcome.because === 'too-little' ? strong : gentle);
+  return { ...nothing, method: instead };
+}

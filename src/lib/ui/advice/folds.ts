@@ -1,0 +1,34 @@
+import { siteName } from '$lib/ui/site-name';
+
+const key = siteName('down-to-sound.folds');
+
+const folds = () => [...document.querySelectorAll<HTMLDetailsElement>('main details')];
+const nameOf = (fold: HTMLDetailsElement) => fold.querySelector('summary')?.textContent ?? '';
+
+/** Keeps what is open on the page, when the reader leaves it for one outside this code. */
+export function keepFolds(): void {
+  const open = folds().flatMap((fold, at) => (fold.open ? [[at, nameOf(fold)] as const] : []));
+  try {
+    sessionStorage.setItem(key, JSON.stringify([location.href, open]));
+  } catch {
+    // No storage: they open it again themselves.
+  }
+}
+
+/** Opens again what was open, for a reader who comes back or loads the page anew. */
+export function openFolds(): void {
+  const [entry] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+  if (!entry || entry.type === 'navigate') return;
+  try {
+    const kept = JSON.parse(sessionStorage.getItem(key) ?? '[]') as [string?, [number, string][]?];
+    const [href, open = []] = kept;
+    if (href !== location.href) return;
+    const now = folds();
+    for (const [at, name] of open) {
+      const fold = now[at];
+      if (fold && nameOf(fold) === name) fold.open = true;
+    }
+  } catch {
+    // What is kept cannot be read: the page stands as it comes.
+  }
+}

@@ -1,0 +1,30 @@
+import type { Hold } from '$lib/advice/types';
+import type { QuestionId } from '$lib/answers/questions';
+import { capital } from '$lib/words/capital';
+import { jobPageWords as words } from '$lib/words/en/plan/job';
+import { questionWords } from '$lib/words/en/questions';
+import { verdictWords } from '$lib/words/en/verdicts';
+import type { Say } from '$lib/words/types';
+
+/** Whom a zone waits for and which answers are still open, in one line; who may be needed stands with the advice where answers are open. */
+export function waitsFor(
+  zone: {
+    readonly holds: readonly Hold[];
+    readonly possibleHolds: readonly Hold[];
+    readonly open: readonly QuestionId[];
+  },
+  say: Say,
+): string {
+  const who = zone.holds.map((hold) =>
+    (hold.verdict === 'stop' ? words.call : words.find)(verdictWords.who[hold.who].name),
+  );
+  const perhaps =
+    zone.holds.length || zone.open.length
+      ? []
+      : zone.possibleHolds.map(({ who }) => words.may(verdictWords.who[who].name));
+  const asked = questionWords(say);
+  const open = zone.open.length
+    ? [words.openQuestions(say.list(zone.open.map((id) => asked[id].short)))]
+    : [];
+  return capital([...new Set([...who, ...perhaps]), ...open].join('; '));
+}

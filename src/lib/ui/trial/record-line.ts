@@ -1,0 +1,21 @@
+import { adviseZone } from '$lib/advice/advise';
+import type { SiteAnswers } from '$lib/answers/answers';
+import type { Zone } from '$lib/answers/job';
+import { ladderOf } from '$lib/trial/aim';
+import { trialOf } from '$lib/trial/zone-trial';
+import { outcomeNames } from '$lib/words/en/trial/outcomes';
+import { recordLine, trialPage } from '$lib/words/en/trial/page';
+import { notchLine } from '$lib/words/en/trial/settings';
+import type { Say } from '$lib/words/types';
+
+/** What a record of readiness says of the squares tried in a zone; empty where none was read. */
+export function trialRecord(site: SiteAnswers, zone: Zone, say: Say): string {
+  if (!zone.trial?.length) return '';
+  const [only] = adviseZone(site, zone.answers, { margins: false }).outcomes;
+  const trial = only && trialOf(site, zone, only.example);
+  if (!trial?.last) return '';
+  const { found, outcome } = trial.last;
+  const set = notchLine(ladderOf(trial.aim).notches[found.notch] ?? [], say);
+  const settings = `${set}, ${trialPage.passes(found.passes).toLowerCase()}`;
+  return recordLine(trial.read.length, settings, outcomeNames[outcome.kind]);
+}

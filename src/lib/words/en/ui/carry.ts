@@ -1,0 +1,12 @@
+/** From screen to phone, and on paper. */
+export const carryWords = {
+  setAlternative: 'Code that opens this set of cases on a phone',
+  setTooLarge: 'This set is too large for a code. Send the link.',
+  alternative: 'Code that opens this job on a phone',
+  scan: 'Scan it: this job opens on a phone.',
+  linkOnly: 'The job is too large for a code: send the link, or the file.',
+  toPhone: 'Take it to a phone',
+  back: 'Back at the desk, share the job from the phone and choose “Bring it into a job here”.',
+  takeFile: (file: string) =>
+    `This job is too large for a code. To take it along, save it to a file under “Your jobs”: ${file}`,
+} as const;

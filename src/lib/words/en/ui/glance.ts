@@ -1,0 +1,44 @@
+import type { Doer, MayId } from '$lib/advice/owner-may';
+
+/** The first screen of advice: what is to be known before anything else. */
+export const glanceWords = {
+  tool: 'Tool',
+  deep: 'How deep',
+  who: 'Who',
+  call: 'Call',
+  first: 'First',
+  aim: 'Aim',
+  doer: {
+    owner: 'A crew, or an owner with care',
+    'owner-with-hood': 'A crew, or an owner with hood, vacuum and mask',
+    crew: 'A trained crew. Not for owners',
+    specialist: 'A specialist crew only',
+  } satisfies Record<Doer, string>,
+  nobody: 'Nobody, by your answers',
+  downTo: (depth: string) => `Down to ${depth}`,
+  hole: (depths: string) => `Hole ${depths} deep`,
+  nothingOff: 'Nothing has to come off',
+  limit: (depth: string, ending: string) => `Damage past ${depth}: ${ending}`,
+  noLimit: 'No greater depth changes it',
+  damp: 'damp',
+  dry: 'dry',
+  within: (time: string) => `covered within ${time}`,
+  /** Where the order of work has nothing but making safe before the method. */
+  makeSafe: 'make safe, then this',
+  thenThis: (steps: string) => `${steps}, then this`,
+} as const;
+
+/** What an owner may do themselves. */
+export const mayWords: Readonly<Record<MayId, string>> = {
+  'keep-off': 'Keep people off it and from under it.',
+  measure: 'Measure it and take photos, with a rule beside it.',
+  tap: 'Tap it with a small hammer, goggles on, and mark what sounds dull.',
+  clear: 'Clear the place, and show where cables run.',
+  growth: 'Take the moss off while it is wet.',
+  degrease: 'Scrub the oil with detergent, and catch the rinse.',
+  wash: 'Wash it with a small machine and a fan nozzle, its engine in the open.',
+  'grind-spot': 'Grind a spot, with hood, vacuum, goggles and a fitted mask.',
+  'lead-water-away': 'Mend gutters and lead water away from it.',
+  'keep-damp': 'Keep the fresh repair damp for the crew.',
+  seal: 'Seal it once it is clean and dry.',
+};

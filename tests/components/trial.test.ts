@@ -1,0 +1,185 @@
+import '@testing-library/jest-dom/vitest';
+import { cleanup, render, screen, within } from '@testing-library/svelte';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { PatchTried } from '$lib/answers/trial-record';
+import FromPatch from '$lib/ui/trial/FromPatch.svelte';
+import PatchPractice from '$lib/ui/trial/PatchPractice.svelte';
+import TrialPage from '$lib/ui/trial/TrialPage.svelte';
+import ReadyPage from '$lib/ui/ready/ReadyPage.svelte';
+import { preferences } from '$lib/ui/preferences.svelte';
+import { session } from '$lib/ui/session.svelte';
+import { tradeJob } from '../helpers/trade-jobs';
+
+vi.setConfig({ testTimeout: 60_000 });
+const user = userEvent.setup();
+const pitted = {
+  depth: 4,
+  looseness: ['fractured'],
+  texture: ['pitted'],
+  finish: ['thin-overlay'],
+  area: 60,
+  borderLength: 0,
+};
+const start = async (answers: object = pitted) => {
+  await session.startNew(tradeJob([answers], { thickness: 120 }));
+  preferences.units = 'metric';
+};
+beforeEach(() => start());
+afterEach(cleanup);
+
+const trial = (): readonly PatchTried[] => session.job.zones[0]?.trial ?? [];
+const box = (name: RegExp) => screen.getByRole('textbox', { name });
+const tick = (group: RegExp, name: RegExp) =>
+  user.click(within(screen.getByRole('group', { name: group })).getByRole('radio', { name }));
+async function find({ minutes = '6', depth = '4', chip = '6' }) {
+  await user.type(box(/minutes/i), minutes);
+  for (const place of [1, 2, 3, 4, 5])
+    await user.type(box(new RegExp(`place ${place}`, 'i')), depth);
+  await user.selectOptions(screen.getByRole('combobox', { name: /chip/i }), chip);
+  await tick(/stones/i, /cut/i);
+  await tick(/still comes off/i, /nothing/i);
+  await tick(/steel/i, /no/i);
+  await tick(/hammer/i, /clear/i);
+}
+
+describe('the page on which a square metre is tried', () => {
+  it('says what to set, with its basis, and what can hurt', () => {
+    render(TrialPage, { zone: null });
+    expect(screen.getByText('S390')).toBeInTheDocument();
+    expect(screen.getByText('as reported', { exact: false })).toBeInTheDocument();
+    expect(screen.getByRole('link', { name: /silica dust/i })).toBeInTheDocument();
+  });
+
+  it('answers at once with its reason, and goes on with one change', async () => {
+    render(TrialPage, { zone: null });
+    await find({ chip: '4' });
+    expect(screen.getByRole('heading', { name: /one notch harder/i })).toBeInTheDocument();
+    const box = screen.getByRole('region', { name: /one notch harder/i });
+    expect(within(box).getByText(/smoother than what goes on next needs/i)).toBeVisible();
+    expect(screen.getByText(/change only this: travel/i)).toBeInTheDocument();
+    await user.click(screen.getByRole('button', { name: /try the next square/i }));
+    expect(trial()).toHaveLength(2);
+    expect(trial()[1]).toEqual({ method: 'shotblast', notch: 2, passes: 1 });
+    await find({ minutes: '10' });
+    expect(screen.getByRole('heading', { name: /go on as set/i })).toBeInTheDocument();
+    expect(screen.getByText(/pace here/i)).toBeInTheDocument();
+  });
+
+  it('keeps every tick at once, and says what is still to look at', async () => {
+    render(TrialPage, { zone: null });
+    await tick(/steel/i, /yes/i);
+    expect(trial()).toEqual([{ method: 'shotblast', notch: 1, passes: 1, bar: 'yes' }]);
+    expect(screen.getByText(/still to look at: depth, stones/i)).toBeInTheDocument();
+  });
+
+  it('asks again where a number cannot be read, and counts nothing until then', async () => {
+    render(TrialPage, { zone: null });
+    await user.type(box(/minutes/i), 'ten');
+    expect(screen.getByText(/“ten” is not a number/)).toBeInTheDocument();
+    expect(trial()[0]?.minutes).toBe('ten');
+  });
+
+  it('changes the disproved answers by the way answers take, and back', async () => {
+    render(TrialPage, { zone: null });
+    await find({});
+    await tick(/hammer/i, /dull/i);
+    expect(screen.getByRole('heading', { name: /stop and find out/i })).toBeInTheDocument();
+    const before = session.job.zones[0]?.answers;
+    await user.click(screen.getByRole('button', { name: /change the answers/i }));
+    expect(session.job.zones[0]?.answers.looseness).toEqual(['hollow']);
+    expect(trial()).toHaveLength(1);
+    await user.click(screen.getByRole('button', { name: /undo/i }));
+    expect(session.job.zones[0]?.answers).toEqual(before);
+    expect(screen.getByRole('heading', { name: /stop and find out/i })).toBeInTheDocument();
+  });
+
+  it('deletes a square and brings it back', async () => {
+    render(TrialPage, { zone: null });
+    await find({});
+    const before = trial();
+    await user.click(screen.getByRole('button', { name: /delete: square 1/i }));
+    expect(trial()).toEqual([]);
+    expect('trial' in (session.job.zones[0] ?? {})).toBe(false);
+    await user.click(screen.getByRole('button', { name: /undo the deleted square/i }));
+    expect(trial()).toEqual(before);
+  });
+
+  it('tries nothing while something stands before the work', async () => {
+    await start({ ...pitted, depth: ['through'] });
+    render(TrialPage, { zone: null });
+    expect(screen.getByRole('heading', { name: /nothing to try yet/i })).toBeInTheDocument();
+    expect(screen.queryByRole('textbox')).toBeNull();
+  });
+
+  it('shows the push at the lance where washing is tried', async () => {
+    await start({
+      depth: ['film'],
+      looseness: ['powdery'],
+      finish: ['sealer'],
+      area: 30,
+      borderLength: 0,
+    });
+    preferences.units = 'us';
+    render(TrialPage, { zone: null });
+    await user.click(screen.getByText(/what the water does/i));
+    const [pressure, flow, hose] = [/pressure/i, /flow/i, /hose/i].map((name) => box(name));
+    for (const [field, value] of [
+      [pressure, '3000'],
+      [flow, '4'],
+      [hose, '3.3'],
+    ] as const) {
+      await user.clear(field as HTMLElement);
+      await user.type(field as HTMLElement, value);
+    }
+    // 51.3 N by momentum, less what three feet of hose take: 11.5 lbf.
+    expect(screen.getByText(/it pushes back with 11\.5 lbf/i)).toBeInTheDocument();
+  });
+});
+
+describe('where a test patch counts', () => {
+  const settled: PatchTried = {
+    method: 'shotblast',
+    notch: 1,
+    passes: 1,
+    minutes: 10,
+    depths: [4, 4, 4, 4, 4],
+    profile: 6,
+    stones: 'cut',
+    left: 'nothing',
+    bar: 'no',
+    sound: 'clear',
+  };
+  const tried = () =>
+    session.update((job) => ({
+      ...job,
+      zones: job.zones.map((zone) => ({ ...zone, trial: [settled] })),
+    }));
+
+  it('is said where hours, days and exposure are', async () => {
+    const { unmount } = render(FromPatch);
+    expect(screen.queryByText(/from your test patch/)).toBeNull();
+    unmount();
+    tried();
+    render(FromPatch);
+    expect(screen.getByText(/from your test patch/)).toBeInTheDocument();
+  });
+
+  it('is named in the readiness record', async () => {
+    tried();
+    render(ReadyPage, { zone: null });
+    expect(screen.getByText(/1 square tried; the last: S390/)).toBeInTheDocument();
+  });
+});
+
+describe('practising to read a square', () => {
+  it('takes a pick, says what the rules say and why, and goes on', async () => {
+    render(PatchPractice);
+    await user.click(screen.getByRole('button', { name: /one notch harder/i }));
+    expect(screen.getByRole('heading', { name: /so it is/i })).toHaveFocus();
+    expect(screen.getByText(/somebody long in the trade/i)).toBeInTheDocument();
+    await user.click(screen.getByRole('button', { name: /the next square/i }));
+    await user.click(screen.getByRole('button', { name: /go on as set/i }));
+    expect(screen.getByRole('heading', { name: /not this time/i })).toBeInTheDocument();
+  });
+});

@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { adviseZone } from '$lib/advice/advise';
+import { depthMarginOf } from '$lib/advice/margins';
+import { doerOf, ownerMay, whomToCall } from '$lib/advice/owner-may';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+
+const site: SiteAnswers = {
+  element: ['slab'],
+  setting: ['open'],
+  salts: ['none'],
+  freezeThaw: ['rare'],
+  thickness: 150,
+  warnings: { yes: [], maybe: [] },
+};
+const zone: ZoneAnswers = {
+  depth: ['film'],
+  looseness: ['tight'],
+  contamination: { yes: [], maybe: [] },
+  texture: ['sandy'],
+  cracks: ['none'],
+  steel: ['none-seen'],
+  finish: ['sealer'],
+  area: 12,
+};
+const told = (moreSite: SiteAnswers, moreZone: ZoneAnswers) => {
+  const [s, z] = [
+    { ...site, ...moreSite },
+    { ...zone, ...moreZone },
+  ];
+  const advice = adviseZone(s, z, { margins: false });
+  return {
+    doer: doerOf(s, z, advice),
+    may: ownerMay(s, z, advice),
+    call: whomToCall(advice),
+    margin: depthMarginOf(s, z),
+  };
+};
+const growth = { contamination: { yes: ['growth'], maybe: [] } } as const;
+
+// Common practice, no source: what a careful owner of a house does, and whom a foreman rings first.
+describe('who does it', () => {
+  it.each<[string, SiteAnswers, ZoneAnswers, string | null]>([
+    ['a mossy patio is washed by its owner', {}, growth, 'owner'],
+    ['a suspended deck is not', { element: ['suspended-steps'] }, growth, 'crew'],
+    [
+      'scaling is shotblasted by a crew',
+      {},
+      { depth: 5, looseness: ['flaking'], texture: ['pitted'], finish: ['overlay'] },
+      'crew',
+    ],
+    [
+      'a hollow is broken out by a crew',
+      {},
+      { depth: 30, looseness: ['hollow'], finish: ['overlay'] },
+      'crew',
+    ],
+    [
+      'where work is stopped, nobody',
+      { warnings: { yes: ['fire-or-chemical'], maybe: [] } },
+      {},
+      null,
+    ],
+  ])('%s', (_, moreSite, moreZone, doer) => {
+    expect(told(moreSite, moreZone).doer).toBe(doer);
+  });
+
+  it('an owner washes moss off, and seals; never on an old coating, and nobody goes under a balcony', () => {
+    expect(told({}, growth).may).toEqual(expect.arrayContaining(['tap', 'growth', 'wash', 'seal']));
+    const old = told({ warnings: { yes: ['old-coating-or-adhesive'], maybe: [] } }, growth).may;
+    for (const id of ['tap', 'growth', 'wash', 'grind-spot', 'degrease'] as const)
+      expect(old).not.toContain(id);
+    const balcony = told(
+      { element: ['suspended-slab'] },
+      { depth: 30, looseness: ['hollow'], finish: ['overlay'] },
+    ).may;
+    expect(balcony[0]).toBe('keep-off');
+    expect(balcony).not.toContain('tap');
+  });
+
+  it('cables are marked before anything is cut or broken, and an engineer comes before that', () => {
+    expect(told({}, growth).call).toEqual([]);
+    const broken = { depth: 30, looseness: ['hollow'], finish: ['overlay'] } as const;
+    expect(told({}, broken).call).toEqual(['locator']);
+    expect(told({ element: ['suspended-slab'] }, broken).call[0]).toBe('engineer');
+  });
+});
+
+// Past 1/4 in (6.4 mm) it is broken out: common practice, no source.
+describe('the next depth that changes it', () => {
+  it('is the nearest deeper one', () => {
+    const { margin } = told({}, { depth: 5, looseness: ['fractured'], finish: ['overlay'] });
+    expect(margin).toMatchObject({ atMm: 6.4, method: 'break-out', verdict: 'prepare' });
+  });
+  it('is not there while something is open', () => {
+    expect(told({}, { looseness: ['tight', 'hollow'], depth: 30 }).margin).toBe(null);
+  });
+});

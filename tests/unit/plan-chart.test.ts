@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { daysChart } from '$lib/drawing/plan/days';
+import { stripWidth } from '$lib/drawing/plan/order';
+import { planJob } from '$lib/plan/plan';
+import { tradeJob } from '../helpers/trade-jobs';
+
+const chartOf = (crew: number, area: number) => {
+  const plan = planJob(
+    tradeJob([{ depth: 40, looseness: ['hollow'], area }, { area: 4 * area }], {}, { crew }),
+  );
+  const numberOf = (step: string) => plan.steps.findIndex(({ id }) => id === step) + 1;
+  const drawn = daysChart(plan.dayRows, plan.schedule.hoursPerDay, {
+    numberOf,
+    row: ({ from }) => `Day ${String(from)}`,
+    lane: (lane) => (lane.of === 'person' ? `Person ${String(lane.person)}` : lane.tool),
+    waits: 'dries',
+    open: 'open',
+  });
+  return { plan, drawn };
+};
+
+describe.each([
+  ['a job of a day or two', 2, 2],
+  ['a job of weeks', 1, 200],
+])('%s as one picture', (_, crew, area) => {
+  const { plan, drawn } = chartOf(crew, area);
+  const of = (kind: string) => drawn.labels.filter((label) => label.of === kind);
+
+  it('has every day once, in order, and everybody by name', () => {
+    expect(of('day').map(({ text }) => text)).toEqual(
+      plan.dayRows.map(({ from }) => `Day ${String(from)}`),
+    );
+    const people = new Set(
+      plan.dayRows.flatMap(({ lanes }) =>
+        lanes.flatMap((lane) => (lane.of === 'person' ? [`Person ${String(lane.person)}`] : [])),
+      ),
+    );
+    const named = new Set(of('lane').map(({ text }) => text));
+    for (const person of people) expect(named).toContain(person);
+  });
+  it('stays on its sheet', () => {
+    for (const { x, y } of drawn.labels) {
+      expect(x).toBeGreaterThanOrEqual(0);
+      expect(x).toBeLessThanOrEqual(stripWidth);
+      expect(y).toBeLessThanOrEqual(drawn.height);
+    }
+    for (const [, path] of drawn.marks)
+      for (const [, x] of path.matchAll(/[MH](\d+(?:\.\d+)?)/g))
+        expect(Number(x)).toBeLessThanOrEqual(stripWidth);
+  });
+  it('draws as many blocks as people and machines have pieces of work', () => {
+    const pieces = (kind: 'person' | 'machine') =>
+      plan.dayRows
+        .flatMap(({ lanes }) => lanes)
+        .filter((lane) => lane.of === kind)
+        .reduce((sum, lane) => sum + lane.pieces.length, 0);
+    expect(drawn.marks.filter(([ink]) => ink === 'solid')).toHaveLength(pieces('person'));
+    expect(drawn.marks.filter(([ink]) => ink === 'form')).toHaveLength(pieces('machine'));
+  });
+});

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { askedHere, offeredHere } from '$lib/plan/ask';
+import { planJob } from '$lib/plan/plan';
+import { priceDrivers } from '$lib/plan/price-drivers';
+import { formatter } from '$lib/words/format';
+import { priceDriverSentence } from '$lib/words/en/owner-asks';
+import { tradeJob } from '../helpers/trade-jobs';
+
+const plan = (zones: readonly object[], site: object = {}) => planJob(tradeJob(zones, site));
+const driving = (zones: readonly object[], site: object = {}) =>
+  priceDrivers(plan(zones, site)).map(({ id }) => id);
+const hollow = { depth: 40, looseness: ['hollow'], area: 4 };
+
+// Common practice, no source: what an estimator takes off first, and only what the job has.
+describe('what drives the price', () => {
+  it('of washing is the days and the water, and no breaking', () => {
+    const ids = driving([{}]);
+    expect(ids).toContain('water');
+    expect(ids).toContain('days');
+    for (const id of ['break-out', 'saw-cut', 'debris', 'bars', 'cracks', 'depth-open'])
+      expect(ids).not.toContain(id);
+  });
+  it('of breaking out is what comes off, the edges and the haul', () =>
+    expect(driving([hollow])).toEqual(
+      expect.arrayContaining(['break-out', 'saw-cut', 'debris', 'machines', 'days']),
+    ));
+  it('is first of all what nobody has measured', () => {
+    expect(driving([{ ...hollow, depth: ['6-to-20', '20-to-50'] }])[0]).toBe('depth-open');
+    expect(driving([{ ...hollow, depth: ['20-to-50'] }])).not.toContain('depth-open');
+  });
+  it('is the place, where dust stays in or no machine can stand', () => {
+    expect(driving([{}], { setting: ['indoors'] })).toContain('indoors');
+    expect(driving([{}], { element: ['steps'] })).toContain('by-hand');
+    expect(driving([{}])).not.toContain('by-hand');
+  });
+  it('is said in a sentence each, with the amount of the plan', () => {
+    const say = formatter('us');
+    const told = priceDrivers(plan([hollow])).map((driver) => priceDriverSentence(driver, say));
+    expect(new Set(told).size).toBe(told.length);
+    for (const sentence of told) expect(sentence).toMatch(/^[A-Z0-9].*\.$/);
+    expect(told.join(' ')).toMatch(/Sawing [\d.]+ to [\d.]+ ft of edge/);
+  });
+});
+
+describe('what an owner asks for', () => {
+  it('bears on this job: no waste where there is none, no question about breaking where nothing is broken', () => {
+    expect(askedHere(plan([{}]))).not.toContain('far');
+    expect(askedHere(plan([hollow]))).toContain('far');
+    expect(offeredHere(plan([hollow]))).toContain('waste');
+    const { zones, totals } = plan([hollow]);
+    const nothing = { ...totals, 'debris-mass': null, 'wash-water': null };
+    expect(offeredHere({ ...plan([hollow]), zones, totals: nothing })).not.toContain('waste');
+  });
+});

@@ -1,0 +1,113 @@
+import searchWords from '$content/search-words.json';
+import { buildIndex, openIndex } from '$lib/learn/search';
+import { searchEntries } from '$lib/learn/search-entries.server';
+import { describe, expect, it } from 'vitest';
+
+const search = openIndex(JSON.parse(JSON.stringify(buildIndex(searchEntries))));
+
+/**
+ * What people type who do not know the trade's word, and the page that answers it. Common practice,
+ * no source: the words of owners in the United States and in Britain.
+ */
+const asked: Readonly<Record<string, string>> = {
+  efflorescence: 'contamination',
+  'white powder': 'contamination',
+  crazing: 'map-cracking',
+  'spider cracks': 'map-cracking',
+  'pop-outs': 'freeze-thaw',
+  scaling: 'freeze-thaw',
+  'winter damage': 'freeze-thaw',
+  'muriatic acid': 'why-not-acid',
+  'acid etching': 'why-not-acid',
+  'driveway crumbling': 'looseness',
+  'my driveway is crumbling': 'looseness',
+  'dusty floor': 'looseness',
+  spalling: 'damage-depth',
+  cost: 'price-may-change',
+  'how much does it cost': 'price-may-change',
+  permit: 'what-owners-can-do',
+  diy: 'what-owners-can-do',
+  delamination: 'sounding',
+  'sounds hollow': 'sounding',
+  jackhammer: 'breaking-out',
+  sandblasting: 'abrasive-blasting',
+  'power washer': 'pressure-washing',
+  hydrodemolition: 'water-jetting',
+  milling: 'scarifying',
+  'bush hammer': 'bruised-skin',
+  'needle gun': 'needle-scaling',
+  laitance: 'grinding',
+  rebar: 'steel',
+  'rust stain': 'steel',
+  'concrete cancer': 'steel',
+  mold: 'removing-growth',
+  moss: 'removing-growth',
+  'oil stain': 'degreasing',
+  'epoxy garage floor': 'finish-build-coat',
+  'tile glue': 'lead-and-asbestos',
+  'lead paint': 'lead-and-asbestos',
+  'sunken slab': 'settled-slabs',
+  'trip hazard': 'settled-slabs',
+  'tree roots': 'settled-slabs',
+  'seal driveway': 'finish-sealer',
+  resurfacing: 'finish-thin-overlay',
+  'self leveling': 'finish-self-levelling',
+  'paint garage floor': 'finish-thin-film',
+  'peeling paint': 'stripping-coatings',
+  warranty: 'how-long-repairs-last',
+  quote: 'talking-to-a-contractor',
+  'rent a grinder': 'what-not-to-hire',
+  n95: 'respirators',
+  silicosis: 'silica-dust',
+  earplugs: 'noise',
+  'white finger': 'vibration',
+  balcony: 'structure-and-tendons',
+  'post tension': 'structure-and-tendons',
+  'road salt': 'salts',
+  'damp basement floor': 'moisture',
+  'feather edge': 'patch-edges',
+  'how thick is my slab': 'slab-thickness',
+  'expansion joint': 'joints',
+  'when can I drive on it': 'curing-and-opening',
+  'storm drain': 'wash-water',
+  'tear out': 'full-depth',
+  'repair or replace': 'restore-or-replace',
+  'bond test': 'pull-off',
+  'structural engineer': 'when-to-call-an-engineer',
+  'crack keeps coming back': 'moving-cracks',
+};
+
+describe('the search knows the words people bring', () => {
+  it('is asked for 60 of them or more', () => {
+    expect(Object.keys(asked).length).toBeGreaterThanOrEqual(60);
+  });
+
+  it.each(Object.entries(asked))('"%s" finds %s among the first three', (words, slug) => {
+    const first = search(words)
+      .slice(0, 3)
+      .map(({ id }) => id);
+    expect(first).toContain(`${slug}/`);
+  });
+
+  it('finds them with a slip of the finger too', () => {
+    for (const [slip, slug] of [
+      ['efflorecence', 'contamination'],
+      ['muratic acid', 'why-not-acid'],
+      ['delaminaton', 'sounding'],
+    ] as const)
+      expect(
+        search(slip)
+          .slice(0, 3)
+          .map(({ id }) => id),
+      ).toContain(`${slug}/`);
+  });
+
+  it('gives the nearest where no page has all of the words', () => {
+    expect(search('zebra efflorescence')[0]?.id).toBe('contamination/');
+  });
+
+  it('names each phrase for one page only', () => {
+    const all = Object.values(searchWords).flat();
+    expect(all.filter((phrase, at) => all.indexOf(phrase) !== at)).toEqual([]);
+  });
+});

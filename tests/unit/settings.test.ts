@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import type { Step } from '$lib/advice/types';
+import { formatter } from '$lib/words/format';
+import { settingWords, toolHere } from '$lib/words/en/settings';
+import { stepHere } from '$lib/words/en/steps/here';
+import { figures } from '$shared/figures';
+import { methodIds } from '$shared/methods';
+import { basesOf, settingParts, settings } from '$shared/settings';
+import { sources } from '$shared/sources';
+
+const speakers = (['metric', 'us'] as const).map((units) => formatter(units));
+const lines = methodIds.flatMap((method) =>
+  settingParts.map((part) => ({ at: `${method} ${part}`, method, part })),
+);
+
+describe('how each method is set', () => {
+  it.each(lines)('$at prints the figures it names, and rests on something', ({ method, part }) => {
+    const facts = settings[method][part];
+    for (const say of speakers) {
+      const text = settingWords(say)[method][part];
+      expect(text).toMatch(/^\S.{8,79}$/);
+      for (const id of facts.figures) expect(text).toContain(say.figure(id));
+      // A number that no figure gives would have no basis.
+      const rest = facts.figures.reduce((left, id) => left.replace(say.figure(id), ''), text);
+      expect(rest).not.toMatch(/\d/);
+    }
+    expect(basesOf(facts).length).toBeGreaterThan(0);
+  });
+
+  it('never claims more than its numbers or its source give', () => {
+    for (const { method, part } of lines) {
+      const { figures: printed, beyond, source = [] } = settings[method][part];
+      for (const id of printed) expect(basesOf({ figures: [id] })).toEqual([figures[id].basis]);
+      for (const id of source) expect(sources).toHaveProperty(id);
+      if (beyond === 'published' || beyond === 'reported') expect(source).not.toEqual([]);
+    }
+  });
+
+  // Sources: MIL-HDBK-1110 6.3.2 (washing for loose dirt stays below 2,000 psi); Concrete
+  // Construction, "Sandblasting of concrete surfaces" (90 psi at the nozzle, 100 better, about 2 ft
+  // off); Concrete Construction, "Hydrodemolition" (10,000 to 40,000 psi); UFC 3-270-03 14.3 and
+  // 15.3 (chisel at 45 to 90 degrees); UFGS 03931 3.1.8 (30 lb hammers above steel, 15 lb around it).
+  it.each([
+    ['pressure-wash', 'setting', /1,000 to 2,000 psi/],
+    ['abrasive-blast', 'setting', /90 psi .* 100 psi/],
+    ['abrasive-blast', 'pass', /24 in/],
+    ['water-jet', 'setting', /10,000 to 40,000 psi/],
+    ['break-out', 'setting', /45 to 90°/],
+    ['break-out', 'tool', /30 lb .* 15 lb/],
+  ] as const)('%s, %s, as the source has it', (method, part, wanted) => {
+    expect(settingWords(formatter('us'))[method][part]).toMatch(wanted);
+  });
+
+  it('names the tool of the case with its class', () => {
+    expect(toolHere('chipping-hammer', 'hammer.at-steel', formatter('us'))?.name).toBe(
+      'Chipping hammer to 15 lb',
+    );
+    expect(toolHere('shotblaster', undefined, formatter('us'))).toBe(null);
+  });
+});
+
+describe('a step in the case in hand', () => {
+  const say = formatter('metric');
+  const told = (id: Step['id'], ...rules: Step['why'][number]['rule'][]) =>
+    stepHere({ id, why: rules.map((rule) => ({ rule })), hazards: [] }, say);
+
+  it('says nothing of the other case', () => {
+    expect(told('wet-or-dry', 'damp-not-wet').how.join(' ')).not.toMatch(/coating|maker/i);
+    expect(told('wet-or-dry', 'dry-for-coating').how.join(' ')).not.toMatch(/soak|mortar/i);
+    expect(told('blast-clean', 'skin-by-grit-or-water').how.join(' ')).not.toMatch(/shotblast/i);
+    expect(told('cure', 'cure-kept-damp').how.join(' ')).not.toMatch(/coating/i);
+    expect(told('sound-and-mark', 'sound-before-cutting').how.join(' ')).not.toMatch(
+      /floor|chain/i,
+    );
+    expect(told('chase-crack', 'rust-open-to-bar').how.join(' ')).not.toMatch(/\bElse\b|Rust at/);
+  });
+
+  it('says both where both are there', () => {
+    const both = told('blast-clean', 'skin-by-shotblaster', 'skin-by-grit-or-water').how;
+    expect(both[0]).toMatch(/Shotblast/);
+    expect(both[1]).toMatch(/grit/);
+  });
+
+  it('is told whole where no rule tells the case', () => {
+    expect(told('wet-or-dry').how.join(' ')).toMatch(/mortar.*coatings/i);
+  });
+
+  it('leaves out what stands beside it as its settings', () => {
+    expect(told('break-out').how.join(' ')).not.toMatch(/45/);
+    expect(told('break-out').how.at(-1)).toMatch(/^Done when/);
+  });
+});
