@@ -13,7 +13,7 @@ import { tradeJob } from '../helpers/trade-jobs';
  * changes, what was kept needs a step in `keep/versions.ts`, and then a list of its own here.
  */
 const frozen: Record<string, readonly string[]> = {
-  'pressure-wash': ['6.9 MPa', '13.8 MPa', '17.2 MPa'],
+  'pressure-wash': ['6.9 MPa, 300 mm', '13.8 MPa, 300 mm', '13.8 MPa, 200 mm'],
   grind: ['80 count, 6 count', '40 count, 6 count', '40 count, 3 count'],
   'abrasive-blast': ['0.62 MPa, 900 mm', '0.62 MPa, 610 mm', '0.69 MPa, 610 mm'],
   scarify: ['star, 1.5 mm', 'tipped, 1.5 mm', 'tipped, 3 mm'],

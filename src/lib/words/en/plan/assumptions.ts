@@ -9,7 +9,6 @@ import { verdictWords } from '$lib/words/en/verdicts';
 import { wholeFigures } from '$shared/figure-notes';
 import { valueOf, type FigureId } from '$shared/figures';
 import { stepWords } from '$lib/words/en/steps';
-import { fromPatchLines } from '$lib/words/en/trial/learnt';
 import { figureWords, planFigureNames } from './figure-field';
 import { quantityWords } from './figures';
 import { planPageWords } from './page';
@@ -61,7 +60,6 @@ export function assumptionSentences(
     if (open.length)
       lines.push(words.open(nameOf(id), say.list(open.map((each) => asked[each].short))));
   }
-  lines.push(...fromPatchLines(plan, say, nameOf));
   for (const id of Object.keys(own ?? {}) as FigureId[])
     lines.push(words.own(figureName(id, say), figureWords(id, say, own)));
   return lines;

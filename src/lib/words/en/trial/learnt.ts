@@ -1,9 +1,13 @@
 import { isKnown } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
-import { stepWords } from '$lib/words/en/steps';
+import { methodWords } from '$lib/words/en/methods';
 import type { Say } from '$lib/words/types';
 import type { Unit } from '$shared/types';
+import { methodIds, type MethodId, type StepId } from '$shared/methods';
 import { fromPatchLine } from './page';
+
+const isMethod = (step: StepId): step is MethodId =>
+  (methodIds as readonly string[]).includes(step);
 
 /** An estimate has two digits that mean something. */
 const two = (value: number): number => Number(value.toPrecision(2));
@@ -16,13 +20,13 @@ export const rateWords = (
 
 /** A line for every zone whose rate is learnt from its own test patches. */
 export function fromPatchLines(plan: Plan, say: Say, nameOf: (zone: string) => string): string[] {
-  const steps = stepWords(say);
+  const methods = methodWords(say);
   return plan.tasks.flatMap(({ labour, step, zone }) => {
     const term =
       labour && isKnown(labour) ? labour.working.find(({ fromPatch }) => fromPatch) : undefined;
-    if (!term || zone === null) return [];
+    if (!term || zone === null || !isMethod(step)) return [];
     const [low, high] = term.span;
     const rate = rateWords({ low, high, unit: term.unit }, say);
-    return [fromPatchLine(nameOf(zone), steps[step].name.toLowerCase(), rate)];
+    return [fromPatchLine(nameOf(zone), methods[step].name.toLowerCase(), rate)];
   });
 }
