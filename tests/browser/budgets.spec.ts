@@ -108,3 +108,38 @@ for (const [name, { path, words, screens }] of Object.entries(doors))
     expect.soft(open.words, 'words standing open').toBeLessThanOrEqual(words);
     expect.soft(open.screens, 'screens high').toBeLessThanOrEqual(screens);
   });
+
+/**
+ * A question: the question, why in a line, every choice with its picture, and one line of what it
+ * has come to. Lists of things that may be there say more: each has its “maybe”, or ten grades.
+ */
+const questionBudget = { words: 90, screens: 2 };
+const asked: Readonly<Record<string, Budget>> = {
+  setting: questionBudget,
+  salts: questionBudget,
+  freezeThaw: questionBudget,
+  thickness: questionBudget,
+  area: questionBudget,
+  looseness: questionBudget,
+  texture: questionBudget,
+  cracks: questionBudget,
+  steel: questionBudget,
+  element: { words: 100, screens: 2 },
+  finish: { words: 95, screens: 2 },
+  depth: { words: 130, screens: 2.2 },
+  contamination: { words: 115, screens: 2.2 },
+  makerProfile: { words: 125, screens: 2.5 },
+  warnings: { words: 165, screens: 2.6 },
+};
+test('every question says it in its words', async ({ page }) => {
+  await openSix(page, 'salted scaled driveway', 'work');
+  for (const [question, budget] of Object.entries(asked)) {
+    await page.goto(`/assess/${question}/`);
+    await expect(page.getByText(/\d of \d+ methods left/)).toBeVisible();
+    await expect(page.getByText(/Answers so far/)).toBeVisible();
+    const { words, screens } = await standingOpen(page);
+    console.log(`${question}: ${String(words)} words, ${String(screens)} screens`);
+    expect.soft(words, `${question}: words standing open`).toBeLessThanOrEqual(budget.words);
+    expect.soft(screens, `${question}: screens high`).toBeLessThanOrEqual(budget.screens);
+  }
+});

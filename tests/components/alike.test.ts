@@ -1,5 +1,5 @@
 import { render, screen } from '@testing-library/svelte';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import { choicesOf } from '$lib/answers/questions';
 import CrewPage from '$lib/ui/crew/CrewPage.svelte';
@@ -8,6 +8,9 @@ import PlanPage from '$lib/ui/job/PlanPage.svelte';
 import OwnerPage from '$lib/ui/owner/OwnerPage.svelte';
 import ReadyPage from '$lib/ui/ready/ReadyPage.svelte';
 import { session } from '$lib/ui/session.svelte';
+
+// Rendering takes its time on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** Zones with one name and the same answers, some of them open: a crew calls every tread “Tread”. */
 const answers = {

@@ -1,9 +1,12 @@
 import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import CrewPage from '$lib/ui/crew/CrewPage.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { hollow } from '../helpers/crew-jobs';
+
+// Rendering takes its time on a busy machine.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 /** Puts a job in hand and opens the page on it. */
 async function open(job = hollow({ crew: 2 }), day: string | null = null) {

@@ -109,12 +109,12 @@ export const verdictWords: VerdictWords = {
   },
   deferral: frameWords.deferral,
   ownerLimits: {
-    edges: 'Work at an edge without a rail, or from a ladder: a short fall can kill.',
+    edges: 'Work at an edge or on a ladder: a short fall can kill.',
     overhead: 'Work above your head: what comes loose falls on you.',
     electricity: 'Work near cables, sockets, lights or a meter.',
     steel: 'Cutting or hammering near steel: it may hold the concrete up.',
     'break-out': 'Breaking out: it throws stones, and hits what you cannot see.',
-    blasting: 'Shotblasting and abrasive blasting: the dust can ruin your lungs.',
+    blasting: 'Shotblasting and abrasive blasting: the dust ruins lungs.',
     'old-coating':
       'Sanding, scraping or grinding an old coating before a laboratory has tested it.',
   },

@@ -8,7 +8,10 @@ export interface ToolWords {
 
 /** The tools, in English. */
 export const toolWords: Readonly<Record<ToolId, ToolWords>> = {
-  jackhammer: { name: 'breaker', hint: 'A jackhammer: you stand over it and hold it with two hands.' },
+  jackhammer: {
+    name: 'breaker',
+    hint: 'A jackhammer: you stand over it and hold it with two hands.',
+  },
   'chipping-hammer': {
     name: 'chipping hammer',
     hint: 'A light hammer with a chisel, for edges, bars and cracks.',

@@ -5,6 +5,7 @@ const atLeast = (from: string) => `from ${from}`;
 
 /** The page with the advice for a zone. */
 export const advicePageWords = {
+  invented: (zone: string) => `${zone} (invented example)`,
   title: 'Advice',
   waiting: 'Fetching your answers from this device.',
   noScript:
@@ -31,9 +32,7 @@ export const advicePageWords = {
   possible: {
     someStop: 'It stops because of one of these, whichever it turns out to be',
     asks: (count: number) =>
-      count === 1
-        ? 'One more thing may have to be known first'
-        : `${count} more things may have to be known first`,
+      count === 1 ? 'One more thing to ask first' : `${count} more things to ask first`,
     stop: 'Stop, and call',
     'find-out-first': 'Ask first',
   },

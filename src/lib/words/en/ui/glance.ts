@@ -30,10 +30,10 @@ export const glanceWords = {
 
 /** What an owner may do themselves. */
 export const mayWords: Readonly<Record<MayId, string>> = {
-  'keep-off': 'Keep people off it and out from under it.',
+  'keep-off': 'Keep people off it and from under it.',
   measure: 'Measure it and take photos, with a rule beside it.',
   tap: 'Tap it with a small hammer, goggles on, and mark what sounds dull.',
-  clear: 'Clear the place, and show where pipes and cables run.',
+  clear: 'Clear the place, and show where cables run.',
   growth: 'Take the moss off while it is wet.',
   degrease: 'Scrub the oil with detergent, and catch the rinse.',
   wash: 'Wash it with a small machine and a fan nozzle, its engine in the open.',

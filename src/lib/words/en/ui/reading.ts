@@ -11,7 +11,7 @@ export const readingPageWords = {
   },
   verdict: {
     prepare: 'This can be repaired.',
-    'find-out-first': 'Find this out before you ask for prices.',
+    'find-out-first': '',
     stop: 'Leave it as it is. Somebody with a licence looks first.',
   } satisfies Record<Verdict, string>,
   sheetLine: 'Restore it, or replace it? One sheet weighs both.',
@@ -47,7 +47,6 @@ export const ownerTitles: Readonly<Partial<Record<keyof typeof partTitles, strin
   steps: 'What a careful crew does',
   reasons: 'Why it is done this way',
   cautions: 'What can hurt here',
-  target: 'How good the surface has to be',
 };
 
 /** How to begin while answers are open. */

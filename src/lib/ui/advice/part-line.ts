@@ -1,0 +1,37 @@
+import type { ZoneAdvice } from '$lib/advice/zone-advice';
+import { ruleSentences } from '$lib/words/en/rules';
+import { advicePageWords as labels } from '$lib/words/en/ui/advice';
+import type { Say } from '$lib/words/types';
+import type { Further } from './further';
+import { borderOpen, type PartId } from './readings';
+
+/** What a folded part comes to, beside its title: a count, or the first reason. */
+export function partLine(
+  id: PartId,
+  advice: ZoneAdvice,
+  further: Further | null,
+  say: Say,
+): string {
+  const { rejections, reasons, outcomes, findOut, assumptions, steps, cautions } = advice;
+  const could = rejections.filter(({ wouldDo }) => wouldDo).length;
+  switch (id) {
+    case 'reasons':
+      return reasons[0] ? ruleSentences[reasons[0].rule](reasons[0], say) : '';
+    case 'others':
+      return labels.othersCount(could, rejections.length - could);
+    case 'margins':
+      return further ? labels.answersCount(further.margins.length) : '';
+    case 'outcomes':
+      return String(outcomes.length);
+    case 'find-out':
+      return String(findOut.length);
+    case 'left-open':
+      return String(assumptions.length + (borderOpen(advice) ? 1 : 0));
+    case 'steps':
+      return String(steps.length);
+    case 'cautions':
+      return String(cautions.length);
+    default:
+      return '';
+  }
+}
