@@ -40,3 +40,27 @@ test('a square is typed and ticked by keys, answered at once, and still there af
   await page.reload();
   await expect(page.locator('#next-step')).toHaveText(said);
 });
+
+test('two squares and what they come to are read in under 350 words', async ({ page }) => {
+  await openSix(page, 'mossy patio', 'work');
+  await page.goto('/trial/');
+  const square = async (left: string) => {
+    await page.locator('#trial-minutes').fill('6');
+    for (let place = 0; place < 5; place += 1)
+      await page.locator(`#trial-depth-${place}`).fill('0');
+    for (const [name, id] of [
+      ['stones', 'none-seen'],
+      ['left', left],
+      ['bar', 'no'],
+      ['sound', 'clear'],
+    ] as const)
+      await page.locator(`[name=trial-${name}][value=${id}]`).check();
+  };
+  await square('more');
+  await expect(page.locator('#next-step')).toHaveText(/one notch harder/i);
+  await page.getByRole('button', { name: 'Try the next square' }).click();
+  await square('nothing');
+  await expect(page.locator('#next-step')).toHaveText(/continue as set/i);
+  const { words } = await standingOpen(page);
+  expect(words).toBeLessThan(350);
+});

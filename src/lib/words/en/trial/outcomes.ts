@@ -4,8 +4,8 @@ import type { Say } from '$lib/words/types';
 /** What comes next, as the head of the answer. */
 export const outcomeNames: Readonly<Record<OutcomeKind, string>> = {
   'go-on': 'Continue as set',
-  finer: 'One notch gentler, then try again',
-  harsher: 'One notch harder, then try again',
+  finer: 'One notch gentler',
+  harsher: 'One notch harder',
   'another-pass': 'Another pass over the same square',
   'other-method': 'Another method',
   stop: 'Stop and find out',
@@ -13,14 +13,13 @@ export const outcomeNames: Readonly<Record<OutcomeKind, string>> = {
 
 /** What the patch showed, and what that means. */
 export const whyWords = (say: Say): Readonly<Record<WhyId, string>> => ({
-  'meets-all':
-    'It is clean, sound and rough enough, and no deeper than it had to be. Work the zone with these settings.',
+  'meets-all': 'It is clean, sound, rough enough and no deeper than needed.',
   'too-smooth': 'The face is smoother than what goes on next needs.',
   'too-rough': 'The face is rougher than what goes on next can cover.',
   'rough-as-found':
-    'It is clean and sound, but rougher than asked. Washing does not make it smoother: the sealer or coat will follow the texture that is there.',
+    'It is clean and sound, but rougher than asked. Washing cannot smooth it: the sealer or coat will follow this texture.',
   'still-dusts': 'It still dusts when you wipe it, so weak skin is left.',
-  'still-loose': 'A scraper still takes something off, so weak concrete is left.',
+  'still-loose': 'A scraper still takes something off: weak concrete, coating or growth is left.',
   'stones-pulled-out':
     'Stones came out whole. In sound concrete they break across, so what holds them is weak.',
   bruised: 'Stones are torn loose or shattered, so what stays is bruised.',

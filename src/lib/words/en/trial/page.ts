@@ -29,7 +29,7 @@ export const trialPage = {
   explainer: 'How to try a square metre',
   /** Above the page, after the zone. */
   intro: (area: string) =>
-    `Prepare about ${area} in a corner that shows least. Then look, and change one thing.`,
+    `Prepare about ${area} where it shows least. Look, and change one thing.`,
   none: 'Nothing to try yet',
   noneLine: 'A patch is tried once the method is settled and nothing stands before the work.',
   specialist: 'This method is a specialist’s, who makes a trial of their own.',
@@ -38,8 +38,8 @@ export const trialPage = {
   ladder: 'Notches, gentle to hard',
   here: 'this one',
   changed: 'the one change',
-  cautions: 'It hurts like the whole job',
-  cautionsLine: 'Same mask, goggles, ear protection and barriers as for the work.',
+  cautions: 'The same dangers as the whole job',
+  cautionsLine: 'Mask, goggles, ear protection and barriers as for the work.',
   stopWhen: 'When to stop',
   found: 'What you found',
   minutes: 'Minutes the tool ran',
@@ -47,7 +47,7 @@ export const trialPage = {
   madePasses: 'Passes made',
   depths: 'Depth at five places',
   depthsHow:
-    'Straightedge on the old surface, gauge down from it: the middle and near each corner. 0 where nothing came off.',
+    'Down from a straightedge on the old surface: middle and corners. 0 where nothing came off.',
   place: (place: number) => `Place ${String(place)}`,
   profile: 'Chip that comes nearest',
   noProfile: 'Not compared',
@@ -55,7 +55,12 @@ export const trialPage = {
   left: 'What still comes off (vacuum, scrape, wipe)',
   bar: 'Steel seen',
   sound: 'Hammer afterwards',
-  choices: { stones, left, bar, sound },
+  choices: (growth: boolean) => ({
+    stones,
+    left: growth ? { ...left, more: 'Loose pieces, coating or growth' } : left,
+    bar,
+    sound,
+  }),
   missing: {
     depths: 'depth',
     stones: 'stones',
@@ -90,8 +95,8 @@ export const trialPage = {
   pass: (depth: string) => `A pass takes ${depth}.`,
   five: (mean: string, least: string, most: string) =>
     `Depth ${mean} on average, ${least} to ${most}.`,
-  nineInTen: 'Nine in ten, as long as the zone is like the patch.',
-  inPlan: 'The plan, the days, the exposure and the owner’s sheet of this zone reckon with it.',
+  nineInTen: 'Nine in ten, if the zone is like the patch.',
+  inPlan: 'The plan of this zone reckons with it.',
   list: 'Squares tried',
   square: (place: number) => `Square ${String(place)}`,
   edit: 'Change',
@@ -128,7 +133,7 @@ export const recordTitle = 'Test patch';
 export const waterWords = {
   title: 'What the water does',
   flow: 'Flow',
-  pressure: 'Pressure at the gauge',
+  pressure: 'Pressure at the gauge (optional)',
   hose: 'Hose length',
   recoil: (force: string) =>
     `It pushes back with ${force}: both hands, firm feet, never on a ladder.`,
