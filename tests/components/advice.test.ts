@@ -153,7 +153,7 @@ describe('the first screen', () => {
     const said = document.querySelector('.said')?.textContent ?? '';
     expect(said).toMatch(/Tool\s*Scarifier/);
     // Past 1/4 in it is broken out: common practice, no source.
-    expect(said).toMatch(/How deep\s*Down to 5 mm\. Damage past 6\.4 mm: breaking out/);
+    expect(said).toMatch(/How deep\s*Down to 5\smm\. Damage past 6\.4\smm: breaking out/);
     expect(said).toMatch(/Who\s*A trained crew/);
     expect(said).toMatch(/Call\s*Nobody/);
     expect(said).toMatch(/First\s*Sound and mark, then this/);
@@ -231,8 +231,8 @@ describe('ways of reading', () => {
     await waitFor(() => within(part).getByText('Two answers together'), patience);
     const rows = [...part.querySelectorAll('li')].map(({ textContent }) => textContent);
     expect(rows[0]).toMatch(/^Looseness: /);
-    expect(rows).toContainEqual(expect.stringMatching(/^Depth from 6\.4 mm ?Breaking out/));
-    expect(rows).toContainEqual(expect.stringMatching(/^Depth below 3\.2 mm|^Depth from 75 mm/));
+    expect(rows).toContainEqual(expect.stringMatching(/^Depth from 6\.4\smm ?Breaking out/));
+    expect(rows).toContainEqual(expect.stringMatching(/^Depth below 3\.2\smm|^Depth from 75\smm/));
   });
 });
 
