@@ -54,6 +54,28 @@ describe('answers on the job page', () => {
     expect(await button('Change: Depth, Ramp')).toHaveFocus();
   });
 
+  it('are counted as they are shown, and none of a length is said in the words of its choice', async () => {
+    await session.startNew({
+      ...job,
+      zones: [
+        // Through the whole thickness: looseness and texture count for nothing.
+        {
+          id: 'a',
+          name: 'Ramp',
+          answers: { depth: ['through'], looseness: ['hollow'], texture: ['pitted'] },
+        },
+        { id: 'b', name: 'Steps', answers: { borderLength: 0 } },
+      ],
+    });
+    render(JobPage);
+    const [ramp, steps] = screen.getAllByText(/^Answers \(1\)/, { selector: 'summary' });
+    await user.click(ramp as HTMLElement);
+    expect(screen.queryByText('Pitted')).toBeNull();
+    await user.click(steps as HTMLElement);
+    expect(await screen.findByText('None of it')).toBeInTheDocument();
+    expect(screen.queryByText('0 m')).toBeNull();
+  });
+
   it('are left as they were by one button', async () => {
     render(JobPage);
     await open(/^Answers \(3\)/);
