@@ -98,6 +98,17 @@ describe('answers on the job page', () => {
     expect(screen.queryByText('0 m')).toBeNull();
   });
 
+  it('that were measured do not come along with a copy, and that is said', async () => {
+    render(JobPage);
+    await open(/^Answers \(3\)/);
+    await user.click(await button('Copy Ramp'));
+    const [, copy] = session.job.zones;
+    expect(copy).toMatchObject({ name: 'Ramp 2', answers: { depth: 20, looseness: ['hollow'] } });
+    expect(copy?.answers.area).toBeUndefined();
+    const said = screen.getByText(/^Copied: Ramp\. Its area and lengths are left open/);
+    expect(said).not.toHaveClass('unseen');
+  });
+
   it('are left as they were by one button', async () => {
     render(JobPage);
     await open(/^Answers \(3\)/);

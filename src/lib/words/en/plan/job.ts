@@ -40,7 +40,8 @@ export const jobPageWords = {
   undo: 'Undo',
   undoOf: (zone: string) => `Undo: bring ${zone} back`,
   moved: (zone: string, place: number, of: number) => `${zone} is now ${place} of ${of}.`,
-  copied: (zone: string) => `Copied: ${zone}.`,
+  copied: (zone: string) =>
+    `Copied: ${zone}. Its area and lengths are left open: the new zone has its own.`,
   back: (zone: string) => `${zone} is back.`,
   noArea: 'area not known',
   noAnswers: 'Nothing answered yet',
