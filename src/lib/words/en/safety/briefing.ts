@@ -28,6 +28,26 @@ function turnsLine(say: Say, { sharing }: Safety): string {
   return `Do not begin with the ${names}: ${say.hours(say.valueOf('share.step'))} of it is too much for one day. The crew lead finds another tool or method first.`;
 }
 
+/** What everybody breathes through, and what is only a safe beginning. */
+function maskLine(
+  say: Say,
+  { factor, hood, measure }: Extract<BriefingLine, { id: 'mask' }>,
+): string {
+  return [
+    `Wear a mask of factor ${String(factor)} or more where the list asks for one, tight on shaved skin.`,
+    ...(hood
+      ? [
+          'Behind the nozzle, wear a hood fed with clean air. Near it wear that mask, or stay outside the barrier.',
+        ]
+      : []),
+    ...(measure.length
+      ? [
+          `No table has a row for the ${say.list(measure.map((tool) => toolWords[tool].name))}: keep to this until a competent person has measured the dust.`,
+        ]
+      : []),
+  ].join(' ');
+}
+
 /** A line of the briefing, as an order that can be followed. */
 export function briefingLine(say: Say, line: BriefingLine, safety: Safety): SpokenLine {
   switch (line.id) {
@@ -39,10 +59,7 @@ export function briefingLine(say: Say, line: BriefingLine, safety: Safety): Spok
     case 'mask':
       return {
         name: 'Mask',
-        line:
-          line.factor === null
-            ? 'A task here is not in the dust table. Do not begin it before somebody has assessed its dust.'
-            : `Wear a mask of factor ${String(line.factor)} or more where the list asks for one, tight on shaved skin.`,
+        line: maskLine(say, line),
       };
     case 'cleaning':
       return {
