@@ -65,6 +65,8 @@ export const crewPageWords = {
     'tool-running': 'Only the hours the tool runs are counted, as you chose.',
   } satisfies Readonly<Record<DustHours, string>>,
   dustStrip: (person: string): string => `Hours in dust of the table, ${person}`,
+  dustOutside: (tools: string): string =>
+    `The lower bar, dashed, is in no row of the table and not counted in that: ${tools}. Nobody has measured its dust.`,
   dustNone: 'No step of this day is in the dust table.',
   columnLine: (say: Say): string => `past ${say.figure('silica.long-shift')}: stricter column`,
   noise: 'Noise',
