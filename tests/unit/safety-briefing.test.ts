@@ -74,13 +74,29 @@ describe('shown from the one reckoning', () => {
       });
       if (!result.ok) throw new Error('refused');
       for (const worker of result.safety.workers) {
-        const parts = dustParts(worker);
-        const listed = worker.silica.tasks.every((task) => task.kind !== 'not-in-table');
-        if (listed) expect(parts.at(-1)?.to ?? 0).toBeCloseTo(worker.silica.hours.high, 9);
+        const parts = dustParts(worker).filter(({ counted }) => counted);
+        expect(parts.at(-1)?.to ?? 0).toBeCloseTo(worker.silica.hours.high, 9);
         for (const [index, { from }] of parts.entries())
           expect(from).toBeCloseTo(parts[index - 1]?.to ?? 0, 9);
       }
     }
+  });
+  // 29 CFR 1926.1153 (c)(3): the hours of Table 1 tasks add up; shotblasting is in no row.
+  it('hours in no row of the table lie in a bar of their own', () => {
+    const tasks = (['shotblast', 'saw-cut', 'break-out'] as const).map((step) => ({
+      step,
+      setting: 'open' as const,
+      hours: [2, 2] as const,
+    }));
+    const result = safetyOf({ region: 'elsewhere', workers: [{ id: '1', tasks }] });
+    const [worker] = result.ok ? result.safety.workers : [];
+    if (!worker) throw new Error('refused');
+    expect(dustParts(worker)).toMatchObject([
+      { tool: 'walk-behind-saw', counted: true, from: 0, to: 2 },
+      { counted: true, from: 2, to: 4 },
+      { tool: 'shotblaster', counted: false, from: 0, to: 2 },
+    ]);
+    expect(worker.silica.column).toBe('up-to-4');
   });
   it('the whole job has the work of all its days', () => {
     const whole = wholeJobOf(crewPlan, 'us');

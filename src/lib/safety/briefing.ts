@@ -1,12 +1,18 @@
 import { hazardIds, type HazardId } from '$shared/methods';
 import type { CrewHazard } from './crew-hazards';
+import type { ToolId } from '$shared/tools';
 import { noiseAim, type Safety, type SafetyOfWorker } from './safety-of';
 
 /** One line that the crew is read and can follow. */
 export type BriefingLine =
   | { readonly id: 'dust-controls' | 'cleaning' | 'hands' | 'turns' | 'anyone' }
-  /** The highest factor that one of the day's tasks asks for; null where dust has to be assessed first. */
-  | { readonly id: 'mask'; readonly factor: number | null }
+  /** The highest factor of the day, and what comes on top: a hood behind a nozzle, dust not measured yet. */
+  | {
+      readonly id: 'mask';
+      readonly factor: number;
+      readonly hood: boolean;
+      readonly measure: readonly ToolId[];
+    }
   | { readonly id: 'ears'; readonly worker: SafetyOfWorker; readonly beside: boolean }
   | { readonly id: 'leave'; readonly zones: readonly string[] }
   | { readonly id: 'stop'; readonly hazard: HazardId };
@@ -68,16 +74,16 @@ export function briefingOf(
   const worst = worstOff(safety);
   const kinds = workers.flatMap(({ silica }) => silica.tasks.map(({ kind }) => kind));
   const dusty = kinds.some((kind) => kind === 'row' || kind === 'not-in-table');
-  const factors = workers.map(({ silica }) => silica.protection);
-  const assess = factors.includes(null);
-  const factor = Math.max(0, ...factors.map((each) => each ?? 0));
+  const factor = Math.max(0, ...workers.map(({ mask }) => mask.factor));
+  const hood = workers.some(({ mask }) => mask.hood);
+  const measure = [...new Set(workers.flatMap(({ mask }) => mask.measure))];
   const loud = worst.noise?.noise.limits[noiseAim[safety.region]];
   const shakes = workers.some(
     ({ vibration }) => vibration.points.high > 0 || vibration.points.open,
   );
   const lines: BriefingLine[] = [
     ...(dusty ? [{ id: 'dust-controls' as const }] : []),
-    ...(assess || factor > 0 ? [{ id: 'mask' as const, factor: assess ? null : factor }] : []),
+    ...(factor > 0 ? [{ id: 'mask' as const, factor, hood, measure }] : []),
     ...(kinds.some((kind) => kind !== 'not-dusty') ? [{ id: 'cleaning' as const }] : []),
     ...(worst.noise && loud && (loud.part.high > 0 || loud.part.open)
       ? [
