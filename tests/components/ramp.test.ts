@@ -1,8 +1,10 @@
 import { cleanup, render, screen, within } from '@testing-library/svelte';
+import { tick } from 'svelte';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import AdvicePage from '$lib/ui/advice/AdvicePage.svelte';
 import JobPage from '$lib/ui/job/JobPage.svelte';
 import PlanPage from '$lib/ui/job/PlanPage.svelte';
+import QuantitiesPart from '$lib/ui/job/QuantitiesPart.svelte';
 import Summary from '$lib/ui/job/Summary.svelte';
 import OwnerPage from '$lib/ui/owner/OwnerPage.svelte';
 import { preferences } from '$lib/ui/preferences.svelte';
@@ -69,6 +71,19 @@ describe('a number on two pages', () => {
 });
 
 describe('the plan', () => {
+  it('tells the note of a figure once among the amounts', async () => {
+    const { container } = render(QuantitiesPart);
+    const folds = container.querySelectorAll<HTMLDetailsElement>(
+      '.columns > div:first-child details',
+    );
+    for (const fold of folds) {
+      fold.open = true;
+      fold.dispatchEvent(new Event('toggle'));
+    }
+    await tick();
+    expect(container.querySelectorAll('.own').length).toBeGreaterThan(5);
+    expect(text().match(/Square patches laid on/g)).toHaveLength(1);
+  });
   it('says beside the repair material that the overlay is not in it', () => {
     render(Summary);
     expect(screen.getByText('Repair material').parentElement).toHaveTextContent(
