@@ -26,6 +26,8 @@ export const advicePageWords = {
   beyond: 'No way of preparing the surface helps here.',
   mayStop: (who: string) =>
     `It may come to a stop. Take nothing off yet. If it stops, call ${who}.`,
+  callsNow: (who: string) => `It may come to a stop. Take nothing off yet, and call ${who} now.`,
+  callNobody: 'Call nobody yet: the test comes first.',
   calls: (who: string) => `Call ${who}.`,
   asks: (who: string) => `It is found out by ${who}.`,
   holds: { stop: 'Why it stops', 'find-out-first': 'What has to be known first' },

@@ -15,6 +15,7 @@ export const glanceWords = {
     specialist: 'A specialist crew only',
   } satisfies Record<Doer, string>,
   nobody: 'Nobody, by your answers',
+  contractor: 'a contractor',
   downTo: (depth: string) => `Down to ${depth}`,
   hole: (depths: string) => `Hole ${depths} deep`,
   nothingOff: 'Nothing has to come off',
