@@ -79,6 +79,12 @@ describe('whoever owns it', () => {
     expect(page).not.toMatch(/asbestos|laboratory|switches them off/);
   });
 
+  it('reads that harsher methods are too much for a sound patio, not that they would do', async () => {
+    const page = await shown(mossyPatio);
+    expect(page).toContain('7 harsher than needed');
+    expect(page).not.toMatch(/possible too|0 ruled out/);
+  });
+
   it('calls a contractor where a crew does the work', async () => {
     const said = await shown(
       job({}, { depth: 30, looseness: ['hollow'], finish: ['overlay'] }),
