@@ -11,7 +11,8 @@ import { session } from '$lib/ui/session.svelte';
 import { formatter } from '$lib/words/format';
 import { hazardWords } from '$lib/words/en/hazards';
 import { methodNames } from '$lib/words/en/names';
-import { contractorQuestions, soundQuote } from '$lib/words/en/owner';
+import { askedInZone } from '$lib/plan/ask';
+import { askWords, soundQuote } from '$lib/words/en/owner';
 import { ruleSentences } from '$lib/words/en/rules';
 import { possibleHoldSentence } from '$lib/words/en/rules/possible-holds';
 import { stepHere } from '$lib/words/en/steps/here';
@@ -116,7 +117,7 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
       ...limitsHere(given.site, zone?.answers ?? {}, advice).map(
         (id) => verdictWords.ownerLimits[id],
       ),
-      ...contractorQuestions,
+      ...askedInZone(advice).map((id) => askWords[id]),
       ...soundQuote,
       verdictWords.deferral,
     ];
