@@ -60,6 +60,7 @@ export const libraryWords = {
     type: 'Type a word, such as “hollow” or “dust”.',
     loading: 'Loading the index.',
     nothing: (words: string) => `Nothing found for “${words}”. Try one shorter word.`,
+    rest: (count: number) => (count === 1 ? 'Show 1 more' : `Show ${count} more`),
     found: (count: number) =>
       count === 1 ? '1 page or term found.' : `${count} pages and terms found.`,
   },
