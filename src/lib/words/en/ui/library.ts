@@ -55,7 +55,7 @@ export const libraryWords = {
     glossary: 'the glossary',
     label: 'What are you looking for?',
     failed: 'The search index could not be loaded. This is complete:',
-    such: 'Moss, cost, permit',
+    such: 'Moss, cost',
     go: 'Search',
     type: 'Type a word, such as “hollow” or “dust”.',
     loading: 'Loading the index.',
