@@ -73,7 +73,7 @@ describe('who takes turns', () => {
       ownVibrationFrom: 'measured',
     });
     return briefingOf(safety, [], [])
-      .filter(({ id }) => id === 'hands' || id === 'turns')
+      .filter(({ id }) => id === 'hands')
       .map((line) => briefingLine(say, line, safety).line)
       .join(' ');
   };

@@ -5,7 +5,7 @@ import { noiseAim, type Safety, type SafetyOfWorker } from './safety-of';
 
 /** One line that the crew is read and can follow. */
 export type BriefingLine =
-  | { readonly id: 'dust-controls' | 'cleaning' | 'hands' | 'turns' | 'anyone' }
+  | { readonly id: 'dust-controls' | 'cleaning' | 'eyes' | 'hands' | 'anyone' }
   /** The highest factor of the day, and what comes on top: a hood behind a nozzle, dust not measured yet. */
   | {
       readonly id: 'mask';
@@ -81,10 +81,11 @@ export function briefingOf(
   const shakes = workers.some(
     ({ vibration }) => vibration.points.high > 0 || vibration.points.open,
   );
+  const flies = hazards.some(({ hazard }) => hazard === 'eyes');
   const lines: BriefingLine[] = [
     ...(dusty ? [{ id: 'dust-controls' as const }] : []),
     ...(factor > 0 ? [{ id: 'mask' as const, factor, hood, measure }] : []),
-    ...(kinds.some((kind) => kind !== 'not-dusty') ? [{ id: 'cleaning' as const }] : []),
+    ...(!dusty && kinds.some((kind) => kind !== 'not-dusty') ? [{ id: 'cleaning' as const }] : []),
     ...(worst.noise && loud && (loud.part.high > 0 || loud.part.open)
       ? [
           {
@@ -94,12 +95,15 @@ export function briefingOf(
           },
         ]
       : []),
-    ...(shakes ? [{ id: 'hands' as const }, { id: 'turns' as const }] : []),
+    ...(flies ? [{ id: 'eyes' as const }] : []),
+    ...(shakes ? [{ id: 'hands' as const }] : []),
     ...(held.length ? [{ id: 'leave' as const, zones: held }] : []),
   ];
-  const stops = gravestFirst(hazards).map((hazard) => ({ id: 'stop' as const, hazard }));
+  const stops = gravestFirst(hazards)
+    .filter((hazard) => hazard !== 'eyes')
+    .map((hazard) => ({ id: 'stop' as const, hazard }));
   return [...lines, ...stops.slice(0, mostLines - 1 - lines.length), { id: 'anyone' }];
 }
 
 /** Rows to sign: one a person, and a few for whoever joins. */
-export const rowsToSign = (crew: number): number => Math.max(4, Math.min(12, crew + 1));
+export const rowsToSign = (crew: number): number => Math.max(8, Math.min(14, crew + 4));

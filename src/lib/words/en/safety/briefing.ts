@@ -54,13 +54,15 @@ function maskLine(
   ].join(' ');
 }
 
+const cleaning = 'Do not sweep dry and do not blow with air. Vacuum, or wet it first.';
+
 /** A line of the briefing, as an order that can be followed. */
 export function briefingLine(say: Say, line: BriefingLine, safety: Safety): SpokenLine {
   switch (line.id) {
     case 'dust-controls':
       return {
         name: 'Dust',
-        line: 'Run what the list says against dust, all the time. When it stops, you stop.',
+        line: `Run what the list says against dust, all the time. When it stops, you stop. ${cleaning}`,
       };
     case 'mask':
       return {
@@ -70,7 +72,7 @@ export function briefingLine(say: Say, line: BriefingLine, safety: Safety): Spok
     case 'cleaning':
       return {
         name: 'Cleaning',
-        line: 'Do not sweep dry and do not blow with air. Vacuum, or wet it first.',
+        line: cleaning,
       };
     case 'ears':
       return {
@@ -80,10 +82,13 @@ export function briefingLine(say: Say, line: BriefingLine, safety: Safety): Spok
     case 'hands':
       return {
         name: 'Hands',
-        line: 'Keep to the longest turns in the list. Change over before your fingers tingle or go white.',
+        line: `Keep to the longest turns in the list. Change over before your fingers tingle or go white. ${turnsLine(say, safety)}`,
       };
-    case 'turns':
-      return { name: 'Turns', line: turnsLine(say, safety) };
+    case 'eyes':
+      return {
+        name: 'Eyes',
+        line: 'Pieces fly. Wear goggles that close all round, and a face shield over them at a hammer or blasting. Guards stay on, and nobody passes by without goggles.',
+      };
     case 'leave':
       return { name: 'Leave alone', line: `It waits: ${say.list(line.zones)}.` };
     case 'stop': {
