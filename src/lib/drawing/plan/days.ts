@@ -91,7 +91,13 @@ export function daysChart(
   rows: readonly DayRow[],
   hoursPerDay: number,
   names: DayNames,
-): { height: number; marks: Drawing; labels: readonly Label[] } {
+): {
+  height: number;
+  marks: Drawing;
+  labels: readonly Label[];
+  /** Steps of which no block is wide enough for its number. */
+  short: readonly StepId[];
+} {
   const marks: Mark[] = [];
   const labels: Label[] = [];
   const at = ({ x, width }: Column, hour: number): number => {
@@ -102,6 +108,8 @@ export function daysChart(
         : day + ((hour - hoursPerDay) / (24 - hoursPerDay)) * (width - 4) * nightPart;
     return Math.round((x + 2 + part) * 10) / 10;
   };
+  const numbered = new Set<StepId>();
+  const narrow = new Set<StepId>();
   let y = 0;
   const named = (text: string): void => {
     const said = lines(text);
@@ -117,8 +125,9 @@ export function daysChart(
       `M${start} ${y + 1}H${Math.max(start + 1, end - 0.8)}v${bar}H${start}z`,
     ]);
     const text = String(names.numberOf(piece.step));
-    if (end - start >= digit * text.length + 1)
-      labels.push({ x: (start + end) / 2, y: y + 14, text, of: solid ? 'on' : 'number' });
+    const fits = end - start >= digit * text.length + 1;
+    (fits ? numbered : narrow).add(piece.step);
+    if (fits) labels.push({ x: (start + end) / 2, y: y + 14, text, of: solid ? 'on' : 'number' });
   };
   for (const columns of bandsOf(rows)) {
     const from = y;
@@ -160,5 +169,6 @@ export function daysChart(
     for (const { x } of columns) marks.push(['fine', `M${x} ${from + 4}V${y - 3}`]);
     y += gap;
   }
-  return { height: Math.max(1, y - gap + 2), marks, labels };
+  const short = [...narrow].filter((step) => !numbered.has(step));
+  return { height: Math.max(1, y - gap + 2), marks, labels, short };
 }
