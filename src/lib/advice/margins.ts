@@ -9,7 +9,7 @@ import {
 } from '$lib/answers/questions';
 import { methods, type MethodId } from '$shared/methods';
 import { onlyCompletion } from './completions';
-import type { Asked } from './often-misjudged';
+import { oftenMisjudged, type Asked } from './often-misjudged';
 import { gradeOf } from './sheet';
 import { adviseSettled } from './settle';
 import { survey } from './survey';
