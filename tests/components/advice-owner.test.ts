@@ -85,6 +85,24 @@ describe('whoever owns it', () => {
     expect(page).not.toMatch(/possible too|0 ruled out/);
   });
 
+  it('reads that a sealer takes the texture as it is, with no clash of numbers', async () => {
+    const page = await shown(mossyPatio);
+    expect(page).toMatch(
+      /Roughness it needs\s*CSP 1 at least: a sealer takes the texture as it is/,
+    );
+    const said = document.querySelector('.said')?.textContent ?? '';
+    expect(said).toContain('texture as it is');
+    expect(said).not.toContain('CSP 1 to 2');
+  });
+
+  it('reads how the moss goes in the step that washes it off', async () => {
+    const page = await shown(mossyPatio);
+    expect(page).toContain('Scrape off thick growth while it is damp, and bag it.');
+    expect(page).not.toContain('Take off growth');
+    cleanup();
+    expect(await shown(job({}, { contamination: none }))).not.toContain('Scrape off thick growth');
+  });
+
   it('calls a contractor where a crew does the work', async () => {
     const said = await shown(
       job({}, { depth: 30, looseness: ['hollow'], finish: ['overlay'] }),

@@ -61,6 +61,7 @@ export const stepRules = [
   'does-the-removal',
   'oil-before-anything',
   'growth-first',
+  'growth-washed-off',
   'coating-by-scraper',
   'sound-before-cutting',
   'sound-whole-slab',

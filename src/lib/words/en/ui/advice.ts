@@ -68,6 +68,7 @@ export const advicePageWords = {
     leaves: 'Roughness this leaves',
     bySheet: (csp: string) => `${csp}, by the data sheet`,
     byTable: (csp: string) => `${csp}, by the usual table`,
+    asFound: (csp: string) => `${csp} at least: a sealer takes the texture as it is`,
     undecided: 'Depends on what goes on next',
     open: 'Depends on what is still open',
     bruisedSkin: 'Bruised skin',
