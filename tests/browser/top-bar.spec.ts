@@ -48,9 +48,9 @@ test('by keyboard every page of the row comes into sight beside the arrows', asy
 
 test('where there is room for the name of the job, all of it is read', async ({ page }) => {
   await page.setViewportSize({ width: 1280, height: 740 });
-  await page.goto('/');
+  await page.goto('/', { waitUntil: 'networkidle' });
   await page.getByText('See an example').click();
-  await page.waitForURL('**/advice/**');
+  await page.waitForURL(/\/advice\//);
   const name = page.getByRole('banner').getByText('(invented example)');
   await expect(name).toBeVisible();
   const cut = await name.evaluate((it) => [
