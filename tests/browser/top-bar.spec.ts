@@ -45,3 +45,17 @@ test('by keyboard every page of the row comes into sight beside the arrows', asy
     await page.keyboard.press('Tab');
   }
 });
+
+test('where there is room for the name of the job, all of it is read', async ({ page }) => {
+  await page.setViewportSize({ width: 1280, height: 740 });
+  await page.goto('/', { waitUntil: 'networkidle' });
+  await page.getByText('See an example').click();
+  await page.waitForURL(/\/advice\//);
+  const name = page.getByRole('banner').getByText('(invented example)');
+  await expect(name).toBeVisible();
+  const cut = await name.evaluate((it) => [
+    it.scrollWidth - it.clientWidth,
+    it.scrollHeight - it.clientHeight,
+  ]);
+  expect(Math.max(...cut)).toBeLessThanOrEqual(1);
+});
