@@ -18,6 +18,8 @@ const mostAcross = 4;
 const idle = 0.45;
 /** A letter of a number in a block is about this wide. */
 const digit = 6.5;
+/** Least room between two numbers, so that 11 and 12 are not read as 1112. */
+const between = 4;
 const hatchStep = 6;
 const longestLine = 13;
 
@@ -108,6 +110,8 @@ export function daysChart(
     for (const [place, line] of said.entries())
       labels.push({ x: 2, y: y + (said.length > 1 ? 9 : 14) + place * 10, text: line, of: 'lane' });
   };
+  /** Where the last number of a lane ends; lanes are told apart by their height. */
+  const numbered = new Map<number, number>();
   const block = (column: Column, piece: Piece, of: Lane['of']): void => {
     const [start, end] = [at(column, piece.from), at(column, piece.to)];
     const solid = of === 'person';
@@ -117,8 +121,10 @@ export function daysChart(
       `M${start} ${y + 1}H${Math.max(start + 1, end - 0.8)}v${bar}H${start}z`,
     ]);
     const text = String(names.numberOf(piece.step));
-    if (end - start >= digit * text.length + 1)
-      labels.push({ x: (start + end) / 2, y: y + 14, text, of: solid ? 'on' : 'number' });
+    const [x, half] = [(start + end) / 2, (digit * text.length) / 2];
+    if (end - start < 2 * half + 1 || x - half < (numbered.get(y) ?? 0) + between) return;
+    labels.push({ x, y: y + 14, text, of: solid ? 'on' : 'number' });
+    numbered.set(y, x + half);
   };
   for (const columns of bandsOf(rows)) {
     const from = y;

@@ -25,7 +25,9 @@ export const planPageWords = {
     fill: 'Repair material',
     bags: (number: string) => `${number} bags`,
     cars: 'Closed to cars',
-    heavy: (days: string) => `heavy vehicles: ${days}`,
+    opens: (cars: string, heavy: string) =>
+      `of them ${cars} after the work; heavy vehicles: ${heavy} after it`,
+    noOverlay: 'without the overlay on top',
     dayCount: (number: string) => `${number} days`,
     none: 'none',
   },
