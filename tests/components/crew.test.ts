@@ -118,7 +118,7 @@ describe('without a plan', () => {
     // Both count towards the day: 5 m/s2 for 2.5 h is 125 points by the HSE ready reckoner.
     expect(screen.getAllByText(/125 to/).length).toBeGreaterThan(0);
     const strip = screen.getByRole('img', { name: /dust/i });
-    expect(strip).toHaveAccessibleName(/1 hour.*1\.5 hours/);
+    expect(strip).toHaveAccessibleName(/1\shour.*1\.5\shours/);
     const card = screen.getByRole('heading', { name: /Break out/, level: 3 }).closest('article');
     expect(card).toHaveTextContent('Tool running: 2.5 hours');
   });

@@ -93,7 +93,13 @@ export function daysChart(
   rows: readonly DayRow[],
   hoursPerDay: number,
   names: DayNames,
-): { height: number; marks: Drawing; labels: readonly Label[] } {
+): {
+  height: number;
+  marks: Drawing;
+  labels: readonly Label[];
+  /** Steps of which no block is wide enough for its number. */
+  short: readonly StepId[];
+} {
   const marks: Mark[] = [];
   const labels: Label[] = [];
   const at = ({ x, width }: Column, hour: number): number => {
@@ -104,6 +110,8 @@ export function daysChart(
         : day + ((hour - hoursPerDay) / (24 - hoursPerDay)) * (width - 4) * nightPart;
     return Math.round((x + 2 + part) * 10) / 10;
   };
+  const numbered = new Set<StepId>();
+  const narrow = new Set<StepId>();
   let y = 0;
   const named = (text: string): void => {
     const said = lines(text);
@@ -111,7 +119,7 @@ export function daysChart(
       labels.push({ x: 2, y: y + (said.length > 1 ? 9 : 14) + place * 10, text: line, of: 'lane' });
   };
   /** Where the last number of a lane ends; lanes are told apart by their height. */
-  const numbered = new Map<number, number>();
+  const lastIn = new Map<number, number>();
   const block = (column: Column, piece: Piece, of: Lane['of']): void => {
     const [start, end] = [at(column, piece.from), at(column, piece.to)];
     const solid = of === 'person';
@@ -122,9 +130,11 @@ export function daysChart(
     ]);
     const text = String(names.numberOf(piece.step));
     const [x, half] = [(start + end) / 2, (digit * text.length) / 2];
-    if (end - start < 2 * half + 1 || x - half < (numbered.get(y) ?? 0) + between) return;
+    const fits = end - start >= 2 * half + 1 && x - half >= (lastIn.get(y) ?? 0) + between;
+    (fits ? numbered : narrow).add(piece.step);
+    if (!fits) return;
     labels.push({ x, y: y + 14, text, of: solid ? 'on' : 'number' });
-    numbered.set(y, x + half);
+    lastIn.set(y, x + half);
   };
   for (const columns of bandsOf(rows)) {
     const from = y;
@@ -166,5 +176,6 @@ export function daysChart(
     for (const { x } of columns) marks.push(['fine', `M${x} ${from + 4}V${y - 3}`]);
     y += gap;
   }
-  return { height: Math.max(1, y - gap + 2), marks, labels };
+  const short = [...narrow].filter((step) => !numbered.has(step));
+  return { height: Math.max(1, y - gap + 2), marks, labels, short };
 }

@@ -15,11 +15,13 @@ export const glanceWords = {
     specialist: 'A specialist crew only',
   } satisfies Record<Doer, string>,
   nobody: 'Nobody, by your answers',
+  contractor: 'a contractor',
   downTo: (depth: string) => `Down to ${depth}`,
   hole: (depths: string) => `Hole ${depths} deep`,
   nothingOff: 'Nothing has to come off',
   limit: (depth: string, ending: string) => `Damage past ${depth}: ${ending}`,
   noLimit: 'No greater depth changes it',
+  asFound: 'texture as it is',
   damp: 'damp',
   dry: 'dry',
   within: (time: string) => `covered within ${time}`,
@@ -30,11 +32,12 @@ export const glanceWords = {
 
 /** What an owner may do themselves. */
 export const mayWords: Readonly<Record<MayId, string>> = {
-  'keep-off': 'Keep people off it and from under it.',
+  'keep-off': 'Keep people away from it.',
+  'keep-from-under': 'Keep people off it and from under it.',
   measure: 'Measure it and take photos, with a rule beside it.',
   tap: 'Tap it with a small hammer, goggles on, and mark what sounds dull.',
   clear: 'Clear the place, and show where cables run.',
-  growth: 'Take the moss off while it is wet.',
+  growth: 'Scrape thick moss off while it is damp.',
   degrease: 'Scrub the oil with detergent, and catch the rinse.',
   wash: 'Wash it with a small machine and a fan nozzle, its engine in the open.',
   'grind-spot': 'Grind a spot, with hood, vacuum, goggles and a fitted mask.',
