@@ -54,7 +54,9 @@ export const advicePageWords = {
   wouldDo: 'possible too',
   out: 'ruled out',
   othersCount: (could: number, not: number) =>
-    could ? `${could} possible too, ${not} ruled out` : `${not} ruled out`,
+    could
+      ? `${could + not} set aside: ${could} would do it too, ${not} ruled out`
+      : `${not} ruled out`,
   answersCount: (count: number) => (count === 1 ? 'one other answer' : `${count} other answers`),
   likeliest: 'in the likeliest case,',
   reason: { likeliest: 'In the likeliest case:' },
