@@ -93,16 +93,6 @@ describe('the owner’s sheet', () => {
   });
 });
 
-describe('methods set aside', () => {
-  it('are counted as the question page counts those left: 8 in all', () => {
-    render(AdvicePage, { zone: 'z0' });
-    const [, all, could, not] =
-      /(\d) set aside: (\d) would do it too, (\d) ruled out/.exec(text()) ?? [];
-    expect(Number(all)).toBe(7);
-    expect(Number(could) + Number(not)).toBe(7);
-  });
-});
-
 describe('the plan', () => {
   it('asks for a drawing where one piece or many spots makes the range', () => {
     render(QuantitiesPart);

@@ -62,7 +62,7 @@ describe('the page on which a square metre is tried', () => {
     expect(trial()).toHaveLength(2);
     expect(trial()[1]).toEqual({ method: 'shotblast', notch: 2, passes: 1 });
     await find({ minutes: '10' });
-    expect(screen.getByRole('heading', { name: /go on as set/i })).toBeInTheDocument();
+    expect(screen.getByRole('heading', { name: /continue as set/i })).toBeInTheDocument();
     expect(screen.getByText(/pace here/i)).toBeInTheDocument();
   });
 
@@ -179,7 +179,7 @@ describe('practising to read a square', () => {
     expect(screen.getByRole('heading', { name: /so it is/i })).toHaveFocus();
     expect(screen.getByText(/somebody long in the trade/i)).toBeInTheDocument();
     await user.click(screen.getByRole('button', { name: /the next square/i }));
-    await user.click(screen.getByRole('button', { name: /go on as set/i }));
+    await user.click(screen.getByRole('button', { name: /continue as set/i }));
     expect(screen.getByRole('heading', { name: /not this time/i })).toBeInTheDocument();
   });
 });

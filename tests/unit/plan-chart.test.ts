@@ -41,6 +41,18 @@ describe.each([
     const named = new Set(of('lane').map(({ text }) => text));
     for (const person of people) expect(named).toContain(person);
   });
+  // A digit of 11 px type is about 6.5 wide (measured in the browser); two numbers need room between.
+  it('never lets the numbers of two blocks run together', () => {
+    const numbers = drawn.labels.filter((label) => label.of === 'on' || label.of === 'number');
+    for (const one of numbers)
+      for (const other of numbers)
+        if (one !== other && one.y === other.y && one.x <= other.x) {
+          const halves = ((one.text.length + other.text.length) * 6.5) / 2;
+          expect(other.x - one.x, `${one.text} and ${other.text}`).toBeGreaterThanOrEqual(
+            halves + 4,
+          );
+        }
+  });
   it('stays on its sheet', () => {
     for (const { x, y } of drawn.labels) {
       expect(x).toBeGreaterThanOrEqual(0);

@@ -47,6 +47,7 @@ export const rejectionRules = [
   'too-large-by-hand',
   'no-machine-in-a-hole',
   'for-the-rest',
+  'leaves-bar-bound',
   'washing-after-stripping',
   'would-bruise-sound-concrete',
   'harsher-than-needed',

@@ -154,7 +154,7 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
     'At what share of damage replacing pays. Published sidewalk rules disagree widely, so no one number decides here.',
 };
 
-export { contractorAlso, contractorQuestions, soundQuote } from './owner-asks';
+export { askWords, contractorAlso, soundQuote } from './owner-asks';
 
 export const ownerPageWords = {
   title: 'Restore or replace',

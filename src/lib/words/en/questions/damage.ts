@@ -28,7 +28,7 @@ export const damageQuestionWords = (
       },
       '6-to-20': {
         name: say.span('depth.shallow', 'depth.spall-small'),
-        hint: 'Stones stand out. A fingertip sinks in.',
+        hint: 'Stones stand out.',
       },
       '20-to-50': {
         name: say.span('depth.spall-small', 'depth.deep'),
@@ -43,7 +43,7 @@ export const damageQuestionWords = (
     number: {
       label: 'Depth of the damage',
       unit: say.unitOf('mm'),
-      hint: 'At the deepest spot, down to firm concrete.',
+      hint: 'Deepest spot, down to firm concrete.',
       example: `For example ${say.figure('depth.shallow')}`,
       unknown: 'I have not measured it',
     },

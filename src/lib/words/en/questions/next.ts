@@ -8,7 +8,7 @@ export const nextQuestionWords = (
   finish: {
     ask: 'What goes on next?',
     short: 'Finish',
-    why: 'Each finish needs its own roughness (CSP) to grip.',
+    why: 'Each finish needs its own roughness (CSP).',
     find: [
       'Look at the data sheet of what you want to put on. It says how thick it goes on.',
       'Ask the shop or the maker if you are not sure.',
@@ -29,7 +29,7 @@ export const nextQuestionWords = (
         name: 'Overlay or patch',
         hint: `Thicker than ${say.figure('depth.shallow')}.`,
       },
-      rebuild: { name: 'Form and pour', hint: 'A part is poured anew.' },
+      rebuild: { name: 'Form and pour', hint: 'A part poured anew.' },
       undecided: { name: 'Not decided', hint: 'Later.' },
     },
     number: null,

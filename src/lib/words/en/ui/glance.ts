@@ -15,6 +15,7 @@ export const glanceWords = {
     specialist: 'A specialist crew only',
   } satisfies Record<Doer, string>,
   nobody: 'Nobody for this zone, by your answers',
+  contractor: 'a contractor',
   downTo: (depth: string) => `Down to ${depth}`,
   hole: (depths: string) => `Hole ${depths} deep`,
   nothingOff: 'Nothing has to come off',
@@ -30,7 +31,8 @@ export const glanceWords = {
 
 /** What an owner may do themselves. */
 export const mayWords: Readonly<Record<MayId, string>> = {
-  'keep-off': 'Keep people off it and from under it.',
+  'keep-off': 'Keep people away from it.',
+  'keep-from-under': 'Keep people off it and from under it.',
   measure: 'Measure it and take photos, with a rule beside it.',
   tap: 'Tap it with a small hammer, goggles on, and mark what sounds dull.',
   clear: 'Clear the place, and show where cables run.',
