@@ -72,7 +72,10 @@ describe('a number on two pages', () => {
 
 // Common practice, no source: cables and pipes are marked before anybody saws or breaks, whichever zone asks.
 describe('whom to call', () => {
-  it('stands on the plan, by zone', () => {
+  it('stands on the plan, by zone', async () => {
+    const job = rampJob();
+    const warnings = { yes: ['buried-services'], maybe: [] } as const;
+    await session.startNew({ ...job, site: { ...job.site, warnings } });
     render(PlanPage);
     expect(text()).toMatch(
       /Call before day 1: a service that locates cables and pipes \(Edge by the road\)/,
