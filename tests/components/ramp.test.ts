@@ -70,7 +70,40 @@ describe('a number on two pages', () => {
   });
 });
 
+// Common practice, no source: cables and pipes are marked before anybody saws or breaks, whichever zone asks.
+describe('whom to call', () => {
+  it('stands on the plan, by zone', async () => {
+    const job = rampJob();
+    const warnings = { yes: ['buried-services'], maybe: [] } as const;
+    await session.startNew({ ...job, site: { ...job.site, warnings } });
+    render(PlanPage);
+    expect(text()).toMatch(
+      /Call before day 1: a service that locates cables and pipes \(Edge by the road\)/,
+    );
+  });
+  it('is nobody for a zone, never for the site', () => {
+    render(AdvicePage, { zone: 'z0' });
+    expect(text()).toMatch(/Nobody for this zone/);
+  });
+});
+
+describe('the owner’s sheet', () => {
+  it('says once which ranges overlap, under the table', () => {
+    render(OwnerPage);
+    const table = screen.getAllByRole('table')[0] as HTMLElement;
+    expect(table).not.toHaveTextContent(/overlap/);
+    expect(table.nextElementSibling).toHaveTextContent(/^Ranges overlap/);
+  });
+});
+
 describe('the plan', () => {
+  it('asks for a drawing where one piece or many spots makes the range', () => {
+    render(QuantitiesPart);
+    expect(screen.getAllByRole('link', { name: 'Draw it' })[0]).toHaveAttribute(
+      'href',
+      expect.stringMatching(/survey/),
+    );
+  });
   it('tells the note of a figure once among the amounts', async () => {
     const { container } = render(QuantitiesPart);
     const folds = container.querySelectorAll<HTMLDetailsElement>(

@@ -21,8 +21,8 @@ export function dustParts({ tasks, silica }: SafetyOfWorker): DustPart[] {
   const parts: DustPart[] = [];
   for (const [index, { step, tool, hours, atTask }] of tasks.entries()) {
     const read = silica.tasks[index];
-    const kind = read?.kind;
-    if (kind !== 'row' && kind !== 'not-in-table') continue;
+    if (read?.kind !== 'row' && read?.kind !== 'not-in-table') continue;
+    const { kind } = read;
     const counted = kind === 'row' || read.rows.length > 0;
     const from = parts.findLast((part) => part.counted === counted)?.to ?? 0;
     const long = silica.counted === 'at-task' && atTask !== undefined ? atTask : hours[1];

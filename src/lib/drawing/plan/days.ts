@@ -110,7 +110,7 @@ export function daysChart(
         : day + ((hour - hoursPerDay) / (24 - hoursPerDay)) * (width - 4) * nightPart;
     return Math.round((x + 2 + part) * 10) / 10;
   };
-  const numbered = new Set<StepId>();
+  const shown = new Set<StepId>();
   const narrow = new Set<StepId>();
   let y = 0;
   const named = (text: string): void => {
@@ -119,7 +119,7 @@ export function daysChart(
       labels.push({ x: 2, y: y + (said.length > 1 ? 9 : 14) + place * 10, text: line, of: 'lane' });
   };
   /** Where the last number of a lane ends; lanes are told apart by their height. */
-  const lastIn = new Map<number, number>();
+  const numbered = new Map<number, number>();
   const block = (column: Column, piece: Piece, of: Lane['of']): void => {
     const [start, end] = [at(column, piece.from), at(column, piece.to)];
     const solid = of === 'person';
@@ -129,12 +129,12 @@ export function daysChart(
       `M${start} ${y + 1}H${Math.max(start + 1, end - 0.8)}v${bar}H${start}z`,
     ]);
     const text = String(names.numberOf(piece.step));
+    narrow.add(piece.step);
     const [x, half] = [(start + end) / 2, (digit * text.length) / 2];
-    const fits = end - start >= 2 * half + 1 && x - half >= (lastIn.get(y) ?? 0) + between;
-    (fits ? numbered : narrow).add(piece.step);
-    if (!fits) return;
+    if (end - start < 2 * half + 1 || x - half < (numbered.get(y) ?? 0) + between) return;
+    shown.add(piece.step);
     labels.push({ x, y: y + 14, text, of: solid ? 'on' : 'number' });
-    lastIn.set(y, x + half);
+    numbered.set(y, x + half);
   };
   for (const columns of bandsOf(rows)) {
     const from = y;
@@ -176,6 +176,6 @@ export function daysChart(
     for (const { x } of columns) marks.push(['fine', `M${x} ${from + 4}V${y - 3}`]);
     y += gap;
   }
-  const short = [...narrow].filter((step) => !numbered.has(step));
+  const short = [...narrow].filter((step) => !shown.has(step));
   return { height: Math.max(1, y - gap + 2), marks, labels, short };
 }

@@ -185,15 +185,15 @@ export const ownerPageWords = {
   weigh: 'For and against',
   allPoints: 'All that speaks for and against',
   allMeasures: 'What else each course takes',
-  noDifference: 'No clear difference.',
   conditions: 'What state it is in',
   ofArea: (area: string) => `Of ${area} in all.`,
   courses: 'What each course takes',
   coursesLine:
     'Breaking, hauling, placing and curing are in each course. What goes on top afterwards is in none.',
   leftOut: (zones: string) => `Only what can be planned is counted in. Left out: ${zones}.`,
-  overlap: (pairs: string) => `These ranges overlap: ${pairs}.`,
-  allOverlap: 'All these ranges overlap: none surely takes less.',
+  overlap: (where: string) => `Ranges overlap, so none of these surely takes less: ${where}.`,
+  overlapIn: (courses: string, measures: string) => `${courses} in ${measures}`,
+  allCourses: 'all courses',
   pair: (one: string, other: string) => `${one} and ${other}`,
   noParts: 'No part is broken out or gone through, so there is no part to replace on its own.',
   volume: (low: number, high: number, say: Say) =>

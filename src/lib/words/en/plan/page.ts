@@ -46,6 +46,7 @@ export const planPageWords = {
     where: 'Where on the slab',
   },
   waits: 'Only once this is cleared',
+  callFirst: 'Call before day 1',
   order: {
     title: 'Order of work',
     line: 'Each machine is set up once where the order allows. Steps stand by when they begin; some go on side by side.',
