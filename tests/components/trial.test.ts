@@ -21,6 +21,13 @@ const pitted = {
   area: 60,
   borderLength: 0,
 };
+const mossy = {
+  looseness: ['tight'],
+  contamination: { yes: ['growth'], maybe: [] },
+  finish: ['sealer'],
+  area: 30,
+  borderLength: 0,
+};
 const start = async (answers: object = pitted) => {
   await session.startNew(tradeJob([answers], { thickness: 120 }));
   preferences.units = 'metric';
@@ -64,6 +71,60 @@ describe('the page on which a square metre is tried', () => {
     await find({ minutes: '10' });
     expect(screen.getByRole('heading', { name: /continue as set/i })).toBeInTheDocument();
     expect(screen.getByText(/pace here/i)).toBeInTheDocument();
+  });
+
+  it('takes an answer back where that is asked, says so, and stays in the group', async () => {
+    render(TrialPage, { zone: null });
+    await tick(/hammer/i, /clear/i);
+    const group = within(screen.getByRole('group', { name: /hammer/i }));
+    await user.click(group.getByRole('button', { name: /take back/i }));
+    expect(trial()[0]?.sound).toBeUndefined();
+    expect(group.getByRole('status')).toHaveTextContent(/answer is taken back/i);
+    expect(group.getByRole('radio', { name: /clear/i })).toHaveFocus();
+    await tick(/hammer/i, /dull/i);
+    expect(group.getByRole('status')).toBeEmptyDOMElement();
+  });
+
+  it('says what is wrong with a depth once, under the row, and names the place', async () => {
+    render(TrialPage, { zone: null });
+    await user.type(box(/place 3/i), 'deep');
+    const problem = screen.getByText(/^place 3: “deep” is not a number/i);
+    expect(screen.getAllByText(/is not a number/i)).toHaveLength(1);
+    expect(problem.closest('.depths')).toBeNull();
+    expect(box(/place 3/i)).toHaveAccessibleDescription(/^place 3: /i);
+    await user.clear(box(/place 3/i));
+    await user.type(box(/place 3/i), '4');
+    expect(screen.queryByText(/is not a number/i)).toBeNull();
+  });
+
+  it('heads nothing with “learnt” where nothing was learnt', async () => {
+    await start({ ...mossy, area: undefined });
+    render(TrialPage, { zone: null });
+    await find({ depth: '0', chip: '2' });
+    expect(screen.getByRole('heading', { name: /continue as set/i })).toBeInTheDocument();
+    const head = screen.queryByRole('heading', { name: /learnt/i });
+    expect(head && !head.parentElement?.querySelector('p')).toBeFalsy();
+  });
+
+  it('says one size of a square in US units, a round one, and reckons with it', async () => {
+    preferences.units = 'us';
+    render(TrialPage, { zone: null });
+    expect(screen.getByText(/prepare about 10\ssq ft/i)).toBeInTheDocument();
+    expect(box(/patch, sq ft/i)).toHaveValue('10');
+    await tick(/steel/i, /no/i);
+    expect(trial()[0]?.area).toBeCloseTo(10 * 0.3048 ** 2, 6);
+  });
+
+  it('names growth among what still comes off where growth was there', async () => {
+    render(TrialPage, { zone: null });
+    expect(screen.queryByRole('radio', { name: /growth/i })).toBeNull();
+    cleanup();
+    await start(mossy);
+    render(TrialPage, { zone: null });
+    expect(screen.getByRole('radio', { name: /growth/i })).toBeInTheDocument();
+    expect(screen.getByRole('heading', { name: /same dangers as the whole job/i })).toBeVisible();
+    await user.click(screen.getByText(/what the water does/i));
+    expect(box(/pressure at the gauge \(optional\)/i)).toBeInTheDocument();
   });
 
   it('keeps every tick at once, and says what is still to look at', async () => {

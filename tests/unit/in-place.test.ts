@@ -9,7 +9,7 @@ import { glanceOf } from '$lib/ui/job/glance';
 import { answerNow, changeBack, changeInPlace } from '$lib/ui/job/in-place';
 import { withAnswer } from '$lib/ui/with-answer';
 import { questionWords } from '$lib/words/en/questions';
-import { formatter } from '$lib/words/format';
+import { formatter } from '../helpers/plain-formatter';
 import { anyAnswer, anyJob } from '../helpers/any-job';
 
 const anyGiven = fc

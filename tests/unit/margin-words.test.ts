@@ -5,7 +5,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { depthBands } from '$lib/answers/depth';
 import { choicesOf } from '$lib/answers/questions';
 import { words } from '$lib/words';
-import { formatter } from '$lib/words/format';
+import { formatter } from '../helpers/plain-formatter';
 import { broken, mute, sentence } from '../helpers/words';
 
 const site: SiteAnswers = {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { safetyOf, type SafetyOfWorker } from '$lib/safety/safety-of';
 import { shiftProblems } from '$lib/safety/problems';
 import type { ShiftTask } from '$lib/safety/types';
-import { formatter } from '$lib/words/format';
+import { formatter } from '../helpers/plain-formatter';
 import * as words from '$lib/words/en/safety';
 
 const say = formatter('metric');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Step } from '$lib/advice/types';
-import { formatter } from '$lib/words/format';
+import { formatter } from '../helpers/plain-formatter';
 import { settingWords, toolHere } from '$lib/words/en/settings';
 import { stepHere } from '$lib/words/en/steps/here';
 import { figures } from '$shared/figures';

@@ -6,7 +6,7 @@ import { adviseSettled } from '$lib/advice/settle';
 import type { Hold, SettledSite, SettledZone } from '$lib/advice/types';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { words } from '$lib/words';
-import { formatter } from '$lib/words/format';
+import { formatter } from '../helpers/plain-formatter';
 import type { Say } from '$lib/words/types';
 import { broken, mute, sentence, spokenBy, strangers } from '../helpers/words';
 

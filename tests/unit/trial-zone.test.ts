@@ -31,6 +31,14 @@ const floor: ZoneAnswers = {
   area: 40,
   borderLength: 0,
 };
+/** A patio with growth on it, to be sealed. */
+const mossy: Partial<ZoneAnswers> = {
+  depth: ['film'],
+  looseness: ['tight'],
+  contamination: { yes: ['growth'], maybe: [] },
+  texture: ['sandy'],
+  finish: ['sealer'],
+};
 const good = {
   notch: 1,
   passes: 1,
@@ -144,6 +152,41 @@ const cases: Case[] = [
     patches: [{ depths: [0, 0, 2, 0, 0], profile: 3 }],
     kind: 'finer',
     why: 'too-deep',
+  },
+  {
+    says: 'a patio to be sealed, rougher than the sealer takes at the middle pressure: try it gentler',
+    answers: mossy,
+    method: 'pressure-wash',
+    patches: [{ depths: [0, 0, 0, 0, 0], profile: 5 }],
+    kind: 'finer',
+    why: 'too-rough',
+  },
+  {
+    says: 'as rough at the gentlest pressure: the texture was there before, and the sealer follows it',
+    answers: mossy,
+    method: 'pressure-wash',
+    patches: [{ depths: [0, 0, 0, 0, 0], profile: 3, notch: 0 }],
+    kind: 'go-on',
+    why: 'rough-as-found',
+  },
+  {
+    says: 'growth left at the gentlest, clean but rough one notch up: gentler cannot help, the sealer follows',
+    answers: mossy,
+    method: 'pressure-wash',
+    patches: [
+      { depths: [0, 0, 0, 0, 0], profile: 5, notch: 0, left: 'more' },
+      { depths: [0, 0, 0, 0, 0], profile: 5, notch: 1 },
+    ],
+    kind: 'go-on',
+    why: 'rough-as-found',
+  },
+  {
+    says: 'growth left at the gentlest: more pressure, since a second pass of the same does little',
+    answers: mossy,
+    method: 'pressure-wash',
+    patches: [{ depths: [0, 0, 0, 0, 0], notch: 0, left: 'more' }],
+    kind: 'harsher',
+    why: 'still-loose',
   },
   {
     says: 'the hammer comes to a clear ring where it was to: go on',

@@ -9,7 +9,7 @@ import { choiceIn } from '$lib/ui/choice-words';
 import { readZones } from '$lib/ui/job/read-zones';
 import { zonesCsv } from '$lib/ui/job/zones-table';
 import { questionWords } from '$lib/words/en/questions';
-import { formatter } from '$lib/words/format';
+import { formatter } from '../helpers/plain-formatter';
 import { anyJob } from '../helpers/any-job';
 
 const says = { metric: formatter('metric'), us: formatter('us') };

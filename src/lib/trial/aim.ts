@@ -96,17 +96,17 @@ export function aimOf(site: SiteAnswers, answers: ZoneAnswers, advice: Advice): 
   return aimFor(
     method === 'break-out' && light ? 'break-out-light' : (method as LadderId),
     damageOf(site, answers),
-    profileAsked(method, advice, filled),
+    profileAsked(advice, filled),
     site.thickness,
     answers.steel !== undefined && !isSurely(answers.steel, 'none-seen'),
   );
 }
 
-/** Washing leaves the texture as it was found, and a levelling fill makes smooth again: neither can be too rough. */
-function profileAsked(method: MethodId, { target }: Advice, filled: boolean): Aim['profile'] {
+/** A levelling fill makes smooth again: under it nothing is too rough. */
+function profileAsked({ target }: Advice, filled: boolean): Aim['profile'] {
   const { profile } = target;
   const roughest = rangeOf('csp.scale')[1];
-  return profile && (filled || methods[method].class === 0) ? [profile[0], roughest] : profile;
+  return profile && filled ? [profile[0], roughest] : profile;
 }
 
 /** mm at which the method is past what it is for. */

@@ -3,6 +3,7 @@ export const whyIds = [
   'meets-all',
   'too-smooth',
   'too-rough',
+  'rough-as-found',
   'still-dusts',
   'still-loose',
   'stones-pulled-out',

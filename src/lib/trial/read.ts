@@ -54,7 +54,10 @@ function candidates(found: Found, signs: Signs, aim: Aim, bracket: Bracket): Out
   const heavy = heavyAtBar(found, signs, aim);
   if (heavy) all.push(heavy);
   if (isSome(tooLittle)) all.push(more(found, tooLittle, signs, aim, bracket));
-  return all.length ? all : [{ kind: 'go-on', why: ['meets-all'] }];
+  if (all.length) return all;
+  if (!signs.rough) return [{ kind: 'go-on', why: ['meets-all'] }];
+  const finer = gentler(found, ['too-rough'], bracket);
+  return [finer.kind === 'finer' ? finer : { kind: 'go-on', why: ['rough-as-found'] }];
 }
 
 const isSome = (why: readonly WhyId[]): why is readonly [WhyId, ...WhyId[]] => why.length > 0;
@@ -70,14 +73,17 @@ function gentler({ notch }: Found, why: Some, { tooLittleAt }: Bracket): Outcome
 
 /**
  * What is left comes off with another pass, once, and then with one notch more; a face that is only
- * too smooth wants the notch first. A bar that was met bars the harsher notch. A break-out that
+ * too smooth wants the notch first, and so does water (common practice, no published source). A bar that was met bars the harsher notch. A break-out that
  * still does not come to sound concrete with its heaviest hammer is not a matter of tools.
  */
 function more(found: Found, why: Some, { bar }: Signs, aim: Aim, bracket: Bracket): Outcome {
   const onlySmooth = why.every((each) => each === 'too-smooth');
   const up = found.notch + 1;
-  const ended = bar || up >= ladderOf(aim).notches.length || up >= bracket.tooMuchAt;
-  if (found.passes < valueOf('trial.passes') && (!onlySmooth || ended))
+  const { notches, begin } = ladderOf(aim);
+  const ended = bar || up >= notches.length || up >= bracket.tooMuchAt;
+  // A ladder begun at its gentlest is climbed first: going over every notch twice takes too long.
+  const climb = onlySmooth || begin === 0;
+  if (found.passes < valueOf('trial.passes') && (!climb || ended))
     return {
       kind: 'another-pass',
       why,

@@ -11,6 +11,11 @@ export interface Signs {
   readonly wrong: readonly WhyId[];
   readonly tooMuch: readonly WhyId[];
   readonly tooLittle: readonly WhyId[];
+  /**
+   * Rougher than asked, with a method that leaves the texture as it was found: less of it may keep
+   * the face smoother, and no other sign weighs less.
+   */
+  readonly rough: boolean;
   /** A bar was met: nothing harsher, whatever else there is. */
   readonly bar: boolean;
 }
@@ -40,7 +45,9 @@ export function signsOf(found: Found, aim: Aim): Signs {
   if (stones === 'torn') tooMuch.push('bruised');
   if (!breaking && deepest(found) > aim.reach) tooMuch.push('too-deep');
   if (mean > aim.enough) tooMuch.push('over-deep');
-  if (aim.profile && profile !== undefined && profile > aim.profile[1]) tooMuch.push('too-rough');
+  const rough = aim.profile !== null && profile !== undefined && profile > aim.profile[1];
+  const asFound = methods[aim.method].class === 0;
+  if (rough && !asFound) tooMuch.push('too-rough');
 
   const tooLittle: WhyId[] = [];
   const wrong: WhyId[] = [];
@@ -53,7 +60,7 @@ export function signsOf(found: Found, aim: Aim): Signs {
   if (aim.profile && profile !== undefined && profile < aim.profile[0])
     tooLittle.push('too-smooth');
 
-  return { stop, wrong, tooMuch, tooLittle, bar: bar === 'yes' };
+  return { stop, wrong, tooMuch, tooLittle, rough: rough && asFound, bar: bar === 'yes' };
 }
 
 /** Whether the method is one for concrete broken up in itself. */

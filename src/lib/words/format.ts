@@ -8,6 +8,8 @@ import { minutesIn, shown, type ShownUnit } from './units';
 
 const mmPerMetre = 1000;
 const kgPerTonne = 1000;
+/** Keeps a number and its unit on one line. */
+const tie = '\u00A0';
 /** Inches from which a length reads better in feet. */
 const inchesInFeet = 36;
 const poundsInTons = 2000;
@@ -41,8 +43,11 @@ export function formatter(
       unit,
       unitDisplay: 'long',
       maximumFractionDigits: 1,
-    }).format(value);
-  const withLabel = (text: string, label: string) => (label ? `${text} ${label}` : text);
+    })
+      .format(value)
+      .replace(' ', tie);
+  const withLabel = (text: string, label: string) =>
+    label ? `${text}${tie}${label.replace(/^(sq|cu|US) /, `$1${tie}`)}` : text;
   /** One number, or the two ends of a range. */
   const ends = (low: string, high: string) => (low === high ? low : `${low} ${to} ${high}`);
   const plain = (unit: ShownUnit, value: number): string => {
@@ -56,18 +61,18 @@ export function formatter(
     const { whole, numerator, denominator } = parts;
     if (!numerator) return number(whole);
     const rest = `${String(numerator)}/${String(denominator)}`;
-    return whole ? `${number(whole)} ${rest}` : rest;
+    return whole ? `${number(whole)}${tie}${rest}` : rest;
   };
   const lengths = (low: number, high: number): string => {
     if (us && toUs('mm', high) < inchesInFeet)
-      return `${ends(inches(toUs('mm', low)), inches(toUs('mm', high)))} in`;
-    if (!us && high < mmPerMetre) return `${ends(number(low), number(high))} mm`;
+      return `${ends(inches(toUs('mm', low)), inches(toUs('mm', high)))}${tie}in`;
+    if (!us && high < mmPerMetre) return `${ends(number(low), number(high))}${tie}mm`;
     const { label, factor } = shown.m[units];
-    return `${ends(number((low / mmPerMetre) * factor), number((high / mmPerMetre) * factor))} ${label}`;
+    return `${ends(number((low / mmPerMetre) * factor), number((high / mmPerMetre) * factor))}${tie}${label}`;
   };
   const degrees = (low: number, high: number) => {
     const turn = (value: number) => number(us ? toFahrenheit(value) : value, 0);
-    return `${ends(turn(low), turn(high))} °${us ? 'F' : 'C'}`;
+    return `${ends(turn(low), turn(high))}${tie}°${us ? 'F' : 'C'}`;
   };
   const percents = (low: number, high: number) => `${ends(number(low), number(high))}%`;
 
@@ -77,8 +82,8 @@ export function formatter(
     C: degrees,
     percent: percents,
     ratio: (low, high) => percents(low * 100, high * 100),
-    CSP: (low, high) => `CSP ${ends(number(low), number(high))}`,
-    pH: (low, high) => `pH ${ends(number(low), number(high))}`,
+    CSP: (low, high) => `CSP${tie}${ends(number(low), number(high))}`,
+    pH: (low, high) => `pH${tie}${ends(number(low), number(high))}`,
     degree: (low, high) => `${ends(number(low), number(high))}°`,
     h: (low, high) => (low === high ? timed(low, 'hour') : ends(number(low), timed(high, 'hour'))),
     min: (low, high) =>

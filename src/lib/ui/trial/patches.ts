@@ -1,10 +1,24 @@
+import { fromUs, toUs, type UnitSystem } from '$lib/answers/units';
 import type { Job, Zone } from '$lib/answers/job';
 import type { QuestionId } from '$lib/answers/questions';
 import type { PatchTried } from '$lib/answers/trial-record';
 import type { AnswerGiven } from '$lib/interview/context';
 import type { Disproved } from '$lib/trial/follow';
 import { changeBack, changeInPlace, answerNow, type Changed } from '$lib/ui/job/in-place';
-import { rangeOf } from '$shared/figures';
+import { rangeOf, valueOf } from '$shared/figures';
+
+/** The size a square is begun with, m2: `trial.area`, as a round number in the reader's units. */
+export const squareSize = (units: UnitSystem): number =>
+  units === 'us'
+    ? fromUs('m2', Number(toUs('m2', valueOf('trial.area')).toPrecision(1)))
+    : valueOf('trial.area');
+
+/** A square begun: a size of its own only where it is not the one a square has by itself. */
+export const begun = (
+  method: string,
+  next: Pick<PatchTried, 'notch' | 'passes'>,
+  units: UnitSystem,
+): PatchTried => ({ method, ...next, ...(units === 'us' && { area: squareSize(units) }) });
 
 /** The job with another list of squares for a zone; the zone has none where the list is empty. */
 function withTrial(

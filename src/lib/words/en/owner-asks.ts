@@ -56,9 +56,9 @@ export function priceDriverSentence(driver: PriceDriver, say: Say): string {
     case 'water':
       return `Catching ${much(driver.amount)} of wash water.`;
     case 'machines':
-      return driver.machineDays === 1
+      return driver.machineDays[1] === 1
         ? 'One machine for one day, and bringing it.'
-        : `Machines: ${say.number(driver.machineDays)} days of hire in all, and bringing them.`;
+        : `Machines: ${spanWords(driver.machineDays, 'count', say)} days of hire in all, and bringing them.`;
     case 'days':
       return `${spanWords(driver.days, 'count', say)} days of work for ${driver.people === 1 ? 'one person' : `${say.number(driver.people)} people`}.`;
     case 'indoors':

@@ -53,7 +53,8 @@ export const readyPage = {
   more: 'One more',
   ownCount: 'Your own number of tests',
   remove: 'Remove',
-  clear: 'Clear',
+  takeBack: 'Take back',
+  takenBack: 'This answer is taken back.',
   count: (count: Count | null, say: Say) => {
     if (!count) return 'All of it.';
     const tests = count.tests === 1 ? 'One test' : `${say.number(count.tests)} tests`;

@@ -17,8 +17,10 @@ export const whyWords = (say: Say): Readonly<Record<WhyId, string>> => ({
     'It is clean, sound and rough enough, and no deeper than it had to be. Work the zone with these settings.',
   'too-smooth': 'The face is smoother than what goes on next needs.',
   'too-rough': 'The face is rougher than what goes on next can cover.',
+  'rough-as-found':
+    'It is clean and sound, but rougher than asked. Washing does not make it smoother: the sealer or coat will follow the texture that is there.',
   'still-dusts': 'It still dusts when you wipe it, so weak skin is left.',
-  'still-loose': 'A scraper still takes something off, so weak concrete is left.',
+  'still-loose': 'A scraper still takes something off: weak concrete, coating or growth is left.',
   'stones-pulled-out':
     'Stones came out whole. In sound concrete they break across, so what holds them is weak.',
   bruised: 'Stones are torn loose or shattered, so what stays is bruised.',

@@ -38,7 +38,7 @@ export const trialPage = {
   ladder: 'Notches, gentle to hard',
   here: 'this one',
   changed: 'the one change',
-  cautions: 'It hurts like the whole job',
+  cautions: 'The same dangers as the whole job',
   cautionsLine: 'Same mask, goggles, ear protection and barriers as for the work.',
   stopWhen: 'When to stop',
   found: 'What you found',
@@ -55,7 +55,12 @@ export const trialPage = {
   left: 'What still comes off (vacuum, scrape, wipe)',
   bar: 'Steel seen',
   sound: 'Hammer afterwards',
-  choices: { stones, left, bar, sound },
+  choices: (growth: boolean) => ({
+    stones,
+    left: growth ? { ...left, more: 'Loose pieces, coating or growth' } : left,
+    bar,
+    sound,
+  }),
   missing: {
     depths: 'depth',
     stones: 'stones',
@@ -128,7 +133,7 @@ export const recordTitle = 'Test patch';
 export const waterWords = {
   title: 'What the water does',
   flow: 'Flow',
-  pressure: 'Pressure at the gauge',
+  pressure: 'Pressure at the gauge (optional)',
   hose: 'Hose length',
   recoil: (force: string) =>
     `It pushes back with ${force}: both hands, firm feet, never on a ladder.`,
