@@ -104,10 +104,7 @@ describe('whoever owns it', () => {
   });
 
   it('is not told to ask the owner', async () => {
-    const page = await shown({
-      ...rustySteps,
-      site: { ...rustySteps.site, salts: ['none', 'de-icing'] },
-    });
+    const page = await shown(job({}, { texture: ['smooth'], finish: ['sealer', 'overlay'] }));
     expect(page).toContain('Think back, or ask who had it before you');
     expect(page).not.toContain('Ask the owner');
   });
