@@ -103,6 +103,12 @@ describe('whoever owns it', () => {
     expect(await shown(job({}, { contamination: none }))).not.toContain('Scrape off thick growth');
   });
 
+  it('is not told to ask the owner', async () => {
+    const page = await shown(job({}, { texture: ['smooth'], finish: ['sealer', 'overlay'] }));
+    expect(page).toContain('Think back, or ask who had it before you');
+    expect(page).not.toContain('Ask the owner');
+  });
+
   it('calls a contractor where a crew does the work', async () => {
     const said = await shown(
       job({}, { depth: 30, looseness: ['hollow'], finish: ['overlay'] }),
