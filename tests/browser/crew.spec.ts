@@ -52,7 +52,10 @@ test('the day of the plan with the most steps prints on one page', async ({ page
   await expect(page.getByRole('rowheader')).toHaveCount(9);
   // Eight lines to follow, and rows to sign.
   await expect(page.locator('.lines li')).toHaveCount(8);
-  await expect(page.getByRole('table', { name: 'Heard and understood' })).toBeVisible();
+  const sign = page.getByRole('table', { name: 'Heard and understood' });
+  await expect(sign).toBeVisible();
+  // Two places a row: eight at least, whoever joins counted in.
+  expect(await sign.locator('tbody td').count()).toBeGreaterThanOrEqual(16);
   await onOneSheet(page);
 });
 
@@ -63,6 +66,13 @@ test('prints the sheet to read aloud and nothing else, on one page', async ({ pa
     page.getByRole('heading', { name: 'To read aloud before work starts' }),
   ).toBeVisible();
   await expect(page.getByRole('heading', { name: 'Steps of the day' })).toBeHidden();
+  // Common practice, no source: what is read aloud on site is set in 10 point or more.
+  const least = await page
+    .locator('.sheet :is(td, th, li, p, dt, caption):visible')
+    .evaluateAll((all) =>
+      Math.min(...all.map((one) => parseFloat(getComputedStyle(one).fontSize))),
+    );
+  expect(least).toBeGreaterThanOrEqual((10 * 96) / 72 - 0.01);
   await onOneSheet(page);
 });
 

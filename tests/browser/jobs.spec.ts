@@ -60,12 +60,15 @@ test('a link carries the job to another device, which is asked first', async ({
   await expect(shared).toContainText(name);
   await expect(shared).toContainText('By the gate, Under the carport');
   expect(await kept(there)).toEqual([]);
+  // Nothing is kept there that it could be brought into.
+  await expect(shared.getByRole('button', { name: 'Bring it into a job here' })).toHaveCount(0);
   await shared.getByRole('button', { name: 'Add it', exact: true }).click();
   await expect(there).toHaveURL(/\/jobs\/$/);
   await expect.poll(() => names(there)).toEqual([name]);
   const [sent] = await kept(page);
   const [come] = await kept(there);
   expect(come?.file).toEqual(sent?.file);
+  await expect(there.getByRole('link', { name: 'See the job' })).toBeFocused();
 
   await there.goto(link.slice(0, -20));
   await there.reload();

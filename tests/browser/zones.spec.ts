@@ -23,7 +23,7 @@ test('an answer is changed in place and undone by keyboard alone, at 320 px', as
   const row = zones(page).filter({ hasText: 'Bars showing at the slip' });
   await expect(row).toContainText('Depth: 60 mm · Hollow');
   await press(page, row.getByText(/^Answers \(/));
-  const change = page.getByRole('button', { name: 'Change: Depth, Bars showing at the slip' });
+  const change = page.getByRole('button', { name: 'Change: Depth of Bars showing at the slip' });
   await press(page, change);
   // The focus is in the question; the number is the next field but one.
   await expect(page.locator('input[name=depth]:checked')).toBeFocused();
@@ -45,14 +45,30 @@ test('undo puts an answer back, and the focus where it was changed', async ({ pa
   const row = zones(page).filter({ hasText: 'Worn walkway' });
   const before = await row.locator('.glance').textContent();
   await row.getByText(/^Answers \(/).click();
-  await page.getByRole('button', { name: 'Change: Looseness, Worn walkway' }).click();
+  await page.getByRole('button', { name: 'Change: Looseness of Worn walkway' }).click();
   await page.locator('input[value=rotten]').check();
   await page.getByRole('button', { name: 'Save', exact: true }).press('Enter');
   await expect(row.locator('.glance')).toContainText('Rotten');
-  const undo = page.getByRole('button', { name: 'Undo: Looseness, Worn walkway' });
+  const undo = page.getByRole('button', { name: 'Undo: Looseness of Worn walkway' });
+  await expect(undo).toBeVisible();
+  // A second question open in place: what is tapped where its Save stands is its Save, wherever it is scrolled to.
+  await page.getByRole('button', { name: 'Change: Depth of Worn walkway' }).click();
+  const save = page.getByRole('button', { name: 'Save', exact: true });
+  await save.evaluate((element) => element.scrollIntoView({ block: 'end' }));
+  const box = await save.boundingBox();
+  expect(
+    await page.evaluate(
+      ({ x, y, width, height }) =>
+        document.elementFromPoint(x + width / 2, y + height - 4)?.textContent?.trim(),
+      box ?? { x: 0, y: 0, width: 0, height: 0 },
+    ),
+  ).toBe('Save');
+  await page.getByRole('button', { name: 'Leave it as it was' }).click();
   await undo.press('Enter');
   await expect(row.locator('.glance')).toHaveText(before ?? '');
-  await expect(page.getByRole('button', { name: 'Change: Looseness, Worn walkway' })).toBeFocused();
+  await expect(
+    page.getByRole('button', { name: 'Change: Looseness of Worn walkway' }),
+  ).toBeFocused();
 });
 
 test('zones go out as a table and come back from it; what is wrong is named', async ({ page }) => {

@@ -48,6 +48,39 @@ describe('a day of the plan', () => {
     expect(card).toHaveTextContent('98 dB(A) (your own)');
   });
 
+  // What is read must not be struck through: every word stands on a ground drawn after the last line.
+  it('runs no limit line through the words of a chart', () => {
+    const charts = [...document.querySelectorAll('.pictures svg')].filter((svg) =>
+      svg.querySelector('path.limit'),
+    );
+    expect(charts.length).toBeGreaterThan(1);
+    for (const svg of charts) {
+      const drawn = [...svg.querySelectorAll('path, rect, text')];
+      const last = Math.max(
+        ...drawn.map((mark, at) => (mark.matches('.limit, .action') ? at : -1)),
+      );
+      const grounds = drawn.slice(last + 1).filter((mark) => mark.matches('rect.ground'));
+      const words = drawn.slice(last + 1).filter((mark) => mark.matches('text'));
+      expect(words.length).toBeGreaterThan(2);
+      expect(grounds).toHaveLength(words.length);
+      for (const word of words) {
+        const number = (mark: Element, name: string) => Number(mark.getAttribute(name));
+        const [x, y] = [number(word, 'x'), number(word, 'y')];
+        const wide = Math.min(
+          352,
+          (word.textContent ?? '').replace(/\s+/g, ' ').trim().length * 6.2,
+        );
+        const from = word.getAttribute('text-anchor') === 'end' ? x - wide : x;
+        const under = grounds.some((ground) => {
+          const [left, top] = [number(ground, 'x'), number(ground, 'y')];
+          const [right, bottom] = [left + number(ground, 'width'), top + number(ground, 'height')];
+          return left <= from && right >= from + wide && top <= y - 9 && bottom >= y;
+        });
+        expect(under, word.textContent ?? '').toBe(true);
+      }
+    }
+  });
+
   it('takes turns when told so, and keeps that with the job', async () => {
     await user.click(screen.getByLabelText('Everybody in equal turns'));
     expect(session.job.crewDay?.turns).toBe('equal');
@@ -85,7 +118,7 @@ describe('without a plan', () => {
     // Both count towards the day: 5 m/s2 for 2.5 h is 125 points by the HSE ready reckoner.
     expect(screen.getAllByText(/125 to/).length).toBeGreaterThan(0);
     const strip = screen.getByRole('img', { name: /dust/i });
-    expect(strip).toHaveAccessibleName(/1 hour.*1\.5 hours/);
+    expect(strip).toHaveAccessibleName(/1\shour.*1\.5\shours/);
     const card = screen.getByRole('heading', { name: /Break out/, level: 3 }).closest('article');
     expect(card).toHaveTextContent('Tool running: 2.5 hours');
   });

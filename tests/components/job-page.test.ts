@@ -9,6 +9,8 @@ import { session } from '$lib/ui/session.svelte';
 
 // Rendering takes its time on a busy machine.
 vi.setConfig({ testTimeout: 60_000 });
+// The page under test scrolls; what stands for the browser here cannot.
+Element.prototype.scrollIntoView = () => undefined;
 const user = userEvent.setup();
 const job: Job = {
   name: 'Yard (invented)',
@@ -34,7 +36,7 @@ describe('answers on the job page', () => {
     render(JobPage);
     expect(screen.getByText('Depth: 20 mm · Hollow')).toBeInTheDocument();
     await open(/^Answers \(3\)/);
-    await user.click(await button('Change: Depth, Ramp'));
+    await user.click(await button('Change: Depth of Ramp'));
     const form = await screen.findByRole('button', { name: 'Save' }, { timeout: 20_000 });
     const field = screen.getByLabelText('Depth of the damage');
     expect(field).toHaveValue('20');
@@ -48,28 +50,81 @@ describe('answers on the job page', () => {
     await user.type(field, '35');
     await user.click(form);
     expect(answersOf('a')?.depth).toBe(35);
-    expect(await button('Change: Depth, Ramp')).toHaveFocus();
-    await user.click(await button('Undo: Depth, Ramp'));
+    expect(await button('Change: Depth of Ramp')).toHaveFocus();
+    await user.click(await button('Undo: Depth of Ramp'));
     expect(answersOf('a')?.depth).toBe(20);
-    expect(await button('Change: Depth, Ramp')).toHaveFocus();
+    expect(await button('Change: Depth of Ramp')).toHaveFocus();
+    // Seen, not only heard: the answer that stands again.
+    const said = screen.getByText('Undone: Depth of Ramp is 20 mm again.');
+    expect(said).not.toHaveClass('unseen');
+  });
+
+  it('have no bar over their Save: who answers a second one does not undo the first', async () => {
+    render(JobPage);
+    await open(/^Answers \(3\)/);
+    await user.click(await button('Change: Depth of Ramp'));
+    const field = await screen.findByLabelText('Depth of the damage', {}, { timeout: 20_000 });
+    await user.clear(field);
+    await user.type(field, '35');
+    await user.click(await button('Save'));
+    const bar = screen.getByText('Changed: Depth of Ramp.').closest('[role=status]');
+    expect(bar).toHaveClass('over');
+    await user.click(await button('Change: Looseness of Ramp'));
+    await button('Save');
+    expect(bar).not.toHaveClass('over');
+    await user.click(await button('Leave it as it was'));
+    expect(bar).toHaveClass('over');
+  });
+
+  it('are counted as they are shown, and none of a length is said in the words of its choice', async () => {
+    await session.startNew({
+      ...job,
+      zones: [
+        // Through the whole thickness: looseness and texture count for nothing.
+        {
+          id: 'a',
+          name: 'Ramp',
+          answers: { depth: ['through'], looseness: ['hollow'], texture: ['pitted'] },
+        },
+        { id: 'b', name: 'Steps', answers: { borderLength: 0 } },
+      ],
+    });
+    render(JobPage);
+    const [ramp, steps] = screen.getAllByText(/^Answers \(1\)/, { selector: 'summary' });
+    await user.click(ramp as HTMLElement);
+    expect(screen.queryByText('Pitted')).toBeNull();
+    await user.click(steps as HTMLElement);
+    expect(await screen.findByText('None of it')).toBeInTheDocument();
+    expect(screen.queryByText('0 m')).toBeNull();
+  });
+
+  it('that were measured do not come along with a copy, and that is said', async () => {
+    render(JobPage);
+    await open(/^Answers \(3\)/);
+    await user.click(await button('Copy Ramp'));
+    const [, copy] = session.job.zones;
+    expect(copy).toMatchObject({ name: 'Ramp 2', answers: { depth: 20, looseness: ['hollow'] } });
+    expect(copy?.answers.area).toBeUndefined();
+    const said = screen.getByText(/^Copied: Ramp\. Its area and lengths are left open/);
+    expect(said).not.toHaveClass('unseen');
   });
 
   it('are left as they were by one button', async () => {
     render(JobPage);
     await open(/^Answers \(3\)/);
-    await user.click(await button('Change: Looseness, Ramp'));
+    await user.click(await button('Change: Looseness of Ramp'));
     await user.click(await screen.findByRole('radio', { name: 'Rotten' }));
     // What is begun waits in the tab: a reload does not cost it.
     expect(keptDraft(session.id, 'looseness', 'a')).not.toBeNull();
     await user.click(await button('Leave it as it was'));
     expect(keptDraft(session.id, 'looseness', 'a')).toBeNull();
     expect(answersOf('a')?.looseness).toEqual(['hollow']);
-    expect(await button('Change: Looseness, Ramp')).toHaveFocus();
+    expect(await button('Change: Looseness of Ramp')).toHaveFocus();
   });
 
   it('of the site are changed in place too', async () => {
     render(JobPage);
-    await user.click(await button('Change: Thickness, The site'));
+    await user.click(await button('Change: Thickness of the site'));
     const field = await screen.findByLabelText(/thick/i, { selector: '#thickness-number' });
     await user.clear(field);
     await user.type(field, '180');
@@ -80,7 +135,7 @@ describe('answers on the job page', () => {
   it('are not written when the zone is gone: the form goes, and it is told', async () => {
     render(JobPage);
     await open(/^Answers \(3\)/);
-    await user.click(await button('Change: Looseness, Ramp'));
+    await user.click(await button('Change: Looseness of Ramp'));
     await user.click(await screen.findByRole('radio', { name: 'Rotten' }));
     // As another tab would.
     session.update((now) => ({ ...now, zones: now.zones.filter(({ id }) => id !== 'a') }));
@@ -96,7 +151,7 @@ describe('answers on the job page', () => {
   it('changed elsewhere meanwhile are not written over unseen', async () => {
     render(JobPage);
     await open(/^Answers \(3\)/);
-    await user.click(await button('Change: Looseness, Ramp'));
+    await user.click(await button('Change: Looseness of Ramp'));
     await user.click(await screen.findByRole('radio', { name: 'Rotten' }));
     session.update((now) => ({
       ...now,

@@ -155,7 +155,7 @@ describe('what a data sheet asks for', () => {
       zone: { makerProfile: choicesOf('makerProfile') as never },
     });
     expect(screen.getByRole('radio', { name: 'No sheet at hand' })).toBeChecked();
-    await user.click(screen.getByRole('radio', { name: 'CSP 3' }));
+    await user.click(screen.getByRole('radio', { name: 'CSP\u00a03' }));
     await user.click(press('Continue'));
     expect(onanswer).toHaveBeenCalledWith(['csp-3']);
   });

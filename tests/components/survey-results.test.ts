@@ -110,7 +110,7 @@ describe('what comes out', () => {
   it('the drawing stands on the owner’s sheet where there is one', async () => {
     await session.startNew(job({ slab, marks: [{ kind: 'spot', corners }] }));
     render(OwnerPage);
-    expect(screen.getByRole('img', { name: /seen from above, to scale: 24 m²/ })).toBeVisible();
+    expect(screen.getByRole('img', { name: /seen from above, to scale: 24\sm²/ })).toBeVisible();
   });
 
   it('areas on the job page are those of the drawing', async () => {

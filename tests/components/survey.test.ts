@@ -112,7 +112,7 @@ describe('on the drawing', () => {
     await user.keyboard('{Enter}{Enter}');
     expect(drawn()?.marks?.[0]).toMatchObject({ kind: 'zone', zone: 'a' });
     expect(screen.getByRole('region', { name: 'What it comes to' })).toHaveTextContent(
-      /Gate\s+24 m²/,
+      /Gate\s+24\sm²/,
     );
   });
 
@@ -149,7 +149,7 @@ describe('on the drawing', () => {
       await screen.findByRole('button', { name: 'Bring in 1 spot typed on the plan' }),
     );
     expect(drawn()?.marks?.[0]).toMatchObject({ kind: 'spot', zone: 'b' });
-    await user.click(screen.getByRole('button', { name: 'Place Gate, 4 m²' }));
+    await user.click(screen.getByRole('button', { name: /^Place Gate, 4\sm²$/ }));
     expect(pad()).toHaveFocus();
     await user.keyboard('{Enter}{Enter}');
     // A square of 2 m round the middle of 6 x 4 m.

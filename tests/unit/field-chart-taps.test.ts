@@ -82,6 +82,14 @@ describe('the field chart in two taps', () => {
     expect(deep?.textContent).toContain('Find out first');
     expect(deep?.textContent).toContain('Measure the thickness first');
     expect(fitting('tight', 'through')[0]?.textContent).toContain('Stop');
-    expect(document.querySelector('.taps .whole')?.textContent).toContain('The stops come first');
+    // A line to read, not the name of a box to tick.
+    expect(document.querySelector('.taps > .first')?.textContent).toContain('The stops come first');
+    expect(document.querySelector('.taps .whole')?.textContent.trim()).toBe('Show the whole chart');
+  });
+
+  it('changes no letters when a choice is tapped, so that no row jumps', () => {
+    const chosen = /\.taps fieldset label:has\(:checked\) \{([^}]*)\}/.exec(css)?.[1];
+    expect(chosen).toContain('outline');
+    expect(chosen).not.toMatch(/font|letter|padding|border/);
   });
 });

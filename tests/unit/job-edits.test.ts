@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { askedQuestions } from '$lib/advice/relevance';
 import { restOf, withRest } from '$lib/answers/rest';
 import type { Job } from '$lib/answers/job';
 import * as edits from '$lib/ui/job/edits';
+import { withAnswer } from '$lib/ui/with-answer';
 import { anyJob } from '../helpers/any-job';
 
 const filled = anyJob(8, 2);
@@ -55,6 +57,83 @@ describe('zones of a job', () => {
     expect(edits.copyName('Ramp', ['Ramp'])).toBe('Ramp 2');
     expect(edits.copyName('Ramp 2', ['Ramp', 'Ramp 2'])).toBe('Ramp 3');
     expect(edits.copyName('', [''])).toBe('');
+  });
+});
+
+describe('a zone that is copied', () => {
+  const answers = {
+    depth: 20,
+    looseness: ['tight'],
+    texture: ['pitted'],
+    cracks: ['open'],
+    crackLength: 4,
+    steel: ['exposed'],
+    barLength: 2,
+    borderLength: 3,
+    area: 12,
+  } as const;
+  const job = (more: Partial<Job> = {}): Job => ({
+    name: '',
+    site: { element: ['slab'], thickness: 150 },
+    zones: [{ id: 'a', name: 'Ramp', answers }],
+    ...more,
+  });
+  const copyOf = (from: Job, id = 'a') => edits.withCopy(from, id, { id: 'b', name: 'Edge' });
+
+  // Common practice, no source: a quantity nobody measured is not a quantity.
+  it('brings its condition along, and claims no measure that nobody took', () => {
+    expect(copyOf(job()).zones[1]?.answers).toEqual({
+      depth: 20,
+      looseness: ['tight'],
+      texture: ['pitted'],
+      cracks: ['open'],
+      steel: ['exposed'],
+    });
+    expect(copyOf(job()).zones[0]?.answers).toEqual(answers);
+  });
+
+  it('leaves behind what counts for nothing there, so that it cannot come back unasked', () => {
+    // A pitted ramp made rotten: what is broken out anyway is not asked for its texture.
+    const rotten = withAnswer(job(), 'a', { question: 'looseness', answer: ['rotten'] });
+    const copied = copyOf(rotten);
+    expect(copied.zones[1]?.answers.looseness).toEqual(['rotten']);
+    const sound = withAnswer(copied, 'b', { question: 'looseness', answer: ['tight'] });
+    expect(sound.zones[1]?.answers).not.toHaveProperty('texture');
+  });
+
+  it('leaves nothing behind that is asked', () => {
+    fc.assert(
+      fc.property(filled, fc.nat(), (from, dice) => {
+        const zone = from.zones[dice % from.zones.length] as Job['zones'][number];
+        const copied = edits.withCopy(from, zone.id, { id: 'copy', name: '' });
+        const copy = copied.zones.find(({ id }) => id === 'copy') as Job['zones'][number];
+        expect(Object.keys(copy.answers).sort()).toEqual(
+          askedQuestions(from.site, zone.answers)
+            .filter((id) => Object.hasOwn(zone.answers, id))
+            .filter((id) => !['area', 'crackLength', 'barLength', 'borderLength'].includes(id))
+            .sort(),
+        );
+      }),
+    );
+  });
+
+  it('leaves the rest a rest: how much is left cannot be told before the copy has its own area', () => {
+    const whole = job({
+      totalArea: 40,
+      rest: 'r',
+      zones: [...job().zones, { id: 'r', name: '', answers: {} }],
+    });
+    expect(restOf(whole)).toEqual({ id: 'left', area: 28 });
+    const copied = copyOf(whole);
+    expect(copied.rest).toBe('r');
+    expect(restOf(copied)).toEqual({ id: 'no-area', zones: ['b'] });
+    expect(withRest(copied).zones.at(-1)?.answers.area).toBe('unknown');
+    const measured = withAnswer(copied, 'b', { question: 'area', answer: 5 });
+    expect(restOf(measured)).toEqual({ id: 'left', area: 23 });
+    // A copy of the rest is a zone like the others.
+    const twice = copyOf(withRest(whole), 'r');
+    expect(twice.rest).toBe('r');
+    expect(twice.zones.at(-1)).toEqual({ id: 'b', name: 'Edge', answers: {} });
   });
 });
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
-import { endingOf, oftenMisjudged } from '$lib/advice/margins';
+import { endingOf } from '$lib/advice/margins';
+import { oftenMisjudged } from '$lib/advice/often-misjudged';
 import { pairMarginsOf } from '$lib/advice/pairs';
 import { resultsOf } from '$lib/advice/results';
 import { adviseSettled } from '$lib/advice/settle';

@@ -70,6 +70,15 @@ describe('what an owner leaves to others', () => {
   ])('%s', (_, moreSite, moreZone, id) => {
     expect(limits(moreSite, moreZone)).toContain(id);
   });
+  // Whoever has said that there is none reads no line on it: lists hold what bears on this case.
+  it('said to be none: no line on cables, and a coating that only may be there is none of unknown age', () => {
+    const growth = { contamination: { yes: ['growth'], maybe: [] } } as const;
+    expect(limits({}, growth)).not.toContain('electricity');
+    const maybe = { contamination: { yes: [], maybe: ['thin-coating'] } } as const;
+    expect(limits({}, maybe)).not.toContain('old-coating');
+    // Indoors there are sockets and lights, whatever lies in the concrete.
+    expect(limits({ setting: ['indoors'] }, growth)).toContain('electricity');
+  });
   it('nothing answered yet: all of it', () => {
     const nothing = limitsHere({}, {}, adviseZone({}, {}, { margins: false }));
     expect(nothing).toEqual([...limitIds]);

@@ -31,7 +31,7 @@ const told = (moreSite: SiteAnswers, moreZone: ZoneAnswers) => {
   return {
     doer: doerOf(s, z, advice),
     may: ownerMay(s, z, advice),
-    call: whomToCall(advice),
+    call: whomToCall(s, advice),
     margin: depthMarginOf(s, z),
   };
 };
@@ -73,14 +73,26 @@ describe('who does it', () => {
       { element: ['suspended-slab'] },
       { depth: 30, looseness: ['hollow'], finish: ['overlay'] },
     ).may;
-    expect(balcony[0]).toBe('keep-off');
+    expect(balcony[0]).toBe('keep-from-under');
     expect(balcony).not.toContain('tap');
   });
 
-  it('cables are marked before anything is cut or broken, and an engineer comes before that', () => {
+  it('nobody gets under steps or a slab that lie on the ground', () => {
+    const rocking = { warnings: { yes: ['fire-or-chemical'], maybe: [] } } as const;
+    for (const element of ['slab', 'steps'] as const) {
+      const { may } = told({ ...rocking, element: [element] }, {});
+      expect(may).toContain('keep-off');
+      expect(may).not.toContain('keep-from-under');
+    }
+  });
+
+  it('cables that may be there are marked before anything is cut or broken, and an engineer comes before that', () => {
     expect(told({}, growth).call).toEqual([]);
     const broken = { depth: 30, looseness: ['hollow'], finish: ['overlay'] } as const;
-    expect(told({}, broken).call).toEqual(['locator']);
+    const hidden = { warnings: { yes: [], maybe: ['buried-services'] } } as const;
+    expect(told(hidden, broken).call).toEqual(['locator']);
+    // Said to be none: making safe still calls for the marking, but nobody is called for it here.
+    expect(told({}, broken).call).toEqual([]);
     expect(told({ element: ['suspended-slab'] }, broken).call[0]).toBe('engineer');
   });
 });

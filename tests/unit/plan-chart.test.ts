@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { daysChart } from '$lib/drawing/plan/days';
 import { stripWidth } from '$lib/drawing/plan/order';
 import { planJob } from '$lib/plan/plan';
+import { rowLines } from '$lib/words/en/plan/days';
+import { formatter } from '$lib/words/format';
+import { rampJob } from '../helpers/ramp-job';
 import { tradeJob } from '../helpers/trade-jobs';
 
 const chartOf = (crew: number, area: number) => {
@@ -38,6 +41,18 @@ describe.each([
     const named = new Set(of('lane').map(({ text }) => text));
     for (const person of people) expect(named).toContain(person);
   });
+  // A digit of 11 px type is about 6.5 wide (measured in the browser); two numbers need room between.
+  it('never lets the numbers of two blocks run together', () => {
+    const numbers = drawn.labels.filter((label) => label.of === 'on' || label.of === 'number');
+    for (const one of numbers)
+      for (const other of numbers)
+        if (one !== other && one.y === other.y && one.x <= other.x) {
+          const halves = ((one.text.length + other.text.length) * 6.5) / 2;
+          expect(other.x - one.x, `${one.text} and ${other.text}`).toBeGreaterThanOrEqual(
+            halves + 4,
+          );
+        }
+  });
   it('stays on its sheet', () => {
     for (const { x, y } of drawn.labels) {
       expect(x).toBeGreaterThanOrEqual(0);
@@ -56,5 +71,47 @@ describe.each([
         .reduce((sum, lane) => sum + lane.pieces.length, 0);
     expect(drawn.marks.filter(([ink]) => ink === 'solid')).toHaveLength(pieces('person'));
     expect(drawn.marks.filter(([ink]) => ink === 'form')).toHaveLength(pieces('machine'));
+  });
+});
+
+// Common practice, no source: what begins first stands first, under one number on every page.
+describe('the steps of a job with zones side by side', () => {
+  const plan = planJob(rampJob());
+  const numberOf = (step: string) => plan.steps.findIndex(({ id }) => id === step) + 1;
+  it('are numbered by when they begin', () => {
+    const [first] = plan.dayRows;
+    const numbers = [...new Set(first?.work.map(({ step }) => numberOf(step)))];
+    expect(numbers.length).toBeGreaterThan(5);
+    expect(numbers).toEqual(numbers.toSorted((one, other) => one - other));
+  });
+  it('are told of a day by when they begin, and what goes on beside what', () => {
+    const [first] = plan.dayRows;
+    const [line = ''] = first ? rowLines(first, plan, formatter('metric')) : [];
+    const said = [...line.matchAll(/\d+/g)].map(Number);
+    expect(said).toEqual(said.toSorted((one, other) => one - other));
+    expect(line).toMatch(/beside it \d/);
+  });
+  it('wait for no step that is in other zones alone', () => {
+    const scarify = plan.steps.find(({ id }) => id === 'scarify');
+    expect(scarify?.zones).toEqual(['z0']);
+    expect(scarify?.after.map(({ step }) => step)).toEqual(['sound-and-mark']);
+  });
+  it('are named below the chart where a block is too short for its number', () => {
+    const drawn = daysChart(plan.dayRows, plan.schedule.hoursPerDay, {
+      numberOf,
+      row: ({ from }) => String(from),
+      lane: () => '',
+      waits: '',
+      open: '',
+    });
+    const shown = drawn.labels.filter(({ of }) => of === 'on' || of === 'number');
+    const worked = new Set(plan.dayRows.flatMap(({ work }) => work.map(({ step }) => step)));
+    for (const step of worked)
+      expect(
+        shown.some(({ text }) => text === String(numberOf(step))) || drawn.short.includes(step),
+        step,
+      ).toBe(true);
+    expect(drawn.short).toContain('re-sound');
+    expect(drawn.short).not.toContain('scarify');
   });
 });

@@ -7,15 +7,16 @@ import { planJob } from '$lib/plan/plan';
 import { readForOwner } from '$lib/plan/reading';
 import { readingWords } from '$lib/words/en/owner';
 import { settledJob } from '../helpers/crew-jobs';
+import { rampJob } from '../helpers/ramp-job';
 import { tradeJob } from '../helpers/trade-jobs';
 
 const read = (job: Job) => ({ ...readForOwner(job, planJob(job)), plan: planJob(job) });
 const anyJob = fc
   .tuple(settledJob, fc.option(fc.double({ min: 1, max: 2000, noNaN: true }), { nil: undefined }))
   .map(([job, totalArea]): Job => ({ ...job, ...(totalArea !== undefined && { totalArea }) }));
-/** Readings whose words say that it can be restored. */
+/** Readings whose words say that it can be restored, and nothing against it. */
 const says = Object.entries(readingWords).flatMap(([id, { name, line }]) =>
-  /can be (restored|prepared)/.test(name + line) ? [id] : [],
+  /can be (restored|prepared)/.test(name + line) && !/doubtful/.test(name) ? [id] : [],
 );
 
 // Common practice, no source: the sheet never says more than every zone of it does.
@@ -177,4 +178,52 @@ describe('the share that rings', () => {
   });
   it('is not told while the size of the whole is not known', () =>
     expect(read(tradeJob(zones)).rings).toBeNull());
+});
+
+// Common practice, no source: one doubtful part is no word on the whole, and the whole none on the part.
+describe('a part whose depth makes a patch doubtful', () => {
+  it('is told as a part where most of the whole is not', () => {
+    expect(read(rampJob()).reading).toBe('part-doubtful');
+    expect(read(rampJob()).doubtful).toEqual(['z1']);
+  });
+  it('is the reading where it is most of the whole, or most of it is not known', () => {
+    const job = rampJob();
+    const edge = job.zones.slice(1, 2).map((zone): Job['zones'][number] => ({
+      ...zone,
+      answers: { ...zone.answers, looseness: ['hollow'] },
+    }));
+    const only = { ...job, zones: edge };
+    expect(read({ ...only, totalArea: 2 }).reading).toBe('doubtful');
+    expect(read({ ...only, totalArea: 52 }).reading).toBe('doubtful');
+    expect(read({ name: job.name, site: job.site, zones: job.zones }).reading).toBe('doubtful');
+  });
+});
+
+// Common practice, no source: what a course takes more than another course speaks against it.
+describe('replacing the broken parts', () => {
+  it('has against it what it surely takes more than restoring', () => {
+    const { courses, points } = read(rampJob());
+    const more = points.parts?.against.filter(({ id }) => id === 'more');
+    const { restore, parts } = courses;
+    const surely = measureIds.filter((id) => {
+      const [one, other] = [restore?.[id], parts?.[id]];
+      return one && other && isKnown(one) && isKnown(other) && other.span[0] > one.span[1];
+    });
+    expect(surely).toContain('debris');
+    expect(more).toContainEqual({ id: 'more', measures: surely, than: 'restore' });
+  });
+
+  // A cut through the slab takes no less than the shallow one that a patch needs: a saw ten times slower
+  // is as much slower in both courses.
+  it('saws round the part as a patch does', () => {
+    const hours = (id: 'restore' | 'parts', saw?: number) => {
+      const job = { ...rampJob(), ...(saw && { own: { 'rate.saw-cut': saw } }) };
+      const amount = read(job).courses[id]?.hours;
+      if (!amount || !isKnown(amount)) throw new Error(id);
+      return amount.span[1];
+    };
+    const slower = (id: 'restore' | 'parts') => hours(id, 1) - hours(id, 10);
+    expect(slower('restore')).toBeGreaterThan(1);
+    expect(slower('parts')).toBeCloseTo(slower('restore'), 6);
+  });
 });

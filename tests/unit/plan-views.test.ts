@@ -7,6 +7,7 @@ import { hasSection, viewOf } from '$lib/drawing/view';
 import { leftOf, lost } from '$lib/drawing/view/bar-loss';
 import { drawnWidth } from '$lib/drawing/view/cracks';
 import { scaling, scalingGrades, type ScalingGrade } from '$lib/drawing/view/grades';
+import { hasCoin } from '$lib/drawing/coin';
 import { coin, rule } from '$lib/drawing/view/ground';
 import { areaOf, lit } from '$lib/drawing/view/hollow';
 import { flakedShare } from '$lib/drawing/view/looseness';
@@ -96,6 +97,23 @@ describe('scale', () => {
       expect(coin([60, 36], perMm)[0]).toEqual(['form', circlePath([60, 36], 12 * perMm)]);
       const [, outline = ''] = rule(6, 60, perMm)[0] ?? [];
       expect(Number(/H([\d.]+)V/.exec(outline)?.[1])).toBeCloseTo(6 + 300 * perMm, 5);
+    }
+  });
+  it('says how wide the coin is where one lies in a picture, and nowhere else', () => {
+    // A coin is drawn as rim, ring and stroke, one after the other.
+    for (const id of seen) {
+      const lies = choicesOf(id).some((choice) => {
+        const marks = viewOf(id, choice);
+        return marks.some(
+          ([kind, path], at) =>
+            kind === 'form' &&
+            marks[at + 1]?.[0] === 'fine' &&
+            marks[at + 2]?.[0] === 'ink' &&
+            /^M\S+ \S+L\S+ \S+V\S+$/.test(marks[at + 2]?.[1] ?? '') &&
+            /a/i.test(path),
+        );
+      });
+      expect(hasCoin(id), id).toBe(lies);
     }
   });
   it('a rim throws shade as broad as the hollow is deep', () => {

@@ -75,6 +75,12 @@ const asked: Readonly<Record<string, string>> = {
   'bond test': 'pull-off',
   'structural engineer': 'when-to-call-an-engineer',
   'crack keeps coming back': 'moving-cracks',
+  'knocking on concrete': 'sounding',
+  knocking: 'sounding',
+  knock: 'sounding',
+  'hollow sound': 'sounding',
+  'rusty bar in step': 'steel',
+  'salt damage driveway': 'salts',
 };
 
 describe('the search knows the words people bring', () => {
@@ -104,6 +110,34 @@ describe('the search knows the words people bring', () => {
 
   it('gives the nearest where no page has all of the words', () => {
     expect(search('zebra efflorescence')[0]?.id).toBe('contamination/');
+  });
+
+  it.each([
+    ['knocking on concrete', 10],
+    ['how much does it cost', 30],
+    ['moss', 20],
+  ] as const)('"%s" finds %i pages at most', (words, most) => {
+    expect(search(words).length).toBeLessThanOrEqual(most);
+  });
+
+  it('counts "concrete" only where nothing else is asked', () => {
+    expect(search('concrete').length).toBeGreaterThan(10);
+    expect(search('moss on concrete')).toEqual(search('moss'));
+  });
+
+  it('puts a page with more of the words before one that makes more of a single word', () => {
+    const page = { title: '', summary: '', also: '', text: '' };
+    const three = openIndex(
+      buildIndex([
+        { ...page, id: 'two', title: 'moss bucket', also: 'moss bucket' },
+        {
+          ...page,
+          id: 'three',
+          text: 'a moss, a bucket and a scraper stood by the wall of the yard',
+        },
+      ]),
+    );
+    expect(three('moss bucket scraper').map(({ id }) => id)).toEqual(['three', 'two']);
   });
 
   it('names each phrase for one page only', () => {

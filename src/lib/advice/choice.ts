@@ -141,6 +141,13 @@ function reasonsFor(
   return reasons;
 }
 
+const harsherThan = (chosen: MethodId, method: MethodId): Rejection => ({
+  method,
+  rule: 'harsher-than-needed',
+  wouldDo: true,
+  facts: { chosen },
+});
+
 /** A reason against every method but the chosen one. */
 export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
   const ladder: readonly MethodId[] = ladders[demands.place];
@@ -159,6 +166,11 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
         ...(facts && { facts }),
         ...(figures && { figures }),
       });
+    } else if (demands.bar && method !== 'water-jet') {
+      rejections.push({ method, rule: 'leaves-bar-bound', wouldDo: false });
+    } else if (choice.method === 'pressure-wash') {
+      // Nothing that holds has to come off: whatever takes off more takes it off sound concrete.
+      rejections.push(harsherThan(choice.method, method));
     } else if (method === 'water-jet') {
       rejections.push({ method, rule: 'specialist-alternative', wouldDo: true });
     } else if (method === choice.passedOver?.method) {
@@ -171,12 +183,7 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
         wouldDo: true,
       });
     } else if (ladder.includes(method)) {
-      rejections.push({
-        method,
-        rule: 'harsher-than-needed',
-        wouldDo: true,
-        facts: { chosen: choice.method },
-      });
+      rejections.push(harsherThan(choice.method, method));
     } else {
       rejections.push({
         method,

@@ -6,43 +6,20 @@ import {
   type DepthBand,
   type MakerProfile,
   type QuestionId,
-  type SiteQuestion,
-  type ZoneQuestion,
 } from '$lib/answers/questions';
 import { methods, type MethodId } from '$shared/methods';
 import { onlyCompletion } from './completions';
+import { oftenMisjudged, type Asked } from './often-misjudged';
 import { gradeOf } from './sheet';
 import { adviseSettled } from './settle';
 import { survey } from './survey';
 import type { Verdict } from './types';
 import type { Margin } from './zone-advice';
 
-type Asked = SiteQuestion | ZoneQuestion;
 interface Ending {
   readonly verdict: Verdict;
   readonly method: MethodId | null;
 }
-
-/**
- * The questions a reader is likeliest to have misjudged, first.
- * Source: common practice, no published source: ears and scrapers mislead before eyes do.
- */
-export const oftenMisjudged: readonly Asked[] = [
-  'looseness',
-  'depth',
-  'contamination',
-  'cracks',
-  'steel',
-  'texture',
-  'barLoss',
-  'makerProfile',
-  'warnings',
-  'finish',
-  'freezeThaw',
-  'salts',
-  'element',
-  'setting',
-];
 
 /** One answer changed to another, as the answers it would make. */
 export interface Change {

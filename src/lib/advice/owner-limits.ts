@@ -1,6 +1,7 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { Element } from '$lib/answers/questions';
 import type { HazardId, StepId } from '$shared/methods';
+import { hasCoating } from './demands';
 import { carriesLoad } from './holds';
 import type { ZoneAdvice } from './zone-advice';
 
@@ -23,7 +24,8 @@ type Advised = Pick<ZoneAdvice, 'methods' | 'steps' | 'cautions' | 'holds' | 'po
 
 /**
  * Those of them that this case has, or may have, in their order. What is still open counts as
- * there: nobody is told that steel is no matter because nobody has looked.
+ * there: nobody is told that steel is no matter because nobody has looked. What was said to be none
+ * is none, though washing brings water near leads, and a clear coat may have been missed.
  */
 export function limitsHere(
   site: SiteAnswers,
@@ -41,7 +43,9 @@ export function limitsHere(
   const here: Readonly<Record<LimitId, boolean>> = {
     edges: !element.length || warns('falls'),
     overhead: !element.length || element.includes('soffit') || warns('overhead'),
-    electricity: may('buried-services') || warns('electric'),
+    electricity:
+      may('buried-services') ||
+      (warns('electric') && !site.setting?.every((setting) => setting === 'open')),
     steel:
       !zone.steel ||
       zone.steel.some((steel) => steel !== 'none-seen') ||
@@ -49,7 +53,9 @@ export function limitsHere(
       element.some(carriesLoad),
     'break-out': calls(breaks) || stopped,
     blasting: calls(blasts),
-    'old-coating': may('old-coating-or-adhesive') || warns('lead-asbestos'),
+    'old-coating':
+      may('old-coating-or-adhesive') ||
+      (warns('lead-asbestos') && hasCoating(zone.contamination?.yes ?? [])),
   };
   return limitIds.filter((id) => here[id]);
 }

@@ -1,4 +1,5 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { Element } from '$lib/answers/questions';
 import type { MethodId } from '$shared/methods';
 import { limitsHere, type LimitId } from './owner-limits';
 import { placeOf } from './place';
@@ -8,6 +9,7 @@ import type { ZoneAdvice } from './zone-advice';
 /** What an owner may do without a crew, first things first. Source: common practice, no published source. */
 export const mayIds = [
   'keep-off',
+  'keep-from-under',
   'measure',
   'tap',
   'clear',
@@ -62,11 +64,14 @@ export function ownerMay(site: SiteAnswers, zone: ZoneAnswers, advice: Advised):
   const firmGround = !limits.includes('edges') && !limits.includes('overhead');
   const stopped = advice.verdict === 'stop';
   const settled = advice.method !== null;
+  const keptOff = stopped || !firmGround;
+  const above = !site.element || site.element.some(hasAirBelow);
   // Nobody brushes, scrapes or wets what may hold lead or asbestos.
   const clean = firmGround && !stopped && !limits.includes('old-coating');
   const has = (id: 'growth' | 'oil' | 'salt-bloom') => !!zone.contamination?.yes.includes(id);
   const may: Readonly<Record<MayId, boolean>> = {
-    'keep-off': stopped || !firmGround,
+    'keep-off': keptOff && !above,
+    'keep-from-under': keptOff && above,
     measure: firmGround && settled,
     // With answers open, the test that decides is told by itself, and what comes after the repair can wait.
     tap: clean && settled,
@@ -82,6 +87,9 @@ export function ownerMay(site: SiteAnswers, zone: ZoneAnswers, advice: Advised):
   return mayIds.filter((id) => may[id]);
 }
 
+/** What somebody could stand under. */
+const hasAirBelow = (element: Element): boolean =>
+  element === 'soffit' || element === 'suspended-slab' || element === 'suspended-steps';
 const isDampCure = ({ rule }: { readonly rule: string }) => rule === 'cure-kept-damp';
 const isSealer = (finish: string) => finish === 'sealer';
 
@@ -97,17 +105,26 @@ const cuts: readonly string[] = [
 
 /**
  * Who is called before the work, gravest first: who lifts a hold, who may have to come, and, where
- * something is cut or broken, who marks cables and pipes.
+ * something is cut or broken and cables or pipes may lie there, who marks them.
  */
-export function whomToCall({
-  holds,
-  possibleHolds,
-  steps,
-  methods,
-}: Pick<ZoneAdvice, 'holds' | 'possibleHolds' | 'steps' | 'methods'>): Hold['who'][] {
+export function whomToCall(
+  { warnings }: SiteAnswers,
+  {
+    holds,
+    possibleHolds,
+    steps,
+    methods,
+  }: Pick<ZoneAdvice, 'holds' | 'possibleHolds' | 'steps' | 'methods'>,
+): Hold['who'][] {
   const needed = [...holds, ...possibleHolds.filter(({ verdict }) => verdict === 'stop')];
   const into =
     steps.some(({ id }) => cuts.includes(id)) ||
     methods.some((method: MethodId) => cuts.includes(method));
-  return [...new Set([...needed.map(({ who }) => who), ...(into ? (['locator'] as const) : [])])];
+  const hidden = !warnings || [...warnings.yes, ...warnings.maybe].includes('buried-services');
+  return [
+    ...new Set([
+      ...needed.map(({ who }) => who),
+      ...(into && hidden ? (['locator'] as const) : []),
+    ]),
+  ];
 }

@@ -2,7 +2,8 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { depthBands } from '$lib/answers/depth';
 import type { DepthBand } from '$lib/answers/questions';
 import { methods, type MethodId } from '$shared/methods';
-import { changesOf, endingOf, oftenMisjudged, type Change } from './margins';
+import { changesOf, endingOf, type Change } from './margins';
+import { oftenMisjudged } from './often-misjudged';
 import type { Verdict } from './types';
 
 /** One of the two changes; a depth with the edge in mm where it flips. */

@@ -1,10 +1,16 @@
 import type { FigureId } from '$shared/figures';
-import type { MethodId } from '$shared/methods';
+import { methods, type MethodId } from '$shared/methods';
 import { isBonded, showsBar, type Demands } from './demands';
 import { clearBehindBar } from './hole';
 import { profileLeft } from './methods/judge';
 import { moistureOf, profileFigureOf } from './sheet';
 import type { SettledSite, SettledZone, Target } from './types';
+
+/** A sealer follows the texture it finds, where what is done only cleans. */
+export const followsTexture = (
+  { finish }: Pick<SettledZone, 'finish'>,
+  method: MethodId | null,
+): boolean => finish === 'sealer' && method !== null && methods[method].profile === 'as-found';
 
 /** What the surface must be when preparation ends. */
 export function targetOf(
@@ -21,6 +27,7 @@ export function targetOf(
   return {
     profile: demands.profile,
     ...(zone.makerProfile !== undefined && demands.profile && { fromSheet: true as const }),
+    ...(followsTexture(zone, method) && { followsTexture: true as const }),
     leaves: method && profileLeft(method, demands.texture),
     bruisedSkin: !isBonded(zone)
       ? 'may-stay'

@@ -121,6 +121,8 @@ export type TestId = (typeof testIds)[number];
 
 /** What the surface must be when preparation ends. */
 export interface Target {
+  /** Set where the finish follows the texture it finds: rougher than the profile is no fault. */
+  readonly followsTexture?: true;
   /** CSP lowest and highest that will do; null while neither a sheet nor a finish says. */
   readonly profile: readonly [number, number] | null;
   /** The lowest is the data sheet's own; absent where the usual table speaks. */

@@ -15,10 +15,13 @@ export type Hit = Pick<Entry, 'id' | 'title' | 'summary'>;
 
 /** Words that stand in every page and tell nothing. */
 const idle = new Set(
-  'a an and are as at be but by can do does for from has have how i if in into is it its keeps me my not of on or our should that the them then there they this to was what when where which why will with you your'.split(
+  'a about an and any are as at be but by can did do does for from get had has have how i if in into is it its keeps many me much my need no not of off on onto or our out over should so some than that the them then there they this to under up was we what when where which who why will with would you your'.split(
     ' ',
   ),
 );
+
+/** What nearly every page is about: counts only where nothing else is asked. */
+const everywhere = new Set(['concrete', 'cement', 'work', 'job']);
 
 const options: Options<Entry> = {
   fields: ['title', 'summary', 'also', 'text'],
@@ -27,7 +30,7 @@ const options: Options<Entry> = {
     const word = term.toLowerCase();
     return idle.has(word) ? null : word;
   },
-  searchOptions: { boost: { title: 4, also: 4, summary: 2 }, prefix: true, fuzzy: 0.2 },
+  searchOptions: { boost: { title: 4, also: 4, summary: 2 }, prefix: true },
 };
 
 /** The index as plain data, to be written at build. */
@@ -37,19 +40,34 @@ export function buildIndex(entries: readonly Entry[]): AsPlainObject {
   return index.toJSON();
 }
 
+const asked = (words: string) => {
+  const all = words.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+  const telling = all.filter((word) => !idle.has(word));
+  const rare = telling.filter((word) => !everywhere.has(word));
+  return rare.length ? rare : telling;
+};
+
 /**
- * Turns a written index into a search: words in, best hits first. Forgives a typing slip in longer
- * words. Where no page has all the words, those that have most of them are given.
+ * Turns a written index into a search: words in, best hits first. A page with more of the words
+ * comes first; where every page has them all, the rarer word weighs more. A word no page has may be
+ * a slip of the finger: then words close to it count.
  */
 export function openIndex(written: AsPlainObject): (words: string) => Hit[] {
   const index = MiniSearch.loadJS(written, options);
+  const known = (word: string) => index.search(word).length > 0;
   return (words) => {
-    const all = index.search(words, { combineWith: 'AND' });
-    const found = all.length ? all : index.search(words, { combineWith: 'OR' });
-    return found.map(({ id, title, summary }) => ({
-      id: String(id),
-      title: String(title),
-      summary: String(summary),
-    }));
+    const found = index.search(asked(words).join(' '), {
+      combineWith: 'OR',
+      fuzzy: (word) => (known(word) ? false : 0.2),
+    });
+    const most = Math.max(...found.map(({ queryTerms }) => queryTerms.length));
+    return found
+      .filter(({ queryTerms }) => queryTerms.length * 2 > most)
+      .sort((one, other) => other.queryTerms.length - one.queryTerms.length)
+      .map(({ id, title, summary }) => ({
+        id: String(id),
+        title: String(title),
+        summary: String(summary),
+      }));
   };
 }

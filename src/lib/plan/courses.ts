@@ -1,5 +1,6 @@
 import type { Job, Prices } from '$lib/answers/job';
 import type { FigureId, OwnFigures } from '$shared/figures';
+import type { StepId } from '$shared/methods';
 import {
   figureTerm,
   isKnown,
@@ -14,7 +15,7 @@ import {
   type Term,
 } from './amount';
 import { calendarOf } from './calendar';
-import { layDays } from './days';
+import { layDays, spanOf } from './days';
 import { areaOf, fullDepth, nothing } from './full-depth';
 import type { Plan } from './plan';
 import { totalsOf } from './quantities';
@@ -57,10 +58,15 @@ const haulage = (mass: Amount, own?: OwnFigures): Amount =>
     figureTerm('rate', 'haul.distance', own),
   );
 
+/** Steps that a part cut out needs as a patch does. A cut through the slab takes no less than a shallow one. */
+const outlining: readonly StepId[] = ['sound-and-mark', 'saw-cut'];
+
 /** Zones by what a course does with them. */
 export interface Parts {
   /** Zones restored by the plan. */
   readonly restored: readonly string[];
+  /** Zones of which parts are cut out and made new: found and sawn round as for a patch. */
+  readonly cutOut?: readonly string[];
   /** m3 that are broken out through the full depth and poured anew; missing says what to ask for. */
   readonly replaced: Amount;
 }
@@ -86,12 +92,17 @@ function longer(unit: Amount['unit'], one: Amount, other: Amount): Amount {
 export function courseOf(
   plan: Plan,
   job: Job,
-  { restored, replaced }: Parts,
+  { restored, cutOut = [], replaced }: Parts,
   prices: Prices = {},
   own?: OwnFigures,
 ): Course {
   const tasks = plan.tasks
-    .map((task) => ({ ...task, zones: task.zones.filter((id) => restored.includes(id)) }))
+    .map((task) => ({
+      ...task,
+      zones: task.zones.filter(
+        (id) => restored.includes(id) || (outlining.includes(task.step) && cutOut.includes(id)),
+      ),
+    }))
     .filter(({ zones }) => zones.length);
   const quantities = totalsOf(
     plan.zones.filter(({ id }) => restored.includes(id)).map((zone) => zone.quantities),
@@ -122,11 +133,9 @@ export function courseOf(
     }),
   );
   const days = (of: 'loud' | 'dusty' | 'hired') => {
-    const { low, typical, high } = schedule.tally;
-    const ends = [low[of], typical[of], high[of]];
     const laid: Amount = {
-      span: [Math.min(...ends), Math.max(...ends)],
-      typical: typical[of],
+      span: spanOf(schedule.tally, of),
+      typical: schedule.tally.typical[of],
       unit: 'd',
       working: [],
     };
@@ -196,7 +205,7 @@ export function replacingParts(
     return patch ?? areaOf(job, [id]);
   });
   const replaced = fullDepth(sum('m2', grounds), job);
-  return courseOf(plan, job, { restored, replaced }, prices, own);
+  return courseOf(plan, job, { restored, cutOut: parts, replaced }, prices, own);
 }
 
 /** What replacing the whole surface takes: break it all out, haul it, pour it again. */

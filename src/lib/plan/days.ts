@@ -89,6 +89,12 @@ export interface Schedule {
   readonly hoursPerDay: number;
 }
 
+/** Fewest and most of what is tallied: shorter work can, rarely, fall out less handily. */
+export function spanOf(tally: Schedule['tally'], of: keyof Tally): Span {
+  const ends = [tally.low[of], tally.typical[of], tally.high[of]];
+  return [Math.min(...ends), Math.max(...ends)];
+}
+
 const hoursInDay = 24;
 const startOf = (day: number): number => (day - 1) * hoursInDay;
 
@@ -107,8 +113,7 @@ export function layDays(tasks: readonly Task[], calendar: Calendar, own?: OwnFig
   const typicalCount = tally.typical.worked;
   return {
     days: daysOf(placed),
-    // Shorter work can, rarely, fall out less handily: the ends still take the middle in.
-    count: [Math.min(tally.low.worked, typicalCount), Math.max(tally.high.worked, typicalCount)],
+    count: spanOf(tally, 'worked'),
     typicalCount,
     tally,
     calendarDays: workedOn(placed).at(-1) ?? 0,

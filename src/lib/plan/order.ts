@@ -78,7 +78,7 @@ export function edgesAmong(present: readonly StepId[]): Edge[] {
 }
 
 /** Leaves out what another step on the list already implies: only the last links are told. */
-function nearest(incoming: readonly Edge[], all: readonly Edge[]): PlanStep['after'] {
+export function nearest(incoming: readonly Edge[], all: readonly Edge[]): PlanStep['after'] {
   const implied = ({ before }: Edge) =>
     incoming.some((other) =>
       all.some((edge) => edge.before === before && edge.after === other.before),

@@ -9,6 +9,7 @@ import { rangeOf, type OwnFigures } from '$shared/figures';
 import { methodIds, type MethodId, type StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
 import { sum, type Amount, type Span } from './amount';
+import { byBegin } from './by-begin';
 import { calendarOf } from './calendar';
 import { dayRows, type DayRow } from './day-rows';
 import { layDays, type Schedule } from './days';
@@ -61,6 +62,7 @@ export interface Plan {
   readonly drawn: Job;
   readonly zones: readonly PlannedZone[];
   readonly held: readonly HeldZone[];
+  /** In the order in which they begin. */
   readonly steps: readonly TimedStep[];
   /** Every step on every zone: the one reckoning of hours, people and waits. */
   readonly tasks: readonly Task[];
@@ -122,11 +124,15 @@ export function planJob(
   const { steps, tasks } = timed(works, zones, own);
   let schedule: Schedule | undefined;
   let rows: DayRow[] | undefined;
+  let ordered: readonly TimedStep[] | undefined;
   return {
     drawn,
     zones,
     held,
-    steps,
+    // As the days: laid when somebody looks at it.
+    get steps() {
+      return (ordered ??= byBegin(steps, this.schedule.placed));
+    },
     tasks,
     totals: totalsOf(zones.map(({ quantities }) => quantities)),
     areas: areasOf(zones),

@@ -38,6 +38,8 @@ export interface Point {
   readonly share?: number;
   readonly zones?: readonly string[];
   readonly measures?: readonly MeasureId[];
+  /** The course that it takes less, or more, than. */
+  readonly than?: CourseId;
   readonly figures?: readonly FigureId[];
 }
 
@@ -61,20 +63,32 @@ const causes = ({ held, warned }: Signs): Point[] => [
   ...some({ id: 'bar-loss', zones: held('bar-section-loss') }),
 ];
 
-/** Measures by which a course surely takes less than replacing all, or more. */
-function measuresOf(lighter: Readonly<Record<MeasureId, Lighter>>, which: Lighter): Point[] {
-  const measures = measureIds.filter((id) => lighter[id] === which);
-  return measures.length ? [{ id: which === 'first' ? 'less' : 'more', measures }] : [];
+/** Two courses held against each other, measure by measure. */
+export interface Weighed {
+  readonly one: CourseId;
+  readonly other: CourseId;
+  readonly lighter: Readonly<Record<MeasureId, Lighter>>;
+}
+
+/** Measures by which a course surely takes less than another, or more. */
+function measuresOf(course: CourseId, id: 'less' | 'more', weighed: readonly Weighed[]): Point[] {
+  return weighed.flatMap(({ one, other, lighter }): Point[] => {
+    if (course !== one && course !== other) return [];
+    const which = (course === one) === (id === 'less') ? 'first' : 'second';
+    const measures = measureIds.filter((each) => lighter[each] === which);
+    return measures.length ? [{ id, measures, than: course === one ? other : one }] : [];
+  });
 }
 
 /**
- * What speaks for and against each course that there is. Restoring and replacing parts are held
- * against replacing all. Source: common practice, no published source.
+ * What speaks for and against each course that there is; what it surely takes more than another
+ * speaks against it. Source: common practice, no published source.
  */
 export function pointsOf(
   signs: Signs,
   { share }: Conditions,
-  lighter: Readonly<Partial<Record<'restore' | 'parts', Readonly<Record<MeasureId, Lighter>>>>>,
+  courses: Readonly<Record<'restore' | 'parts', boolean>>,
+  weighed: readonly Weighed[],
 ): PointsOfCourses {
   const gone = some({
     id: 'full-depth-parts',
@@ -95,54 +109,53 @@ export function pointsOf(
   const why = causes(signs);
   const sound = share !== null && share.sound > signs.mostly;
   const surface = share !== null && share.sound + share.surface > 1 - roundOff;
-  const weighed = (id: 'restore' | 'parts', which: Lighter) => {
-    const compared = lighter[id];
-    return compared ? measuresOf(compared, which) : [];
-  };
+  // What replacing all takes is told against restoring alone: against parts it would say the same twice.
+  const ofAll = weighed.filter(({ one }) => one === 'restore');
   const poor: Point = { id: 'patch-life', figures: ['patch.life-poor'] };
   const good: Point = { id: 'patch-life', figures: ['patch.life-good'] };
   const moves = signs.warned('settled-or-rocking') || signs.held('moving-crack').length > 0;
   return {
-    ...(lighter.restore && {
+    ...(courses.restore && {
       restore: {
         speaksFor: [
           ...when(sound, { id: 'mostly-sound', share: share?.sound ?? 0 }),
           ...when(surface, { id: 'surface-only' }),
-          ...weighed('restore', 'first'),
+          ...measuresOf('restore', 'less', weighed),
           good,
         ],
-        against: [...gone, ...mostlyGone, ...past, ...why, ...weighed('restore', 'second'), poor],
+        against: [
+          ...gone,
+          ...mostlyGone,
+          ...past,
+          ...why,
+          ...measuresOf('restore', 'more', weighed),
+          poor,
+        ],
       },
     }),
-    ...(lighter.parts && {
+    ...(courses.parts && {
       parts: {
         speaksFor: [
           ...some({
             id: 'parts-made-new',
             zones: [...new Set([...signs.zonesIn('break-out', 'replace')])],
           }),
-          ...weighed('parts', 'first'),
+          ...measuresOf('parts', 'less', weighed),
         ],
-        against: [...mostlyGone, ...why, ...weighed('parts', 'second')],
+        against: [...mostlyGone, ...why, ...measuresOf('parts', 'more', weighed)],
       },
     }),
     replace: {
-      speaksFor: [...gone, ...mostlyGone, ...past, ...why, ...replaceLighter(lighter.restore)],
+      speaksFor: [...gone, ...mostlyGone, ...past, ...why, ...measuresOf('replace', 'less', ofAll)],
       against: [
         ...when(sound, { id: 'sound-broken-out', share: share?.sound ?? 0 }),
         ...when(surface, { id: 'surface-only' }),
         ...when(moves, { id: 'cause-stays' }),
-        ...(lighter.restore ? turned(measuresOf(lighter.restore, 'first')) : []),
+        ...measuresOf('replace', 'more', ofAll),
       ],
     },
   };
 }
-
-const turned = (points: readonly Point[]): Point[] =>
-  points.map((point) => ({ ...point, id: point.id === 'less' ? 'more' : 'less' }));
-
-const replaceLighter = (lighter: Readonly<Record<MeasureId, Lighter>> | undefined): Point[] =>
-  lighter ? turned(measuresOf(lighter, 'second')) : [];
 
 /** What nobody has found out or said yet. */
 export function notKnownYet(plan: Plan, signs: Signs, conditions: Conditions): Point[] {

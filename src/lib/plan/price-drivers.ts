@@ -1,5 +1,6 @@
 import { isFloor } from '$lib/advice/place';
 import type { Element, Setting } from '$lib/answers/questions';
+import { spanOf } from './days';
 import { isKnown, type Amount, type Span } from './amount';
 import type { Plan } from './plan';
 import type { QuantityId } from './quantities';
@@ -11,7 +12,7 @@ export type PriceDriver =
       readonly id: 'break-out' | 'saw-cut' | 'bars' | 'cracks' | 'debris' | 'water';
       readonly amount: Amount;
     }
-  | { readonly id: 'machines'; readonly machineDays: number }
+  | { readonly id: 'machines'; readonly machineDays: Span }
   | { readonly id: 'days'; readonly days: Span; readonly people: number }
   | { readonly id: 'indoors' | 'by-hand' };
 
@@ -39,15 +40,14 @@ export function priceDrivers(plan: Plan): PriceDriver[] {
       depth === undefined || (typeof depth === 'object' && depth.length > 1),
   );
   const { schedule } = plan;
+  const hired = spanOf(schedule.tally, 'hired');
   return [
     ...(deep.length ? [{ id: 'depth-open' as const, zones: deep.map(({ id }) => id) }] : []),
     ...amounts.flatMap(([id, quantity]) => {
       const amount = plan.totals[quantity];
       return amount && isKnown(amount) && amount.span[1] > 0 ? [{ id, amount }] : [];
     }),
-    ...(schedule.tally.typical.hired
-      ? [{ id: 'machines' as const, machineDays: schedule.tally.typical.hired }]
-      : []),
+    ...(hired[1] > 0 ? [{ id: 'machines' as const, machineDays: hired }] : []),
     ...(schedule.days.length
       ? [{ id: 'days' as const, days: schedule.count, people: schedule.crew }]
       : []),

@@ -21,6 +21,7 @@ export const readingIds = [
   'restore',
   'parts-only',
   'doubtful',
+  'part-doubtful',
   'restore-part',
   'replace',
   'engineer-first',
@@ -54,8 +55,10 @@ export interface OwnersReading {
   readonly deepest: number | null;
   /** Part of the whole that rings: firm, or weak in its skin alone; null while the whole is not known. */
   readonly rings: number | null;
-  /** Parts that are made new through their full depth, of all that were entered. */
-  readonly madeNew: { readonly parts: number; readonly of: number };
+  /** Zones in which the hole goes past the depth to which a patch surely holds, or may. */
+  readonly doubtful: readonly string[];
+  /** Parts that are made new through their full depth, those that may have to be, of all entered. */
+  readonly madeNew: { readonly parts: number; readonly perhaps: number; readonly of: number };
 }
 
 /** Whether a zone may sound dull: a skin that has let go is no sound concrete, however thin. */
@@ -78,7 +81,7 @@ export function readForOwner(
   const job = plan.drawn;
   const conditions = conditionsOf(job, plan);
   const signs = signsOf(plan, conditions, own);
-  const { zonesIn, held, warned, doubtful, mostly, mostlyGone } = signs;
+  const { zonesIn, held, warned, doubtful, mostly, mostlyGone, mostlyFree } = signs;
   const leftOut = job.zones
     .map(({ id }) => id)
     .filter((id) => !plan.zones.some((zone) => zone.id === id));
@@ -107,15 +110,24 @@ export function readForOwner(
     if (mostlyGone) return 'replace';
     if (zonesIn('replace').length) return 'restore-part';
     if (zonesIn('not-known').length || !job.zones.length || waits) return 'not-known-yet';
-    if (doubtful.length) return 'doubtful';
+    if (doubtful.length) return mostlyFree ? 'part-doubtful' : 'doubtful';
     return share === null || share['not-entered'] > mostly ? 'parts-only' : 'restore';
   })();
   return {
     reading,
-    points: pointsOf(signs, conditions, {
-      ...(courses.restore && { restore: lighter }),
-      ...(courses.parts && { parts: compareCourses(counted.parts, courses.replace) }),
-    }),
+    points: pointsOf(signs, conditions, { restore: !!courses.restore, parts: !!courses.parts }, [
+      { one: 'restore', other: 'replace', lighter },
+      {
+        one: 'parts',
+        other: 'replace',
+        lighter: compareCourses(counted.parts, courses.replace),
+      },
+      {
+        one: 'restore',
+        other: 'parts',
+        lighter: compareCourses(counted.restore, counted.parts),
+      },
+    ]),
     notKnown: notKnownYet(plan, signs, conditions),
     conditions,
     courses,
@@ -131,6 +143,11 @@ export function readForOwner(
             zonesIn('sound', 'surface').filter((id) => !mayBeHollow(job, id)),
             job,
           ) / conditions.whole,
-    madeNew: { parts: zonesIn('replace').length, of: job.zones.length },
+    doubtful,
+    madeNew: {
+      parts: zonesIn('replace').length,
+      perhaps: doubtful.length,
+      of: job.zones.length,
+    },
   };
 }

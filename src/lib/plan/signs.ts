@@ -1,3 +1,4 @@
+import { depthDoubt } from '$lib/advice/doubt';
 import type { RuleId } from '$lib/advice/rules';
 import { isSurely } from '$lib/answers/answers';
 import type { Warning } from '$lib/answers/questions';
@@ -18,6 +19,8 @@ export interface Signs {
   readonly mostlyGone: boolean;
   /** Zones whose damage goes past the top third, or may. */
   readonly doubtful: readonly string[];
+  /** Whether most of the whole is known and goes no deeper than a patch surely holds. */
+  readonly mostlyFree: boolean;
   readonly mostly: number;
 }
 
@@ -33,6 +36,9 @@ export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): S
   const lost = [...new Set([...rotten, ...zonesIn('replace')])];
   const gone = conditions.whole ? sizeOf(lost, job) / conditions.whole : 0;
   const mostly = valueOf('compare.mostly', own);
+  const doubtful = plan.zones.filter(({ advice }) => depthDoubt(advice.steps)).map(({ id }) => id);
+  const { whole, share } = conditions;
+  const free = whole ? 1 - sizeOf(doubtful, job) / whole - (share?.['not-entered'] ?? 0) : 0;
   return {
     zonesIn,
     held: (rule) =>
@@ -42,11 +48,8 @@ export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): S
     warned: (warning) => job.site.warnings?.yes.includes(warning) ?? false,
     gone,
     mostlyGone: gone > mostly,
-    doubtful: plan.zones
-      .filter(({ advice }) =>
-        advice.steps.some(({ why }) => why.some(({ rule }) => rule === 'depth-past-third')),
-      )
-      .map(({ id }) => id),
+    doubtful,
+    mostlyFree: free > mostly && conditions.unmeasured.length === 0,
     mostly,
   };
 }

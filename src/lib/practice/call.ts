@@ -35,6 +35,7 @@ const kindOf: Readonly<Record<(typeof rejectionRules)[number], CallKind>> = {
   'too-large-by-hand': 'wrong-tool',
   'no-machine-in-a-hole': 'wrong-tool',
   'for-the-rest': 'too-gentle',
+  'leaves-bar-bound': 'too-gentle',
   'too-smooth-after': 'too-gentle',
   'glazes-coating': 'wrong-tool',
   'shot-bounces': 'wrong-tool',

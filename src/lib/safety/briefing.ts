@@ -1,12 +1,18 @@
 import { hazardIds, type HazardId } from '$shared/methods';
 import type { CrewHazard } from './crew-hazards';
+import type { ToolId } from '$shared/tools';
 import { noiseAim, type Safety, type SafetyOfWorker } from './safety-of';
 
 /** One line that the crew is read and can follow. */
 export type BriefingLine =
-  | { readonly id: 'dust-controls' | 'cleaning' | 'hands' | 'turns' | 'anyone' }
-  /** The highest factor that one of the day's tasks asks for; null where dust has to be assessed first. */
-  | { readonly id: 'mask'; readonly factor: number | null }
+  | { readonly id: 'dust-controls' | 'cleaning' | 'eyes' | 'hands' | 'anyone' }
+  /** The highest factor of the day, and what comes on top: a hood behind a nozzle, dust not measured yet. */
+  | {
+      readonly id: 'mask';
+      readonly factor: number;
+      readonly hood: boolean;
+      readonly measure: readonly ToolId[];
+    }
   | { readonly id: 'ears'; readonly worker: SafetyOfWorker; readonly beside: boolean }
   | { readonly id: 'leave'; readonly zones: readonly string[] }
   | { readonly id: 'stop'; readonly hazard: HazardId };
@@ -68,17 +74,18 @@ export function briefingOf(
   const worst = worstOff(safety);
   const kinds = workers.flatMap(({ silica }) => silica.tasks.map(({ kind }) => kind));
   const dusty = kinds.some((kind) => kind === 'row' || kind === 'not-in-table');
-  const factors = workers.map(({ silica }) => silica.protection);
-  const assess = factors.includes(null);
-  const factor = Math.max(0, ...factors.map((each) => each ?? 0));
+  const factor = Math.max(0, ...workers.map(({ mask }) => mask.factor));
+  const hood = workers.some(({ mask }) => mask.hood);
+  const measure = [...new Set(workers.flatMap(({ mask }) => mask.measure))];
   const loud = worst.noise?.noise.limits[noiseAim[safety.region]];
   const shakes = workers.some(
     ({ vibration }) => vibration.points.high > 0 || vibration.points.open,
   );
+  const flies = hazards.some(({ hazard }) => hazard === 'eyes');
   const lines: BriefingLine[] = [
     ...(dusty ? [{ id: 'dust-controls' as const }] : []),
-    ...(assess || factor > 0 ? [{ id: 'mask' as const, factor: assess ? null : factor }] : []),
-    ...(kinds.some((kind) => kind !== 'not-dusty') ? [{ id: 'cleaning' as const }] : []),
+    ...(factor > 0 ? [{ id: 'mask' as const, factor, hood, measure }] : []),
+    ...(!dusty && kinds.some((kind) => kind !== 'not-dusty') ? [{ id: 'cleaning' as const }] : []),
     ...(worst.noise && loud && (loud.part.high > 0 || loud.part.open)
       ? [
           {
@@ -88,12 +95,15 @@ export function briefingOf(
           },
         ]
       : []),
-    ...(shakes ? [{ id: 'hands' as const }, { id: 'turns' as const }] : []),
+    ...(flies ? [{ id: 'eyes' as const }] : []),
+    ...(shakes ? [{ id: 'hands' as const }] : []),
     ...(held.length ? [{ id: 'leave' as const, zones: held }] : []),
   ];
-  const stops = gravestFirst(hazards).map((hazard) => ({ id: 'stop' as const, hazard }));
+  const stops = gravestFirst(hazards)
+    .filter((hazard) => hazard !== 'eyes')
+    .map((hazard) => ({ id: 'stop' as const, hazard }));
   return [...lines, ...stops.slice(0, mostLines - 1 - lines.length), { id: 'anyone' }];
 }
 
 /** Rows to sign: one a person, and a few for whoever joins. */
-export const rowsToSign = (crew: number): number => Math.max(4, Math.min(12, crew + 1));
+export const rowsToSign = (crew: number): number => Math.max(8, Math.min(14, crew + 4));

@@ -1,14 +1,19 @@
 import { isFloor } from '$lib/advice/place';
-import type { OwnFigures } from '$shared/figures';
+import { valueOf, type OwnFigures } from '$shared/figures';
 import type { MethodId, StepId } from '$shared/methods';
 import { toolsOf, type ToolId } from '$shared/tools';
-import { partOf, type NoiseLimitId } from './noise-limits';
+import { passes } from './bounds';
+import { dayLevel, partOf, type NoiseLimitId } from './noise-limits';
+import { takenOff } from './protector';
 import { levelOf, usualHours, vibrationOf } from './tasks';
 import type { SettledTask } from './types';
 import { pointsOfDay, usualPoints, vibrationLimit } from './vibration';
 
-/** What would help most, and what part of the fuller of the two limits is used with it. */
-export type Help = { readonly now: number; readonly then: number } & (
+/** What fills a day: the vibration action value, or the noise limit aimed at. */
+export type Fills = 'vibration' | 'noise';
+
+/** What is done otherwise. */
+type Change =
   | { readonly change: 'tool'; readonly step: StepId; readonly from: ToolId; readonly to: ToolId }
   /** Another method does the work of that step; who does it is not of this crew, or runs another machine. */
   | {
@@ -18,14 +23,36 @@ export type Help = { readonly now: number; readonly then: number } & (
       readonly specialist: boolean;
     }
   /** As many people share the loud and shaking work evenly. */
-  | { readonly change: 'people'; readonly people: number }
-);
+  | { readonly change: 'people'; readonly people: number };
+
+/** What would help most, and what part of the fuller of the two limits is used with it. */
+export type Help = {
+  readonly now: number;
+  /** Which of the two is the fuller now, and with the change. */
+  readonly over: Fills;
+  readonly then: number;
+  readonly still: Fills;
+  /** What the ears then need, where it is the noise that the change leaves over the limit. */
+  readonly ears: Ears | null;
+} & Change;
+
+/** What protectors have to do at usual values. */
+export interface Ears {
+  /** Decibels to take off at the ear. */
+  readonly needed: number;
+  readonly by: 'one' | 'both' | 'neither';
+}
 
 /** More people than this in place of one are no change but another crew. */
 const mostPeople = 4;
 
+interface Used {
+  readonly most: number;
+  readonly of: Fills;
+}
+
 /** The fuller of the vibration action value and the noise limit, at usual values. */
-function usedUp(tasks: readonly SettledTask[], limit: NoiseLimitId, own?: OwnFigures): number {
+function usedUp(tasks: readonly SettledTask[], limit: NoiseLimitId, own?: OwnFigures): Used {
   const points = tasks.reduce((sum, task) => sum + usualPoints(task, own), 0);
   const noise = tasks.reduce((sum, task) => {
     const level = levelOf(task, own);
@@ -33,7 +60,8 @@ function usedUp(tasks: readonly SettledTask[], limit: NoiseLimitId, own?: OwnFig
     const { range, typical = (range[0] + range[1]) / 2 } = level;
     return sum + partOf(limit, typical, usualHours(task), own);
   }, 0);
-  return Math.max(points / pointsOfDay(vibrationLimit('action', own), own), noise);
+  const shakes = points / pointsOfDay(vibrationLimit('action', own), own);
+  return shakes > noise ? { most: shakes, of: 'vibration' } : { most: noise, of: 'noise' };
 }
 
 /** What else takes off the same, by trade: with no hammer in the hands. Source: common practice. */
@@ -63,6 +91,18 @@ const known = (task: SettledTask, own?: OwnFigures): boolean =>
   levelOf(task, own) !== 'unknown' && vibrationOf(task, own) !== 'unknown';
 
 /**
+ * What the ears need where usual noise takes `part` of a limit: one protector, plugs and muffs
+ * together, or more than both give. Source: 29 CFR 1910.95 Appendix B with the field derating; the
+ * second protector's share is figure `noise.rating-second`.
+ */
+function earsFor(part: number, limit: NoiseLimitId, own?: OwnFigures): Ears {
+  const needed = dayLevel(limit, part, own) - dayLevel(limit, 1, own);
+  const one = takenOff(valueOf('noise.rating-highest', own), own);
+  const both = one + valueOf('noise.rating-second', own);
+  return { needed, by: needed <= one ? 'one' : needed <= both ? 'both' : 'neither' };
+}
+
+/**
  * The one change that lowers the fuller limit most: another tool that the step can be done with
  * there, or another method, whose noise and vibration are known or somebody else's, or the fewest
  * people that bring everybody under.
@@ -73,10 +113,17 @@ export function helpOf(
   limit: NoiseLimitId,
   own?: OwnFigures,
 ): Help | null {
-  const now = usedUp(tasks, limit, own);
+  const before = usedUp(tasks, limit, own);
+  const now = before.most;
   if (now <= 1) return null;
+  const options: Help[] = [];
+  const offer = (change: Change, { most: then, of: still }: Used): void => {
+    const over = passes(then, 1) && still === 'noise';
+    const ears = over ? earsFor(then, limit, own) : null;
+    options.push({ ...change, now, over: before.of, then, still, ears });
+  };
   const people = Math.min(mostPeople, Math.max(2, Math.ceil(now - 1e-9)));
-  const options: Help[] = [{ change: 'people', people, now, then: now / people }];
+  offer({ change: 'people', people }, { ...before, most: now / people });
   for (const task of tasks)
     for (const to of otherMethods[task.step] ?? []) {
       const specialist = specialists.includes(to);
@@ -84,18 +131,19 @@ export function helpOf(
       const other = withTool({ ...task, step: to }, tool);
       if (!specialist && !known(other, own)) continue;
       const rest = tasks.filter((each) => each !== task);
-      const then = usedUp(specialist ? rest : [...rest, other], limit, own);
-      if (then < now)
-        options.push({ change: 'method', step: task.step, to, specialist, now, then });
+      const used = usedUp(specialist ? rest : [...rest, other], limit, own);
+      if (used.most < now) offer({ change: 'method', step: task.step, to, specialist }, used);
     }
   for (const task of tasks)
     for (const to of toolsOf(task.step, isFloor(task.element))) {
       const other = withTool(task, to);
       if (to === task.tool || to === 'hand-tools' || !known(other, own)) continue;
-      const changed = tasks.map((each) => (each === task ? other : each));
-      const then = usedUp(changed, limit, own);
-      if (then < now)
-        options.push({ change: 'tool', step: task.step, from: task.tool, to, now, then });
+      const used = usedUp(
+        tasks.map((each) => (each === task ? other : each)),
+        limit,
+        own,
+      );
+      if (used.most < now) offer({ change: 'tool', step: task.step, from: task.tool, to }, used);
     }
   return bestOf(options);
 }

@@ -51,7 +51,7 @@ const likeness = ({ worker, steps, turns }: PersonCard, safety: Safety): string 
   JSON.stringify([
     steps,
     turns,
-    worker.silica.protection,
+    worker.mask,
     Math.ceil(worker.noise.limits[noiseAim[safety.region]].protector.rating.high),
   ]);
 

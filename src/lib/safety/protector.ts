@@ -39,6 +39,12 @@ export function ratingFor(wanted: number, own?: OwnFigures): number {
   return wanted / kept + valueOf('noise.rating-a-weighted', own);
 }
 
+/** What a rating takes off at the ear in real use, dB: the other way round. */
+export function takenOff(rating: number, own?: OwnFigures): number {
+  const kept = 1 - valueOf('noise.rating-derating', own) / 100;
+  return Math.max(0, (rating - valueOf('noise.rating-a-weighted', own)) * kept);
+}
+
 /** The protector that brings a day's mean level down to a limit, both dB(A). */
 export function protectorFor(level: Bounds, limit: number, own?: OwnFigures): Protector {
   const needed = mapBounds(level, (value) => Math.max(0, value - limit));

@@ -1,6 +1,7 @@
 import type { FigureId, OwnFigures } from '$shared/figures';
 import { silicaDuties, respiratorsFor, type Duty } from './duties';
 import { helpOf, type Help } from './help';
+import { beginMask, maskOfDay, type MaskOfDay } from './masks';
 import { heardBeside, noiseOfDay, type NoiseOfDay } from './noise';
 import type { NoiseLimitId } from './noise-limits';
 import { shiftProblems, type ShiftProblem } from './problems';
@@ -25,6 +26,8 @@ export interface SafetyOfWorker {
   readonly id: string;
   readonly tasks: readonly SettledTask[];
   readonly silica: SilicaOfDay;
+  /** What this person breathes through, those near an abrasive nozzle counted. */
+  readonly mask: MaskOfDay;
   /** Respirators that do for the whole day; null where exposure has to be assessed first. */
   readonly respirators: ReturnType<typeof respiratorsFor> | null;
   readonly noise: NoiseOfDay;
@@ -87,6 +90,12 @@ function ofWorker(
     id: worker.id,
     tasks,
     silica,
+    mask: maskOfDay(
+      silica.tasks,
+      others.flatMap((other) => other.tasks.map((task) => settleTask(task).tool)),
+      region,
+      own,
+    ),
     respirators: silica.protection === null ? null : respiratorsFor(silica.protection, own),
     noise: noiseOfDay(tasks, own, beside),
     vibration: vibrationOfDay(tasks, own),
@@ -101,8 +110,9 @@ function basisOf(
   duties: readonly Duty[],
 ): FigureId[] {
   const used = [
-    ...workers.flatMap(({ silica, noise, vibration, respirators }) => [
+    ...workers.flatMap(({ silica, mask, noise, vibration, respirators }) => [
       ...silica.figures,
+      ...(mask.by === 'begin' || mask.by === 'country' ? [beginMask] : []),
       ...noise.figures,
       ...Object.values(noise.limits).flatMap((limit) => limit.figures),
       ...vibration.figures,
@@ -139,7 +149,7 @@ export function safetyOf(input: ShiftInput, own?: OwnFigures): SafetyResult {
   const worstSharing = shareOut(work, budgetsOf('everything', region), crew, own, 'worst');
   const duties = silicaDuties(
     region,
-    workers.some(({ silica }) => silica.protection !== 0),
+    workers.some(({ mask }) => mask.factor > 0),
     workers.some(({ silica }) => silica.protection === null),
   );
   return {

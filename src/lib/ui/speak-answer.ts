@@ -13,6 +13,8 @@ export function speakAnswer(
 ): string {
   if (answer === 'unknown') return labels.unsureAnswer;
   if (typeof answer === 'number') {
+    const none = words[question].number?.none;
+    if (answer === 0 && none) return none.name;
     const about = questions[question];
     const unit = 'unit' in about ? about.unit : 'mm';
     return unit === 'mm'

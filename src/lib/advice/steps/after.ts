@@ -2,7 +2,8 @@ import { hasCoating, isBonded } from '$lib/advice/demands';
 import { judgeProfile, profileLeft } from '$lib/advice/methods/judge';
 import { moistureOf } from '$lib/advice/sheet';
 import { valueOf } from '$shared/figures';
-import { methods, type StepId } from '$shared/methods';
+import type { StepId } from '$shared/methods';
+import { followsTexture } from '$lib/advice/target';
 import { callCovering } from './cover';
 import { call, washOf, type Situation, type Work } from './work';
 
@@ -92,7 +93,7 @@ export function tooRough({
   method,
 }: Pick<Situation, 'zone' | 'demands' | 'method'>): { leaves: number; needs: number } | null {
   if (!demands.profile) return null;
-  if (zone.finish === 'sealer' && methods[method].profile === 'as-found') return null;
+  if (followsTexture(zone, method)) return null;
   const [leaves] = profileLeft(method, demands.texture);
   const [, needs] = demands.profile;
   return leaves > needs ? { leaves, needs } : null;

@@ -78,6 +78,7 @@ function callOne(work: Work, { site, zone, demands, method }: Situation): void {
     return;
   }
   if (method === 'pressure-wash') {
+    if (zone.contamination.includes('growth')) call(work, method, { rule: 'growth-washed-off' });
     call(work, method, { rule: 'slurry-caught' });
     return;
   }

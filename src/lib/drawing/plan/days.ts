@@ -18,6 +18,8 @@ const mostAcross = 4;
 const idle = 0.45;
 /** A letter of a number in a block is about this wide. */
 const digit = 6.5;
+/** Least room between two numbers, so that 11 and 12 are not read as 1112. */
+const between = 4;
 const hatchStep = 6;
 const longestLine = 13;
 
@@ -91,7 +93,13 @@ export function daysChart(
   rows: readonly DayRow[],
   hoursPerDay: number,
   names: DayNames,
-): { height: number; marks: Drawing; labels: readonly Label[] } {
+): {
+  height: number;
+  marks: Drawing;
+  labels: readonly Label[];
+  /** Steps of which no block is wide enough for its number. */
+  short: readonly StepId[];
+} {
   const marks: Mark[] = [];
   const labels: Label[] = [];
   const at = ({ x, width }: Column, hour: number): number => {
@@ -102,12 +110,16 @@ export function daysChart(
         : day + ((hour - hoursPerDay) / (24 - hoursPerDay)) * (width - 4) * nightPart;
     return Math.round((x + 2 + part) * 10) / 10;
   };
+  const shown = new Set<StepId>();
+  const narrow = new Set<StepId>();
   let y = 0;
   const named = (text: string): void => {
     const said = lines(text);
     for (const [place, line] of said.entries())
       labels.push({ x: 2, y: y + (said.length > 1 ? 9 : 14) + place * 10, text: line, of: 'lane' });
   };
+  /** Where the last number of a lane ends; lanes are told apart by their height. */
+  const numbered = new Map<number, number>();
   const block = (column: Column, piece: Piece, of: Lane['of']): void => {
     const [start, end] = [at(column, piece.from), at(column, piece.to)];
     const solid = of === 'person';
@@ -117,8 +129,12 @@ export function daysChart(
       `M${start} ${y + 1}H${Math.max(start + 1, end - 0.8)}v${bar}H${start}z`,
     ]);
     const text = String(names.numberOf(piece.step));
-    if (end - start >= digit * text.length + 1)
-      labels.push({ x: (start + end) / 2, y: y + 14, text, of: solid ? 'on' : 'number' });
+    narrow.add(piece.step);
+    const [x, half] = [(start + end) / 2, (digit * text.length) / 2];
+    if (end - start < 2 * half + 1 || x - half < (numbered.get(y) ?? 0) + between) return;
+    shown.add(piece.step);
+    labels.push({ x, y: y + 14, text, of: solid ? 'on' : 'number' });
+    numbered.set(y, x + half);
   };
   for (const columns of bandsOf(rows)) {
     const from = y;
@@ -160,5 +176,6 @@ export function daysChart(
     for (const { x } of columns) marks.push(['fine', `M${x} ${from + 4}V${y - 3}`]);
     y += gap;
   }
-  return { height: Math.max(1, y - gap + 2), marks, labels };
+  const short = [...narrow].filter((step) => !shown.has(step));
+  return { height: Math.max(1, y - gap + 2), marks, labels, short };
 }

@@ -1,3 +1,4 @@
+import { coinWidth } from '$lib/drawing/coin';
 import type { Drawing } from '$lib/drawing/mark';
 import { circlePath, dotsPath, pathOf, rectangle, type Point } from '$lib/drawing/points';
 import { strewSand } from '$lib/drawing/stones';
@@ -6,8 +7,7 @@ import { strewSand } from '$lib/drawing/stones';
 const [width, height] = [120, 72];
 export const all = rectangle(0, 0, width, height);
 
-/** Diameter in mm of the coin that gives the scale, and the length of the rule and of the boot. */
-export const coinWidth = 24;
+/** Length in mm of the rule and of the boot. */
 export const ruleLength = 300;
 
 /** A sound face looked at straight on: mortar, and a few grains. */

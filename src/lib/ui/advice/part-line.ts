@@ -1,3 +1,4 @@
+import { countRejections, stands } from '$lib/advice/rejected';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import { ruleSentences } from '$lib/words/en/rules';
 import { advicePageWords as labels } from '$lib/words/en/ui/advice';
@@ -13,12 +14,16 @@ export function partLine(
   say: Say,
 ): string {
   const { rejections, reasons, outcomes, findOut, assumptions, steps, cautions } = advice;
-  const could = rejections.filter(({ wouldDo }) => wouldDo).length;
   switch (id) {
     case 'reasons':
       return reasons[0] ? ruleSentences[reasons[0].rule](reasons[0], say) : '';
-    case 'others':
-      return labels.othersCount(could, rejections.length - could);
+    case 'others': {
+      const counts = countRejections(rejections);
+      return stands
+        .filter((stand) => counts[stand])
+        .map((stand) => `${counts[stand]} ${labels.stands[stand]}`)
+        .join(', ');
+    }
     case 'margins':
       return further ? labels.answersCount(further.margins.length) : '';
     case 'outcomes':

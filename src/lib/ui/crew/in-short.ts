@@ -1,6 +1,9 @@
-import type { SilicaOfDay, SilicaOfTask, SilicaWay } from '$lib/safety/silica';
+import { maskOfTask } from '$lib/safety/masks';
+import type { SafetyOfWorker } from '$lib/safety/safety-of';
+import type { SilicaOfTask, SilicaWay } from '$lib/safety/silica';
 import { turnWith, type Turn } from '$lib/safety/person-cards';
 import type { Protector } from '$lib/safety/protector';
+import type { Region } from '$lib/safety/types';
 import type { VibrationOfTask } from '$lib/safety/vibration';
 import { capital } from '$lib/words/capital';
 import {
@@ -17,16 +20,19 @@ const way = ({ controls }: SilicaWay): string =>
 /** The controls of one task for a table: all ways the table allows, in a few words. */
 export function controlsInShort(silica: SilicaOfTask): string {
   if (silica.kind === 'row') return silica.ways.map(way).join(`; ${words.or} `);
-  if (silica.kind === 'not-in-table') return words.assess;
+  if (silica.kind === 'not-in-table')
+    return silica.tool === 'blast-nozzle' ? words.barrier : words.collector;
   return silica.kind === 'housekeeping' ? controlInShort['vacuum-between-passes'] : words.none;
 }
 
 /** The mask of one task: the lightest that one of the ways asks for is told with its way's place in the list. */
-export function maskInShort(silica: SilicaOfTask): string {
-  if (silica.kind === 'not-in-table') return words.assess;
+export function maskInShort(silica: SilicaOfTask, region: Region): string {
+  const { factor, hood, by } = maskOfTask(silica, region);
+  if (by === 'begin') return hood ? words.hood(factor) : words.begin(factor);
+  if (by === 'country') return words.factor(factor);
   if (silica.kind !== 'row') return words.none;
   const factors = silica.ways.map(({ protection }) =>
-    protection > 0 ? words.factor(protection) : words.none,
+    protection > 0 ? words.factor(protection) : region === 'us' ? words.none : words.noneByTable,
   );
   return new Set(factors).size === 1 ? (factors[0] ?? words.none) : factors.join(`; ${words.or} `);
 }
@@ -63,13 +69,20 @@ export function earsInShort(say: Formatter, { needed, rating, beyondOne }: Prote
 }
 
 /** What is run against dust and worn against it: the controls of the tools, then the mask of the day. */
-export function lungsInShort({ tasks, protection }: SilicaOfDay): string {
+export function lungsInShort({ silica, mask }: SafetyOfWorker): string {
   const controls = [
-    ...new Set(tasks.filter(({ kind }) => kind === 'row').map((task) => controlsInShort(task))),
+    ...new Set(
+      silica.tasks.filter(({ kind }) => kind === 'row').map((task) => controlsInShort(task)),
+    ),
   ];
-  const mask =
-    protection === null ? card.assess : protection > 0 ? card.mask(protection) : card.noMask;
-  return [...(controls.length ? [`${capital(controls.join(', '))}.`] : []), mask].join(' ');
+  const measured = mask.measure.map((tool) => toolWords[tool].name);
+  return [
+    ...(controls.length ? [`${capital(controls.join(', '))}.`] : []),
+    ...(mask.hood ? [card.hood] : []),
+    mask.factor > 0 ? card.mask(mask.factor) : card.noMask,
+    ...(mask.besideBlast ? [card.besideBlast] : []),
+    ...(measured.length ? [card.begin(measured.join(', '))] : []),
+  ].join(' ');
 }
 
 export const firstSentence = (text: string): string => /^.*?[.!?](?= |$)/.exec(text)?.[0] ?? text;

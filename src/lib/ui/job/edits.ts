@@ -1,4 +1,6 @@
+import { whyNotAsked } from '$lib/advice/relevance';
 import type { Job, Zone } from '$lib/answers/job';
+import type { ZoneQuestion } from '$lib/answers/questions';
 import type { FigureId, OwnFigures } from '$shared/figures';
 
 /** A zone taken out, with what is needed to put it back as it was. */
@@ -66,12 +68,26 @@ export function withoutAdded(job: Job, added: readonly Zone[]): Job {
   return { ...job, zones: zones.length ? zones : [{ id: freeId(job), name: '', answers: {} }] };
 }
 
-/** The zone once more, right behind itself. Patches and what was found when it was checked stay behind: they are of one place. */
+/** How much of it there is: of one place, and measured there. */
+const amounts: ReadonlySet<ZoneQuestion> = new Set<ZoneQuestion>([
+  'area',
+  'crackLength',
+  'barLength',
+  'borderLength',
+]);
+
+/**
+ * The zone once more, right behind itself. Patches, amounts and what was found when it was checked
+ * stay behind: they are of one place. So do answers that count for nothing: they could count again unseen.
+ */
 export function withCopy(job: Job, id: string, copy: { id: string; name: string }): Job {
   const place = placeOf(job, id);
   const zone = job.zones[place];
   if (!zone) return job;
-  const next: Zone = { ...copy, answers: zone.answers };
+  const stays = (question: ZoneQuestion) =>
+    amounts.has(question) || whyNotAsked(question, job.site, zone.answers) !== null;
+  const like = Object.entries(zone.answers).filter(([id]) => !stays(id as ZoneQuestion));
+  const next: Zone = { ...copy, answers: Object.fromEntries(like) };
   return { ...job, zones: job.zones.toSpliced(place + 1, 0, next) };
 }
 

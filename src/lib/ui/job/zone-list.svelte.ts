@@ -1,14 +1,16 @@
+import type { Answer } from '$lib/answers/answers';
 import type { Job } from '$lib/answers/job';
-import { questions } from '$lib/answers/questions';
+import { questions, type QuestionId } from '$lib/answers/questions';
 import type { AnswerGiven } from '$lib/interview/context';
 import { cleanName } from '$lib/keep/names';
+import { speakAnswer } from '$lib/ui/speak-answer';
 import { session } from '$lib/ui/session.svelte';
 import { jobPageWords as words } from '$lib/words/en/plan/job';
 import { zonesTableWords } from '$lib/words/en/plan/zones-table';
 import { questionWords } from '$lib/words/en/questions';
 import { zoneNames } from '$lib/words/en/zone-names';
 import * as edits from './edits';
-import { changeBack, changeInPlace, type Refused } from './in-place';
+import { changeBack, changeInPlace, type Changed, type Refused } from './in-place';
 import { planned } from './plan.svelte';
 import type { NewZone } from './read-zones';
 
@@ -31,6 +33,8 @@ interface Undo {
 /** What can be undone in this tab, last first. Kept while the tab is open: an undo never runs out. */
 let undone = $state.raw<readonly Undo[]>([]);
 let told = $state('');
+/** Whether it is shown too: what the list itself does not show. */
+let shown = $state(false);
 
 const labelOf = (id: string): string => {
   const { zones } = session.job;
@@ -42,14 +46,31 @@ const remember = (undo: Omit<Undo, 'job'>) => {
   told = '';
 };
 
+/** What stands again after an undo. */
+function again({ question, before }: Changed, of: string): string {
+  const asked = questionWords(planned.say);
+  const { short } = asked[question];
+  return before === undefined
+    ? words.inPlace.undoneOpen(short, of)
+    : words.inPlace.undone(
+        short,
+        of,
+        speakAnswer(question, before as Answer<QuestionId>, asked, planned.say),
+      );
+}
+
 /** What the reader does with zones. Each change is saved at once; what it did is told. */
 export const zoneList = {
   /** The last thing done, for those who do not see the list move. */
   get told(): string {
     return told;
   },
-  tell(text: string): void {
+  get shown(): boolean {
+    return shown;
+  },
+  tell(text: string, seen = false): void {
     told = text;
+    shown = seen;
   },
   /** What the next undo takes back; undefined when there is nothing. */
   get last(): Undo | undefined {
@@ -92,7 +113,7 @@ export const zoneList = {
     const { question } = given;
     const site = questions[question].scope === 'site';
     const { short } = questionWords(planned.say)[question];
-    const of = site ? words.site : labelOf(zone);
+    const of = site ? words.ofSite : labelOf(zone);
     const element = `change-${site ? 'site' : zone}-${question}`;
     remember({
       done: words.inPlace.changed(short, of),
@@ -102,7 +123,7 @@ export const zoneList = {
         const stays = 'refused' in back;
         return {
           job: stays ? now : back.job,
-          told: stays ? words.inPlace.undoRefused[back.refused] : words.inPlace.undone(short, of),
+          told: stays ? words.inPlace.undoRefused[back.refused] : again(result.changed, of),
           back: { zone: site ? null : zone, element },
         };
       },
@@ -123,13 +144,13 @@ export const zoneList = {
       name: cleanName(edits.copyName(own, named)),
     };
     session.update((job) => edits.withCopy(job, id, copy));
-    told = words.copied(label);
+    zoneList.tell(words.copied(label), true);
     return copy.id;
   },
   move(id: string, to: number): void {
     session.update((job) => edits.withMove(job, id, to));
     const place = session.job.zones.findIndex((zone) => zone.id === id);
-    told = words.moved(labelOf(id), place + 1, session.job.zones.length);
+    zoneList.tell(words.moved(labelOf(id), place + 1, session.job.zones.length));
   },
   remove(id: string): void {
     const label = labelOf(id);
@@ -153,7 +174,7 @@ export const zoneList = {
     undone = undone.filter((each) => each !== last);
     const result = last.undo(session.job);
     session.update(() => result.job);
-    told = result.told;
+    zoneList.tell(result.told, true);
     return result.back;
   },
 };

@@ -1,3 +1,4 @@
+import { doubtfulPast } from '$lib/advice/doubt';
 import type { Hold, Verdict } from '$lib/advice/types';
 import type { Job } from '$lib/answers/job';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
@@ -21,6 +22,8 @@ export interface ZoneView {
   readonly method: MethodId | null;
   /** m2; null while it is not known */
   readonly area: number | null;
+  /** The depth past which a patch is doubtful there, mm; null where the hole stays above it. */
+  readonly doubtfulPast: number | null;
   readonly holds: readonly Hold[];
   readonly possibleHolds: readonly Hold[];
   /** Open answers that still decide. */
@@ -75,6 +78,7 @@ export function zoneViews(job: Job, plan: Plan): ZoneView[] {
         waits?.verdict ?? (holds.length + possibleHolds.length ? 'find-out-first' : 'prepare'),
       method: done?.method ?? null,
       area: areaOf(drawn[place]?.answers.area),
+      doubtfulPast: done ? doubtfulPast(done.advice.steps) : null,
       holds,
       possibleHolds,
       open: waits?.open ?? [],

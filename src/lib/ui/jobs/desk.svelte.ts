@@ -26,6 +26,8 @@ class JobsDesk {
   jobs = $state.raw<readonly JobSummary[]>([]);
   removed = $state.raw<readonly Removed[]>([]);
   said = $state.raw<readonly Said[]>([]);
+  /** The job that came from outside last, until the next step: the way on leads to it. */
+  added = $state<string | null>(null);
   /** A step that waits until the reader has said what becomes of unsaved work. */
   waiting = $state.raw<(() => Promise<unknown>) | null>(null);
 
@@ -34,6 +36,7 @@ class JobsDesk {
   }
   hush(): void {
     this.said = [];
+    this.added = null;
   }
 
   /** Looks at the list anew. */
@@ -159,6 +162,7 @@ class JobsDesk {
       const id = await this.#keep(job);
       if (!id) return;
       this.say(words.file.added(nameOf(job)));
+      this.added = id;
       await this.leave(() => session.switchTo(id));
     });
   }

@@ -16,7 +16,6 @@ export const askWords: Readonly<Record<AskId, string>> = {
   engineer: 'What would make you stop and call an engineer?',
   closed: 'How long must it stay closed, and what will you stand behind?',
 };
-export const contractorQuestions: readonly string[] = Object.values(askWords);
 /** What to ask as well, by what an owner leaves to others in this case. */
 const questionsAlso: Readonly<Partial<Record<LimitId, string>>> = {
   edges: 'How will you keep people from falling while you work near the edge?',
@@ -34,7 +33,7 @@ export const offerWords: Readonly<Record<OfferId, string>> = {
   material: 'The repair material by its data sheet, and the surface its maker asks for.',
   tests: 'What is tested before covering, how often, and what passes.',
   waste: 'Where debris and wash water go.',
-  'left-out': 'What is left out: hidden damage, steel, pipes and cables, engineer, permits.',
+  'left-out': 'What is left out: hidden damage, permits, and whoever else has to come.',
 };
 export const soundQuote: readonly string[] = Object.values(offerWords);
 
@@ -57,9 +56,9 @@ export function priceDriverSentence(driver: PriceDriver, say: Say): string {
     case 'water':
       return `Catching ${much(driver.amount)} of wash water.`;
     case 'machines':
-      return driver.machineDays === 1
+      return driver.machineDays[1] === 1
         ? 'One machine for one day, and bringing it.'
-        : `Machines: ${say.number(driver.machineDays)} days of hire in all, and bringing them.`;
+        : `Machines: ${spanWords(driver.machineDays, 'count', say)} days of hire in all, and bringing them.`;
     case 'days':
       return `${spanWords(driver.days, 'count', say)} days of work for ${driver.people === 1 ? 'one person' : `${say.number(driver.people)} people`}.`;
     case 'indoors':

@@ -31,7 +31,11 @@ export const readingWords: Readonly<Record<ReadingId, Named>> = {
   },
   doubtful: {
     name: 'A repair is doubtful here',
-    line: 'A part goes past the top third of the slab, or may go so far. Compare with making that part new.',
+    line: 'The hole goes past the top third of the slab, or may go so far. Compare with making that part new.',
+  },
+  'part-doubtful': {
+    name: 'Most can be restored; a part is doubtful',
+    line: 'There the hole goes past the top third of the slab, or may go so far. Compare with making that part new.',
   },
   'restore-part': {
     name: 'A part has to be made new',
@@ -92,6 +96,12 @@ export const measureWords: Readonly<Record<MeasureId, Named>> = {
   cost: { name: 'Cost at your prices', line: 'Only from the prices you type in. We know none.' },
 };
 
+const doing: Readonly<Record<CourseId, string>> = {
+  restore: 'restoring',
+  parts: 'replacing parts',
+  replace: 'replacing all',
+};
+
 const places = (zones: readonly string[] | undefined, say: Say) =>
   zones?.length ? ` (${say.list(zones)})` : '';
 
@@ -101,10 +111,10 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
   'surface-only': () => 'All that is wrong is at the surface. Nothing has to be broken out.',
   'sound-broken-out': ({ share = 0 }, say) =>
     `${say.share(share)} of the whole surface is sound, and would be broken out too.`,
-  less: ({ measures = [] }, say) =>
-    `It surely takes less: ${say.list(measures.map((id) => measureNames[id]))}.`,
-  more: ({ measures = [] }, say) =>
-    `It surely takes more: ${say.list(measures.map((id) => measureNames[id]))}.`,
+  less: ({ measures = [], than = 'replace' }, say) =>
+    `In ${say.list(measures.map((id) => measureNames[id]))} it surely takes less than ${doing[than]}.`,
+  more: ({ measures = [], than = 'replace' }, say) =>
+    `In ${say.list(measures.map((id) => measureNames[id]))} it surely takes more than ${doing[than]}.`,
   'parts-made-new': ({ zones }, say) =>
     `No repair has to hold where the damage is worst${places(zones, say)}: that part is made new through its full depth.`,
   'cause-stays': () => 'New concrete moves too, until what moves it has been found and put right.',
@@ -113,7 +123,7 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
   'mostly-gone': ({ share = 0 }, say) =>
     `${say.share(share)} of the whole surface is rotten or gone to full depth.`,
   'depth-past-third': ({ zones }, say) =>
-    `The damage goes past the top third of the slab, or may go so far${places(zones, say)}. A repair of only a part of the depth is doubtful there.`,
+    `The hole goes past the top third of the slab, or may go so far${places(zones, say)}. A repair of only a part of the depth is doubtful there.`,
   settled: () =>
     'It has settled or rocks. A repair on a slab that moves will crack again, so the cause comes first.',
   'fire-or-chemical': () =>
@@ -144,7 +154,7 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
     'At what share of damage replacing pays. Published sidewalk rules disagree widely, so no one number decides here.',
 };
 
-export { contractorAlso, contractorQuestions, soundQuote } from './owner-asks';
+export { askWords, contractorAlso, soundQuote } from './owner-asks';
 
 export const ownerPageWords = {
   title: 'Restore or replace',
@@ -168,21 +178,22 @@ export const ownerPageWords = {
   rings: 'of the area rings',
   ringsOpen: (share: string) => `of the area rings; ${share} not known`,
   comesOff: 'of the concrete comes off',
-  madeNew: (of: number) => (of === 1 ? 'of 1 part is made new' : `of ${of} parts are made new`),
+  madeNew: (of: number, perhaps: number) =>
+    `of ${of === 1 ? '1 part is' : `${of} parts are`} made new${perhaps ? `; ${perhaps} more may have to be` : ''}`,
   sizeFirst: 'Not known',
   drives: 'What drives the price',
   weigh: 'For and against',
   allPoints: 'All that speaks for and against',
   allMeasures: 'What else each course takes',
-  noDifference: 'No clear difference.',
   conditions: 'What state it is in',
   ofArea: (area: string) => `Of ${area} in all.`,
   courses: 'What each course takes',
   coursesLine:
     'Breaking, hauling, placing and curing are in each course. What goes on top afterwards is in none.',
   leftOut: (zones: string) => `Only what can be planned is counted in. Left out: ${zones}.`,
-  overlap: (pairs: string) => `These ranges overlap: ${pairs}.`,
-  allOverlap: 'All these ranges overlap: none surely takes less.',
+  overlap: (where: string) => `Ranges overlap, so none of these surely takes less: ${where}.`,
+  overlapIn: (courses: string, measures: string) => `${courses} in ${measures}`,
+  allCourses: 'all courses',
   pair: (one: string, other: string) => `${one} and ${other}`,
   noParts: 'No part is broken out or gone through, so there is no part to replace on its own.',
   volume: (low: number, high: number, say: Say) =>
@@ -211,6 +222,8 @@ export const ownerPageWords = {
   print: 'Print this sheet',
   printed: (date: string) => `Worked out ${date} from the answers given.`,
   deepest: (share: string) => `Deepest damage measured: ${share} of the thickness.`,
+  hole: (depths: string, share: string) =>
+    `The hole goes on into sound concrete: ${depths} deep in all, ${share} of the thickness at most.`,
   chartLabel: (measure: string, courses: string) => `${measure}: ${courses}`,
   barLabel: (parts: string) => `The area by condition: ${parts}`,
 };

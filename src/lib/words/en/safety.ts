@@ -28,10 +28,5 @@ export {
 export { briefingLine } from './safety/briefing';
 export { helpSentence, hoursBetween, minuteHours } from './safety/help';
 export { shiftProblemSentence } from './safety/problems';
-export {
-  briefingWords,
-  cardWords,
-  controlInShort,
-  crewPageWords,
-  settingWords,
-} from './safety/page';
+export { briefingWords, controlInShort } from './safety/sheet';
+export { cardWords, crewPageWords, settingWords } from './safety/page';

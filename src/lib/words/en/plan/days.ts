@@ -6,6 +6,7 @@ import { openHours, openTooLong, type Covering, type Hire } from '$lib/plan/days
 import { toolWords } from '$lib/words/en/safety/tools';
 import { stepWords } from '$lib/words/en/steps';
 import type { Say } from '$lib/words/types';
+import type { StepId } from '$shared/methods';
 import type { OwnFigures } from '$shared/figures';
 import { spanWords } from './amounts';
 import { planPageWords } from './page';
@@ -30,6 +31,14 @@ export function rowName({ from, to }: Pick<DayRow, 'from' | 'to'>, job: Job): st
   return words.run(from, to, first && last ? [dateWords(first), dateWords(last)] : null);
 }
 
+/** Whether a step goes on while the one named before it does. */
+const overlaps = ({ work }: DayRow, one: StepId | undefined, other: StepId): boolean =>
+  work.some(
+    (a) =>
+      a.step === one &&
+      work.some((b) => b.step === other && b.from < a.to - shortest && a.from < b.to - shortest),
+  );
+
 /** What happens in a row of days, a sentence or a few words each. */
 export function rowLines(row: DayRow, { steps }: Plan, say: Say): readonly string[] {
   const names = stepWords(say);
@@ -41,7 +50,12 @@ export function rowLines(row: DayRow, { steps }: Plan, say: Say): readonly strin
   return [
     ...(done.length
       ? [
-          done.map((step) => `${numberOf(step)} ${names[step].name}`).join(', '),
+          done
+            .map((step, place) => {
+              const besides = place > 0 && overlaps(row, done[place - 1], step);
+              return `${besides ? `${words.beside} ` : ''}${numberOf(step)} ${names[step].name}`;
+            })
+            .join(', '),
           `${words.people(row.people)}. ${words.bring}: ${say.list(row.bring.map((tool) => toolWords[tool].name))}`,
         ]
       : []),

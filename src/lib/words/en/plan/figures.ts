@@ -13,6 +13,8 @@ export const quantityWords = {
   missingIn: (questions: string, zone: string) => `${zone}: ${questions}`,
   more: (count: number) => `and ${count} more`,
   answer: (question: string) => `answer “${question}”`,
+  spots: 'From one piece to many small spots. One piece, or known spots?',
+  draw: 'Draw it',
   times: '×',
   over: '÷',
   gives: '=',

@@ -1,3 +1,6 @@
+/** An answer by its zone: one thing, not two in a row. */
+const entry = (short: string, of: string) => `${short} of ${of}`;
+
 /** The page with the zones of a job. */
 export const jobPageWords = {
   title: 'Job',
@@ -6,6 +9,7 @@ export const jobPageWords = {
     'Keeping a job is done in your own browser, and needs JavaScript, which is switched off.',
   name: 'Name of the job',
   site: 'The site',
+  ofSite: 'the site',
   siteChange: 'Change the answers about the site',
   siteAnswer: 'Answer about the site',
   zones: 'Zones',
@@ -36,7 +40,8 @@ export const jobPageWords = {
   undo: 'Undo',
   undoOf: (zone: string) => `Undo: bring ${zone} back`,
   moved: (zone: string, place: number, of: number) => `${zone} is now ${place} of ${of}.`,
-  copied: (zone: string) => `Copied: ${zone}.`,
+  copied: (zone: string) =>
+    `Copied: ${zone}. Its area and lengths are left open: the new zone has its own.`,
   back: (zone: string) => `${zone} is back.`,
   noArea: 'area not known',
   noAnswers: 'Nothing answered yet',
@@ -48,9 +53,9 @@ export const jobPageWords = {
   answersOf: (zone: string, count: number) => `Answers (${count}), name, move: ${zone}`,
   inPlace: {
     change: 'Change',
-    changeOf: (short: string, of: string) => `Change: ${short}, ${of}`,
+    changeOf: (short: string, of: string) => `Change: ${entry(short, of)}`,
     answer: 'Answer',
-    answerOf: (short: string, of: string) => `Answer: ${short}, ${of}`,
+    answerOf: (short: string, of: string) => `Answer: ${entry(short, of)}`,
     noAnswer: 'No answer yet',
     begun: 'begun, not saved',
     waiting: 'Fetching the question.',
@@ -64,9 +69,12 @@ export const jobPageWords = {
         'This answer was changed elsewhere while you were at it. Look at it in the list, or press Save once more to put yours in its place.',
     },
     gone: 'The zone you were changing is not there any more. Nothing was changed.',
-    changed: (short: string, of: string) => `Changed: ${short}, ${of}.`,
-    undoOf: (short: string, of: string) => `Undo: ${short}, ${of}`,
-    undone: (short: string, of: string) => `${short}, ${of}, is as it was.`,
+    changed: (short: string, of: string) => `Changed: ${entry(short, of)}.`,
+    undoOf: (short: string, of: string) => `Undo: ${entry(short, of)}`,
+    undone: (short: string, of: string, answer: string) =>
+      `Undone: ${entry(short, of)} is ${answer} again.`,
+    undoneOpen: (short: string, of: string) =>
+      `Undone: ${entry(short, of)} is without an answer again.`,
     undoRefused: {
       'zone-gone': 'Its zone is not there any more. Nothing was changed back.',
       'not-asked': 'Nothing was changed back.',

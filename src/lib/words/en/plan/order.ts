@@ -7,6 +7,7 @@ export const orderReasons: Readonly<Record<OrderRule, string>> = {
   'oil-driven-in': 'because a machine would drive the oil deeper in',
   'hides-concrete': 'because you cannot judge concrete that is covered',
   'mark-before-cutting': 'because you cut along the marks',
+  'mark-before-machines': 'because the marks show where it goes deeper',
   'tap-before-cutting': 'because tapping shows how wide the crack has to be opened',
   'edge-before-breaking': 'because the saw cut stops the break from running on',
   'sound-what-is-left': 'because breaking can loosen what looked firm',

@@ -25,7 +25,9 @@ export const planPageWords = {
     fill: 'Repair material',
     bags: (number: string) => `${number} bags`,
     cars: 'Closed to cars',
-    heavy: (days: string) => `heavy vehicles: ${days}`,
+    opens: (cars: string, heavy: string) =>
+      `of them ${cars} after the work; heavy vehicles: ${heavy} after it`,
+    noOverlay: 'without the overlay on top',
     dayCount: (number: string) => `${number} days`,
     none: 'none',
   },
@@ -44,9 +46,10 @@ export const planPageWords = {
     where: 'Where on the slab',
   },
   waits: 'Only once this is cleared',
+  callFirst: 'Call before day 1',
   order: {
     title: 'Order of work',
-    line: 'Each machine is set up once where the order allows. Do a step in all its zones before the next.',
+    line: 'Each machine is set up once where the order allows. Steps stand by when they begin; some go on side by side.',
     drawing: (steps: number, zones: number) =>
       `Order of work: ${count(steps, 'step', 'steps')} from top to bottom, marked for ${count(zones, 'zone', 'zones')}. The list says the same in words.`,
     allZones: 'all zones',
@@ -73,6 +76,8 @@ export const planPageWords = {
     run: (from: number, to: number, dates: readonly [string, string] | null) =>
       `Days ${from} to ${to}${dates ? `, ${dates[0]} to ${dates[1]}` : ''}`,
     runShort: (from: number, to: number) => `Days ${from} to ${to}`,
+    beside: 'beside it',
+    short: (steps: string) => `Too short for a number in the picture: ${steps}.`,
     person: (number: number) => `Person ${number}`,
     waits: 'Dries or cures',
     open: 'Clean, not covered',

@@ -15,8 +15,8 @@ export const damageQuestionWords = (
     ],
     choices: {
       film: {
-        name: `Skin only, under ${say.figure('depth.film')}`,
-        hint: 'Dust, or a weak skin.',
+        name: `Nothing, or skin only: under ${say.figure('depth.film')}`,
+        hint: 'Sound, dusty, or a weak skin.',
       },
       'under-3': {
         name: say.span('depth.film', 'depth.thin'),

@@ -53,12 +53,13 @@ export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number]
     `is hand work here, and nobody does more than ${say.figure('place.wide')} of it by hand.`,
   'no-machine-in-a-hole': () => 'needs a flat surface, and gets into no hole.',
   'for-the-rest': () => 'is what the rest of the zone needs, beside the bar.',
+  'leaves-bar-bound': () => 'would not free the bar. That takes breaking out along it.',
   'washing-after-stripping': () =>
     'would not be enough. Scraping the coating off leaves a residue that water does not lift.',
   'would-bruise-sound-concrete': () =>
-    'would do, but its teeth bruise sound concrete, and here only roughness is missing.',
+    'would be too much here: its teeth bruise sound concrete, and only roughness is missing.',
   'harsher-than-needed': (reason) =>
-    `would do, but it is harder on the sound concrete. ${capitalised(named(reason, 'chosen', methodNames))} is enough here.`,
+    `would be too much here, and harm sound concrete. ${capitalised(named(reason, 'chosen', methodNames))} is enough.`,
   'not-on-this-ladder': (reason) =>
     saw(reason, 'bruises', 'no')
       ? 'would do, but it throws its dust into the open and has to be tented in. Keep it for when the advised method cannot be had.'

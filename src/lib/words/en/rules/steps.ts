@@ -25,6 +25,8 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     'Oil comes off first. A tool that goes over it would smear it and drive it in.',
   'soaked-oil-must-go': () =>
     'If a water drop still beads after two rounds of degreasing, the oil has soaked in. That concrete has to come off too.',
+  'growth-washed-off': () =>
+    'Growth is on it. The jet takes it off, once what is thick has been scraped away.',
   'growth-first': () =>
     'Moss and algae clog tools and hide the surface, so they come off before it is worked.',
   'coating-by-scraper': () =>

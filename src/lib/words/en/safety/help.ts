@@ -1,25 +1,51 @@
-import type { Help } from '$lib/safety/help';
+import type { Ears, Fills, Help } from '$lib/safety/help';
 import { methodWords } from '$lib/words/en/methods';
 import { stepWords } from '$lib/words/en/steps';
 import type { Say } from '$lib/words/types';
 import { toolWords } from './tools';
 
-/** What a change leaves of the fuller limit. */
-const left = (say: Say, then: number): string =>
-  then <= 1 + 1e-9
-    ? 'Then usual values stay under.'
-    : `Even then usual values take ${say.number(Math.round(10 * then) / 10)} times what a day allows.`;
+const limitOf: Readonly<Record<Fills, string>> = {
+  vibration: 'the vibration action value',
+  noise: 'the noise limit',
+};
+const times = (say: Say, part: number): string => `${say.number(Math.round(10 * part) / 10)} times`;
 
-/** The one change that helps most, and what it leaves. */
-export function helpSentence(say: Say, help: Help): string {
+/** What the ears need where noise stays over. */
+function earsLine(say: Say, { needed, by }: Ears): string {
+  const off = `So protect the ears: ${say.number(Math.ceil(needed - 1e-9))} dB must come off there`;
+  switch (by) {
+    case 'one':
+      return `${off}, and a good protector takes that off in real use. Its rating stands on the card.`;
+    case 'both':
+      return `${off}. Plugs and muffs together take that off in real use; one of them does not.`;
+    case 'neither':
+      return `${off}, more than plugs and muffs together take off. Give the work to a specialist, or spread it over more days.`;
+  }
+}
+
+/** What a change leaves, and what then protects. */
+function left(say: Say, { then, still, ears }: Help): string {
+  if (then <= 1 + 1e-9)
+    return 'Then usual values stay under the vibration action value and the noise limit.';
+  const plain = `Even so it is still ${times(say, then)} ${limitOf[still]}: with this work, these tools and this crew you cannot stay under it today.`;
+  return ears
+    ? `${plain} ${earsLine(say, ears)}`
+    : `${plain} Gloves do not take it away. Spread the work over more days, or give it to a specialist.`;
+}
+
+/** What is too much, which change helps most, and what it leaves. */
+export const helpSentence = (say: Say, help: Help): string =>
+  `As the tools usually are, the day takes ${times(say, help.now)} ${limitOf[help.over]}. ${changeLine(say, help)} ${left(say, help)}`;
+
+function changeLine(say: Say, help: Help): string {
   const steps = stepWords(say);
   switch (help.change) {
     case 'people':
-      return `What helps most: ${say.number(help.people)} people share this person’s loud and shaking work evenly. ${left(say, help.then)}`;
+      return `What helps most: ${say.number(help.people)} people share this person’s loud and shaking work evenly.`;
     case 'tool':
-      return `What helps most: for “${steps[help.step].name}” take the ${toolWords[help.to].name} in place of the ${toolWords[help.from].name}. ${left(say, help.then)}`;
+      return `What helps most: for “${steps[help.step].name}” take the ${toolWords[help.to].name} in place of the ${toolWords[help.from].name}.`;
     case 'method':
-      return `What helps most: another method for “${steps[help.step].name}”: ${methodWords(say)[help.to].name.toLowerCase()}${help.specialist ? ', done by a specialist' : ''}. ${left(say, help.then)}`;
+      return `What helps most: another method for “${steps[help.step].name}”: ${methodWords(say)[help.to].name.toLowerCase()}${help.specialist ? ', done by a specialist' : ''}.`;
   }
 }
 

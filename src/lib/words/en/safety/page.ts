@@ -2,7 +2,6 @@ import type { SharingAim } from '$lib/safety/safety-of';
 import type { Setting } from '$lib/answers/questions';
 import type { DustHours, Region, Turns } from '$lib/answers/crew-day';
 import type { Span } from '$lib/plan/amount';
-import type { SilicaControlId } from '$shared/silica-table';
 import type { Say } from '$lib/words/types';
 
 /** Labels and short sentences of the page of the crew's day. */
@@ -66,6 +65,8 @@ export const crewPageWords = {
     'tool-running': 'Only the hours the tool runs are counted, as you chose.',
   } satisfies Readonly<Record<DustHours, string>>,
   dustStrip: (person: string): string => `Hours in dust of the table, ${person}`,
+  dustOutside: (tools: string): string =>
+    `The lower bar, dashed, is in no row of the table and not counted in that: ${tools}. Nobody has measured its dust.`,
   dustNone: 'No step of this day is in the dust table.',
   columnLine: (say: Say): string => `past ${say.figure('silica.long-shift')}: stricter column`,
   noise: 'Noise',
@@ -191,7 +192,11 @@ export const cardWords = {
   ears: (rating: string): string => `Protectors rated NRR ${rating} or more.`,
   earsAtLeast: (rating: string): string =>
     `Protectors rated NRR ${rating} at least: not all levels are known.`,
-  assess: 'Dust has to be assessed before you begin.',
+  /** Until somebody has measured. */
+  begin: (tools: string): string =>
+    `In no dust table: ${tools}. Begin like this, until a competent person has measured the dust.`,
+  hood: 'Behind the nozzle: a blasting hood fed with clean air.',
+  besideBlast: 'While somebody blasts, wear it or stay outside the barrier.',
   mask: (factor: number): string => `Mask of factor ${factor} or more.`,
   noMask: 'No mask asked for.',
 } as const;
@@ -201,46 +206,4 @@ export const settingWords: Readonly<Record<Setting, string>> = {
   indoors: 'Indoors',
   sheltered: 'Under a roof or between walls',
   open: 'Open air',
-};
-
-/** The sheet a crew lead prints and reads aloud. */
-export const briefingWords = {
-  title: 'To read aloud before work starts',
-  job: 'Job',
-  date: 'Date',
-  lead: 'Crew lead',
-  competent: 'Competent person, may stop the work',
-  help: 'Who to call, and where we are',
-  step: 'Step',
-  control: 'Run this against dust',
-  mask: 'Mask',
-  turn: 'Longest turn',
-  turnNote:
-    'Longest turn: the trigger time before the vibration action value with a tool as it usually shakes, if nothing else shakes your hands that day.',
-  none: 'none',
-  factor: (factor: number): string => `factor ${factor}`,
-  assess: 'to be assessed',
-  ask: 'ask the maker',
-  noTurn: 'does not shake',
-  otherTool: 'not with this tool',
-  or: 'or',
-  lines: 'Read these out',
-  sign: 'Heard and understood',
-  name: 'Name',
-  signature: 'Sign',
-} as const;
-
-/** Controls in the few words of a table. */
-export const controlInShort: Readonly<Record<SilicaControlId | 'exhaust-the-room', string>> = {
-  'water-to-blade': 'water on the blade',
-  'water-to-wheel': 'water on the wheel',
-  'water-to-cutter': 'water on the cutters',
-  'water-at-point': 'water at the point',
-  'water-with-surfactant': 'water sprays with wetting agent',
-  'shroud-and-collector': 'shroud and collector',
-  'makers-collector': 'the maker’s collector',
-  'cyclone-or-cleaning': 'cyclone or self-cleaning filter',
-  'hepa-for-holes': 'HEPA vacuum for holes',
-  'vacuum-between-passes': 'HEPA vacuum',
-  'exhaust-the-room': 'air drawn out',
 };

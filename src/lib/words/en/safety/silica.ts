@@ -1,5 +1,6 @@
 import { toUs } from '$lib/answers/units';
 import type { DutyId } from '$lib/safety/duties';
+import { maskOfTask, type Mask } from '$lib/safety/masks';
 import type { SilicaOfDay, SilicaOfTask, SilicaWay } from '$lib/safety/silica';
 import type { Region } from '$lib/safety/types';
 import type { Say } from '$lib/words/types';
@@ -72,16 +73,25 @@ export const protectionSentence = (factor: number): string =>
     ? `Wear a respirator with a protection factor of ${String(factor)} or more.`
     : 'With this control the table asks for no respirator.';
 
+/** What to begin with where no table has a row. */
+function beginSentence({ factor, hood }: Mask): string {
+  const mask = `a mask of factor ${String(factor)} or more`;
+  return hood
+    ? `Until then, whoever blasts wears a hood fed with clean air. Whoever is near wears ${mask}, or stays outside the barrier.`
+    : `Until then, run the maker’s dust collector (class H or M) and wear ${mask}.`;
+}
+
 /** What the table says of one task, in one sentence or two. */
 export function silicaSentence(say: Say, task: SilicaOfTask, region: Region): string {
   const tool = toolWords[task.tool].name;
+  const mask = maskOfTask(task, region);
   switch (task.kind) {
     case 'not-dusty':
       return `This step with the ${tool} is not known for concrete dust. Dried slurry is dust again: clean it up wet.`;
     case 'housekeeping':
       return 'Cleaning up raises dust too. Use a fine-dust (HEPA) vacuum; never sweep dry.';
     case 'not-in-table':
-      return `The ${tool} ${task.open ? 'may not be' : 'is not'} in the dust table for this step. The dust has to be assessed by somebody who can measure it before work starts.${
+      return `The ${tool} ${task.open ? 'may not be' : 'is not'} in the dust table for this step. The dust has to be assessed by somebody who can measure it. ${beginSentence(mask)}${
         task.open
           ? ` It could be argued to stand in ${rowList(say, task.rows)}; we take the stricter way.`
           : ''
@@ -91,6 +101,11 @@ export function silicaSentence(say: Say, task: SilicaOfTask, region: Region): st
         region === 'us'
           ? `The ${tool} stands in ${rowList(say, task.rows)} of 29 CFR 1926.1153 Table 1.`
           : `Your country’s rule decides. The same controls as in the US table, ${rowList(say, task.rows)}, are good practice for the ${tool}.`,
+        ...(mask.by === 'country'
+          ? [
+              `Great Britain asks for extraction of class H or M and a mask of factor ${String(mask.factor)} at such work. That is stricter than the US table: take it where your country asks for no more.`,
+            ]
+          : []),
         ...(task.open
           ? ['The table does not name it clearly, so we ask for the stricter respirator.']
           : []),

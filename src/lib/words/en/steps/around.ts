@@ -22,6 +22,7 @@ export const aroundByCase = {
   rustyCrack: 'Open it to the bar, or fetch an engineer.',
   chase: 'Take a light hammer with a narrow chisel, with water or a hood on it.',
   rout: 'Follow it with a crack router, or a grinder and a crack blade, with extraction on it.',
+  growth: 'Scrape off thick growth while it is damp, and bag it.',
   sound: 'Tap with a hammer about every hand’s width. Not on frozen concrete.',
   soundFloor:
     'Tap with a hammer about every hand’s width, or drag a chain. Not on frozen concrete.',

@@ -30,6 +30,10 @@ const casesOf: Readonly<Partial<Record<StepId, Cases>>> = {
       { rule: 'sound-before-cutting', lines: [aroundByCase.sound] },
     ],
   },
+  'pressure-wash': {
+    instead: 0,
+    cases: [{ rule: 'growth-washed-off', lines: [aroundByCase.growth] }],
+  },
   'chase-crack': {
     instead: 1,
     cases: [
@@ -88,14 +92,13 @@ export function stepHere({ id, why }: Step, say: Say): StepWords {
   const usual = stepWords(say)[id];
   const known = casesOf[id];
   const met = known?.cases.filter(({ rule }) => why.some((reason) => reason.rule === rule)) ?? [];
-  if (!known || !met.length) {
-    const light = why.some(({ rule }) => rule === 'light-hammer-here');
-    const told = [...saidBySettings(say), ...(light ? [lightLast] : [])];
-    return { name: usual.name, how: usual.how.filter((line) => !told.includes(line)) };
-  }
+  const light = why.some(({ rule }) => rule === 'light-hammer-here');
+  const told = [...saidBySettings(say), ...(light ? [lightLast] : [])];
+  const untold = usual.how.filter((line) => !told.includes(line));
+  if (!known || !met.length) return { name: usual.name, how: untold };
   const lines = [...new Set(met.flatMap((each) => each.lines))];
   return {
     name: met[0]?.name ?? usual.name,
-    how: [...lines, ...usual.how.slice(known.instead)],
+    how: [...lines, ...untold.slice(known.instead)],
   };
 }

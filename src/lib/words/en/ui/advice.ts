@@ -1,3 +1,4 @@
+import type { Stand } from '$lib/advice/rejected';
 import type { Hold } from '$lib/advice/types';
 import type { Say } from '$lib/words/types';
 
@@ -26,6 +27,8 @@ export const advicePageWords = {
   beyond: 'No way of preparing the surface helps here.',
   mayStop: (who: string) =>
     `It may come to a stop. Take nothing off yet. If it stops, call ${who}.`,
+  callsNow: (who: string) => `It may come to a stop. Take nothing off yet, and call ${who} now.`,
+  callNobody: 'Call nobody yet: the test comes first.',
   calls: (who: string) => `Call ${who}.`,
   asks: (who: string) => `It is found out by ${who}.`,
   holds: { stop: 'Why it stops', 'find-out-first': 'What has to be known first' },
@@ -51,10 +54,11 @@ export const advicePageWords = {
   hazards: 'Look out for',
   reasons: 'Why this way',
   others: 'Why not another way',
-  wouldDo: 'possible too',
-  out: 'ruled out',
-  othersCount: (could: number, not: number) =>
-    could ? `${could} possible too, ${not} ruled out` : `${not} ruled out`,
+  stands: {
+    could: 'possible too',
+    harsher: 'harsher than needed',
+    out: 'ruled out',
+  } satisfies Record<Stand, string>,
   answersCount: (count: number) => (count === 1 ? 'one other answer' : `${count} other answers`),
   likeliest: 'in the likeliest case,',
   reason: { likeliest: 'In the likeliest case:' },
@@ -64,6 +68,7 @@ export const advicePageWords = {
     leaves: 'Roughness this leaves',
     bySheet: (csp: string) => `${csp}, by the data sheet`,
     byTable: (csp: string) => `${csp}, by the usual table`,
+    asFound: (csp: string) => `${csp} at least: a sealer takes the texture as it is`,
     undecided: 'Depends on what goes on next',
     open: 'Depends on what is still open',
     bruisedSkin: 'Bruised skin',

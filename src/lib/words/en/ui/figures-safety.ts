@@ -24,6 +24,7 @@ export const safetyFigureNames = {
   'noise.rating-derating-muffs': 'Taken off the rating of ear muffs',
   'noise.rating-derating-foam': 'Taken off the rating of foam plugs',
   'noise.rating-derating-other-plugs': 'Taken off the rating of other plugs',
+  'noise.rating-second': 'What a second protector adds',
   'noise.rating-highest': 'Highest rating sold',
   'vibration.day': 'Hours a day’s vibration is spread over',
   'vibration.action': 'Action value for a day',

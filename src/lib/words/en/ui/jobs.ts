@@ -88,6 +88,8 @@ export const jobsWords = {
       `“${file}” was not opened, and your jobs are as they were. ${problem}`,
     unreadable: 'The browser could not read the file.',
     added: (name: string) => `“${name}” is in your list as a new job.`,
+    toAdvice: 'See its advice',
+    toJob: 'See the job',
     notKept: (name: string, why: string) => `“${name}” was read but not kept. ${why}`,
   },
   link: {

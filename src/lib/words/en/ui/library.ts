@@ -55,11 +55,12 @@ export const libraryWords = {
     glossary: 'the glossary',
     label: 'What are you looking for?',
     failed: 'The search index could not be loaded. This is complete:',
-    such: 'Moss, cost, permit',
+    such: 'Moss, cost',
     go: 'Search',
     type: 'Type a word, such as “hollow” or “dust”.',
     loading: 'Loading the index.',
     nothing: (words: string) => `Nothing found for “${words}”. Try one shorter word.`,
+    rest: (count: number) => (count === 1 ? 'Show 1 more' : `Show ${count} more`),
     found: (count: number) =>
       count === 1 ? '1 page or term found.' : `${count} pages and terms found.`,
   },

@@ -25,6 +25,7 @@ export const questionPageWords = {
   several: 'Several possible',
   onlyOne: 'I know which one it is',
   severalHint: 'Tick every one that could be true.',
+  coin: (width: string) => `The coin in the pictures is ${width} wide.`,
   manyHint: 'Tick all that are there. Tick “maybe” where you cannot tell.',
   maybe: 'Maybe',
   maybeOf: (name: string) => `Maybe: ${name}`,

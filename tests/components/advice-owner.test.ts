@@ -1,0 +1,138 @@
+import { cleanup, render } from '@testing-library/svelte';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Job } from '$lib/answers/job';
+import AdvicePage from '$lib/ui/advice/AdvicePage.svelte';
+import { preferences } from '$lib/ui/preferences.svelte';
+import { session } from '$lib/ui/session.svelte';
+
+const none = { yes: [], maybe: [] };
+const job = (site: object, zone: object): Job =>
+  ({
+    name: 'Lock-keeper’s garden (invented)',
+    site: {
+      element: ['slab'],
+      setting: ['open'],
+      salts: ['none'],
+      freezeThaw: ['some'],
+      thickness: 120,
+      warnings: none,
+      ...site,
+    },
+    zones: [
+      {
+        id: 'a',
+        name: 'By the pond',
+        answers: {
+          depth: ['film'],
+          looseness: ['tight'],
+          contamination: { yes: ['growth'], maybe: [] },
+          texture: ['sandy'],
+          cracks: ['none'],
+          steel: ['none-seen'],
+          finish: ['sealer'],
+          area: 20,
+          ...zone,
+        },
+      },
+    ],
+  }) as unknown as Job;
+const mossyPatio = job({}, {});
+const rustySteps = job(
+  { element: ['steps'], thickness: 'unknown' },
+  {
+    depth: ['20-to-50'],
+    looseness: ['fractured'],
+    steel: ['corroded'],
+    barLoss: ['within-limit', 'one-bar', 'neighbours'],
+    contamination: { yes: [], maybe: ['growth', 'salt-bloom'] },
+    finish: ['overlay', 'rebuild'],
+    area: 2,
+  },
+);
+
+// Rendering a whole page takes its time on a busy machine.
+vi.setConfig({ testTimeout: 120_000 });
+afterEach(() => {
+  cleanup();
+  preferences.reader = null;
+});
+const shown = async (given: Job, selector = 'body') => {
+  await session.startNew(given);
+  render(AdvicePage, { zone: null });
+  return document.querySelector(selector)?.textContent?.replace(/\s+/g, ' ') ?? '';
+};
+
+// Common practice, no source: what a careful owner of a house is told, and what is not theirs.
+describe('whoever owns it', () => {
+  beforeEach(() => {
+    preferences.reader = 'own';
+  });
+
+  it('reads of no depth at which a sound patio would stop', async () => {
+    const said = await shown(mossyPatio, '.said');
+    expect(said).toContain('Nothing has to come off');
+    expect(said).not.toContain('Damage past');
+  });
+
+  it('reads of no laboratory, lead or locating where nothing of the kind was said to be there', async () => {
+    const page = await shown(mossyPatio);
+    expect(page).not.toMatch(/asbestos|laboratory|switches them off/);
+  });
+
+  it('reads that harsher methods are too much for a sound patio, not that they would do', async () => {
+    const page = await shown(mossyPatio);
+    expect(page).toContain('7 harsher than needed');
+    expect(page).not.toMatch(/possible too|0 ruled out/);
+  });
+
+  it('reads that a sealer takes the texture as it is, with no clash of numbers', async () => {
+    const page = await shown(mossyPatio);
+    expect(page).toMatch(
+      /Roughness it needs\s*CSP 1 at least: a sealer takes the texture as it is/,
+    );
+    const said = document.querySelector('.said')?.textContent ?? '';
+    expect(said).toContain('texture as it is');
+    expect(said).not.toContain('CSP 1 to 2');
+  });
+
+  it('reads how the moss goes in the step that washes it off', async () => {
+    const page = await shown(mossyPatio);
+    expect(page).toContain('Scrape off thick growth while it is damp, and bag it.');
+    expect(page).not.toContain('Take off growth');
+    cleanup();
+    expect(await shown(job({}, { contamination: none }))).not.toContain('Scrape off thick growth');
+  });
+
+  it('is not told to ask the owner', async () => {
+    const page = await shown(job({}, { texture: ['smooth'], finish: ['sealer', 'overlay'] }));
+    expect(page).toContain('Think back, or ask who had it before you');
+    expect(page).not.toContain('Ask the owner');
+  });
+
+  it('calls a contractor where a crew does the work', async () => {
+    const said = await shown(
+      job({}, { depth: 30, looseness: ['hollow'], finish: ['overlay'] }),
+      '.said',
+    );
+    expect(said).toMatch(/Call\s*A contractor/);
+  });
+
+  it('cleans and measures no bar, and calls now whoever does', async () => {
+    const said = await shown(rustySteps, '.said');
+    expect(said).toContain('call a licensed structural engineer now');
+    const page = document.body.textContent?.replace(/\s+/g, ' ') ?? '';
+    expect(page).toContain('take a photo. Send it to a contractor or an engineer');
+    expect(page).not.toContain('Clean it down to bright steel');
+  });
+
+  it('calls nobody before a test that everybody can do', async () => {
+    const said = await shown(
+      job(
+        {},
+        { texture: ['sandy', 'pitted'], depth: 5, looseness: ['flaking'], finish: ['overlay'] },
+      ),
+      '.said',
+    );
+    expect(said).toContain('Call nobody yet');
+  });
+});

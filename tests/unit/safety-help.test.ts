@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { briefingOf } from '$lib/safety/briefing';
+import { safetyOf } from '$lib/safety/safety-of';
+import type { ShiftTask } from '$lib/safety/types';
+import { formatter } from '$lib/words/format';
+import { briefingLine, helpSentence } from '$lib/words/en/safety';
+
+const say = formatter('metric');
+const day = (crew: number, ...tasks: readonly ShiftTask[]) => {
+  const workers = [{ id: '1', tasks }, ...(crew > 1 ? [{ id: '2', tasks: [] }] : [])];
+  const result = safetyOf({ region: 'elsewhere', workers, crew });
+  if (!result.ok) throw new Error('refused');
+  return result.safety;
+};
+const at = (level: number, hours: number): ShiftTask => ({
+  step: 'abrasive-blast',
+  setting: 'open',
+  hours: [hours, hours],
+  tool: 'blast-nozzle',
+  ownLevel: level,
+});
+const helped = (task: ShiftTask) => {
+  const help = day(2, task).workers[0]?.help;
+  if (!help) throw new Error('no help');
+  return { help, told: helpSentence(say, help) };
+};
+
+// Equal energy (EU 2003/10/EC; SCENIHR 2008 Table 3): 85 dB(A) for 8 h, twice for every 3 dB.
+// A rating of 33 gives (33 - 7) / 2 = 13 dB in real use (29 CFR 1910.95 Appendix B, halved as the OSHA
+// Technical Manual does); muffs over plugs add 5 (from memory): 18.
+describe('what helps most', () => {
+  it('says that it is noise, what stays over, and that plugs and muffs together then do', () => {
+    // 8 h at 107 dB(A): 22 dB over. Four people: 6 dB less, 16 to take off.
+    const { help, told } = helped(at(107, 8));
+    expect(help).toMatchObject({ over: 'noise', still: 'noise', ears: { by: 'both' } });
+    expect(help.ears?.needed).toBeCloseTo(16, 0);
+    expect(told).toMatch(
+      /noise limit.*cannot stay under it.*Plugs and muffs together take that off/,
+    );
+  });
+  it('says where one protector is enough, and where not even both are', () => {
+    expect(helped(at(100, 8)).help.ears?.by).toBe('one');
+    const { help, told } = helped(at(114, 8));
+    expect(help.ears?.by).toBe('neither');
+    expect(told).toContain('more than plugs and muffs together take off');
+  });
+  it('says that it is vibration, and that everything is then under', () => {
+    // HSE ready reckoner: 10 m/s2 for 1 h is 200 points, twice the action value.
+    const shaking: ShiftTask = {
+      step: 'break-out',
+      setting: 'open',
+      hours: [1, 1],
+      tool: 'chipping-hammer',
+      ownLevel: 60,
+      ownVibration: 10,
+      ownVibrationFrom: 'measured',
+    };
+    const { help, told } = helped(shaking);
+    expect(help).toMatchObject({ over: 'vibration', now: expect.closeTo(2, 6) as number });
+    expect(told).toContain('2 times the vibration action value');
+    expect(told).toContain('Then usual values stay under');
+  });
+});
+
+describe('who takes turns', () => {
+  const turns = (hours: number) => {
+    const safety = day(2, {
+      step: 'break-out',
+      setting: 'open',
+      hours: [hours, hours],
+      tool: 'chipping-hammer',
+      ownVibration: 10,
+      ownVibrationFrom: 'measured',
+    });
+    return briefingOf(safety, [], [])
+      .filter(({ id }) => id === 'hands')
+      .map((line) => briefingLine(say, line, safety).line)
+      .join(' ');
+  };
+  // HSE ready reckoner: 10 m/s2 reaches 100 points after 30 min, so 2.5 h are five people's half hours,
+  // or three days of two. The plan has them on one day: it goes by hours of work.
+  it('says what a day of the plan passes, and by how many people or days it would not', () => {
+    expect(turns(2.5)).toMatch(/plan goes by hours.*action value: 5 people, or 3 days/);
+    expect(turns(2.5)).toContain('under the limit value today');
+    expect(turns(2.5)).not.toContain('Do not do all');
+  });
+  it('says of one person’s work that vibration is meant', () =>
+    expect(turns(0.5)).toContain('By vibration, one person'));
+});
