@@ -43,7 +43,9 @@ const overlaps = ({ work }: DayRow, one: StepId | undefined, other: StepId): boo
 export function rowLines(row: DayRow, { steps }: Plan, say: Say): readonly string[] {
   const names = stepWords(say);
   const numberOf = (step: string) => steps.findIndex(({ id }) => id === step) + 1;
-  const done = [...new Set(row.work.map(({ step }) => step))];
+  const done = [...new Set(row.work.map(({ step }) => step))].sort(
+    (one, other) => numberOf(one) - numberOf(other),
+  );
   const cures = row.waits.filter(({ step }) =>
     steps.some(({ id }) => id === step && id.includes('cure')),
   );
