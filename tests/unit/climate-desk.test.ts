@@ -102,7 +102,7 @@ describe('what the page says', () => {
     const reading = readFreezeThaw(weather.frequency ?? 'never', 'stays-wet', 'none');
     const text = readingReason(reading, weather, formatter('us'));
     expect(text).toContain(formatter('us').number(weather.cycles?.direct ?? NaN));
-    expect(text).toContain(' in of rain');
+    expect(text).toContain('\u00a0in of rain');
     expect(text).toContain('“Often”');
     expect(
       weatherSentence(readWeather(days.map((day) => ({ ...day, rain: null }))), say),
