@@ -4,6 +4,7 @@ import { everywhere } from '$lib/plan/schedule';
 import { figures, valueOf, type FigureId } from '$shared/figures';
 
 const slack = 1e-6;
+const moment = (hour: number): number => Math.round(hour / slack);
 
 /** A figure's usual value, looked up anew and not by the scheduler's own code. */
 const usual = (id: FigureId): number => {
@@ -78,7 +79,8 @@ export function faultsOf({ tasks, schedule }: Plan, off = (_day: number) => fals
   for (const zone of zones) {
     const here = placed
       .filter(({ task }) => task.zones.includes(zone))
-      .sort((one, other) => one.from - other.from || one.to - other.to);
+      // Times a hair apart are the same time, told by sums in another order: the shorter comes first.
+      .sort((one, other) => moment(one.from) - moment(other.from) || one.to - other.to);
     here.forEach(({ task, from }, index) => {
       if (index && (here[index - 1]?.to ?? 0) > from + slack) say(`${zone}: two things at once`);
       if (!needsDry.includes(task.step)) return;
