@@ -77,7 +77,7 @@ test.describe('on paper', () => {
       name: `Zone by the wall number ${String(index)} ${(index * 7919).toString(36)}`,
     }));
     await openFile(page, { ...file, zones });
-    await expect(list(page).getByText('in hand')).toBeVisible();
+    await expect(list(page).getByText('open now')).toBeVisible();
     await page.goto('/owner/');
     await page.emulateMedia({ media: 'print' });
     await expect(page.getByText('driveway-9-larch-row-invented.down-to-sound.json')).toBeVisible();
@@ -111,7 +111,7 @@ test.describe('back to the desk', () => {
     await expect(page.getByLabel('Into which job?').locator('option')).toHaveCount(1);
     await expect(page.getByText('3 entries come along.')).toBeVisible();
     await expect(page.getByRole('group', { name: 'By the gate: Depth' })).toBeVisible();
-    await expect(page.getByLabel(/Here\s+5 mm/)).toBeChecked();
+    await expect(page.getByLabel(/Here\s+5\smm/)).toBeChecked();
     await page.getByRole('button', { name: 'Bring it in' }).press('Enter');
     await expect(page.getByText(/^Brought into “/)).toBeVisible();
     await expect(page.getByRole('button', { name: 'Undo: as it was before' })).toBeFocused();

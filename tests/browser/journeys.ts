@@ -76,7 +76,7 @@ export const journeys: Readonly<
     },
     verdict: /Prepare it: Breaking out/,
     // Source: ICRI 310.1R and ACI PRC-364.6: 19 mm clear behind the bar.
-    says: [/19 mm/, /free the bar/i],
+    says: [/19\smm/, /free the bar/i],
   },
 };
 

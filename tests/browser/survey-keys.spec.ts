@@ -63,7 +63,7 @@ test('with keys alone: a chain noted, taps, a crack, a depth, a joint in other n
   await expect(results(page)).toContainText('in lanes of 450 mm');
   await tool('Crack');
   await keys('Enter', 'ArrowRight', 'ArrowRight', 'Enter', 'ArrowUp', 'Enter', 'Enter');
-  await expect(marks(page)).toContainText(/Crack 1: \d+ mm long/);
+  await expect(marks(page)).toContainText(/Crack 1: \d+\smm long/);
   await tool('Spot');
   await keys('Enter', 'ArrowRight', 'ArrowRight', 'ArrowDown', 'ArrowDown', 'Enter');
   await reach(page, page.getByLabel('Depth', { exact: true }));

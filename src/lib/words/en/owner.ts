@@ -31,11 +31,11 @@ export const readingWords: Readonly<Record<ReadingId, Named>> = {
   },
   doubtful: {
     name: 'A repair is doubtful here',
-    line: 'The hole goes past the top third of the slab, or may go so far. Compare with making that part new.',
+    line: 'The hole passes, or may pass, the top third of the slab. Compare with making that part new.',
   },
   'part-doubtful': {
     name: 'Most can be restored; a part is doubtful',
-    line: 'There the hole goes past the top third of the slab, or may go so far. Compare with making that part new.',
+    line: 'There the hole passes, or may pass, the top third of the slab. Compare with making that part new.',
   },
   'restore-part': {
     name: 'A part has to be made new',
@@ -123,7 +123,7 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
   'mostly-gone': ({ share = 0 }, say) =>
     `${say.share(share)} of the whole surface is rotten or gone to full depth.`,
   'depth-past-third': ({ zones }, say) =>
-    `The hole goes past the top third of the slab, or may go so far${places(zones, say)}. A repair of only a part of the depth is doubtful there.`,
+    `The hole passes, or may pass, the top third of the slab${places(zones, say)}. A repair of part of the depth is doubtful there.`,
   settled: () =>
     'It has settled or rocks. A repair on a slab that moves will crack again, so the cause comes first.',
   'fire-or-chemical': () =>

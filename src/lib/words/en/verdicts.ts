@@ -109,7 +109,7 @@ export const verdictWords: VerdictWords = {
   },
   deferral: frameWords.deferral,
   ownerLimits: {
-    edges: 'Work at an edge or on a ladder: a short fall can kill.',
+    edges: 'Edges and ladders: a short fall can kill.',
     overhead: 'Work above your head: what comes loose falls on you.',
     electricity: 'Work near cables, sockets, lights or a meter.',
     steel: 'Cutting or hammering near steel: it may hold the concrete up.',

@@ -5,4 +5,4 @@ import type { Say } from '$lib/words/types';
  * @param depth mm
  */
 export const doubtLine = (depth: number, say: Say): string =>
-  `The hole may go past ${say.length(depth)}, ${say.fraction(say.valueOf('depth.partial-limit'))} of the slab: a patch is doubtful. Compare with making that part new.`;
+  `The hole may go past ${say.length(depth)}, ${say.fraction(say.valueOf('depth.partial-limit'))} of the slab: a patch is doubtful. Compare with a new part.`;

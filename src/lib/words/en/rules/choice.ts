@@ -36,7 +36,7 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
     saw(reason, 'looseness', 'hollow')
       ? 'A hollow layer has let go underneath. It has to come out whole, down to sound concrete, and only breaking out does that.'
       : saw(reason, 'looseness', 'rotten')
-        ? 'The concrete is rotten in depth. Nothing holds until you reach sound concrete, and only breaking out gets there.'
+        ? 'Rotten in depth: only breaking out reaches sound concrete.'
         : `What is loose here is ${named(reason, 'depth', depthNames(say))}. Breaking out is the gentlest method here that clears it.`,
   'off-floor-blast': (reason, say) =>
     `What is loose here is ${named(reason, 'depth', depthNames(say))}. No floor machine can work here, and this method follows any shape.`,

@@ -7,7 +7,7 @@ type PossibleHold = Exclude<(typeof holdRules)[number], 'answers-differ'>;
 /** What would stand before the work if an open answer turned out so. Nothing here is said as a fact. */
 export const possibleHoldSentences: Readonly<Record<PossibleHold, RuleSentence>> = {
   'structure-before-removal': () =>
-    'If the work takes concrete out of something that carries load, an engineer has to say first what may go and what must be propped.',
+    'If the work cuts into what carries load, an engineer says first what may go and what must be propped.',
   'tendons-before-depth': (_, say) =>
     `If there are stretched steel cables inside, nothing may be sawn, drilled or taken deeper than ${say.figure('tendon.depth')} until they are located and marked.`,
   'settled-or-rocking': () =>
@@ -35,8 +35,7 @@ export const possibleHoldSentences: Readonly<Record<PossibleHold, RuleSentence>>
     const from = half === null ? '' : ` (${say.length(half)} here)`;
     return `If loose concrete reaches ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness or more${from}, this part has to be replaced through its full depth.`;
   },
-  through: () =>
-    'If the damage goes right through, this part has to be replaced through its full depth.',
+  through: () => 'If the damage goes right through, this part is replaced through its full depth.',
   'thickness-decides': (_, say) =>
     `If the loose concrete goes deep, depth and thickness have to be measured first: from ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness this part has to be replaced.`,
   'bar-section-loss': (_, say) =>

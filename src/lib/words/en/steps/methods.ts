@@ -2,8 +2,7 @@ import type { MethodId } from '$shared/methods';
 import type { Say, StepWords } from '$lib/words/types';
 
 /** Of no use where the hammer is a light one anyway. */
-export const lightLast =
-  'Near the edge, near steel and for the last layer, change to a light hammer.';
+export const lightLast = 'Near edge and steel, and for the last layer: a light hammer.';
 
 const lines = (say: Say) => ({
   headFlat: 'Keep the head flat, and go in overlapping rows. Then cross them.',

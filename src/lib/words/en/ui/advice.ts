@@ -102,7 +102,7 @@ export const advicePageWords = {
   numbers: 'Where the numbers come from',
   where: 'Where this number comes from',
   noSource: 'No published source.',
-  hazardsLine: 'Tap one: when to stop, and what helps.',
+  hazardsLine: 'Tap one for when to stop.',
   toJob: 'To the whole job',
   print: 'Print this',
   site: 'Site',
