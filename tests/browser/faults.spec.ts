@@ -130,6 +130,10 @@ test('two tabs writing to one job at once: what either called saved is there', a
   await withJob(page);
   const other = await context.newPage();
   await Promise.all([openJob(page), openJob(other)]);
+  for (const tab of [page, other])
+    await tab.evaluate(() => {
+      for (const part of document.querySelectorAll('details')) part.open = true;
+    });
   const hours = other.locator('#crew-hours');
   const rounds = 15;
   let [both, refused] = [0, 0];

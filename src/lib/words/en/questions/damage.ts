@@ -16,7 +16,7 @@ export const damageQuestionWords = (
     choices: {
       film: {
         name: `Nothing, or skin only: under ${say.figure('depth.film')}`,
-        hint: 'Sound, dusty, or a weak skin.',
+        hint: 'Sound, dusty or weak.',
       },
       'under-3': {
         name: say.span('depth.film', 'depth.thin'),
