@@ -124,7 +124,7 @@ async function tapThrough(context: BrowserContext): Promise<number> {
   const page = await context.newPage();
   await slowPhone(page);
   await page.goto('/assess/element/');
-  await expect(page.locator('aside h2').first()).toBeVisible();
+  await expect(page.locator('aside summary').first()).toBeVisible();
   for (const choice of ['slab', 'wall', 'steps', 'slab'])
     await page.locator(`input[value="${choice}"]`).click();
   await page.getByRole('button', { name: 'Continue' }).click();
