@@ -144,7 +144,9 @@ function showsStop({ possibleHolds }: Survey, zone: ZoneAnswers) {
   const questions = possibleHolds
     .filter(({ verdict }) => verdict === 'stop')
     .map(({ rule }) => seenBy[rule])
-    .map((question) => (question === 'barLoss' && (!zone.steel || isOpen(zone.steel)) ? 'steel' : question));
+    .map((question) =>
+      question === 'barLoss' && (!zone.steel || isOpen(zone.steel)) ? 'steel' : question,
+    );
   return ({ question, test }: FindOut): boolean =>
     questions.includes(question) && test !== 'lead-asbestos-test';
 }
