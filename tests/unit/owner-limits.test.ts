@@ -2,25 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
 import { limitIds, limitsHere, type LimitId } from '$lib/advice/owner-limits';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { sealedSlab } from '../helpers/sealed-slabs';
 
-const site: SiteAnswers = {
-  element: ['slab'],
-  setting: ['open'],
-  salts: ['none'],
-  freezeThaw: ['rare'],
-  thickness: 150,
-  warnings: { yes: [], maybe: [] },
-};
-const zone: ZoneAnswers = {
-  depth: ['film'],
-  looseness: ['tight'],
-  contamination: { yes: [], maybe: [] },
-  texture: ['sandy'],
-  cracks: ['none'],
-  steel: ['none-seen'],
-  finish: ['sealer'],
-  area: 12,
-};
+const { site, zone } = sealedSlab;
 const limits = (moreSite: SiteAnswers, moreZone: ZoneAnswers): LimitId[] => {
   const [s, z] = [
     { ...site, ...moreSite },

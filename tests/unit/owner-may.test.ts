@@ -3,25 +3,9 @@ import { adviseZone } from '$lib/advice/advise';
 import { depthMarginOf } from '$lib/advice/margins';
 import { doerOf, ownerMay, whomToCall } from '$lib/advice/owner-may';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { sealedSlab } from '../helpers/sealed-slabs';
 
-const site: SiteAnswers = {
-  element: ['slab'],
-  setting: ['open'],
-  salts: ['none'],
-  freezeThaw: ['rare'],
-  thickness: 150,
-  warnings: { yes: [], maybe: [] },
-};
-const zone: ZoneAnswers = {
-  depth: ['film'],
-  looseness: ['tight'],
-  contamination: { yes: [], maybe: [] },
-  texture: ['sandy'],
-  cracks: ['none'],
-  steel: ['none-seen'],
-  finish: ['sealer'],
-  area: 12,
-};
+const { site, zone } = sealedSlab;
 const told = (moreSite: SiteAnswers, moreZone: ZoneAnswers) => {
   const [s, z] = [
     { ...site, ...moreSite },

@@ -1,26 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
 import { askedInZone } from '$lib/plan/ask';
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { ZoneAnswers } from '$lib/answers/answers';
+import { mossyPatio } from '../helpers/sealed-slabs';
 
-const site: SiteAnswers = {
-  element: ['slab'],
-  setting: ['open'],
-  salts: ['none'],
-  freezeThaw: ['some'],
-  thickness: 120,
-  warnings: { yes: [], maybe: [] },
-};
-const zone: ZoneAnswers = {
-  depth: ['film'],
-  looseness: ['tight'],
-  contamination: { yes: ['growth'], maybe: [] },
-  texture: ['sandy'],
-  cracks: ['none'],
-  steel: ['none-seen'],
-  finish: ['sealer'],
-  area: 20,
-};
+const { site, zone } = mossyPatio;
 const asked = (more: ZoneAnswers) =>
   askedInZone(adviseZone(site, { ...zone, ...more }, { margins: false }));
 

@@ -5,26 +5,10 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { methodIds } from '$shared/methods';
 import { ruleSentences } from '$lib/words/en/rules';
 import { formatter } from '$lib/words/format';
+import { mossyPatio } from '../helpers/sealed-slabs';
 
 const say = formatter('metric');
-const site: SiteAnswers = {
-  element: ['slab'],
-  setting: ['open'],
-  salts: ['none'],
-  freezeThaw: ['some'],
-  thickness: 120,
-  warnings: { yes: [], maybe: [] },
-};
-const zone: ZoneAnswers = {
-  depth: ['film'],
-  looseness: ['tight'],
-  contamination: { yes: ['growth'], maybe: [] },
-  texture: ['sandy'],
-  cracks: ['none'],
-  steel: ['none-seen'],
-  finish: ['sealer'],
-  area: 20,
-};
+const { site, zone } = mossyPatio;
 const against = (moreSite: SiteAnswers, moreZone: ZoneAnswers) =>
   adviseZone({ ...site, ...moreSite }, { ...zone, ...moreZone }, { margins: false }).rejections;
 
