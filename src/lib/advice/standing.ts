@@ -2,10 +2,8 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { questionIds, type QuestionId } from '$lib/answers/questions';
 import { methodIds, type MethodId } from '$shared/methods';
 import { choose, rejectionsFor } from './choice';
-import { fixedOf, kindsFor, kindsOf, plainSite, plainZone } from './completions';
-import { demandsOf, opensBelow, showsBar } from './demands';
-import { indices } from './groups';
-import { isFloor } from './place';
+import { fixedOf, kindsFor, plainSite } from './completions';
+import { groupsOf } from './groups';
 import type { Reason } from './types';
 import type { Standing } from './zone-advice';
 
@@ -45,14 +43,8 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
   const states = Object.fromEntries(
     methodIds.map((id) => [id, { chosen: false, wouldDo: false, why: { rule: 'meets-all' } }]),
   ) as Record<MethodId, State>;
-  const kinds = choosingKinds(site, zone);
-  const fixed = fixedOf(zone);
-  for (const at of indices(kinds.map((list) => list.length))) {
-    const place: object = Object.assign(
-      {},
-      ...kinds.map((list, index) => list[at[index] as number]),
-    );
-    const demands = demandsOf({ ...plainSite, ...place }, { ...plainZone, ...fixed, ...place });
+  const base = { thickness: thickness ?? 'unknown', setting: plainSite.setting } as const;
+  for (const demands of groupsOf(kindsFor(site, zone), base, fixedOf(zone), false).demands) {
     const choice = choose(demands);
     states[choice.method].chosen = true;
     for (const { method, wouldDo, ...why } of rejectionsFor(choice, demands)) {
@@ -64,27 +56,6 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
   if (remembered.size >= mostRemembered) remembered.clear();
   remembered.set(key, states);
   return states;
-}
-
-/** One of every kind that the choice of method can tell apart. */
-function choosingKinds(site: SiteAnswers, zone: ZoneAnswers): readonly (readonly object[])[] {
-  const kinds = kindsFor(site, zone);
-  const only = <T>(list: readonly { readonly value: T }[], trait: (value: T) => string) =>
-    kindsOf(
-      list.map(({ value }) => value),
-      trait,
-    ).map(({ value }) => value);
-  return [
-    only(kinds.element, (element) => `${isFloor(element)}`).map((element) => ({ element })),
-    kinds.depthAndLooseness.map(({ value }) => value),
-    only(kinds.contamination, (set) =>
-      set.filter((each) => each !== 'growth' && each !== 'salt-bloom').join(),
-    ).map((contamination) => ({ contamination })),
-    kinds.texture.map(({ value: texture }) => ({ texture })),
-    only(kinds.cracks, (cracks) => `${opensBelow(cracks)}`).map((cracks) => ({ cracks })),
-    only(kinds.steel, (steel) => `${showsBar(steel)}`),
-    kinds.finish.map(({ value: finish }) => ({ finish })),
-  ];
 }
 
 /**
