@@ -1,5 +1,6 @@
 import { deleteEverything, inventory, type Places } from '$lib/keep/everything';
 import { openProgressStore } from '$lib/keep/practice/progress-store';
+import { openResultStore, resultsName } from '$lib/keep/practice/result-store';
 import { session } from '$lib/ui/session.svelte';
 import { siteName } from '$lib/ui/site-name';
 import { desk } from './desk.svelte';
@@ -12,6 +13,7 @@ const places: Places = {
   name,
   jobs: () => session.store(),
   progress: () => openProgressStore({ name: siteName('down-to-sound.practice') }),
+  given: () => openResultStore({ name: siteName(resultsName) }),
   settings: (key) => {
     const [, plain, end] = /^down-to-sound(\.[a-z-]+)(.*)$/.exec(key) ?? [];
     return plain !== undefined && end === ending;
