@@ -26,7 +26,10 @@ test('a set goes to a learner and its result back to the crew lead, once', async
   const set = await page.getByLabel('Link to a set of 2 cases').inputValue();
 
   // The learner does it on a small phone, which closes the page before the result is given.
-  const phone = await browser.newContext({ viewport: { width: 320, height: 640 } });
+  const phone = await browser.newContext({
+    viewport: { width: 320, height: 640 },
+    serviceWorkers: 'block',
+  });
   const learner = await phone.newPage();
   await learner.goto(set);
   await decide(learner, 'Under the car on Larch Row', 'Pressure washing');
@@ -35,10 +38,10 @@ test('a set goes to a learner and its result back to the crew lead, once', async
   await expect(heading(learner, 'The set is done')).toBeFocused();
   await learner.reload();
   await expect(heading(learner, 'The set is done')).toBeFocused();
-  // From here on nothing comes from the network.
-  await learner.getByText('Give it to your crew lead').focus();
+  await learner.locator('summary', { hasText: 'Give it to your crew lead' }).focus();
   await learner.keyboard.press('Enter');
   await expect(learner.getByRole('img', { name: /^Code that opens your result/ })).toBeVisible();
+  // From here on nothing comes from the network.
   await phone.setOffline(true);
   await learner.keyboard.press('Tab');
   await learner.keyboard.type('Mira');
@@ -55,8 +58,12 @@ test('a set goes to a learner and its result back to the crew lead, once', async
   expect(new URL(page.url()).hash).toBe('');
   const row = page.getByRole('row', { name: /^Mira/ });
   await expect(row).toContainText('0 of 2 right');
-  await expect(page.getByText('Picked Pressure washing; right is Grinding.')).toBeVisible();
-  await expect(page.getByText('Picked Breaking out; right is Engineer first.')).toBeVisible();
+  await expect(
+    page.getByText(/Too gentle\. Picked Pressure washing; right is Grinding\./),
+  ).toBeVisible();
+  await expect(
+    page.getByText(/Not safe to start\. Picked Breaking out; right is Engineer first\./),
+  ).toBeVisible();
   await noSideways(page, 'results');
   await noFaultsInBoth(page, 'results');
 
