@@ -208,6 +208,10 @@ describe('a code that was changed', () => {
       expect([what, read.ok]).toEqual([what, false]);
       if (!read.ok) expect(problemSentence(read.problem)).toContain('could have given');
     }
+    // The same number written with a nought before it, so that it would count as another code.
+    const plain = lettersOf([...bits, [0, 51], [0, 13], ...tail, [0, 37]]);
+    expect(readResultCode(withCheck(`done1.${plain}`)).ok).toBe(true);
+    expect(readResultCode(withCheck(`done1.2${plain}`)).ok).toBe(false);
     // A set without a case.
     const none = lettersOf([...table.cases.map((): Bead => [0, 2]), [0, 51], ...tail]);
     expect(readResultCode(withCheck(`done1.${none}`)).ok).toBe(false);

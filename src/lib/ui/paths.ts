@@ -13,7 +13,6 @@ export const paths = {
   weather: (zone?: string | null) => inZone(`${resolve('/')}weather/`, zone),
   learn: () => `${resolve('/')}learn/`,
   practice: () => `${resolve('/')}learn/practice/`,
-  results: () => `${resolve('/')}learn/practice/results/`,
   chart: () => `${resolve('/')}learn/chart/`,
   explainer: (slug: string) => `${resolve('/')}learn/${slug}/`,
   advice: (zone?: string | null) => inZone(`${resolve('/')}advice/`, zone),
