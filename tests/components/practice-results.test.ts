@@ -13,6 +13,7 @@ import {
 import { resultsName } from '$lib/keep/practice/result-store';
 import { readSetLink } from '$lib/keep/practice/set-link';
 import type { SetResult } from '$lib/practice/given';
+import { deleteAll } from '$lib/ui/jobs/everything';
 import { given } from '$lib/ui/practice/results/given.svelte';
 import ResultsPage from '$lib/ui/practice/results/ResultsPage.svelte';
 import { resultsCsv } from '$lib/ui/practice/results/results-table';
@@ -165,6 +166,18 @@ describe('the page of a crew lead', () => {
     await user.click(undo);
     await vi.waitFor(() => expect(rows()).toHaveLength(2));
     base.close();
+  });
+
+  it('has nothing to bring back once everything was deleted', async () => {
+    await given.bring(resultCode(mira));
+    await given.remove(runOf(mira));
+    expect(given.canUndo).toBe(true);
+    await deleteAll();
+    expect([given.canUndo, given.results]).toEqual([false, []]);
+    await given.bring(resultCode(mira));
+    await deleteAll();
+    await given.open();
+    expect(given.results).toEqual([]);
   });
 
   it('tells nonsense in one record, shows the rest, and lets it be deleted', async () => {

@@ -135,6 +135,7 @@ function takeResult(
   const mark = take(marks);
   const bytes = Uint8Array.from({ length: take(nameBytes + 1) }, () => take(256));
   const name = textOf(bytes);
+  // A code of an older version has its end alone to go by: it is not written any more.
   const known = calls.length > 0 && empty() && name !== null && isResultName(name);
   const result = { set, calls, minute, mark, name: name ?? '' };
   return known && isItsCode(result)

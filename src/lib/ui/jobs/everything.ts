@@ -27,10 +27,14 @@ export const whatIsKept = () => inventory(places);
 /** Deletes all of it, here and in what this tab holds. Says what could not be deleted. */
 export async function deleteAll() {
   // Fetched while there still is a copy to fetch it from.
-  const { practice } = await import('$lib/ui/practice/practice.svelte');
+  const [{ practice }, { given }] = await Promise.all([
+    import('$lib/ui/practice/practice.svelte'),
+    import('$lib/ui/practice/results/given.svelte'),
+  ]);
   await desk.forget();
   const left = await deleteEverything(places);
   if (!left.includes('results')) practice.drop();
+  if (!left.includes('given')) given.drop();
   await desk.refresh();
   return left;
 }

@@ -37,9 +37,15 @@ class Given {
     return this.#before !== undefined;
   }
 
-  /** Opens what is kept. Safe to call again. */
-  open(): Promise<void> {
-    return (this.#opening ??= this.#open());
+  /** Opens what is kept, or reads it again. */
+  async open(): Promise<void> {
+    if (this.#ready) await this.refresh();
+    else await (this.#opening ??= this.#open());
+  }
+  /** Lets go of all that this tab holds, once it is deleted on the device. */
+  drop(): void {
+    this.#kept = { results: [], damaged: [] };
+    this.#before = undefined;
   }
   async #open() {
     this.#store = await openResultStore({ name: siteName(resultsName) });
