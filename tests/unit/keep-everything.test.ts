@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { deleteEverything, inventory, type Places } from '$lib/keep/everything';
 import { openProgressStore } from '$lib/keep/practice/progress-store';
+import { openResultStore } from '$lib/keep/practice/result-store';
 import { openStore } from '$lib/keep/store';
 import { watchCleared } from '$lib/keep/updates';
 
@@ -34,12 +35,21 @@ async function places(): Promise<Places> {
   round += 1;
   const store = await openStore({ name: `everything-${round}` });
   const progress = await openProgressStore({ name: `everything-${round}.practice` });
+  const given = await openResultStore({ name: `everything-${round}.given` });
+  const result = {
+    set: { cases: ['bakery-dust'] },
+    calls: ['grind'],
+    minute: 3e7,
+    mark: 1,
+  } as const;
+  await given.bring({ ...result, name: 'Mira' });
   await store.put('a', { name: 'a', site: {}, zones: [] }, 0);
   await progress.add({ case: 'ab', at: 5, rating: 'good' } as never);
   return {
     name: 'down-to-sound',
     jobs: async () => store,
     progress: async () => progress,
+    given: async () => given,
     settings: (key) => key.startsWith('down-to-sound.'),
     caches: 'down-to-sound ',
   };
@@ -53,26 +63,27 @@ beforeEach(() => {
 afterEach(() => vi.unstubAllGlobals());
 
 describe('everything on the device', () => {
-  it('is counted, says what could not go, and goes: jobs, practice, settings, the copy of the site', async () => {
+  it('is counted, says what could not go, and goes: jobs, practice, what learners gave back, settings, the copy of the site', async () => {
     const all = await places();
-    expect(await inventory(all)).toEqual({ jobs: 1, results: 1, settings: 3, files: 2 });
+    expect(await inventory(all)).toEqual({ jobs: 1, results: 1, given: 1, settings: 3, files: 2 });
 
     const failing = async () => {
       throw new Error('the device does not answer');
     };
-    const broken = { ...all, jobs: failing, progress: failing };
+    const broken = { ...all, jobs: failing, progress: failing, given: failing };
     expect(await inventory(broken)).toMatchObject({
       jobs: undefined,
       results: undefined,
+      given: undefined,
       files: 2,
     });
 
     const heard = vi.fn();
     const stop = watchCleared('down-to-sound', heard);
-    expect(await deleteEverything(broken)).toEqual(['jobs', 'results']);
-    expect(await inventory(all)).toEqual({ jobs: 1, results: 1, settings: 0, files: 0 });
+    expect(await deleteEverything(broken)).toEqual(['jobs', 'results', 'given']);
+    expect(await inventory(all)).toEqual({ jobs: 1, results: 1, given: 1, settings: 0, files: 0 });
     expect(await deleteEverything(all)).toEqual([]);
-    expect(await inventory(all)).toEqual({ jobs: 0, results: 0, settings: 0, files: 0 });
+    expect(await inventory(all)).toEqual({ jobs: 0, results: 0, given: 0, settings: 0, files: 0 });
     await vi.waitFor(() => expect(heard).toHaveBeenCalledTimes(2));
     stop();
     // Another site's own, and this site's at another path, stay.

@@ -1,9 +1,10 @@
 import type { JobStore } from './job-store';
 import type { ProgressStore } from './practice/progress-store';
+import type { ResultStore } from './practice/result-store';
 import { tellCleared } from './updates';
 
 /** What this site keeps on a device. */
-export const parts = ['jobs', 'results', 'settings', 'files'] as const;
+export const parts = ['jobs', 'results', 'given', 'settings', 'files'] as const;
 export type Part = (typeof parts)[number];
 
 /** How many of each there are; undefined where the browser does not say. */
@@ -15,6 +16,7 @@ export interface Places {
   readonly name: string;
   readonly jobs: () => Promise<JobStore>;
   readonly progress: () => Promise<ProgressStore>;
+  readonly given: () => Promise<ResultStore>;
   /** Whether this is the name of a setting or a note, in the browser's storage for the site and for the tab. */
   readonly settings: (key: string) => boolean;
   /** What the names of the caches begin with that hold the site. */
@@ -40,6 +42,10 @@ const count: Readonly<Record<Part, (places: Places) => number | Promise<number |
   async results({ progress }) {
     const read = await (await progress()).read();
     return read.ok ? read.value.length : undefined;
+  },
+  async given({ given }) {
+    const { results, damaged } = await (await given()).read();
+    return results.length + damaged.length;
   },
   settings: (places) => settingsIn(places).length,
   async files(places) {
@@ -67,6 +73,9 @@ const clear: Readonly<Record<Part, (places: Places) => unknown>> = {
   jobs: async ({ jobs }) => (await jobs()).clear(),
   async results({ progress }) {
     if ((await (await progress()).forget()) === null) throw new Error('practice stays');
+  },
+  async given({ given }) {
+    if (!(await (await given()).clear()).ok) throw new Error('results of learners stay');
   },
   settings(places) {
     for (const { storage, key } of settingsIn(places)) storage.removeItem(key);

@@ -57,6 +57,10 @@ export type Expected =
   | { readonly id: 'set-link' }
   | { readonly id: 'set-part' }
   | { readonly id: 'case-drawing'; readonly drawing: string }
+  | { readonly id: 'result-code' }
+  | { readonly id: 'result-version'; readonly known: readonly string[] }
+  | { readonly id: 'whole-result' }
+  | { readonly id: 'possible-result' }
   | { readonly id: 'link' }
   | { readonly id: 'link-version'; readonly known: readonly string[] }
   | { readonly id: 'whole-link' };

@@ -77,6 +77,11 @@ const expectedWords: Say<Expected> = {
   'set-link': () => 'a link to a practice set made by this site',
   'case-drawing': ({ drawing }) =>
     `the id of a case drawn the way this copy of the site draws them (${drawing}-…); other copies draw other cases, so ask for a new link`,
+  'result-code': () => 'the code of a result made by this site',
+  'result-version': ({ known }) =>
+    `a code of a version this site can read (${known.join(', ')}); a newer code needs a newer copy of the site`,
+  'whole-result': () => 'the whole code; part of it is missing or was changed on the way',
+  'possible-result': () => 'a result that this site could have given; this one was put together',
   'set-part': () => 'cases=…, seed=… and count=…, each no more than once',
   link: () => 'a link to a job made by this site',
   'link-version': ({ known }) =>

@@ -51,6 +51,8 @@ export const jobsWords = {
     jobs: (count: number) => (count === 1 ? '1 job' : `${count} jobs`),
     results: (count: number) =>
       count === 1 ? '1 result of your practice' : `${count} results of your practice`,
+    given: (count: number) =>
+      count === 1 ? '1 result of a learner' : `${count} results of learners`,
     settings: (count: number) =>
       count === 1
         ? '1 setting or note of this browser'
@@ -60,6 +62,7 @@ export const jobsWords = {
     parts: {
       jobs: 'jobs',
       results: 'practice',
+      given: 'results of learners',
       settings: 'settings',
       files: 'the copy for work without a network',
     },
