@@ -1,5 +1,6 @@
 import { deleteEverything, inventory, type Places } from '$lib/keep/everything';
 import { openProgressStore } from '$lib/keep/practice/progress-store';
+import { shelf } from '$lib/ui/photos/shelf';
 import { session } from '$lib/ui/session.svelte';
 import { siteName } from '$lib/ui/site-name';
 import { desk } from './desk.svelte';
@@ -11,6 +12,7 @@ const ending = name.slice('down-to-sound'.length);
 const places: Places = {
   name,
   jobs: () => session.store(),
+  photos: shelf,
   progress: () => openProgressStore({ name: siteName('down-to-sound.practice') }),
   settings: (key) => {
     const [, plain, end] = /^down-to-sound(\.[a-z-]+)(.*)$/.exec(key) ?? [];
