@@ -12,7 +12,7 @@ import {
   writeJob,
 } from '$lib/keep/job-file';
 import { shareLink } from '$lib/keep/share-link';
-import type { Photo, WholePhoto } from '$lib/keep/photos/photo';
+import type { Photo, WholePhoto } from '$lib/answers/photo';
 import { problemSentence } from '$lib/words/en/keep';
 import { asTaken, tinyJpeg } from '../helpers/jpeg';
 

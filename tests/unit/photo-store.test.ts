@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { inPairs, type Photo, type WholePhoto } from '$lib/keep/photos/photo';
+import { inPairs, type Photo, type WholePhoto } from '$lib/answers/photo';
 import { openPhotoStore, type PhotoStore } from '$lib/keep/photos/photo-store';
 import { tinyJpeg } from '../helpers/jpeg';
 

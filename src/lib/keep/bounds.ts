@@ -33,7 +33,7 @@ export const bounds = {
   picturePixels: 120_000_000,
   /** Marks on one photo, and characters of a label on it and of its caption. */
   photoMarks: 20,
-  photoLabel: 40,
+  photoLabel: 20,
   /** Largest size of a number typed as a result; what is larger is kept as text. */
   entry: 1e9,
 } as const;

@@ -3,7 +3,7 @@ import type { Job } from '$lib/answers/job';
 import { bounds } from './bounds';
 import { jobShape } from './job-shape';
 import type { FilePhoto } from './photos/photo-file';
-import type { WholePhoto } from './photos/photo';
+import type { WholePhoto } from '$lib/answers/photo';
 import { refuse, type Checked } from './problem';
 import { readJson } from './read-json';
 import { problemOf } from './refusal';

@@ -6,7 +6,7 @@ import { problemOf } from '$lib/keep/refusal';
 import { list, name, object, picked, says, whole, within, zoneId } from '$lib/keep/shapes';
 import { rangeOf } from '$shared/figures';
 import { sizeOfPlain } from './jpeg';
-import { stages, type Photo, type Spot, type WholePhoto } from './photo';
+import { stages, type Photo, type Spot, type WholePhoto } from '$lib/answers/photo';
 
 /** Photos in a job file: said once each, the picture as base64 of a JPEG that is nothing else. */
 

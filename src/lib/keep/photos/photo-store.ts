@@ -2,7 +2,7 @@ import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import { bounds } from '$lib/keep/bounds';
 import type { Unavailable } from '$lib/keep/job-store';
 import { openPatiently } from '$lib/keep/patience';
-import { inOrder, type Photo, type WholePhoto } from './photo';
+import { inOrder, type Photo, type WholePhoto } from '$lib/answers/photo';
 
 /** What became of a write. `full`: the zone has as many photos as it takes. `gone`: it is not there. */
 export type PhotoPut =

@@ -1,7 +1,7 @@
 import type { Job } from '$lib/answers/job';
 import { parseJob, readJobBlob, writeJob, type JobAndPhotos } from '$lib/keep/job-file';
 import type { FilePhoto } from '$lib/keep/photos/photo-file';
-import type { WholePhoto } from '$lib/keep/photos/photo';
+import type { WholePhoto } from '$lib/answers/photo';
 import { newJobId, type JobSummary, type StoredJob } from '$lib/keep/job-store';
 import { session } from '$lib/ui/session.svelte';
 import { problemSentence, putWords } from '$lib/words/en/keep';

@@ -1,6 +1,6 @@
 import type { Job } from '$lib/answers/job';
 import { bounds } from '$lib/keep/bounds';
-import type { WholePhoto } from '$lib/keep/photos/photo';
+import type { WholePhoto } from '$lib/answers/photo';
 import { jobFileName } from '$lib/keep/file-name';
 import { session } from '$lib/ui/session.svelte';
 import { jobsWords as words } from '$lib/words/en/ui/jobs';

@@ -1,5 +1,5 @@
 import type { Unavailable } from '$lib/keep/job-store';
-import type { Photo, WholePhoto } from '$lib/keep/photos/photo';
+import type { Photo, WholePhoto } from '$lib/answers/photo';
 import type { FilePhoto } from '$lib/keep/photos/photo-file';
 import { openPhotoStore, photosName, type PhotoStore } from '$lib/keep/photos/photo-store';
 import { session } from '$lib/ui/session.svelte';
