@@ -52,7 +52,7 @@ describe('an area on a photo', () => {
   it('is refused where the marks span less than half of it, lengthwise or across', () => {
     const small: readonly Place[] = grown(1.9, 1.2);
     expect(why({ outline: small })).toBe('taken');
-    expect(why({ outline: grown(2.6, 1.2) })).toBe('reference-small');
+    expect(why({ outline: grown(2.1, 1.2) })).toBe('reference-small');
     // Long enough, and only 180 mm of 600 across.
     const narrow = marks.map(([x, y]): Place => [x, 600 + (y - 600) * 0.225]);
     const short = Math.hypot(1000, 180);

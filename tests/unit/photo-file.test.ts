@@ -73,7 +73,7 @@ describe('photos in a job file', () => {
     const read = await readJobBlob(blob(text));
     if (!read.ok) throw new Error(problemSentence(read.problem));
     expect(read.value.job).toEqual(job);
-    const { id: _, job: __, ...said } = whole().photo;
+    const said = { ...whole().photo, id: undefined, job: undefined };
     expect(read.value.photos.map(({ photo }) => photo)).toEqual([
       said,
       { ...said, zone: 'b', stage: 'before', place: 1 },

@@ -1,6 +1,6 @@
 import type { Place } from '$lib/answers/survey';
 import { outlineFault } from '$lib/survey/faults';
-import { distance, signedArea } from '$lib/survey/geometry';
+import { distance, sidesOf, signedArea } from '$lib/survey/geometry';
 import { valueOf } from '$shared/figures';
 import { homography, seen } from './homography';
 import { isConvex, layoutOf, pairs } from './taped';
@@ -102,23 +102,24 @@ function onSurface(
     : found.map(({ place }) => place);
 }
 
-/** Whether the marks span enough of the outline, along its longest line and across it. */
+/** How far places reach in a direction. */
+function extent(places: readonly Place[], [u, v]: Place): number {
+  const along = places.map(([x, y]) => x * u + y * v);
+  return Math.max(...along) - Math.min(...along);
+}
+
+/** Whether the marks span enough of the outline, along and across the rectangle that fits round it best. */
 function spans(marks: readonly Place[], outline: readonly Place[]): boolean {
-  let ends: readonly [Place, Place] = [outline[0] as Place, outline[1] as Place];
-  for (const one of outline)
-    for (const other of outline) if (distance(one, other) > distance(...ends)) ends = [one, other];
-  const long = distance(...ends);
-  const [x, y] = [(ends[1][0] - ends[0][0]) / long, (ends[1][1] - ends[0][1]) / long];
-  const extent = (places: readonly Place[], [u, v]: Place) => {
-    const along = places.map((place) => place[0] * u + place[1] * v);
-    return Math.max(...along) - Math.min(...along);
-  };
+  // A rectangle round a ring is least where it lies along one of its sides.
+  const boxes = sidesOf(outline).map(([from, to]) => {
+    const long = distance(from, to);
+    const way: Place = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
+    const across: Place = [-way[1], way[0]];
+    return { ways: [way, across], size: extent(outline, way) * extent(outline, across) };
+  });
+  const { ways } = boxes.reduce((best, each) => (each.size < best.size ? each : best));
   const share = valueOf('photo.reference-share');
-  const directions: readonly Place[] = [
-    [x, y],
-    [-y, x],
-  ];
-  return directions.every((way) => extent(marks, way) >= share * extent(outline, way));
+  return ways.every((way) => extent(marks, way) >= share * extent(outline, way));
 }
 
 /**
