@@ -39,8 +39,6 @@ export const photoWords = {
   description: 'Photos of a zone: kept on this device alone, with marks, before and after.',
   wait: 'Your job is being opened.',
   noScript: 'This page needs JavaScript, since it takes the camera data out of your photos.',
-  link: 'Photos',
-  linkOf: (zone: string) => `Photos of ${zone}`,
   others: 'Other zones',
   lead: 'They stay on this device. Place, time and camera are taken out.',
   privacy: 'What is kept where',
@@ -115,7 +113,6 @@ export const photoWords = {
   remove: (mark: string) => `Remove: ${mark}`,
   larger: 'Larger',
   smaller: 'Smaller',
-  showsTwo: (before: string, after: string) => `${before} and ${after}`,
 } as const;
 
 /** An area read off a photo. */

@@ -49,6 +49,7 @@ export const jobsWords = {
   everything: {
     title: 'Delete everything',
     line: 'This deletes all that this site keeps in this browser, on this device.',
+    privacy: 'What is kept where',
     start: 'Delete everything …',
     what: 'This will go:',
     jobs: (count: number) => (count === 1 ? '1 job' : `${count} jobs`),
@@ -108,7 +109,8 @@ export const jobsWords = {
   link: {
     label: (name: string) => `Link to “${name}”`,
     wait: 'Making the link …',
-    line: 'The whole job is in the link. Whoever has the link can read it. No server gets it by itself.',
+    leaves: 'What leaves when you share',
+    line: 'The whole job is in the link, and no photo. Whoever has the link can read it. No server gets it by itself.',
     copy: 'Copy the link',
     copied: 'The link is copied.',
     byHand:
