@@ -99,12 +99,12 @@ export class PhotoDesk {
         if (why) this.say(words.refused(file.name, why), true);
         else added += 1;
       }
+    await this.#refresh();
+    this.busy = false;
     if (added) {
       this.say(words.added(added));
       this.kept = await askToKeep();
     }
-    this.busy = false;
-    await this.#refresh();
   }
   async #addOne(store: PhotoStore, file: File) {
     const made = await remake(file);

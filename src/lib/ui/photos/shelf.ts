@@ -1,5 +1,5 @@
 import type { Unavailable } from '$lib/keep/job-store';
-import type { Photo, WholePhoto } from '$lib/answers/photo';
+import type { WholePhoto } from '$lib/answers/photo';
 import type { FilePhoto } from '$lib/keep/photos/photo-file';
 import { openPhotoStore, photosName, type PhotoStore } from '$lib/keep/photos/photo-store';
 import { session } from '$lib/ui/session.svelte';
@@ -57,9 +57,6 @@ async function wholeOf(store: PhotoStore, job: string, zone?: string): Promise<W
   );
   return found.flat();
 }
-
-export const photosOf = (job: string): Promise<readonly Photo[]> =>
-  on((store) => store.of(job), []);
 
 /** Those ticked for a file, with their pictures. */
 export const wholePhotos = (job: string): Promise<readonly WholePhoto[]> =>
