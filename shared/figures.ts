@@ -11,6 +11,7 @@ import life from './figures/life.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
 import pages from './figures/pages.json';
+import photo from './figures/photo.json';
 import profile from './figures/profile.json';
 import quantities from './figures/quantities.json';
 import rates from './figures/rates.json';
@@ -38,6 +39,7 @@ const all = {
   ...limits,
   ...noise,
   ...pages,
+  ...photo,
   ...profile,
   ...quantities,
   ...rates,

@@ -86,6 +86,7 @@ test.describe('everything deleted', () => {
     await expect(part.getByRole('heading', { name: 'This will go:' })).toBeFocused();
     await expect(part.getByRole('listitem')).toHaveText([
       '1 job',
+      '0 photos',
       '0 results of your practice',
       '0 results of learners',
       /^\d+ settings? (and notes|or note) of this browser$/,

@@ -12,6 +12,8 @@ export const pageKinds = [
   '/weather/',
   '/trial/',
   '/trial/practice/',
+  '/photos/',
+  '/privacy/',
   '/jobs/',
   '/learn/',
   '/learn/sounding/',

@@ -52,6 +52,10 @@ export type Expected =
   /** A mark of a drawing, or its surface, that cannot be as it is. */
   | { readonly id: 'drawing'; readonly fault: FaultId }
   | { readonly id: 'moment' }
+  /** A spot of a picture, as shares of its width and height. */
+  | { readonly id: 'spot' }
+  /** Base64 of a JPEG that holds its picture alone. */
+  | { readonly id: 'plain-jpeg' }
   | { readonly id: 'case-id' }
   | { readonly id: 'authored-case' }
   | { readonly id: 'set-link' }

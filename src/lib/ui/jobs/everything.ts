@@ -1,6 +1,7 @@
 import { deleteEverything, inventory, type Places } from '$lib/keep/everything';
 import { openProgressStore } from '$lib/keep/practice/progress-store';
 import { openResultStore, resultsName } from '$lib/keep/practice/result-store';
+import { shelf } from '$lib/ui/photos/shelf';
 import { session } from '$lib/ui/session.svelte';
 import { siteName } from '$lib/ui/site-name';
 import { desk } from './desk.svelte';
@@ -12,6 +13,7 @@ const ending = name.slice('down-to-sound'.length);
 const places: Places = {
   name,
   jobs: () => session.store(),
+  photos: shelf,
   progress: () => openProgressStore({ name: siteName('down-to-sound.practice') }),
   given: () => openResultStore({ name: siteName(resultsName) }),
   settings: (key) => {

@@ -70,6 +70,9 @@ const expectedWords: Say<Expected> = {
   place: () => 'two numbers, x and y, in millimetres',
   line: () => 'at least two places',
   drawing: ({ fault }) => faultWords[fault],
+  spot: () => 'two numbers from 0 to 1: shares of the width and the height of the picture',
+  'plain-jpeg': () =>
+    'a JPEG as base64, as this site writes it: nothing in it but the picture, no longer than 1,600 pixels',
   moment: () => 'a moment before the year 2100, in milliseconds since 1970',
   'case-id': () => 'the id of a practice case',
   'authored-case': () =>
