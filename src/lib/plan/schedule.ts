@@ -148,7 +148,7 @@ export function layTasks(
     for (const place of following[index] ?? []) {
       openBefore[place] = (openBefore[place] ?? 1) - 1;
       const next = nodes[place];
-      if (next && openBefore[place] === 0) freed.push(next);
+      if (next && openBefore[place] === 0 && !placed[place]) freed.push(next);
     }
   };
   /** Drops what has been placed, and takes in what that has freed. */
