@@ -35,9 +35,13 @@ const anyMoment = fc
     ([day, hour, minute, offset]): Moment =>
       `2026-05-${[day, hour].map((part) => String(part).padStart(2, '0')).join('T')}:${String(minute).padStart(2, '0')}:00${offset}`,
   );
-const optional = { requiredKeys: [], noNullPrototype: true } as const;
+
 const anySpell = fc.record(
-  { people: fc.integer({ min: 1, max: 4 }), to: anyMoment },
+  {
+    people: fc.integer({ min: 1, max: 4 }),
+    to: anyMoment,
+    together: fc.constant(true as const),
+  },
   { requiredKeys: ['people'], noNullPrototype: true },
 );
 const anyTaskLog = fc
@@ -51,7 +55,7 @@ const anyTaskLog = fc
       done: anyMoment,
       note: fc.constantFrom('Rain', 'Two bars more', 'Sägeblatt stumpf'),
     },
-    optional,
+    { requiredKeys: [], noNullPrototype: true },
   )
   .filter((log) => Object.keys(log).length > 0);
 

@@ -121,7 +121,11 @@ describe('hours that were taken', () => {
   });
 
   it('of zones gone over in one go are shared out as they were reckoned, and teach one thing', () => {
-    const both = took(3);
+    const [[from, spell] = []] = Object.entries(took(3).spells ?? {});
+    const both: TaskLog = {
+      ...took(3),
+      spells: { [from ?? '']: { people: 1, ...spell, together: true } },
+    };
     const one = planJob(
       logged(job, [
         ['z0', 'break-out', both],
@@ -136,6 +140,17 @@ describe('hours that were taken', () => {
       usual(before, 'vacuum') * ratio ** (1 / 3),
       9,
     );
+  });
+
+  it('of two zones that two people did side by side count each', () => {
+    const each = planJob(
+      logged(job, [
+        ['z0', 'break-out', took(3)],
+        ['z1', 'break-out', took(3)],
+      ]),
+    );
+    expect(each.soFar).toMatchObject({ counted: 2 });
+    expect(each.soFar?.taken).toBeCloseTo(6, 9);
   });
 
   it('less than the least teach nothing, and what is far off counts as its bound', () => {
@@ -238,7 +253,7 @@ describe('the days of a job that has begun', () => {
     );
     const { soFar, schedule } = planJob(logged(job, all));
     expect(soFar?.left).toEqual({ low: 0, typical: 0, high: 0 });
-    expect(schedule.left).toEqual({ count: [0, 0], typical: 0 });
+    expect(schedule.left).toEqual({ count: [0, 0], typical: 0, first: null });
   });
 });
 

@@ -20,6 +20,8 @@ export interface Spell {
   readonly to?: Moment;
   /** How many are at it. */
   readonly people: number;
+  /** It went over several zones: those in which its step was begun at the same moment. */
+  readonly together?: true;
 }
 
 export interface TaskLog {
@@ -66,9 +68,10 @@ export const without = <T extends object>(from: T, field: keyof T & string): T =
   Object.fromEntries(Object.entries(from).filter(([key]) => key !== field)) as T;
 
 /** Begins a go; a step that was done is taken up again. Nothing new where one goes on. */
-export function started(log: TaskLog, at: Moment, people: number): TaskLog {
+export function started(log: TaskLog, at: Moment, people: number, together = false): TaskLog {
   if (stateOf(log) === 'running') return log;
-  return { ...without(log, 'done'), spells: { ...log.spells, [at]: { people } } };
+  const spell: Spell = { people, ...(together && { together }) };
+  return { ...without(log, 'done'), spells: { ...log.spells, [at]: spell } };
 }
 
 /** Ends what goes on. A second start of the same instant ends with the first. */

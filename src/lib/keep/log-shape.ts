@@ -14,6 +14,7 @@ const moment = v.pipe(
 const spell: v.GenericSchema<Spell, Spell> = object({
   to: v.exactOptional(moment),
   people: whole(rangeOf('limit.crew')),
+  together: v.exactOptional(v.literal(true, says({ id: 'truth' }))),
 });
 
 const most = rangeOf('limit.log-spells')[1];

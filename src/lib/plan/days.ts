@@ -79,8 +79,12 @@ export interface Schedule {
   readonly typicalCount: number;
   /** The same in days, at each end of every range. */
   readonly tally: Readonly<Record<keyof Reach, Tally>>;
-  /** Days on which somebody still has to work, as `count` and `typicalCount`; null before work began. */
-  readonly left: { readonly count: Span; readonly typical: number } | null;
+  /** Days on which somebody still has to work, as `count` and `typicalCount`, and the first of them; null before work began. */
+  readonly left: {
+    readonly count: Span;
+    readonly typical: number;
+    readonly first: number | null;
+  } | null;
   /** Days from the first to the last on which somebody works, days of waiting counted. */
   readonly calendarDays: number;
   readonly placed: readonly Placed[];
@@ -146,15 +150,18 @@ export const workedOn = (placed: readonly Placed[]): number[] =>
 
 /** Days with work that is still to come, at each end of every range. */
 function daysAfter(hour: number, ends: readonly (readonly Placed[])[]): Schedule['left'] {
-  const counts = ends.map(
-    (placed) =>
-      new Set(
-        placed.flatMap(({ stretches }) =>
-          stretches.flatMap(({ day, from, to }) => (to > from && from >= hour ? [day] : [])),
-        ),
-      ).size,
+  const days = ends.map((placed) =>
+    placed.flatMap(({ stretches }) =>
+      stretches.flatMap(({ day, from, to }) => (to > from && from >= hour ? [day] : [])),
+    ),
   );
-  return { count: [Math.min(...counts), Math.max(...counts)], typical: counts[1] ?? 0 };
+  const counts = days.map((each) => new Set(each).size);
+  const usual = days[1] ?? [];
+  return {
+    count: [Math.min(...counts), Math.max(...counts)],
+    typical: counts[1] ?? 0,
+    first: usual.length ? Math.min(...usual) : null,
+  };
 }
 
 function daysOf(placed: readonly Placed[]): Day[] {

@@ -66,7 +66,7 @@ function observedIn(told: ReadonlyMap<Task, Spent>): {
   for (const [task, spent] of told) {
     const found = tookOf(task, spent);
     if (!found) continue;
-    const key = `${task.step} ${spent.begun ?? ''}`;
+    const key = JSON.stringify([task.step, spent.together ?? task.zone]);
     const before = gone.get(key) ?? { tasks: [], took: 0, reckoned: 0 };
     gone.set(key, {
       tasks: [...before.tasks, task],

@@ -29,6 +29,7 @@ export interface Piece {
   readonly from: number;
   readonly to: number;
   readonly people: number;
+  readonly together: boolean;
 }
 
 /** What was told of one task. */
@@ -39,8 +40,8 @@ export interface Spent {
   readonly hours: number;
   /** Whether everything told of it counts, so that its hours are what it took. */
   readonly sure: boolean;
-  /** The go it was begun with, which others of its step may share; null without one. */
-  readonly begun: Moment | null;
+  /** The start of a go over several zones, the first of them; null where it had none. */
+  readonly together: Moment | null;
   /** The start of the go that goes on. */
   readonly open: Moment | null;
   readonly done: Moment | null;
@@ -59,6 +60,18 @@ export function faultOf(
   return hours < 0 ? 'stop-first' : hours > valueOf('log.longest') ? 'too-long' : null;
 }
 
+/**
+ * What speaks against a time that is typed; null where nothing does. Nobody can tell what is still to come.
+ * @param now milliseconds since 1970
+ */
+export function typedFault(
+  spell: { readonly from: Moment; readonly to?: Moment },
+  now: number,
+): LogFaultId | 'to-come' | null {
+  const { from, to = from } = spell;
+  return Math.max(instantOf(from), instantOf(to)) > now ? 'to-come' : faultOf(spell, 'open');
+}
+
 /** One task's own goes, those that overlap cut so that each hour counts once. */
 function ownPieces(job: Job, key: TaskKey): { pieces: Piece[]; faults: LogFault[] } {
   const log = logAt(job, key);
@@ -68,7 +81,7 @@ function ownPieces(job: Job, key: TaskKey): { pieces: Piece[]; faults: LogFault[
   const tell = (fault: LogFaultId, from: Moment) => faults.push({ ...key, fault, from });
   let until = -Infinity;
   for (const spell of spellsOf(log)) {
-    const { from: start, to, people } = spell;
+    const { from: start, to, people, together = false } = spell;
     const fault = faultOf(spell, state);
     if (fault) tell(fault, start);
     if (fault || to === undefined) continue;
@@ -76,7 +89,7 @@ function ownPieces(job: Job, key: TaskKey): { pieces: Piece[]; faults: LogFault[
     if (begin < until) tell('overlap', start);
     const from = Math.max(begin, until);
     const end = instantOf(to);
-    if (end >= from) pieces.push({ start, from, to: end, people });
+    if (end >= from) pieces.push({ start, from, to: end, people, together });
     until = Math.max(until, end);
   }
   return { pieces, faults };
@@ -85,9 +98,8 @@ function ownPieces(job: Job, key: TaskKey): { pieces: Piece[]; faults: LogFault[
 const weightOf = ({ hours }: Task): number => hours?.atTask.typical ?? 0;
 
 /**
- * What was told of each task that somebody has told of. A go that stands alike with several zones of
- * one step was one go over them all ("all zones" on the crew's day): it is shared out as their hours
- * are reckoned, one zone after the other.
+ * What was told of each task that somebody has told of. One go over several zones counts once: it is
+ * shared out as their hours are reckoned, one zone after the other.
  */
 export function spentOn(
   tasks: readonly Task[],
@@ -100,7 +112,7 @@ export function spentOn(
   const together = new Map<string, Task[]>();
   const goOf = ({ step }: Task, { from, to }: Piece) => `${step} ${from} ${to}`;
   for (const { task, pieces } of told)
-    for (const piece of pieces) {
+    for (const piece of pieces.filter((each) => each.together)) {
       const go = goOf(task, piece);
       together.set(go, [...(together.get(go) ?? []), task]);
     }
@@ -110,7 +122,7 @@ export function spentOn(
     const part = (each: Task) => (sum > 0 ? weightOf(each) / sum : 1 / all.length);
     const before = all.slice(0, all.indexOf(task)).reduce((total, each) => total + part(each), 0);
     const at = (share: number) => piece.from + (piece.to - piece.from) * share;
-    return all.length < 2
+    return !piece.together || all.length < 2
       ? piece
       : { ...piece, from: at(before), to: at(Math.min(1, before + part(task))) };
   };
@@ -125,7 +137,7 @@ export function spentOn(
         0,
       ),
       sure: faults.every(({ fault }) => fault === 'overlap'),
-      begun: spellsOf(log)[0]?.from ?? null,
+      together: mine.find((each) => each.together)?.start ?? null,
       open: spellsOf(log).find(({ to }) => to === undefined)?.from ?? null,
       done: log.done ?? null,
     });
