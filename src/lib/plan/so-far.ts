@@ -3,7 +3,9 @@ import { isLogged } from '$lib/answers/task-log';
 import type { Learnt } from '$lib/trial/learn';
 import { valueOf, type OwnFigures } from '$shared/figures';
 import { figureTerm, product, times, type Amount } from './amount';
+import type { StepId } from '$shared/methods';
 import { believed, kindOf, paceOf, type Observed } from './pace';
+import type { Plan } from './plan';
 import { spentOn, type LogFault, type Spent } from './spent';
 import { reachOf, type Reach, type Task } from './tasks';
 
@@ -47,6 +49,13 @@ const added = (one: Reach, other: Reach): Reach => ({
   typical: one.typical + other.typical,
   high: one.high + other.high,
 });
+
+/** How many of a step's tasks are done, of how many; nothing of steps of which nobody has told. */
+export function doneOf({ tasks, soFar }: Pick<Plan, 'tasks' | 'soFar'>, step: StepId) {
+  const mine = tasks.filter((task) => task.step === step);
+  const done = mine.filter((task) => soFar?.told.get(task)?.spent.state === 'done').length;
+  return done ? { done, all: mine.length } : null;
+}
 
 /** What a finished task took, where that is told and was reckoned. */
 function tookOf(task: Task, spent: Spent | undefined): { took: number; reckoned: number } | null {

@@ -5,7 +5,11 @@ const two = (number: number): string => String(Math.floor(Math.abs(number))).pad
 /** A date as a moment of this device's clock. */
 export function momentAt(date: Date): Moment {
   const ahead = -date.getTimezoneOffset();
-  const day = [String(date.getFullYear()).padStart(4, '0'), two(date.getMonth() + 1), two(date.getDate())];
+  const day = [
+    String(date.getFullYear()).padStart(4, '0'),
+    two(date.getMonth() + 1),
+    two(date.getDate()),
+  ];
   const time = [date.getHours(), date.getMinutes(), date.getSeconds()].map(two);
   return `${day.join('-')}T${time.join(':')}${ahead < 0 ? '-' : '+'}${two(ahead / 60)}:${two(Math.abs(ahead) % 60)}`;
 }

@@ -10,9 +10,9 @@ export const clockWords = (moment: Moment): string => moment.slice(11, 16);
 export const momentWords = (moment: Moment): string =>
   `${dateWords(dateOf(moment))} ${clockWords(moment)}`;
 
-/** Hours to the quarter below two, to the half below ten; minutes below one. */
+/** Hours as they were taken: minutes below one, tenths above. */
 export const spentWords = (hours: number, say: Say): string =>
-  hours < 1 ? `${Math.round(hours * 60)} min` : say.hours(Math.round(hours * 4) / 4);
+  say.hours(hours < 1 ? hours : Math.round(hours * 10) / 10);
 
 const persons = (number: number): string => (number === 1 ? '1 person' : `${number} people`);
 
@@ -64,7 +64,8 @@ export const logWords = {
     'to-come': () => 'That time is still to come. Put it right.',
   } satisfies Record<LogFaultId | 'to-come', (say: Say) => string>,
   noTime: 'Say when it was started and when it was stopped.',
-  noPeople: (most: number) => `A whole number from 1 to ${most}.`,
+  fewer: 'One fewer',
+  oneMore: 'One more',
   fold: 'Log',
   foldHint: (done: number, all: number) => `${done} of ${all} steps done`,
   sheet: {
