@@ -36,6 +36,10 @@ export function withLogs(job: Job, logs: readonly (TaskKey & { readonly log: Tas
   }, job);
 }
 
+/** The job without a word of the crew's. */
+export const withoutLogs = (job: Job): Job =>
+  bearing({ ...job, zones: job.zones.map((zone) => bearing(zone, {})) }, {});
+
 /** Whether anything has been told of the work. */
 export const isLogged = ({ log, zones }: Job): boolean => !!log || zones.some((zone) => zone.log);
 

@@ -1,11 +1,4 @@
-import {
-  instantOf,
-  spellsOf,
-  stateOf,
-  type LogState,
-  type Moment,
-  type TaskLog,
-} from '$lib/answers/day-log';
+import { instantOf, spellsOf, stateOf, type LogState, type TaskLog } from '$lib/answers/day-log';
 import type { Job } from '$lib/answers/job';
 import { logAt } from '$lib/answers/task-log';
 import type { Span } from '$lib/plan/amount';
@@ -46,12 +39,9 @@ export function stateOfAll(job: Job, tasks: readonly Task[]): LogState {
   return states.some((state) => state !== 'open') ? 'stopped' : 'open';
 }
 
-/** The start of what goes on; null where nothing does. */
-export const openSince = (log: TaskLog): Moment | null =>
-  spellsOf(log).find(({ to }) => to === undefined)?.from ?? null;
-
 /** Whether what goes on has gone on for so long that its stop was forgotten (figure `log.longest`). */
-export const forgotten = (log: TaskLog, now: number): boolean => {
-  const since = openSince(log);
-  return since !== null && hoursBetween(instantOf(since), now) > valueOf('log.longest');
-};
+export const forgotten = (log: TaskLog, now: number): boolean =>
+  spellsOf(log).some(
+    ({ from, to }) =>
+      to === undefined && hoursBetween(instantOf(from), now) > valueOf('log.longest'),
+  );

@@ -59,7 +59,7 @@ export function planDocument(
       ...(hours ? [`${words.order.hours}: ${said(hours)}`] : []),
     ].join('; ');
   });
-  const log = logLines(job, plan, say, nameOf);
+  const log = logLines(job, say, nameOf);
   const { day, step, zone, from, to, people, hours: spent, note } = logWords.sheet;
   const days = plan.dayRows.map(
     (row) => `${rowName(row, job)}: ${rowLines(row, plan, say).join('; ')}`,

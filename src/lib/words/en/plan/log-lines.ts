@@ -1,7 +1,6 @@
 import { dateOf, instantOf, spellsOf, stateOf, type Moment } from '$lib/answers/day-log';
 import type { Job } from '$lib/answers/job';
 import { logAt } from '$lib/answers/task-log';
-import type { Plan } from '$lib/plan/plan';
 import { faultOf, hoursBetween } from '$lib/plan/spent';
 import { clockWords, logWords, momentWords, spentWords } from '$lib/words/en/safety/log';
 import { stepWords } from '$lib/words/en/steps';
@@ -27,12 +26,7 @@ const blank = { from: '', to: '', people: '', hours: '' };
  * What was told, line by line, the earliest first. A go over several zones stands once. Steps that
  * are no longer in the plan stand too: what was worked was worked.
  */
-export function logLines(
-  job: Job,
-  { tasks }: Plan,
-  say: Say,
-  nameOf: (zone: string) => string,
-): LogLine[] {
+export function logLines(job: Job, say: Say, nameOf: (zone: string) => string): LogLine[] {
   const names = stepWords(say);
   const found: { at: number; key: string; line: LogLine }[] = [];
   const keys = [
@@ -45,7 +39,6 @@ export function logLines(
     const log = logAt(job, key);
     const state = stateOf(log);
     const goes = spellsOf(log);
-    const task = tasks.find((each) => each.step === key.step && each.zone === key.zone);
     const step = names[key.step].name;
     const zone = key.zone === null ? words.whole : nameOf(key.zone);
     const last = [log.done && words.doneAt(clockWords(log.done)), log.note]
@@ -72,11 +65,7 @@ export function logLines(
           from: clockWords(from),
           to: !to ? words.running : dateOf(to) === dateOf(from) ? clockWords(to) : momentWords(to),
           people: String(people),
-          hours: fault
-            ? words.notCounted
-            : to
-              ? spentWords(hours * (task?.shared ? people : 1), say)
-              : '',
+          hours: fault ? words.notCounted : to ? spentWords(hours, say) : '',
           note: place === goes.length - 1 ? last : '',
         },
       });

@@ -67,7 +67,7 @@ export const logWords = {
   fewer: 'One fewer',
   oneMore: 'One more',
   fold: 'Log',
-  foldHint: (done: number, all: number) => `${done} of ${all} steps done`,
+  foldHint: (done: number, all: number) => `${done} of ${all} tasks done`,
   sheet: {
     title: 'Log of the work',
     print: 'Print the log',
@@ -84,7 +84,8 @@ export const logWords = {
     running: 'goes on',
     notCounted: 'not counted',
     doneAt: (time: string) => `done ${time}`,
-    sum: (hours: string) => `Counted in all: ${hours}.`,
+    sum: (hours: string) =>
+      `Hours times people, as the plan takes them: ${hours}. A machine counts once.`,
     sign: 'Read and right',
     name: 'Name',
     signature: 'Signature',
