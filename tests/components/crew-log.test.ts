@@ -22,7 +22,7 @@ async function open(job: Job = hollow({ crew: 2, hoursPerDay: 8 }), day: string 
   await session.startNew(job);
   return render(CrewPage, { day });
 }
-const button = (name: string) => screen.getByRole('button', { name });
+const button = (name: string | RegExp) => screen.getByRole('button', { name });
 const log = (step: 'saw-cut' | 'break-out') => logAt(session.job, { zone: 'a', step });
 const local = (hours: number) =>
   momentAt(new Date(morning.getTime() + hours * 3_600_000)).slice(0, 16);
@@ -77,7 +77,7 @@ describe('a step of the crew’s day', () => {
 
   it('takes a start that was forgotten, and refuses times that cannot be', async () => {
     pass(3);
-    await user.click(button('Saw the edge: times and note'));
+    await user.click(button(/^Saw the edge Walk-behind saw/));
     const type = async (from: string, to: string) => {
       const [start, stop] = [screen.getByLabelText('Started'), screen.getByLabelText('Stopped')];
       await user.clear(start);
@@ -109,8 +109,8 @@ describe('a step of the crew’s day', () => {
   });
 
   it('keeps a note, and says how many are at it where hands share the work', async () => {
-    await user.click(button('Saw the edge: times and note'));
-    await user.type(screen.getByLabelText('Note'), 'Blade worn{Enter}');
+    await user.click(button(/^Saw the edge Walk-behind saw/));
+    await user.type(screen.getByRole('textbox', { name: 'Note' }), 'Blade worn{Enter}');
     await user.tab();
     expect(log('saw-cut')).toEqual({ note: 'Blade worn' });
     // One person guides a saw: how many stand by does not matter.
@@ -156,7 +156,7 @@ describe('several zones of a step', () => {
     await user.click(button('Start: Saw the edge'));
     const both = () => ['a', 'b'].map((id) => logAt(session.job, { zone: id, step: 'saw-cut' }));
     expect(both().map((each) => spellsOf(each)[0]?.together)).toEqual([true, true]);
-    await user.click(button('Saw the edge: times and note'));
+    await user.click(button(/^Saw the edge Walk-behind saw/));
     await user.click(button('Done: Saw the edge, Ramp'));
     expect(both().map(({ done }) => done !== undefined)).toEqual([false, true]);
   });

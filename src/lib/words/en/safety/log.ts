@@ -22,7 +22,7 @@ export const logWords = {
   stop: 'Stop',
   done: 'Done',
   label: (action: string, step: string) => `${action}: ${step}`,
-  more: (step: string) => `${step}: times and note`,
+  more: 'Times and note',
   since: (time: string) => `since ${time}`,
   persons,
   doneAfter: (hours: string) => `done, ${hours}`,
