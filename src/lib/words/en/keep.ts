@@ -58,6 +58,8 @@ const expectedWords: Say<Expected> = {
   names: ({ choices }) => `a list with any of ${oneOf(choices)}`,
   unique: () => 'nothing said twice',
   date: () => 'a day of the calendar, written like "2026-05-04"',
+  'wall-time': () => 'a time with its distance from UTC, written like "2026-05-04T07:30:00+02:00"',
+  goes: ({ most }) => `at most ${most} goes, each under the time it was started`,
   'unique-id': () => 'an id that no zone before has',
   name: ({ most }) =>
     `a text of at most ${most} characters, without line ends, control characters or characters that turn the writing direction`,
