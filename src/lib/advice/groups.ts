@@ -1,5 +1,5 @@
 import { methodIds, type MethodId } from '$shared/methods';
-import { restFor } from './choice';
+import { methodsFor } from './choice';
 import { plainSite, plainZone, type Kinds } from './completions';
 import { demandsOf, type Demands } from './demands';
 import { dirtSteps } from './following';
@@ -31,6 +31,8 @@ export interface Group {
   readonly method: MethodId;
   /** What the zone needs beside its bars; the method itself where no bar leads. */
   readonly rest: MethodId;
+  /** Every method that would do has failed on a test patch. */
+  readonly spent: boolean;
   readonly depthHold: Hold | null;
   /** Groups of one number come to the same holds, given the same steps. */
   readonly endsAs: number;
@@ -73,6 +75,7 @@ const ids = methodIds.length;
 interface Chosen {
   readonly method: number;
   readonly rest: number;
+  readonly spent: boolean;
   readonly demands: Demands;
 }
 
@@ -102,7 +105,7 @@ export function groupsOf(
   // The largest key there can be still has to be a whole number.
   const choiceRoom = place.size * removal.size * cleared.size * profile.size * skin.size * K * B;
   const worksRoom = place.size * traits.looseAs.size * finishing.size * K * B * ids * ids * 2;
-  const endsRoom = E * traits.deep.size * traits.covering.size * 2 * traits.depthAs.size * ids;
+  const endsRoom = E * traits.deep.size * traits.covering.size * 4 * traits.depthAs.size * ids;
   const dirtRoom = place.size * dirt.size * profile.size * finishing.size * 2 * ids * ids;
   if (Math.max(choiceRoom, worksRoom, endsRoom, dirtRoom) > Number.MAX_SAFE_INTEGER)
     throw new Error('A key of the walk no longer fits a whole number.');
@@ -134,8 +137,8 @@ export function groupsOf(
   });
   const chooseHere = (): Chosen => {
     const demands = demandsOf(siteHere(), zoneHere());
-    const rest = methodIds.indexOf(restFor(demands));
-    return { method: demands.bar ? methodIds.indexOf('break-out') : rest, rest, demands };
+    const { method, rest, spent } = methodsFor(demands);
+    return { method: methodIds.indexOf(method), rest: methodIds.indexOf(rest), spent, demands };
   };
   const situationHere = (): Situation => {
     const [site, zone] = [siteHere(), zoneHere()];
@@ -154,6 +157,7 @@ export function groupsOf(
   const groupHere = (): Group => {
     const group: Group = {
       ...situationHere(),
+      spent: chosen.spent,
       depthHold: at(traits.depthHolds, goesTo()),
       endsAs,
       worksAs,
@@ -200,7 +204,7 @@ export function groupsOf(
                 worksAs = workings.numberOf(works, noGroups);
                 // What the holds see.
                 let ends = ei * traits.deep.size + at(traits.deep.of, di);
-                ends = (ends * traits.covering.size + covered) * 2 + bloom;
+                ends = (ends * traits.covering.size + covered) * 4 + bloom + (chosen.spent ? 2 : 0);
                 ends =
                   (ends * traits.depthAs.size + at(traits.depthAs.of, goesTo())) * ids + method;
                 endsAs = endings.numberOf(ends, nothing);

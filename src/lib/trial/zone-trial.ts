@@ -34,7 +34,11 @@ export interface ZoneTrial {
  * of the zone and say nothing here.
  * @returns null where there is no method to try
  */
-export function trialOf(site: SiteAnswers, zone: Zone, advice: Advice): ZoneTrial | null {
+export function trialOf(
+  site: SiteAnswers,
+  zone: Pick<Zone, 'answers' | 'trial'>,
+  advice: Advice,
+): ZoneTrial | null {
   const aim = aimOf(site, zone.answers, advice);
   if (!aim) return null;
   const found = (zone.trial ?? []).flatMap((patch, index) => {
