@@ -8,8 +8,8 @@ import { trialOf, type ZoneTrial } from './zone-trial';
 /** How advice is come by. */
 export type AdviseTried = (site: SiteAnswers, answers: TriedAnswers) => ZoneAdvice;
 
-/** A method that failed on its test patches, and the advice it was tried by. */
-export interface Ended {
+/** The trial of a method, and the advice it is tried by. */
+export interface TrialBy {
   readonly trial: ZoneTrial;
   readonly advice: ZoneAdvice;
   /** The answers that advice came from, with what had failed before. */
@@ -22,7 +22,7 @@ export interface AdvisedTried {
   readonly answers: TriedAnswers;
   readonly advice: ZoneAdvice;
   /** Methods tried before that failed, in the order the advice came to them. */
-  readonly ended: readonly Ended[];
+  readonly ended: readonly TrialBy[];
 }
 
 /** What the trial of a method has settled; null while it has not failed. */
@@ -45,7 +45,7 @@ export function adviseTried(
   zone: Pick<Zone, 'answers' | 'trial'>,
   advise: AdviseTried = withoutMargins,
 ): AdvisedTried {
-  const ended: Ended[] = [];
+  const ended: TrialBy[] = [];
   const failed: TriedOut[] = [];
   for (;;) {
     const answers: TriedAnswers = failed.length
