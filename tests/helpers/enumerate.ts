@@ -66,6 +66,7 @@ function said(answers: Answers & TriedAnswers) {
     makerProfile,
     makerMoisture,
     triedOut,
+    stopped,
   } = answers;
   const grades = makerProfile?.map((grade) => Number(grade.replace('csp-', ''))) ?? [NaN];
   // Who has no sheet at hand cannot have read the moisture in it.
@@ -73,6 +74,7 @@ function said(answers: Answers & TriedAnswers) {
   return {
     area,
     ...(triedOut && { triedOut }),
+    ...(stopped && { stopped }),
     ...(typeof borderLength === 'number' && { border: borderLength }),
     ...(typeof barCover === 'number' && { barCover }),
     ...(grades.every((grade) => grade > 0) && { makerProfile: Math.max(...grades) }),

@@ -57,6 +57,10 @@ const answersArb = fc
     makerMoisture: fc.constantFrom(undefined, ['no-sheet'], ['damp'], ['dry']),
     borderLength: fc.constantFrom(undefined, 'unknown' as const, 0, 12),
     barCover: fc.constantFrom(undefined, 'unknown' as const, 15, 60),
+    stopped: fc.oneof(
+      { weight: 3, arbitrary: fc.constant(undefined) },
+      { weight: 1, arbitrary: fc.constant(['hollow-below']) },
+    ),
     triedOut: fc.oneof(
       { weight: 2, arbitrary: fc.constant(undefined) },
       { weight: 1, arbitrary: fc.array(failed, { minLength: 1, maxLength: 3 }) },
@@ -195,7 +199,7 @@ describe('advice for open answers', () => {
   it('keeps a method standing exactly while some completion chooses it', () => {
     fc.assert(
       // While the answers come in, nothing has been tried yet.
-      fc.property(answersArb, ({ triedOut: _, ...answers }) => {
+      fc.property(answersArb, ({ triedOut: _, stopped: __, ...answers }) => {
         const chosen = new Set<string>();
         for (const { site, zone } of completions(answers))
           chosen.add(choose(demandsOf(site, zone)).method);

@@ -155,4 +155,22 @@ describe('advice after a method has failed on a test patch', () => {
     expect(advice.methods).not.toContain('scarify');
     expect(advice.methods).toContain('shotblast');
   });
+
+  it('holds the work up while what stopped a patch has not been found out', () => {
+    const dull: PatchTried = { ...square, sound: 'dull' };
+    const { advice, ended } = advised(floor, [dull]);
+    expect([advice.verdict, advice.outcomes[0]?.method]).toEqual(['find-out-first', 'scarify']);
+    expect(advice.holds[0]).toMatchObject({
+      rule: 'stopped-on-patch',
+      who: 'crew',
+      facts: { why: ['hollow-below'] },
+    });
+    expect(advice.findOut[0]).toMatchObject({ question: 'looseness', test: 'hammer-tap' });
+    expect(ended).toHaveLength(1);
+    expect(planJob(zoneOf(floor, [dull]).job).zones[0]?.holds).toHaveLength(1);
+    // With the answer changed, or a sound square after it, nothing holds.
+    const hollow = { ...floor, looseness: ['hollow'], depth: 30, finish: ['rebuild'] };
+    expect(advised(hollow, [dull]).advice.holds).toEqual([]);
+    expect(advised(floor, [dull, square]).advice.verdict).toBe('prepare');
+  });
 });

@@ -199,9 +199,10 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
   const ladder: readonly MethodId[] = ladders[demands.place];
   const rejections: Rejection[] = [];
   for (const method of methodIds) {
-    if (method === choice.method) continue;
+    // Where none is left, the one that is named for want of another has failed as well.
+    if (method === choice.method && !choice.spent) continue;
     const shortfall = choice.judgement[method];
-    if (method === choice.rest) {
+    if (method === choice.rest && !choice.spent) {
       rejections.push({ method, rule: 'for-the-rest', wouldDo: true });
     } else if (shortfall) {
       const { rule, facts, figures } = shortfall;

@@ -167,9 +167,16 @@ export function fixedOf(
   zone: TriedAnswers,
 ): Pick<
   SettledZone,
-  'area' | 'border' | 'barCover' | 'barDiameter' | 'makerProfile' | 'makerMoisture' | 'triedOut'
+  | 'area'
+  | 'border'
+  | 'barCover'
+  | 'barDiameter'
+  | 'makerProfile'
+  | 'makerMoisture'
+  | 'triedOut'
+  | 'stopped'
 > {
-  const { area, borderLength, barCover, barDiameter, triedOut } = zone;
+  const { area, borderLength, barCover, barDiameter, triedOut, stopped } = zone;
   const makerProfile = gradeOf(zone.makerProfile);
   // Without a sheet at hand nothing of it counts.
   const sheetless = isSurely(zone.makerProfile, 'no-sheet');
@@ -182,6 +189,7 @@ export function fixedOf(
     ...(makerProfile !== undefined && { makerProfile }),
     ...(makerMoisture !== undefined && { makerMoisture }),
     ...(triedOut?.length && { triedOut }),
+    ...(stopped?.length && { stopped }),
   };
 }
 

@@ -138,6 +138,13 @@ export function holdsOf(
     holds.push({ rule: 'moving-crack', verdict: stiff, who: 'engineer' });
   if (depth) holds.push(depth);
   if (reach.spent) holds.push({ rule: 'no-method-left', verdict: 'stop', who: 'engineer' });
+  if (zone.stopped)
+    holds.push({
+      rule: 'stopped-on-patch',
+      verdict: 'find-out-first',
+      who: carries[site.element] ? 'engineer' : 'crew',
+      facts: { why: zone.stopped },
+    });
   holds.push(...surfaceHolds(site, zone));
   if (warned('map-cracking'))
     holds.push({ rule: 'map-cracking', verdict: 'find-out-first', who: 'laboratory' });

@@ -158,6 +158,7 @@ export const trialRules = [
   'weaker-than-failed',
   'deeper-than-wanted',
   'no-method-left',
+  'stopped-on-patch',
 ] as const;
 
 export type RuleId =

@@ -77,12 +77,8 @@ function rejectAll(
     facts: { holds: holds.map((hold) => hold.rule) },
   });
   const { method } = choice;
-  const against = choice.judgement[method];
   // Where it is the test patches that leave none, each says how it failed.
-  if (choice.spent && against) {
-    const { rule, facts } = against;
-    return [{ method, rule, wouldDo: false, ...(facts && { facts }) }, ...others];
-  }
+  if (choice.spent) return others;
   return underneath === null
     ? [held(method), ...others.map((each) => held(each.method))]
     : [held(method), ...others];

@@ -55,6 +55,8 @@ export interface SettledZone {
   readonly border?: number;
   /** Methods that have failed on a test patch; absent where none has. */
   readonly triedOut?: readonly TriedOut[];
+  /** What stopped a test patch of the advised method, and has not been found out; absent where nothing did. */
+  readonly stopped?: readonly string[];
 }
 
 /** A value a rule saw, to be spoken by `words/`: ids of choices, or lengths in mm, areas in m2. */

@@ -55,4 +55,8 @@ export interface TriedOut {
 }
 
 /** The answers of a zone with what its test patches have settled beside them. */
-export type TriedAnswers = ZoneAnswers & { readonly triedOut?: readonly TriedOut[] };
+export type TriedAnswers = ZoneAnswers & {
+  readonly triedOut?: readonly TriedOut[];
+  /** Why a test patch of the advised method stopped: ids of `trial/outcome.ts`; absent where none did. */
+  readonly stopped?: readonly string[];
+};

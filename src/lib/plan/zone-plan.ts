@@ -79,8 +79,7 @@ export function reckonZone(
   const sameAnswers = known?.around.site === site && known.around.survey === survey;
   if (known && sameAnswers && known.around.whole === whole && known.around.own === own)
     return known.out;
-  const advised =
-    known && sameAnswers ? known.out.advised : sharedAdvice(site, zone, adviceOf);
+  const advised = known && sameAnswers ? known.out.advised : sharedAdvice(site, zone, adviceOf);
   const out = { advised, worked: workedOut(zone, advised, around) };
   kept.set(given, { around, out });
   return out;

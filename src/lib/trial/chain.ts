@@ -21,7 +21,7 @@ export interface AdvisedTried {
   /** The answers, with the methods that failed. */
   readonly answers: TriedAnswers;
   readonly advice: ZoneAdvice;
-  /** Methods tried before that failed, in the order the advice came to them. */
+  /** Trials that ended with another method or a stop, in the order the advice came to them. */
   readonly ended: readonly TrialBy[];
 }
 
@@ -38,7 +38,8 @@ const withoutMargins: AdviseTried = (site, answers) =>
 /**
  * The advice for a zone, following its test patches: a method that failed on its own patch is out,
  * the next one is advised, and where that has patches too, they are read. Each round takes a method
- * out, so it ends. Holds for open answers as well: there every method still possible is looked at.
+ * out, so it ends. A patch that stopped holds the work up until what it found is an answer. With
+ * answers open, every method still possible is looked at.
  */
 export function adviseTried(
   site: SiteAnswers,
@@ -47,6 +48,7 @@ export function adviseTried(
 ): AdvisedTried {
   const ended: TrialBy[] = [];
   const failed: TriedOut[] = [];
+  const stops: TrialBy[] = [];
   for (;;) {
     const answers: TriedAnswers = failed.length
       ? { ...zone.answers, triedOut: [...failed] }
@@ -54,14 +56,25 @@ export function adviseTried(
     const advice = advise(site, answers);
     if (!zone.trial?.length) return { answers, advice, ended };
     const before = failed.length;
+    let stopped: readonly string[] | undefined;
     for (const { example } of advice.outcomes) {
       const trial = trialOf(site, zone, example);
       const out = trial && triedOut(trial);
+      if (trial?.last?.outcome.kind === 'stop') {
+        stopped ??= trial.last.outcome.why;
+        stops.push({ trial, advice, answers });
+      }
       if (!trial || !out || failed.some(({ method }) => method === out.method)) continue;
       failed.push(out);
       ended.push({ trial, advice, answers });
     }
-    if (failed.length === before) return { answers, advice, ended };
+    if (failed.length > before) {
+      stops.length = 0;
+      continue;
+    }
+    if (!stopped) return { answers, advice, ended };
+    const held = { ...answers, stopped };
+    return { answers: held, advice: advise(site, held), ended: [...ended, ...stops] };
   }
 }
 

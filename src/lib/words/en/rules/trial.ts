@@ -17,6 +17,13 @@ const faults: Readonly<Partial<Record<WhyId, string>>> = {
   'too-deep': 'too deep in one place',
   'over-deep': 'sound concrete taken off',
 };
+/** What stops a patch. */
+const stops: Readonly<Partial<Record<WhyId, string>>> = {
+  'bar-unexpected': 'a bar where none was known',
+  'hollow-below': 'a hollow sound below',
+  'no-sound-base': 'no sound concrete at the depth it was said to be',
+  'past-partial-depth': 'too deep for a repair in part',
+};
 const showed = (reason: Reason): string =>
   namedAll(reason, 'why', faults as Record<string, string>).join('; ');
 
@@ -33,4 +40,6 @@ export const trialSentences: Readonly<Record<(typeof trialRules)[number], RuleSe
     `would go too deep. On your test patch only this was wrong: ${showed(reason)}.`,
   'no-method-left': () =>
     'Every method that would do here has failed on your test patches. Stop. Show the patches to a licensed structural engineer: the concrete itself may be too weak to repair.',
+  'stopped-on-patch': (reason) =>
+    `Your test patch stopped: ${namedAll(reason, 'why', stops as Record<string, string>).join('; ')}. Find that out, and change the answer, before anybody goes on.`,
 };

@@ -95,6 +95,11 @@ export const trialPage = {
   tryMethod: (method: string) => `Try ${method} on a square`,
   learnt: 'Learnt from it',
   rate: (rate: string, table: string) => `Pace here: ${rate}. The table has ${table}.`,
+  passesHere: (passes: string) => `The plan reckons with ${passes}.`,
+  /** What of the pace is learnt: the rate, the passes, or both. */
+  learntOf: (rate: string, passes: string) =>
+    rate && passes ? `${rate} a pass, ${passes}` : rate || passes,
+  times: (passes: string) => `${passes} passes`,
   rateOwn: 'You have put your own figure over the pace. It counts, not the patch.',
   notTimed: 'Nobody timed it, so the plan keeps the table’s pace.',
   pass: (depth: string) => `A pass takes ${depth}.`,
@@ -126,8 +131,8 @@ export const trialPage = {
 } as const;
 
 /** "Ramp: 9 to 14 m²/h for shotblasting, from your test patch." */
-export const fromPatchLine = (zone: string, step: string, rate: string): string =>
-  `${zone}: ${rate} for ${step}, from your test patch.`;
+export const fromPatchLine = (zone: string, step: string, learnt: string): string =>
+  `${zone}: ${learnt} for ${step}, from your test patch.`;
 
 /** What a record of readiness says of the patch. */
 export const recordLine = (count: number, settings: string, outcome: string): string =>
