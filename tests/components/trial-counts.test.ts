@@ -3,6 +3,7 @@ import { cleanup, render, screen } from '@testing-library/svelte';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { PatchTried } from '$lib/answers/trial-record';
 import FromPatch from '$lib/ui/trial/FromPatch.svelte';
+import { practice } from '$lib/ui/practice/practice.svelte';
 import PatchPractice from '$lib/ui/trial/PatchPractice.svelte';
 import ReadyPage from '$lib/ui/ready/ReadyPage.svelte';
 import { session } from '$lib/ui/session.svelte';
@@ -53,6 +54,11 @@ describe('practising to read a square', () => {
     await user.click(screen.getByRole('button', { name: /one notch harder/i }));
     expect(screen.getByRole('heading', { name: /so it is/i })).toHaveFocus();
     expect(screen.getByText(/somebody long in the trade/i)).toBeInTheDocument();
+    expect(screen.getByText(/1 of 10 read/)).toBeInTheDocument();
+    expect(practice.progress.at(-1)).toMatchObject({
+      case: 'square-boat-shed-smooth',
+      rating: 'good',
+    });
     await user.click(screen.getByRole('button', { name: /the next square/i }));
     await user.click(screen.getByRole('button', { name: /continue as set/i }));
     expect(screen.getByRole('heading', { name: /not this time/i })).toBeInTheDocument();
