@@ -92,6 +92,7 @@ export const trialPage = {
       ? `With the answers as they are, advice and plan now say: ${method}.`
       : `No answer was wrong. Advice and plan have followed: ${method}.`,
   followsOpen: 'The advice now says what to find out first.',
+  triedHere: 'tried',
   tryMethod: (method: string) => `Try ${method} on a square`,
   learnt: 'Learnt from it',
   rate: (rate: string, table: string) => `Pace here: ${rate}. The table has ${table}.`,
@@ -121,6 +122,20 @@ export const trialPage = {
   blankTitle: 'Test patch: form to take along',
   sheetTitle: 'Test patch',
   date: 'Date and name',
+  toComeOff: (depth: string) => `To come off: ${depth} at the most.`,
+  askedRough: (profile: string) => `Roughness asked for: ${profile}.`,
+  /** For whoever has no phone at the slab: the answers the page would give, in short. */
+  onPaper: (breaking: boolean, climbs: boolean) => [
+    breaking
+      ? 'Stop and find out: steel where none was known, or a place deeper than a third of the slab.'
+      : 'Stop and find out: steel where none was known, a dull sound, or weak concrete at the depth to come off.',
+    'One notch gentler: stones torn, too rough, or too deep. Never a harder one after that.',
+    breaking
+      ? 'Still dull or loose: over it once more, then the heavier hammer. Change one thing at a time.'
+      : climbs
+        ? 'Dust or loose pieces left: one notch harder; at the hardest, another pass. Change one thing at a time.'
+        : 'Dust or loose pieces left: another pass, then one notch harder. Change one thing at a time.',
+  ],
   fields: (say: Say) => ({
     minutes: 'min',
     depth: say.unitOf('mm'),
