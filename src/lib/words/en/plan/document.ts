@@ -54,7 +54,10 @@ export function planDocument(
     ].join('; '),
   );
   const days = plan.dayRows.map(
-    (row) => `${rowName(row, job)}: ${rowLines(row, plan, say).join('; ')}`,
+    (row) =>
+      `${rowName(row, job)}: ${rowLines(row, plan, say)
+        .map((line) => line.replace(/\.$/, ''))
+        .join('; ')}`,
   );
   const covering = coveringLines(plan.schedule.covering, say, nameOf, job.own);
   const hire = hireLines(plan.schedule.hire, job);
