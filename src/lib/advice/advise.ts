@@ -1,4 +1,5 @@
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { SiteAnswers } from '$lib/answers/answers';
+import type { TriedAnswers } from '$lib/answers/trial-record';
 import { methodIds, methods, type MethodId } from '$shared/methods';
 import { beginningOf } from './begin';
 import { assumptionsOf, rankFindOut } from './find-next';
@@ -27,7 +28,7 @@ const byStrength = [...methodIds].sort((one, other) => methods[one].class - meth
  */
 export function adviseZone(
   site: SiteAnswers,
-  zone: ZoneAnswers,
+  zone: TriedAnswers,
   { margins = true }: { margins?: boolean } = {},
 ): ZoneAdvice {
   const surveyed = survey(site, zone);

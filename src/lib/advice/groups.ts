@@ -1,5 +1,5 @@
 import { methodIds, type MethodId } from '$shared/methods';
-import { restFor } from './choice';
+import { methodsFor } from './choice';
 import { plainSite, plainZone, type Kinds } from './completions';
 import { demandsOf, type Demands } from './demands';
 import { dirtSteps } from './following';
@@ -31,6 +31,8 @@ export interface Group {
   readonly method: MethodId;
   /** What the zone needs beside its bars; the method itself where no bar leads. */
   readonly rest: MethodId;
+  /** Every method that would do has failed on a test patch. */
+  readonly spent: boolean;
   readonly depthHold: Hold | null;
   /** Groups of one number come to the same holds, given the same steps. */
   readonly endsAs: number;
@@ -62,6 +64,7 @@ const ids = methodIds.length;
 interface Chosen {
   readonly method: number;
   readonly rest: number;
+  readonly spent: boolean;
   readonly demands: Demands;
 }
 
@@ -93,7 +96,7 @@ export function groupsOf(
   // The largest key there can be still has to be a whole number.
   const choiceRoom = place.size * removal.size * cleared.size * profile.size * skin.size * K * B;
   const worksRoom = place.size * traits.looseAs.size * finishing.size * K * B * ids * ids * 2;
-  const endsRoom = E * traits.deep.size * traits.covering.size * 2 * traits.depthAs.size * ids;
+  const endsRoom = E * traits.deep.size * traits.covering.size * 4 * traits.depthAs.size * ids;
   const dirtRoom = place.size * dirt.size * profile.size * finishing.size * 2 * ids * ids;
   if (Math.max(choiceRoom, worksRoom * endsRoom, dirtRoom) > Number.MAX_SAFE_INTEGER)
     throw new Error('A key of the walk no longer fits a whole number.');
@@ -126,8 +129,8 @@ export function groupsOf(
   });
   const chooseHere = (): Chosen => {
     const demands = demandsOf(siteHere(), zoneHere());
-    const rest = methodIds.indexOf(restFor(demands));
-    return { method: demands.bar ? methodIds.indexOf('break-out') : rest, rest, demands };
+    const { method, rest, spent } = methodsFor(demands);
+    return { method: methodIds.indexOf(method), rest: methodIds.indexOf(rest), spent, demands };
   };
   const situationHere = (): Situation => {
     const [site, zone] = [siteHere(), zoneHere()];
@@ -152,6 +155,7 @@ export function groupsOf(
       demands,
       method,
       rest,
+      spent: chosen.spent,
       depthHold: at(traits.depthHolds, goesTo()),
       endsAs,
       worksAs,
@@ -204,10 +208,11 @@ export function groupsOf(
                   nothing,
                 );
                 const depthAs = part(traits.depthAs, goesTo());
+                const spentAs = chosen.spent ? 2 : 0;
                 for (const { hated, bits, weight: times, kind, dirts } of members) {
                   ci = kind;
                   // What the holds see.
-                  const sees = (ends * 2 + hated) * traits.depthAs.size + depthAs;
+                  const sees = (ends * 4 + hated + spentAs) * traits.depthAs.size + depthAs;
                   endsAs = endings.numberOf(sees * ids + method, nothing);
                   const group = groups.get(worksAs * endsRoom + endsAs) ?? groupHere();
                   // What dirt adds hangs on what the finish asks for anyway.

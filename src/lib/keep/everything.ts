@@ -1,6 +1,5 @@
-import type { JobStore } from './job-store';
+import type { JobStore, Unavailable } from './job-store';
 import type { ProgressStore } from './practice/progress-store';
-import type { Unavailable } from './job-store';
 import type { PhotoStore } from './photos/photo-store';
 import type { ResultStore } from './practice/result-store';
 import { tellCleared } from './updates';

@@ -7,7 +7,7 @@ import { methodFits } from './fits';
 
 /** The demand a method fails, and the reason in the terms of `words/`. */
 export interface Shortfall extends Reason {
-  readonly demand: 'place' | 'removal' | 'contaminant' | 'texture' | 'skin' | 'profile';
+  readonly demand: 'place' | 'removal' | 'contaminant' | 'texture' | 'skin' | 'profile' | 'trial';
 }
 
 /** One method as a rule: the first demand it fails, or null when it is sufficient. */

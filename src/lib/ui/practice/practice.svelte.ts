@@ -106,11 +106,16 @@ class Practice {
     const { one } = this;
     if (!one || this.#grade) return;
     const graded = grade(one, attempt);
-    this.#now = Date.now();
-    const result = { case: one.id, at: this.#now, rating: graded.rating };
     this.#grade = graded;
-    this.#progress = withResult(this.#progress, result);
     if (this.#run) this.#record(this.#run, attempt, graded);
+    await this.note(one.id, graded.rating);
+  }
+
+  /** Keeps how something went that was tried and graded elsewhere. */
+  async note(id: string, rating: Rating): Promise<void> {
+    this.#now = Date.now();
+    const result = { case: id, at: this.#now, rating };
+    this.#progress = withResult(this.#progress, result);
     // After a failed write everything is tried again, not the last result alone.
     const store = this.#store;
     this.#take(await (this.#trouble ? store?.merge(this.#progress) : store?.add(result)));
