@@ -34,7 +34,7 @@ const steps: Readonly<Record<StepId, Captions>> = {
   'wet-or-dry': ['Wet, or dry?', 'As the label says', 'Damp, or dry'],
   'fill-cure': ['Fresh fill', 'Covered, given time', 'Hard, and it rings'],
   'moisture-test': ['Drill a hole', 'Probe, and wait', 'Read it'],
-  'last-clean': ['Last dust', 'Peel a tape', 'Tape clean'],
+  'last-clean': ['All is ready', 'Last dust off', 'Cover at once'],
   cover: ['Damp and clean', 'Spread it', 'Covered'],
   cure: ['Fresh', 'Keep it wet', 'Hard: sheet off'],
 };
