@@ -5,7 +5,9 @@ import { choose, rejectionsFor } from './choice';
 import { fixedOf, kindsFor, kindsOf, plainSite, plainZone } from './completions';
 import { demandsOf, opensBelow, showsBar } from './demands';
 import { indices } from './groups';
+import { methodsLeft } from './methods-left';
 import { isFloor } from './place';
+import { survey } from './survey';
 import type { Reason } from './types';
 import type { Standing } from './zone-advice';
 
@@ -66,6 +68,19 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
   return states;
 }
 
+/** Up to so many kinds the whole advice is thought through on a phone between two taps. */
+const mostThoughtThrough = 60;
+
+/**
+ * The methods that some way of completing the answers leads to without the work being stopped, as
+ * the advice counts them. While very much is open, nothing is stopped for sure: all of them.
+ */
+function goingOn(site: SiteAnswers, zone: ZoneAnswers): ReadonlySet<MethodId> {
+  const open = choosingKinds(site, zone).reduce((ways, list) => ways * list.length, 1);
+  if (open > mostThoughtThrough) return new Set(methodIds);
+  return new Set(methodsLeft(survey(site, zone).tallies));
+}
+
 /** One of every kind that the choice of method can tell apart. */
 function choosingKinds(site: SiteAnswers, zone: ZoneAnswers): readonly (readonly object[])[] {
   const kinds = kindsFor(site, zone);
@@ -93,6 +108,7 @@ function choosingKinds(site: SiteAnswers, zone: ZoneAnswers): readonly (readonly
  * first answer, in the order of the interview, that ruled it out.
  */
 export function standingOf(site: SiteAnswers, zone: ZoneAnswers): Standing[] {
+  const going = goingOn(site, zone);
   const given = questionIds.filter(
     (id) => site[id as never] !== undefined || zone[id as never] !== undefined,
   );
@@ -100,7 +116,9 @@ export function standingOf(site: SiteAnswers, zone: ZoneAnswers): Standing[] {
   const now = statesAt(...upTo(given.length));
   return methodIds.map((method): Standing => {
     const state = now[method];
-    if (state.chosen) return { method, state: 'standing' };
+    if (state.chosen && going.has(method)) return { method, state: 'standing' };
+    // Whichever way the open answers come out, the work stops before it.
+    if (state.chosen) return { method, state: 'out', why: { rule: 'held' } };
     const { why } = state;
     if (state.wouldDo) return { method, state: 'would-do', why };
     const at = given.findIndex((_, index) => {
