@@ -1,8 +1,8 @@
 import { untrack } from 'svelte';
 import type { Job } from '$lib/answers/job';
 import { codeOf, type Code } from '$lib/keep/code';
+import { linkPage } from './link-page';
 import { shareLink } from '$lib/keep/share-link';
-import { paths } from '$lib/ui/paths';
 
 interface Made {
   readonly job: Job;
@@ -27,7 +27,7 @@ class JobCode {
     this.#making = job;
     let code: Code | null = null;
     try {
-      const made = await shareLink(job, new URL(paths.jobs(), location.href).href);
+      const made = await shareLink(job, linkPage());
       if (made.ok) code = await codeOf(made.link);
     } catch {
       // A browser that cannot pack a link: the sheet names the file instead.
