@@ -10,8 +10,8 @@ export const damageQuestionWords = (
     why: 'Each method reaches only so deep.',
     find: [
       'Lay a straight edge across the worst spot. Measure down from it with a tape or a nail.',
-      'Scrape loose bits out first. Measure to the firm bottom.',
-      'If it sounds hollow, break one piece out and measure there.',
+      'Measure to the firm bottom. Loose bits in it make it look too shallow.',
+      'If it sounds hollow, whoever repairs it breaks one piece out and measures there.',
     ],
     choices: {
       film: {
