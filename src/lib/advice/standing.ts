@@ -3,7 +3,10 @@ import { questionIds, type QuestionId } from '$lib/answers/questions';
 import { methodIds, type MethodId } from '$shared/methods';
 import { choose, rejectionsFor } from './choice';
 import { fixedOf, kindsFor, plainSite } from './completions';
+import type { Demands } from './demands';
 import { groupsOf } from './groups';
+import { methodsLeft } from './methods-left';
+import { survey } from './survey';
 import type { Reason } from './types';
 import type { Standing } from './zone-advice';
 
@@ -19,6 +22,12 @@ type States = Readonly<Record<MethodId, State>>;
 /** Answers come one by one, so the states before the last answer have been worked out already. */
 const remembered = new Map<string, States>();
 const mostRemembered = 64;
+
+/** One set of demands for each way the choice of method can be told apart. */
+const demandsAmong = (site: SiteAnswers, zone: ZoneAnswers): readonly Demands[] => {
+  const base = { thickness: site.thickness ?? 'unknown', setting: plainSite.setting } as const;
+  return groupsOf(kindsFor(site, zone), base, fixedOf(zone), false).demands;
+};
 
 /** Where each method stands when only these answers count. */
 function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
@@ -43,8 +52,7 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
   const states = Object.fromEntries(
     methodIds.map((id) => [id, { chosen: false, wouldDo: false, why: { rule: 'meets-all' } }]),
   ) as Record<MethodId, State>;
-  const base = { thickness: thickness ?? 'unknown', setting: plainSite.setting } as const;
-  for (const demands of groupsOf(kindsFor(site, zone), base, fixedOf(zone), false).demands) {
+  for (const demands of demandsAmong(site, zone)) {
     const choice = choose(demands);
     states[choice.method].chosen = true;
     for (const { method, wouldDo, ...why } of rejectionsFor(choice, demands)) {
@@ -58,12 +66,25 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
   return states;
 }
 
+/** Up to so many ways to choose, the whole advice is thought through on a phone between two taps. */
+const mostThoughtThrough = 60;
+
+/**
+ * The methods that some way of completing the answers leads to without the work being stopped, as
+ * the advice counts them. While very much is open, nothing is stopped for sure: all of them.
+ */
+function goingOn(site: SiteAnswers, zone: ZoneAnswers): ReadonlySet<MethodId> {
+  if (demandsAmong(site, zone).length > mostThoughtThrough) return new Set(methodIds);
+  return new Set(methodsLeft(survey(site, zone).tallies));
+}
+
 /**
  * Each method while the answers come in: standing while some way of completing them still leads
  * to it; would do when it could do the work but never is the gentlest; out otherwise, with the
  * first answer, in the order of the interview, that ruled it out.
  */
 export function standingOf(site: SiteAnswers, zone: ZoneAnswers): Standing[] {
+  const going = goingOn(site, zone);
   const given = questionIds.filter(
     (id) => site[id as never] !== undefined || zone[id as never] !== undefined,
   );
@@ -71,7 +92,9 @@ export function standingOf(site: SiteAnswers, zone: ZoneAnswers): Standing[] {
   const now = statesAt(...upTo(given.length));
   return methodIds.map((method): Standing => {
     const state = now[method];
-    if (state.chosen) return { method, state: 'standing' };
+    if (state.chosen && going.has(method)) return { method, state: 'standing' };
+    // Whichever way the open answers come out, the work stops before it.
+    if (state.chosen) return { method, state: 'out', why: { rule: 'held' } };
     const { why } = state;
     if (state.wouldDo) return { method, state: 'would-do', why };
     const at = given.findIndex((_, index) => {
