@@ -3,6 +3,7 @@ import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Job } from '$lib/answers/job';
 import { dayOf } from '$lib/plan/clock';
 import type { Covering } from '$lib/plan/days';
+import { adviseTried } from '$lib/trial/chain';
 import { planJob, type AdviceOf, type Plan } from '$lib/plan/plan';
 import type { SoFar } from '$lib/plan/so-far';
 import { readForOwner } from '$lib/plan/reading';
@@ -164,7 +165,9 @@ export function adviceDocument(given: Job, adviceOf: AdviceOf = adviseZone): Adv
   return {
     format: 'down-to-sound.advice',
     version: 1,
-    zones: job.zones.map(({ id, answers }) => adviceEntry(id, adviceOf(job.site, answers))),
+    zones: job.zones.map((zone) =>
+      adviceEntry(zone.id, adviseTried(job.site, zone, adviceOf).advice),
+    ),
     heldUp: heldUp(plan),
     plan: planEntry(plan),
     owner: ownerEntry(given, plan),

@@ -56,11 +56,19 @@ export type Expected =
   /** A mark of a drawing, or its surface, that cannot be as it is. */
   | { readonly id: 'drawing'; readonly fault: FaultId }
   | { readonly id: 'moment' }
+  /** A spot of a picture, as shares of its width and height. */
+  | { readonly id: 'spot' }
+  /** Base64 of a JPEG that holds its picture alone. */
+  | { readonly id: 'plain-jpeg' }
   | { readonly id: 'case-id' }
   | { readonly id: 'authored-case' }
   | { readonly id: 'set-link' }
   | { readonly id: 'set-part' }
   | { readonly id: 'case-drawing'; readonly drawing: string }
+  | { readonly id: 'result-code' }
+  | { readonly id: 'result-version'; readonly known: readonly string[] }
+  | { readonly id: 'whole-result' }
+  | { readonly id: 'possible-result' }
   | { readonly id: 'link' }
   | { readonly id: 'link-version'; readonly known: readonly string[] }
   | { readonly id: 'whole-link' };

@@ -33,6 +33,7 @@ export type TermId =
   | 'skip'
   | 'bag'
   | 'rate'
+  | 'passes'
   | 'water'
   | 'patches'
   | 'zones'

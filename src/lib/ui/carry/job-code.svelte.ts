@@ -3,7 +3,7 @@ import type { Job } from '$lib/answers/job';
 import { isLogged, withoutLogs } from '$lib/answers/task-log';
 import { codeOf, type Code } from '$lib/keep/code';
 import { shareLink } from '$lib/keep/share-link';
-import { paths } from '$lib/ui/paths';
+import { linkPage } from './link-page';
 
 interface Made {
   readonly job: Job;
@@ -15,7 +15,7 @@ interface Made {
 
 async function codeFor(job: Job): Promise<Code | null> {
   try {
-    const made = await shareLink(job, new URL(paths.jobs(), location.href).href);
+    const made = await shareLink(job, linkPage());
     return made.ok ? await codeOf(made.link) : null;
   } catch {
     // A browser that cannot pack a link: the sheet names the file instead.

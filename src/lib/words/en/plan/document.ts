@@ -62,7 +62,10 @@ export function planDocument(
   const log = logLines(job, say, nameOf);
   const { day, step, zone, from, to, people, hours: spent, note } = logWords.sheet;
   const days = plan.dayRows.map(
-    (row) => `${rowName(row, job)}: ${rowLines(row, plan, say).join('; ')}`,
+    (row) =>
+      `${rowName(row, job)}: ${rowLines(row, plan, say)
+        .map((line) => line.replace(/\.$/, ''))
+        .join('; ')}`,
   );
   const covering = coveringLines(plan.schedule.covering, say, nameOf, job.own);
   const hire = hireLines(plan.schedule.hire, job);

@@ -54,6 +54,7 @@ export const termNames: Readonly<Record<TermId, string>> = {
   yield: 'yield of one bag',
   skip: 'one skip',
   bag: 'one rubble bag',
+  passes: 'passes',
   rate: 'rate of work',
   water: 'water used',
   patches: 'area of the patches as laid',
