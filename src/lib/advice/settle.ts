@@ -6,7 +6,7 @@ import { findOutFor } from './find-out';
 import { fullDepthHold } from './hole';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf } from './holds';
 import { callAfter } from './steps/after';
-import { callBefore, callMethod } from './steps/before';
+import { callBefore, callMethod, callWarnings } from './steps/before';
 import { callCracks } from './steps/cracks';
 import { callSteel } from './steps/steel';
 import { workOrder, type Situation, type Work } from './steps/work';
@@ -47,6 +47,7 @@ export function workFor(situation: Situation): Work {
   callCracks(work, situation);
   callSteel(work, situation);
   callAfter(work, situation);
+  callWarnings(work, situation.site, reachOf(situation.zone, situation.method, work));
   return work;
 }
 
@@ -75,9 +76,10 @@ function rejectAll(
     wouldDo: false,
     facts: { holds: holds.map((hold) => hold.rule) },
   });
-  return underneath === null
-    ? [held(choice.method), ...others.map(({ method }) => held(method))]
-    : [held(choice.method), ...others];
+  // Under a stop nothing is offered in its place: what would do takes concrete off too, and must wait.
+  const waits = (other: Rejection) =>
+    underneath === null || (verdict === 'stop' && other.wouldDo) ? held(other.method) : other;
+  return [held(choice.method), ...others.map(waits)];
 }
 
 /**
