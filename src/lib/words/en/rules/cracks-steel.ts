@@ -20,7 +20,7 @@ type CrackOrSteelRule = Extract<
 const groove = (say: Say) =>
   `a groove at least ${say.figure('rout.width')} wide and ${say.figure('rout.depth')} deep`;
 const fill = (say: Say) =>
-  `Seal it on the same day, dry, at ${say.figure('seal.temperature')} or warmer.`;
+  `Let it dry first, suck the groove out, and seal it on the same day, at ${say.figure('seal.temperature')} or warmer.`;
 
 /** Why cracks and steel are treated as they are. */
 export const crackAndSteelSentences: Readonly<Record<CrackOrSteelRule, RuleSentence>> = {
