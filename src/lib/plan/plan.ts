@@ -134,7 +134,10 @@ export function planJob(
       return (ordered ??= byBegin(steps, this.schedule.placed));
     },
     tasks,
-    totals: totalsOf(zones.map(({ quantities }) => quantities)),
+    totals: totalsOf(
+      zones.map(({ quantities }) => quantities),
+      own,
+    ),
     areas: areasOf(zones),
     wholeBays: wholeBays(survey, zones, own),
     // Laid when somebody looks at it: an edit replans at once, and most edits are not made there.
