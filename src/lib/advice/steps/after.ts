@@ -27,7 +27,8 @@ export function callAfter(work: Work, situation: Situation): void {
 
   const dry = moistureOf(zone) === 'dry';
   const washOnly = method === 'pressure-wash';
-  const dusty = !washOnly || !!(work['chase-crack'] || work['route-crack'] || work['free-bar']);
+  // A crack that is routed is sucked out there and then, and sealed on the same day.
+  const dusty = !washOnly || !!(work['chase-crack'] || work['free-bar']);
   if (dusty) {
     call(work, 'vacuum', { rule: 'dust-off' });
     // Where it is washed under pressure anyway, that is the wash: nobody washes twice.
