@@ -11,7 +11,6 @@ import life from './figures/life.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
 import pages from './figures/pages.json';
-import photo from './figures/photo.json';
 import profile from './figures/profile.json';
 import quantities from './figures/quantities.json';
 import rates from './figures/rates.json';
@@ -39,7 +38,6 @@ const all = {
   ...limits,
   ...noise,
   ...pages,
-  ...photo,
   ...profile,
   ...quantities,
   ...rates,
