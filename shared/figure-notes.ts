@@ -10,6 +10,7 @@ import hazards from './figures/hazards.json';
 import life from './figures/life.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
+import pace from './figures/pace.json';
 import pages from './figures/pages.json';
 import photo from './figures/photo.json';
 import profile from './figures/profile.json';
@@ -40,6 +41,7 @@ export const figureFiles = [
   life,
   limits,
   noise,
+  pace,
   pages,
   photo,
   profile,

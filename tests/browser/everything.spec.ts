@@ -88,6 +88,7 @@ test.describe('everything deleted', () => {
       '1 job',
       '0 photos',
       '0 results of your practice',
+      '0 results of learners',
       /^\d+ settings? (and notes|or note) of this browser$/,
       /^the copy for work without a network: \d+ files$/,
     ]);

@@ -21,6 +21,7 @@ export const pageKinds = [
   '/learn/chart/',
   '/learn/interview-map/',
   '/learn/practice/',
+  '/learn/practice/results/',
   '/learn/search/',
   '/learn/sources/',
   '/learn/licences/',

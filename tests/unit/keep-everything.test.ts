@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { deleteEverything, inventory, type Places } from '$lib/keep/everything';
 import { openProgressStore } from '$lib/keep/practice/progress-store';
+import { openResultStore } from '$lib/keep/practice/result-store';
 import { openPhotoStore, type PhotoStore } from '$lib/keep/photos/photo-store';
 import { openStore } from '$lib/keep/store';
 import { watchCleared } from '$lib/keep/updates';
@@ -35,6 +36,14 @@ async function places(): Promise<Places> {
   round += 1;
   const store = await openStore({ name: `everything-${round}` });
   const progress = await openProgressStore({ name: `everything-${round}.practice` });
+  const given = await openResultStore({ name: `everything-${round}.given` });
+  const result = {
+    set: { cases: ['bakery-dust'] },
+    calls: ['grind'],
+    minute: 3e7,
+    mark: 1,
+  } as const;
+  await given.bring({ ...result, name: 'Mira' });
   const photos = (await openPhotoStore({ name: `everything-${round}.photos` })) as PhotoStore;
   await photos.add([
     { photo: { id: 'p', job: 'a', zone: 'a' } as never, picture: new Blob(['x']) },
@@ -46,6 +55,7 @@ async function places(): Promise<Places> {
     jobs: async () => store,
     photos: async () => photos,
     progress: async () => progress,
+    given: async () => given,
     settings: (key) => key.startsWith('down-to-sound.'),
     caches: 'down-to-sound ',
   };
@@ -59,9 +69,10 @@ beforeEach(() => {
 afterEach(() => vi.unstubAllGlobals());
 
 describe('everything on the device', () => {
-  it('is counted, says what could not go, and goes: jobs, photos, practice, settings, the copy of the site', async () => {
+  it('is counted, says what could not go, and goes: jobs, photos, practice, what learners gave back, settings, the copy of the site', async () => {
     const all = await places();
-    expect(await inventory(all)).toEqual({ jobs: 1, photos: 1, results: 1, settings: 3, files: 2 });
+    const one = { jobs: 1, photos: 1, results: 1, given: 1 };
+    expect(await inventory(all)).toEqual({ ...one, settings: 3, files: 2 });
 
     const failing = async () => {
       throw new Error('the device does not answer');
@@ -70,24 +81,27 @@ describe('everything on the device', () => {
       ...all,
       jobs: failing,
       progress: failing,
+      given: failing,
       photos: async () => 'refused' as const,
     };
     expect(await inventory(broken)).toMatchObject({
       jobs: undefined,
       photos: undefined,
       results: undefined,
+      given: undefined,
       files: 2,
     });
 
     const heard = vi.fn();
     const stop = watchCleared('down-to-sound', heard);
-    expect(await deleteEverything(broken)).toEqual(['jobs', 'photos', 'results']);
-    expect(await inventory(all)).toEqual({ jobs: 1, photos: 1, results: 1, settings: 0, files: 0 });
+    expect(await deleteEverything(broken)).toEqual(['jobs', 'photos', 'results', 'given']);
+    expect(await inventory(all)).toEqual({ ...one, settings: 0, files: 0 });
     expect(await deleteEverything(all)).toEqual([]);
     expect(await inventory(all)).toEqual({
       jobs: 0,
       photos: 0,
       results: 0,
+      given: 0,
       settings: 0,
       files: 0,
     });

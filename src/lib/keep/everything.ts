@@ -1,11 +1,11 @@
-import type { JobStore } from './job-store';
+import type { JobStore, Unavailable } from './job-store';
 import type { ProgressStore } from './practice/progress-store';
-import type { Unavailable } from './job-store';
 import type { PhotoStore } from './photos/photo-store';
+import type { ResultStore } from './practice/result-store';
 import { tellCleared } from './updates';
 
 /** What this site keeps on a device: the page on privacy tells of each, and each can be deleted. */
-export const parts = ['jobs', 'photos', 'results', 'settings', 'files'] as const;
+export const parts = ['jobs', 'photos', 'results', 'given', 'settings', 'files'] as const;
 export type Part = (typeof parts)[number];
 
 /** How many of each there are; undefined where the browser does not say. */
@@ -18,6 +18,7 @@ export interface Places {
   readonly jobs: () => Promise<JobStore>;
   readonly photos: () => Promise<PhotoStore | Unavailable>;
   readonly progress: () => Promise<ProgressStore>;
+  readonly given: () => Promise<ResultStore>;
   /** Whether this is the name of a setting or a note, in the browser's storage for the site and for the tab. */
   readonly settings: (key: string) => boolean;
   /** What the names of the caches begin with that hold the site. */
@@ -53,6 +54,10 @@ const count: Readonly<Record<Part, (places: Places) => number | Promise<number |
     const read = await (await progress()).read();
     return read.ok ? read.value.length : undefined;
   },
+  async given({ given }) {
+    const { results, damaged } = await (await given()).read();
+    return results.length + damaged.length;
+  },
   settings: (places) => settingsIn(places).length,
   async files(places) {
     const names = await cacheNames(places);
@@ -80,6 +85,9 @@ const clear: Readonly<Record<Part, (places: Places) => unknown>> = {
   photos: async (places) => (await photosIn(places))?.clear(),
   async results({ progress }) {
     if ((await (await progress()).forget()) === null) throw new Error('practice stays');
+  },
+  async given({ given }) {
+    if (!(await (await given()).clear()).ok) throw new Error('results of learners stay');
   },
   settings(places) {
     for (const { storage, key } of settingsIn(places)) storage.removeItem(key);

@@ -6,8 +6,8 @@ import { session } from '$lib/ui/session.svelte';
 import { jobsWords as words } from '$lib/words/en/ui/jobs';
 
 /** Hands a text to the reader as a file of that name. */
-export function download(text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+export function download(text: string, name: string, type = 'application/json'): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

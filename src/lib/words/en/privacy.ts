@@ -26,6 +26,10 @@ export const privacyWords = {
       what: 'Your results of practice.',
       gone: 'Forget them on the practice page.',
     },
+    given: {
+      what: 'Results that learners gave you, with their names.',
+      gone: 'Remove a name or a result on the page of results.',
+    },
     settings: {
       what: 'Units, how you read, which job was open, and what you were typing in a tab.',
       gone: 'They go with “Delete everything”.',

@@ -56,6 +56,8 @@ export const jobsWords = {
     photos: (count: number) => (count === 1 ? '1 photo' : `${count} photos`),
     results: (count: number) =>
       count === 1 ? '1 result of your practice' : `${count} results of your practice`,
+    given: (count: number) =>
+      count === 1 ? '1 result of a learner' : `${count} results of learners`,
     settings: (count: number) =>
       count === 1
         ? '1 setting or note of this browser'
@@ -66,6 +68,7 @@ export const jobsWords = {
       jobs: 'jobs',
       photos: 'photos',
       results: 'practice',
+      given: 'results of learners',
       settings: 'settings',
       files: 'the copy for work without a network',
     },
