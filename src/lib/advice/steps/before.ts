@@ -1,7 +1,8 @@
 import { isFirmHollow } from '$lib/advice/demands';
-import { holeRange } from '$lib/advice/hole';
+import { holeRange, makesHole } from '$lib/advice/hole';
 import { isFloor } from '$lib/advice/place';
 import { valueOf } from '$shared/figures';
+import type { MethodId } from '$shared/methods';
 import { call, type Situation, type Work } from './work';
 
 /**
@@ -22,7 +23,7 @@ export function callBefore(work: Work, situation: Situation): void {
   if (demands.stripped) call(work, 'strip-coating', { rule: 'coating-by-scraper' });
 
   callSounding(work, situation);
-  if (method === 'break-out') callSawCut(work, situation);
+  if (makesHole(method, zone)) callSawCut(work, situation);
   else if (isFirmHollow(zone)) call(work, 'saw-cut', ...squareEdge, { rule: 'no-feather-edge' });
 }
 
@@ -31,7 +32,7 @@ function callSounding(work: Work, { site, zone, demands, method }: Situation): v
   const chased =
     zone.cracks === 'crumbling' || (zone.cracks === 'open' && site.freezeThaw === 'often');
   const damaged = zone.looseness !== 'tight' || isFirmHollow(zone);
-  const cut = method === 'break-out' || demands.bar || chased;
+  const cut = makesHole(method, zone) || demands.bar || chased;
   if (isFloor(site.element) && (damaged || cut))
     call(work, 'sound-and-mark', { rule: 'sound-whole-slab' });
   else if (cut || zone.looseness === 'hollow')
@@ -74,12 +75,16 @@ function callOne(work: Work, { site, zone, demands, method }: Situation): void {
         figures: ['hammer.above-steel', 'hammer.at-steel'],
       });
     call(work, method, { rule: 'water-jet-alternative' });
-    callDepthDoubt(work, { site, zone });
+    callDepthDoubt(work, method, { site, zone });
     return;
   }
   if (method === 'pressure-wash') {
     if (zone.contamination.includes('growth')) call(work, method, { rule: 'growth-washed-off' });
     call(work, method, { rule: 'slurry-caught' });
+    return;
+  }
+  if (method === 'water-jet') {
+    if (makesHole(method, zone)) callDepthDoubt(work, method, { site, zone });
     return;
   }
   if (loose) {
@@ -119,14 +124,18 @@ function callBorder(
 }
 
 /** Past the top third of a slab a partial-depth repair is doubtful: the reader should know before breaking. */
-function callDepthDoubt(work: Work, { site, zone }: Pick<Situation, 'site' | 'zone'>): void {
+function callDepthDoubt(
+  work: Work,
+  method: MethodId,
+  { site, zone }: Pick<Situation, 'site' | 'zone'>,
+): void {
   if (site.thickness === 'unknown') {
-    call(work, 'break-out', { rule: 'thickness-unknown', figures: ['depth.full-limit'] });
+    call(work, method, { rule: 'thickness-unknown', figures: ['depth.full-limit'] });
     return;
   }
   const third = site.thickness * valueOf('depth.partial-limit');
   if (holeRange(site.thickness, zone)[1] > third)
-    call(work, 'break-out', {
+    call(work, method, {
       rule: 'depth-past-third',
       facts: { thickness: site.thickness, third },
       figures: ['depth.partial-limit', 'depth.full-limit'],
