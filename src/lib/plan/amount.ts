@@ -38,6 +38,9 @@ export type TermId =
   | 'patches'
   | 'zones'
   | 'hours'
+  | 'taken'
+  | 'pace'
+  | 'share'
   | 'mass';
 
 /** One factor of a working: multiplied in, or divided by. */

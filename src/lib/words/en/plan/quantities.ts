@@ -60,5 +60,8 @@ export const termNames: Readonly<Record<TermId, string>> = {
   patches: 'area of the patches as laid',
   zones: 'zones',
   hours: 'hours',
+  taken: 'hours it took',
+  pace: 'pace of this job so far',
+  share: 'share of the day a tool is at work',
   mass: 'mass',
 };
