@@ -90,6 +90,7 @@ const doors: Readonly<Record<string, { readonly path: string } & Budget>> = {
   learn: { path: '/learn/', words: 110, screens: 3 },
   search: { path: '/learn/search/', words: 90, screens: 2 },
   chart: { path: '/learn/chart/', words: 130, screens: 1 },
+  'results of learners': { path: '/learn/practice/results/', words: 90, screens: 2 },
   // One of the longest cases of the first level, in a set, whose box has 21 words and a seventh of a screen.
   'practice, level 1': {
     path: '/learn/practice/#set1.cases=bakery-dust',

@@ -1,4 +1,5 @@
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { SiteAnswers } from '$lib/answers/answers';
+import type { TriedAnswers } from '$lib/answers/trial-record';
 import type { MethodId } from '$shared/methods';
 import { beginningOf } from './begin';
 import { assumptionsOf, rankFindOut } from './find-next';
@@ -25,7 +26,7 @@ import type { Outcome, ZoneAdvice } from './zone-advice';
  */
 export function adviseZone(
   site: SiteAnswers,
-  zone: ZoneAnswers,
+  zone: TriedAnswers,
   { margins = true }: { margins?: boolean } = {},
 ): ZoneAdvice {
   const surveyed = survey(site, zone);

@@ -64,6 +64,8 @@ export const planPageWords = {
     onceOnly: 'once for the job',
     with: 'With',
     of: (part: number, all: number) => `${part} of ${all}`,
+    done: ({ done, all }: { done: number; all: number }) =>
+      done === all ? 'done' : `${done} of ${all} done`,
   },
   days: {
     title: 'Who, what, when',
