@@ -1,6 +1,4 @@
-import { readFileSync } from 'node:fs';
 import { cleanup, fireEvent, render, screen } from '@testing-library/svelte';
-import { JSDOM } from 'jsdom';
 import { afterEach, describe, expect, it } from 'vitest';
 import ReaderSwitch from '$lib/ui/advice/ReaderSwitch.svelte';
 import { preferences } from '$lib/ui/preferences.svelte';
@@ -49,27 +47,5 @@ describe('units', () => {
     expect(preferences.units).toBe('metric');
     for (const nonsense of ['furlong', null, 3, { units: 'us' }]) preferences.offer(nonsense);
     expect(preferences.units).toBe('metric');
-  });
-});
-
-describe('the chart, which runs one script of its own', () => {
-  const code = readFileSync('static/units.js', 'utf8');
-  const leads = (value: string | null) =>
-    new JSDOM(`<script data-key="${preferencesKey}">${code}</script>`, {
-      url: 'https://example.org/',
-      runScripts: 'dangerously',
-      beforeParse: (window) => {
-        if (value !== null) window.localStorage.setItem(preferencesKey, value);
-      },
-    }).window.document.documentElement.dataset.units;
-
-  it('leads with the units that the reader chose, or was offered', () => {
-    expect(leads('{"units":"us"}')).toBe('us');
-    expect(leads('{"units":"metric","offered":"us"}')).toBe('metric');
-    expect(leads('{"units":null,"offered":"us"}')).toBe('us');
-  });
-
-  it('goes by the language of the browser where nothing can be read', () => {
-    for (const value of [null, 'no json', 'null', '[]']) expect(leads(value)).toBe('us');
   });
 });
