@@ -10,6 +10,7 @@ import {
   type QuestionId,
   type Steel,
 } from '$lib/answers/questions';
+import type { TriedAnswers } from '$lib/answers/trial-record';
 import { methodIds } from '$shared/methods';
 import { isFirmHollow, showsBar, type Demands } from './demands';
 import { fullDepthHold } from './hole';
@@ -161,14 +162,21 @@ function depthKinds(site: SiteAnswers, zone: ZoneAnswers): Kind<DepthState>[] {
   });
 }
 
-/** What is said of a zone in numbers or with the sheet in hand: never open, only there or not. */
+/** What is said of a zone in numbers, with the sheet in hand or by its test patches: never open, only there or not. */
 export function fixedOf(
-  zone: ZoneAnswers,
+  zone: TriedAnswers,
 ): Pick<
   SettledZone,
-  'area' | 'border' | 'barCover' | 'barDiameter' | 'makerProfile' | 'makerMoisture'
+  | 'area'
+  | 'border'
+  | 'barCover'
+  | 'barDiameter'
+  | 'makerProfile'
+  | 'makerMoisture'
+  | 'triedOut'
+  | 'stopped'
 > {
-  const { area, borderLength, barCover, barDiameter } = zone;
+  const { area, borderLength, barCover, barDiameter, triedOut, stopped } = zone;
   const makerProfile = gradeOf(zone.makerProfile);
   // Without a sheet at hand nothing of it counts.
   const sheetless = isSurely(zone.makerProfile, 'no-sheet');
@@ -180,6 +188,8 @@ export function fixedOf(
     ...(typeof barDiameter === 'number' && { barDiameter }),
     ...(makerProfile !== undefined && { makerProfile }),
     ...(makerMoisture !== undefined && { makerMoisture }),
+    ...(triedOut?.length && { triedOut }),
+    ...(stopped?.length && { stopped }),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { FigureId } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
-import { restFor } from './choice';
+import { methodsFor } from './choice';
 import { isBonded, showsBar, type Demands } from './demands';
 import { clearBehindBar } from './hole';
 import { profileLeft } from './methods/judge';
@@ -16,7 +16,7 @@ export const followsTexture = (
 
 /** Holes and chased cracks are filled before any finish, and the fill is bonded. */
 const opensHole = (site: SettledSite, zone: SettledZone, demands: Demands): boolean =>
-  demands.bar || chasesCrack(site, zone) || restFor(demands) === 'break-out';
+  demands.bar || chasesCrack(site, zone) || methodsFor(demands).method === 'break-out';
 
 /** What the surface must be when preparation ends. */
 export function targetOf(
