@@ -142,6 +142,11 @@ describe('a log that is kept', () => {
     expect(file({ vacuum: { spells: { '2026-05-04T07:30:00+02:00': { people: 0 } } } })).toMatch(
       /zones\[0\]\.log\.vacuum\.spells.*people.*whole number/,
     );
+    // A record would pass over this key in silence; a file is read strictly.
+    expect(
+      file({ vacuum: { spells: JSON.parse('{"__proto__": {"people": 1}}') as object } }),
+    ).toMatch(/zones\[0\]\.log\.vacuum\.spells/);
+    expect(file({ vacuum: { spells: [] } })).toMatch(/zones\[0\]\.log\.vacuum\.spells/);
     expect(file({ sweep: {} })).toMatch(/zones\[0\]\.log/);
     expect(file({ vacuum: { hours: 3 } })).toMatch(/log\.vacuum/);
     // What cannot have been so is no nonsense of the file: it is kept, and told at its step.

@@ -94,7 +94,7 @@ function ladderFor(demands: Demands): readonly MethodId[] {
 }
 
 /** The method, and what the zone needs beside its bars; without bars the method itself. */
-export interface Methods {
+interface Methods {
   readonly method: MethodId;
   readonly rest: MethodId;
   readonly spent: boolean;

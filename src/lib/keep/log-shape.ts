@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { isMoment, type DayLog, type Spell, type TaskLog } from '$lib/answers/day-log';
 import { rangeOf } from '$shared/figures';
 import { stepIds } from '$shared/methods';
-import { name, object, says, whole } from './shapes';
+import { behind, name, object, says, whole } from './shapes';
 
 const expected = says({ id: 'wall-time' });
 const moment = v.pipe(
@@ -18,9 +18,13 @@ const spell: v.GenericSchema<Spell, Spell> = object({
 });
 
 const most = rangeOf('limit.log-spells')[1];
-const spells = v.pipe(
-  v.record(moment, spell, says({ id: 'goes', most })),
-  v.maxEntries(most, says({ id: 'goes', most })),
+const goes = says({ id: 'goes', most });
+/** Keys that a record passes over in silence instead of refusing them. */
+const passedOver = ['__proto__', 'prototype', 'constructor'];
+const spells = behind(
+  v.pipe(v.record(moment, spell, goes), v.maxEntries(most, goes)),
+  (value) =>
+    !Array.isArray(value) && !passedOver.some((key) => Object.hasOwn((value ?? {}) as object, key)),
 );
 
 const task: v.GenericSchema<TaskLog, TaskLog> = object({
