@@ -1,5 +1,6 @@
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import { methodIds, methods, type MethodId } from '$shared/methods';
+import type { SiteAnswers } from '$lib/answers/answers';
+import type { TriedAnswers } from '$lib/answers/trial-record';
+import type { MethodId } from '$shared/methods';
 import { beginningOf } from './begin';
 import { assumptionsOf, rankFindOut } from './find-next';
 import {
@@ -11,13 +12,11 @@ import {
   stepInCommon,
 } from './in-common';
 import { marginsOf } from './margins';
+import { methodsLeft } from './methods-left';
 import { adviseSettled } from './settle';
 import { survey, type Survey } from './survey';
 import type { Advice, Reason, Verdict } from './types';
 import type { Outcome, ZoneAdvice } from './zone-advice';
-
-/** Gentlest first, as the ladders go. */
-const byStrength = [...methodIds].sort((one, other) => methods[one].class - methods[other].class);
 
 /**
  * Advice for a zone, whatever is still open about it.
@@ -27,7 +26,7 @@ const byStrength = [...methodIds].sort((one, other) => methods[one].class - meth
  */
 export function adviseZone(
   site: SiteAnswers,
-  zone: ZoneAnswers,
+  zone: TriedAnswers,
   { margins = true }: { margins?: boolean } = {},
 ): ZoneAdvice {
   const surveyed = survey(site, zone);
@@ -45,23 +44,18 @@ export function adviseZone(
     (one, other) => +(one.verdict === 'stop') - +(other.verdict === 'stop'),
   );
   const around = casesAround(going, { ...site, ...zone });
-  const methodsLeft =
-    verdict === 'stop'
-      ? []
-      : byStrength.filter((id) =>
-          outcomes.some(({ method, verdict: v }) => v !== 'stop' && method === id),
-        );
+  const left = methodsLeft(outcomes);
   return {
     verdict,
     method: verdict === 'prepare' ? (likeliest.method as MethodId) : null,
     beside: verdict === 'prepare' ? likeliest.beside : null,
-    methods: methodsLeft,
+    methods: left,
     steps: stepsInCommon(outcomes, surveyed).map((step) => stepInCommon(step, around)),
-    reasons: reasonsFor({ verdict, settled, likeliest, methods: methodsLeft, surveyed, around }),
+    reasons: reasonsFor({ verdict, settled, likeliest, methods: left, surveyed, around }),
     holds: surveyed.holds,
     possibleHolds: surveyed.possibleHolds,
     rejections: rejectionsInCommon(
-      verdict === 'prepare' ? [likeliest.method as MethodId] : methodsLeft,
+      verdict === 'prepare' ? [likeliest.method as MethodId] : left,
       outcomes.map(({ example }) => example),
       [...around.map(({ demands }) => demands), ...surveyed.demands],
     ),
@@ -69,7 +63,7 @@ export function adviseZone(
     openTargets: openTargets(likeliest.target, around),
     cautions: surveyed.cautions,
     findOut: rankFindOut(surveyed, site, zone, outcomes),
-    beginning: settled || verdict === 'stop' ? null : beginningOf(surveyed, methodsLeft),
+    beginning: settled || verdict === 'stop' ? null : beginningOf(surveyed, left),
     margins: settled && margins ? marginsOf(site, zone) : [],
     outcomes,
     assumptions: assumptionsOf(surveyed, site, zone),

@@ -7,6 +7,7 @@ import type {
   Looseness,
   Texture,
 } from '$lib/answers/questions';
+import type { TriedOut } from '$lib/answers/trial-record';
 import { placeOf, type Place } from './place';
 import { profileWanted } from './sheet';
 import type { SettledSite, SettledZone } from './types';
@@ -36,6 +37,8 @@ export interface Demands {
   readonly bar: boolean;
   /** CSP wanted; null while neither a sheet nor a finish says. */
   readonly profile: readonly [number, number] | null;
+  /** Methods that have failed on a test patch. */
+  readonly triedOut: readonly TriedOut[];
 }
 
 /** Whether a crack is open enough to be cleaned. */
@@ -106,5 +109,6 @@ export function demandsOf(site: SettledSite, zone: SettledZone): Demands {
     skin: skinOf(zone),
     bar: showsBar(zone),
     profile: profileWanted(zone),
+    triedOut: zone.triedOut ?? [],
   };
 }

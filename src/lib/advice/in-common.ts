@@ -1,6 +1,6 @@
 import { methodIds, type MethodId } from '$shared/methods';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import { choose, rejectionsFor, restFor } from './choice';
+import { choose, methodsFor, rejectionsFor } from './choice';
 import { demandsOf, type Demands } from './demands';
 import { besides, spread, type Completion } from './neighbours';
 import { workFor } from './settle';
@@ -26,8 +26,7 @@ export interface Case {
 
 function caseOf({ site, zone }: Completion): Case {
   const demands = demandsOf(site, zone);
-  const rest = restFor(demands);
-  const method = demands.bar ? 'break-out' : rest;
+  const { method, rest } = methodsFor(demands);
   return {
     demands,
     work: workFor({ site, zone, demands, method, rest }),
@@ -35,8 +34,11 @@ function caseOf({ site, zone }: Completion): Case {
   };
 }
 
-/** So many completions are looked at one by one; of more, so many beside the neighbours. */
-const looked = { all: 2000, some: 200 };
+/**
+ * So many completions are looked at one by one; of more, so many beside the neighbours. Two thousand
+ * were too few: now and then a reason was told that one completion in some thousands does not share.
+ */
+const looked = { all: 6000, some: 200 };
 
 /**
  * Every completion, as long as they are few. Of many: these, all that differ from the first, whose

@@ -150,15 +150,28 @@ export const holdRules = [
   'answers-differ',
 ] as const;
 
+export const trialRules = [
+  // What a test patch has settled.
+  'after-failed-patch',
+  'failed-on-patch',
+  'harder-than-failed',
+  'weaker-than-failed',
+  'deeper-than-wanted',
+  'no-method-left',
+  'stopped-on-patch',
+] as const;
+
 export type RuleId =
   | (typeof choiceRules)[number]
   | (typeof rejectionRules)[number]
   | (typeof stepRules)[number]
-  | (typeof holdRules)[number];
+  | (typeof holdRules)[number]
+  | (typeof trialRules)[number];
 
 export const ruleIds: readonly RuleId[] = [
   ...choiceRules,
   ...rejectionRules,
   ...stepRules,
   ...holdRules,
+  ...trialRules,
 ];

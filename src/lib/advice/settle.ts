@@ -17,9 +17,10 @@ import type { Advice, Hold, Rejection, SettledSite, SettledZone, Step, Verdict }
 export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
   const demands = demandsOf(site, zone);
   const choice = choose(demands);
-  const { method, rest } = choice;
+  const { method, rest, spent } = choice;
   const work = workFor({ site, zone, demands, method, rest });
-  const holds = holdsOf(site, zone, reachOf(zone, method, work), fullDepthHold(site, zone));
+  const reach = { ...reachOf(zone, method, work), spent };
+  const holds = holdsOf(site, zone, reach, fullDepthHold(site, zone));
   const verdict = verdictOf(holds);
   const underneath = isBeyondSurface(holds) ? null : method;
   const steps = stepsOf(work, site, zone);
@@ -75,9 +76,12 @@ function rejectAll(
     wouldDo: false,
     facts: { holds: holds.map((hold) => hold.rule) },
   });
+  const { method } = choice;
+  // Where it is the test patches that leave none, each says how it failed.
+  if (choice.spent) return others;
   return underneath === null
-    ? [held(choice.method), ...others.map(({ method }) => held(method))]
-    : [held(choice.method), ...others];
+    ? [held(method), ...others.map((each) => held(each.method))]
+    : [held(method), ...others];
 }
 
 /**

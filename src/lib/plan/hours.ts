@@ -1,10 +1,11 @@
 import type { FigureId, OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
-import { rateLearnt } from '$lib/trial/zone-trial';
+import { goesByPasses, rateLearnt } from '$lib/trial/zone-trial';
 import { figureTerm, isKnown, product, times, typicalOf, type Amount, type Term } from './amount';
 import { barsOf } from './bars';
 import { groundOf } from './ground';
+import { passesTerm } from './passes';
 import type { Quantities } from './quantities';
 import type { ZoneWork } from './zone-work';
 
@@ -77,7 +78,8 @@ export function hoursOf(
   if (rate.per === 'volume') return breakingHours(work, quantities, own);
   const { tool } = work.tools.get(step) ?? {};
   const slow = tool && slower[step]?.[tool];
-  const speed = rateTerm(step, slow ?? rate.figure, work, own);
+  const figure = slow ?? rate.figure;
+  const speed = rateTerm(step, figure, work, own);
   if (rate.per === 'zone' || rate.per === 'job') return product('h', [speed]);
   const over: Term = { ...speed, by: 'over' };
   if (rate.per === 'crack') {
@@ -85,7 +87,12 @@ export function hoursOf(
     return length ? times('h', length, over) : crackHours(work, over);
   }
   if (rate.per === 'bar') return times('h', quantities['bars-freed'] ?? barsOf(work, own), over);
-  if (rate.per === 'area') return quantities.area && times('h', quantities.area, over);
+  if (rate.per === 'area') {
+    // The reader's own rate is that of the whole work.
+    const passes =
+      step === work.method && own?.[figure] === undefined ? passesTerm(work, own) : null;
+    return quantities.area && times('h', quantities.area, ...(passes ? [passes] : []), over);
+  }
   if (rate.per === 'border') return borderHours(work, over);
   const ground = groundOf(work, own);
   if (rate.per === 'perimeter') return times('h', ground.perimeter, over);
@@ -98,7 +105,8 @@ export function hoursOf(
  */
 function rateTerm(step: StepId, figure: FigureId, work: ZoneWork, own?: OwnFigures): Term {
   const table = figureTerm('rate', figure, own);
-  const learnt = step === work.method ? rateLearnt(work.tried, figure, own) : null;
+  const learnt =
+    step === work.method ? rateLearnt(work.tried, figure, own, goesByPasses(work.method)) : null;
   if (!learnt) return table;
   const { low, typical, high } = learnt;
   return { ...table, span: [low, high], typical, fromPatch: true };

@@ -7,6 +7,7 @@ import type { QuestionId } from '$lib/answers/questions';
 import { drawnPatches } from '$lib/survey/drawn';
 import { layPatches, rectangleRing, worstFrost, type PatchLayout } from '$lib/survey/patches';
 import type { SurveyResult } from '$lib/survey/survey';
+import { adviseTried } from '$lib/trial/chain';
 import { settledPatches, trialOf } from '$lib/trial/zone-trial';
 import type { OwnFigures } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
@@ -78,14 +79,17 @@ export function reckonZone(
   const sameAnswers = known?.around.site === site && known.around.survey === survey;
   if (known && sameAnswers && known.around.whole === whole && known.around.own === own)
     return known.out;
-  const advised =
-    known && sameAnswers ? known.out.advised : sharedAdvice(site, zone.answers, adviceOf);
+  const advised = known && sameAnswers ? known.out.advised : sharedAdvice(site, zone, adviceOf);
   const out = { advised, worked: workedOut(zone, advised, around) };
   kept.set(given, { around, out });
   return out;
 }
 
-function sharedAdvice(site: SiteAnswers, answers: ZoneAnswers, adviceOf: AdviceOf): Advised {
+function sharedAdvice(site: SiteAnswers, zone: Zone, adviceOf: AdviceOf): Advised {
+  const { answers } = zone;
+  // Test patches are a zone's own: what they settle is shared with no other.
+  if (zone.trial?.length)
+    return advisedOf(site, answers, () => adviseTried(site, zone, adviceOf).advice);
   const key = JSON.stringify([site, answers]);
   const advised = alike.get(key) ?? advisedOf(site, answers, adviceOf);
   if (alike.size >= mostAlike) alike.clear();

@@ -5,6 +5,19 @@ import { expertTests } from './tests/expert';
 
 /** What an owner does instead, where the test itself is not theirs. */
 export const ownersTest: Readonly<Partial<Record<TestId, readonly string[]>>> = {
+  'measure-depth': [
+    'Take nothing out. Lay a straight edge across the worst spot, where you can see down into it.',
+    'Measure from the straight edge to the bottom with a tape or a nail, without pushing.',
+    'If it sounds hollow, or the bottom is loose, leave the answer open. A contractor opens one spot and measures there.',
+  ],
+  scrape: [
+    'Draw a coin over one small spot, as you would a scratch card, and stop there.',
+    'If nothing comes, it is tight. If thin flakes lift, it is flaking. Where old paint may be on it, leave it alone.',
+  ],
+  'measure-thickness': [
+    'Measure at a free edge, a joint, a drain or a hole.',
+    'If there is none, look for the drawings. Drill nothing.',
+  ],
   'measure-bar': [
     'Do not clean it, measure it or dig for it.',
     'Lay a rule beside it and take a photo. Send it to a contractor or an engineer.',

@@ -2,10 +2,12 @@ import type { Job } from '$lib/answers/job';
 import type { Block, TextDocument } from '$lib/keep/export-document';
 import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
+import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
 import { hazardWords } from '$lib/words/en/hazards';
 import { methodWords } from '$lib/words/en/methods';
 import { ruleSentences } from '$lib/words/en/rules';
+import { logWords } from '$lib/words/en/safety/log';
 import { toolWords } from '$lib/words/en/safety/tools';
 import { stepWords } from '$lib/words/en/steps';
 import { verdictWords } from '$lib/words/en/verdicts';
@@ -16,8 +18,10 @@ import { assumptionSentences } from './assumptions';
 import { coveringLines, hireLines, rowLines, rowName } from './days';
 import { quantityWords } from './figures';
 import { orderReasons } from './order';
+import { logLines } from './log-lines';
 import { planPageWords as words } from './page';
 import { quantityNames } from './quantities';
+import { soFarLines, soFarTitle } from './so-far';
 import { workingLine } from './working';
 
 const list = (items: readonly string[], numbered = false): Block[] =>
@@ -44,17 +48,24 @@ export function planDocument(
       ...(holds.length ? [] : [words.held.unsettled]),
     ].join(' '),
   );
-  const order = plan.steps.map(({ id, zones, after, wait, hours, tools }) =>
-    [
+  const order = plan.steps.map(({ id, zones, after, wait, hours, tools }) => {
+    const done = doneOf(plan, id);
+    return [
       `${steps[id].name} (${say.list(zones.map(nameOf))})`,
+      ...(done ? [words.order.done(done)] : []),
       ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),
       `${words.order.with} ${say.list(tools.map((tool) => toolWords[tool].name))}`,
       ...(hours ? [`${words.order.hours}: ${said(hours)}`] : []),
-    ].join('; '),
-  );
+    ].join('; ');
+  });
+  const log = logLines(job, say, nameOf);
+  const { day, step, zone, from, to, people, hours: spent, note } = logWords.sheet;
   const days = plan.dayRows.map(
-    (row) => `${rowName(row, job)}: ${rowLines(row, plan, say).join('; ')}`,
+    (row) =>
+      `${rowName(row, job)}: ${rowLines(row, plan, say)
+        .map((line) => line.replace(/\.$/, ''))
+        .join('; ')}`,
   );
   const covering = coveringLines(plan.schedule.covering, say, nameOf, job.own);
   const hire = hireLines(plan.schedule.hire, job);
@@ -76,11 +87,35 @@ export function planDocument(
         ],
       },
       ...(held.length ? [{ title: words.held.title, blocks: list(held) }] : []),
+      ...(plan.soFar ? [{ title: soFarTitle, blocks: list(soFarLines(plan, say)) }] : []),
       { title: words.order.title, blocks: list(order, true) },
       {
         title: `${words.fold.days}: ${words.days.most(String(least), String(most))}`,
         blocks: list(days),
       },
+      ...(log.length
+        ? [
+            {
+              title: logWords.sheet.title,
+              blocks: [
+                {
+                  kind: 'table' as const,
+                  head: [day, step, zone, from, to, people, spent, note],
+                  rows: log.map((line) => [
+                    line.date,
+                    line.step,
+                    line.zone,
+                    line.from,
+                    line.to,
+                    line.people,
+                    line.hours,
+                    line.note,
+                  ]),
+                },
+              ],
+            },
+          ]
+        : []),
       ...(hire.length ? [{ title: words.hire.machines, blocks: list(hire) }] : []),
       ...(covering.length ? [{ title: words.days.covering, blocks: list(covering) }] : []),
       {

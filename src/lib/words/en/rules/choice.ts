@@ -7,7 +7,7 @@ import { named, saw } from './facts';
 /** Why this method. */
 export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], RuleSentence>> = {
   'meets-all': (reason) =>
-    `${capitalised(named(reason, 'method', methodNames))} is the gentlest method that does all this surface needs.`,
+    `${capitalised(named(reason, 'method', methodNames))} is the gentlest method${saw(reason, 'left', 'yes') ? ' left' : ''} that does all this surface needs.`,
   'nothing-to-remove': (reason) =>
     saw(reason, 'depth', 'film') ||
     saw(reason, 'depth', 'under-3') ||
