@@ -16,7 +16,7 @@ export const followsTexture = (
 
 /** Holes and chased cracks are filled before any finish, and the fill is bonded. */
 const opensHole = (site: SettledSite, zone: SettledZone, demands: Demands): boolean =>
-  demands.bar || chasesCrack(site, zone) || methodsFor(demands).method === 'break-out';
+  demands.bar || chasesCrack(site, zone) || methodsFor(demands).rest === 'break-out';
 
 /** What the surface must be when preparation ends. */
 export function targetOf(

@@ -22,6 +22,7 @@ type CrackOrSteelRule = Extract<
 
 const groove = (say: Say) =>
   `a groove at least ${say.figure('rout.width')} wide and ${say.figure('rout.depth')} deep`;
+
 /** Why cracks and steel are treated as they are. */
 export const crackAndSteelSentences: Readonly<Record<CrackOrSteelRule, RuleSentence>> = {
   'hairline-rout-or-bridge': (_, say) =>
