@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { started, type TaskLog } from '$lib/answers/day-log';
 import type { Job } from '$lib/answers/job';
 import { figureTerm, isKnown, typicalOf } from '$lib/plan/amount';
+import { dateOfDay } from '$lib/plan/calendar';
 import { planJob, type Plan } from '$lib/plan/plan';
 import type { Task } from '$lib/plan/tasks';
 import { crewDaysOf } from '$lib/safety/from-plan';
@@ -179,6 +180,27 @@ describe('hours that were taken', () => {
   });
 });
 
+describe('a step that was begun and is not done', () => {
+  const [reckoned, hours] = [usual(job, 'break-out'), 1];
+  const open: TaskLog = { spells: took(hours).spells ?? {} };
+  const begun = planJob(logged(job, [['z0', 'break-out', open]]));
+  it('teaches nothing, and has left what it was reckoned to take less what it has', () => {
+    expect(begun.soFar).toMatchObject({ ratio: null, pace: null, counted: 0 });
+    const told = [...(begun.soFar?.told.values() ?? [])][0];
+    expect(told?.left?.typical).toBeCloseTo(reckoned - hours, 9);
+    expect(usual(begun, 'break-out')).toBeCloseTo(reckoned, 9);
+  });
+  it('has the least left where its hours are used up', () => {
+    const long: TaskLog = { spells: took(11).spells ?? {} };
+    const { soFar } = planJob(logged(job, [['z1', 'saw-cut', long]]));
+    const told = [...(soFar?.told.values() ?? [])][0];
+    expect(told?.left?.typical).toBeCloseTo(
+      Math.min(usual(before, 'saw-cut', 'z1'), valueOf('share.step')),
+      9,
+    );
+  });
+});
+
 describe('what cannot have been so', () => {
   const faultsOf = (log: TaskLog) => {
     const { soFar } = planJob(logged(job, [['z0', 'break-out', log]]));
@@ -235,6 +257,24 @@ describe('the days of a job that has begun', () => {
       ({ task }) => task.step === 'vacuum' && task.zone === 'z1',
     );
     expect(running?.stretches[0]).toEqual({ day: 1, from: 0, to: 0 });
+    // The other zone would be sawn first; but the saw stands in this one.
+    const sawn = (of: Job, zone: string) =>
+      planJob(of).schedule.placed.find(({ task }) => task.step === 'saw-cut' && task.zone === zone)
+        ?.to ?? 0;
+    expect(sawn(job, 'z1')).toBeLessThan(sawn(job, 'z0'));
+    const safe = [null, 'make-safe', doneIn(at(4, '06:00'), at(4, '06:30'))] as const;
+    const marked = ['z0', 'z1'].map(
+      (zone) => [zone, 'sound-and-mark', doneIn(at(4, '06:30'), at(4, '07:00'))] as const,
+    );
+    const saw = logged(job, [safe, ...marked, ['z0', 'saw-cut', started({}, at(4, '07:00'), 1)]]);
+    expect(sawn(saw, 'z0')).toBeLessThan(sawn(saw, 'z1'));
+  });
+
+  it('are named by the day on which work began, whatever was typed before', () => {
+    const typed = { ...job, calendar: { start: '2026-05-01' } };
+    expect(dateOfDay(typed, 1)).toBe('2026-05-01');
+    const begun = logged(typed, [[null, 'make-safe', doneIn(at(6, '07:00'), at(6, '07:30'))]]);
+    expect([1, 2].map((day) => dateOfDay(begun, day))).toEqual(['2026-05-06', '2026-05-07']);
   });
 
   it('keep what was ticked off without hours on its day, as it was reckoned', () => {
