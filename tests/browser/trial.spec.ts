@@ -136,11 +136,41 @@ test('where no setting will do, advice and plan follow, and come back with the s
   await page.goto('/advice/');
   await expect(page.getByRole('heading', { name: /shotblast/i }).first()).toBeVisible();
   await expect(page.getByText(/scarifying failed on your test patch/i).first()).toBeAttached();
-  await page.goto('/plan/');
+  await page.goto('/job/plan/');
   await expect(page.getByText(/shotblasting/i).first()).toBeAttached();
   await expect(page.getByText(/scarifying/i)).toHaveCount(0);
   await page.goto('/trial/');
   await page.getByRole('button', { name: 'Delete: Square 2' }).click();
-  await page.goto('/plan/');
+  await page.goto('/job/plan/');
   await expect(page.getByText(/scarifying/i).first()).toBeAttached();
+});
+
+test('plan, crew’s day, owner’s sheet and record name the test patch', async ({ page }) => {
+  await openJobs(page);
+  const file = trialFile('Shotblasting') as { zones: object[] };
+  const square = {
+    method: 'shotblast',
+    notch: 1,
+    passes: 2,
+    minutes: 10,
+    depths: [4, 4, 4, 4, 4],
+    profile: 6,
+    stones: 'cut',
+    left: 'nothing',
+    bar: 'no',
+    sound: 'clear',
+  };
+  await openFile(page, {
+    ...file,
+    zones: file.zones.map((zone) => ({ ...zone, trial: [square] })),
+  });
+  await expect(list(page).getByText('open now')).toBeVisible();
+  for (const path of ['/job/plan/', '/crew/', '/owner/']) {
+    await page.goto(path);
+    await expect(
+      page.getByText(/a pass, 2 to 4.* passes for shotblasting, from your test patch/i).first(),
+    ).toBeVisible();
+  }
+  await page.goto('/ready/');
+  await expect(page.getByText(/1 square tried; the last: S390/).first()).toBeAttached();
 });

@@ -80,6 +80,17 @@ describe('the page of photos', () => {
   });
 });
 
+describe('photos that belong to nothing any more', () => {
+  it('are deleted when a page of photos is opened; those of a job that is there stay', async () => {
+    await session.again();
+    await keep(whole({ caption: 'stays' }), whole({ zone: 'gone' }), whole({ job: 'gone' }));
+    render(PhotosPage, { zone: zone() });
+    await screen.findByDisplayValue('stays');
+    const store = (await shelf()) as PhotoStore;
+    expect([await store.count(), (await kept()).length]).toEqual([1, 1]);
+  });
+});
+
 describe('photos on a sheet', () => {
   it('are those chosen for it, before beside after, zone by zone', async () => {
     const other = session.job.zones[1]?.id ?? '';

@@ -7,7 +7,7 @@ import type { Page } from '@playwright/test';
  * and the press that follows; thinking once before each thing that is decided. A finger on glass
  * stands for the mouse, which the page allows for other ways of pointing.
  */
-export const seconds = { key: 0.5, point: 1.1, press: 0.2, think: 1.35 } as const;
+const seconds = { key: 0.5, point: 1.1, press: 0.2, think: 1.35 } as const;
 
 /** What somebody does to a page, counted while it is done. */
 export class Counted {

@@ -1,6 +1,6 @@
 import type { SiteAnswers } from '$lib/answers/answers';
 import type { TriedAnswers } from '$lib/answers/trial-record';
-import type { MethodId } from '$shared/methods';
+import type { MethodId, StepId } from '$shared/methods';
 import { beginningOf } from './begin';
 import { assumptionsOf, rankFindOut } from './find-next';
 import {
@@ -14,6 +14,7 @@ import {
 import { marginsOf } from './margins';
 import { methodsLeft } from './methods-left';
 import { adviseSettled } from './settle';
+import { workOrder } from './steps/work';
 import { survey, type Survey } from './survey';
 import type { Advice, Reason, Verdict } from './types';
 import type { Outcome, ZoneAdvice } from './zone-advice';
@@ -50,13 +51,18 @@ export function adviseZone(
     method: verdict === 'prepare' ? (likeliest.method as MethodId) : null,
     beside: verdict === 'prepare' ? likeliest.beside : null,
     methods: left,
-    steps: stepsInCommon(outcomes, surveyed).map((step) => stepInCommon(step, around)),
+    steps: dropFirst(
+      stepsInCommon(outcomes, surveyed).map((step) => stepInCommon(step, around)),
+      surveyed,
+    ),
     reasons: reasonsFor({ verdict, settled, likeliest, methods: left, surveyed, around }),
     holds: surveyed.holds,
     possibleHolds: surveyed.possibleHolds,
     rejections: rejectionsInCommon(
       verdict === 'prepare' ? [likeliest.method as MethodId] : left,
-      outcomes.map(({ example }) => example),
+      outcomes
+        .map(({ example }) => example)
+        .sort((one, other) => +(one.verdict === 'stop') - +(other.verdict === 'stop')),
       [...around.map(({ demands }) => demands), ...surveyed.demands],
     ),
     target: likeliest.target,
@@ -81,6 +87,24 @@ function overall(outcomes: readonly Outcome[]): Verdict {
 function stepsInCommon(outcomes: readonly Outcome[], { commonSteps }: Survey): Advice['steps'] {
   const going = outcomes.find(({ verdict }) => verdict !== 'stop');
   return going ? going.example.steps.filter(({ id }) => commonSteps.includes(id)) : [];
+}
+
+/**
+ * Where there may be oil and there may be none, degreasing is no step of every case: the water drop
+ * comes before whatever is done after it, so that no tool drives oil in.
+ */
+function dropFirst(
+  steps: Advice['steps'],
+  { commonSteps, anySteps }: Pick<Survey, 'commonSteps' | 'anySteps'>,
+): Advice['steps'] {
+  if (!anySteps.includes('degrease') || commonSteps.includes('degrease')) return steps;
+  const place = (id: StepId) => workOrder.indexOf(id);
+  const first =
+    steps.find(({ id }) => place(id) > place('degrease') && place(id) < place('vacuum')) ??
+    steps[0];
+  return steps.map((step) =>
+    step === first ? { ...step, why: [{ rule: 'drop-before-tools' }, ...step.why] } : step,
+  );
 }
 
 /** Why it comes to that: the choice of the method, or what stands before the work. */

@@ -1,5 +1,5 @@
 import { methodIds, methods, type MethodId } from '$shared/methods';
-import type { Demands } from './demands';
+import { removalFacts, type Demands } from './demands';
 import { methodRules } from './methods';
 import type { Shortfall } from './methods/judge';
 import { ladders } from './place';
@@ -94,7 +94,7 @@ function ladderFor(demands: Demands): readonly MethodId[] {
 }
 
 /** The method, and what the zone needs beside its bars; without bars the method itself. */
-export interface Methods {
+interface Methods {
   readonly method: MethodId;
   readonly rest: MethodId;
   readonly spent: boolean;
@@ -137,8 +137,8 @@ function reasonsFor(
   demands: Demands,
   { passedOver, profileOnly }: Picked,
 ): Reason[] {
-  const { band: depth, looseness } = demands.remove;
-  const facts = { depth, looseness };
+  const { looseness } = demands.remove;
+  const facts = removalFacts(demands);
   const failed = failedHere(demands);
   const reasons: Reason[] = failed.length ? [afterFailed(failed)] : [];
   if (demands.bar) {
@@ -191,7 +191,7 @@ const harsherThan = (chosen: MethodId, method: MethodId): Rejection => ({
   method,
   rule: 'harsher-than-needed',
   wouldDo: true,
-  facts: { chosen },
+  facts: { chosen, bruises: isBruising(method) ? 'yes' : 'no' },
 });
 
 /** A reason against every method but the chosen one. */
@@ -219,7 +219,12 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
       // Nothing that holds has to come off: whatever takes off more takes it off sound concrete.
       rejections.push(harsherThan(choice.method, method));
     } else if (method === 'water-jet') {
-      rejections.push({ method, rule: 'specialist-alternative', wouldDo: true });
+      rejections.push({
+        method,
+        rule: 'specialist-alternative',
+        wouldDo: true,
+        ...(demands.place.endsWith('-spot') && { facts: { small: 'yes' } }),
+      });
     } else if (method === choice.passedOver?.method) {
       rejections.push({
         method,
@@ -229,6 +234,9 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
             : 'leaves-cracks-to-clean',
         wouldDo: true,
       });
+    } else if (ladder.includes(method) && isBruising(choice.method) && !isBruising(method)) {
+      // It stands higher on the ladder for what it takes to set up, not for what it does to the concrete.
+      rejections.push({ method, rule: 'would-do-too', wouldDo: true, facts: { method } });
     } else if (ladder.includes(method)) {
       rejections.push(harsherThan(choice.method, method));
     } else {

@@ -17,6 +17,7 @@ import { fullDepthHold } from './hole';
 import { reachOf } from './holds';
 import { gradeOf, sheetMoisture } from './sheet';
 import { judgeRemoval } from './methods/judge';
+import { patchFacts } from './tried-out';
 import type { SettledSite, SettledZone } from './types';
 
 /**
@@ -162,21 +163,12 @@ function depthKinds(site: SiteAnswers, zone: ZoneAnswers): Kind<DepthState>[] {
   });
 }
 
-/** What is said of a zone in numbers, with the sheet in hand or by its test patches: never open, only there or not. */
+type Fixed = 'border' | 'barCover' | 'barDiameter' | 'makerProfile' | 'makerMoisture';
+/** What is said of a zone in numbers, by a sheet or by test patches: never open, only there or not. */
 export function fixedOf(
   zone: TriedAnswers,
-): Pick<
-  SettledZone,
-  | 'area'
-  | 'border'
-  | 'barCover'
-  | 'barDiameter'
-  | 'makerProfile'
-  | 'makerMoisture'
-  | 'triedOut'
-  | 'stopped'
-> {
-  const { area, borderLength, barCover, barDiameter, triedOut, stopped } = zone;
+): Pick<SettledZone, 'area' | 'triedOut' | 'stopped' | Fixed> {
+  const { area, borderLength, barCover, barDiameter } = zone;
   const makerProfile = gradeOf(zone.makerProfile);
   // Without a sheet at hand nothing of it counts.
   const sheetless = isSurely(zone.makerProfile, 'no-sheet');
@@ -188,8 +180,7 @@ export function fixedOf(
     ...(typeof barDiameter === 'number' && { barDiameter }),
     ...(makerProfile !== undefined && { makerProfile }),
     ...(makerMoisture !== undefined && { makerMoisture }),
-    ...(triedOut?.length && { triedOut }),
-    ...(stopped?.length && { stopped }),
+    ...patchFacts(zone),
   };
 }
 

@@ -118,6 +118,11 @@ export function rejectionsInCommon(
     .flatMap((method) => {
       const of = (lists: readonly (readonly Rejection[])[]) =>
         lists.flatMap((list) => list.filter((each) => each.method === method));
+      // What only a stop keeps from it is no worse than the rest: it waits.
+      const waits = likeliestFirst.find(
+        (each) => each.verdict === 'stop' && each.underneath === method,
+      );
+      if (waits) return of([waits.rejections]);
       const first = of(likeliestFirst.map(({ rejections }) => rejections));
       const own = first.filter(({ rule }) => rule !== 'held');
       // What holds the work is told with its reasons; a method it holds needs no other.

@@ -6,7 +6,7 @@ import { findOutFor } from './find-out';
 import { fullDepthHold } from './hole';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf } from './holds';
 import { callAfter } from './steps/after';
-import { callBefore, callMethod } from './steps/before';
+import { callBefore, callMethod, callWarnings } from './steps/before';
 import { callCracks } from './steps/cracks';
 import { callSteel } from './steps/steel';
 import { workOrder, type Situation, type Work } from './steps/work';
@@ -48,6 +48,7 @@ export function workFor(situation: Situation): Work {
   callCracks(work, situation);
   callSteel(work, situation);
   callAfter(work, situation);
+  callWarnings(work, situation.site, reachOf(situation.zone, situation.method, work));
   return work;
 }
 
@@ -76,12 +77,12 @@ function rejectAll(
     wouldDo: false,
     facts: { holds: holds.map((hold) => hold.rule) },
   });
-  const { method } = choice;
   // Where it is the test patches that leave none, each says how it failed.
   if (choice.spent) return others;
-  return underneath === null
-    ? [held(method), ...others.map((each) => held(each.method))]
-    : [held(method), ...others];
+  // Under a stop nothing is offered in its place: what would do takes concrete off too, and must wait.
+  const waits = (other: Rejection) =>
+    underneath === null || (verdict === 'stop' && other.wouldDo) ? held(other.method) : other;
+  return [held(choice.method), ...others.map(waits)];
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { TriedOut } from '$lib/answers/trial-record';
+import type { TriedAnswers, TriedOut } from '$lib/answers/trial-record';
 import { methods, type MethodId } from '$shared/methods';
 import type { Demands } from './demands';
 import { methodRules } from './methods';
@@ -53,4 +53,13 @@ export const afterFailed = (failed: readonly TriedOut[]): Reason => ({
     failed: failed.map(({ method }) => method),
     why: [...new Set(failed.flatMap(({ why }) => why))],
   },
+});
+
+/** What test patches have settled of a zone: there or not, never open. */
+export const patchFacts = ({
+  triedOut,
+  stopped,
+}: TriedAnswers): Pick<TriedAnswers, 'triedOut' | 'stopped'> => ({
+  ...(triedOut?.length && { triedOut }),
+  ...(stopped?.length && { stopped }),
 });

@@ -116,7 +116,13 @@ export function courseOf(
   const placing = figureTerm('rate', 'rate.place', own);
   const demolishing = times('h', replaced, figureTerm('rate', 'rate.demolish', own));
   const anew = sum('h', [demolishing, times('h', poured, placing)]);
-  const filling = times('h', fill, placing);
+  // A fill that levels before a coat is among the tasks already.
+  const later = totalsOf(
+    plan.zones
+      .filter(({ id, steps }) => restored.includes(id) && !steps.includes('fill-level'))
+      .map((zone) => zone.quantities),
+  ).fill;
+  const filling = times('h', later ?? nothing('m3'), figureTerm('rate', 'rate.place-mortar', own));
   const hours = sum('h', [...tasks.flatMap(({ labour }) => labour ?? []), filling, anew]);
   const schedule = layDays(tasks, calendarOf(job), own);
   const people = schedule.crew * schedule.hoursPerDay;

@@ -140,7 +140,10 @@ export function planJob(
     },
     tasks,
     soFar,
-    totals: totalsOf(zones.map(({ quantities }) => quantities)),
+    totals: totalsOf(
+      zones.map(({ quantities }) => quantities),
+      own,
+    ),
     areas: areasOf(zones),
     wholeBays: wholeBays(survey, zones, own),
     // Laid when somebody looks at it: an edit replans at once, and most edits are not made there.

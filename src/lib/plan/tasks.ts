@@ -2,9 +2,10 @@ import { figures, rangeOf, valueOf, type FigureId, type OwnFigures } from '$shar
 import type { StepId } from '$shared/methods';
 import { tools as toolFacts } from '$shared/tools';
 import { isKnown, typicalOf, type Amount } from './amount';
+import { dryingBefore } from './drying';
 import { amountOf, hoursOf, oncePerJob } from './hours';
 import type { PlanStep } from './order';
-import { needsDry, wets } from './precedence';
+import { wets } from './precedence';
 import type { Quantities } from './quantities';
 import type { Tooling } from './tools';
 import type { ZoneWork } from './zone-work';
@@ -114,20 +115,8 @@ function waitOf(
   dryFinish: boolean,
   own?: OwnFigures,
 ): Wait | undefined {
-  const since = before.slice(before.findLastIndex((each) => needsDry.includes(each)) + 1);
-  const wetted = since.findLast((each) => wets.includes(each));
-  if (needsDry.includes(step) && wetted)
-    return {
-      hours: reachOf('dry.before-blasting', own),
-      after: wetted,
-      figure: 'dry.before-blasting',
-    };
-  if (step === 'wet-or-dry' && dryFinish && wetted)
-    return {
-      hours: reachOf('dry.before-coating', own),
-      after: wetted,
-      figure: 'dry.before-coating',
-    };
+  const drying = dryingBefore(step, before, dryFinish);
+  if (drying) return { ...drying, hours: reachOf(drying.figure, own) };
   if (before.at(-1) === 'moisture-test')
     return { hours: reachOf('sheet.time', own), after: 'moisture-test', figure: 'sheet.time' };
   return undefined;

@@ -6,7 +6,7 @@ import type { TriedAnswers, TriedOut } from '$lib/answers/trial-record';
 import { trialOf, type ZoneTrial } from './zone-trial';
 
 /** How advice is come by. */
-export type AdviseTried = (site: SiteAnswers, answers: TriedAnswers) => ZoneAdvice;
+type AdviseTried = (site: SiteAnswers, answers: TriedAnswers) => ZoneAdvice;
 
 /** The trial of a method, and the advice it is tried by. */
 export interface TrialBy {

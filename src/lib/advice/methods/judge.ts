@@ -1,7 +1,7 @@
 import { atLeast } from '$lib/answers/depth';
 import { rangeOf } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
-import type { Demands } from '$lib/advice/demands';
+import { removalFacts, type Demands } from '$lib/advice/demands';
 import type { Reason } from '$lib/advice/types';
 import { methodFits } from './fits';
 
@@ -58,7 +58,7 @@ export function judgeRemoval(method: MethodId, demands: Demands): Shortfall | nu
   // A slab damaged right through is judged before any method is; here it counts as the deepest band.
   return atLeast(reach, band === 'through' ? 'over-50' : band)
     ? null
-    : { demand: 'removal', rule: 'past-its-reach', facts: { looseness, depth: band, reach } };
+    : { demand: 'removal', rule: 'past-its-reach', facts: { ...removalFacts(demands), reach } };
 }
 
 /** Every contaminant the steps before it leave behind must be one it clears. */

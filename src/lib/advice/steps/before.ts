@@ -1,7 +1,12 @@
-import { isFirmHollow } from '$lib/advice/demands';
+import type { Warning } from '$lib/answers/questions';
+import { isFirmHollow, removalFacts } from '$lib/advice/demands';
 import { holeRange } from '$lib/advice/hole';
-import { isFloor } from '$lib/advice/place';
+import type { Reach } from '$lib/advice/holds';
+import { isFloor, isSpot } from '$lib/advice/place';
+import { sawDepth } from '$lib/advice/saw-depth';
+import type { SettledSite } from '$lib/advice/types';
 import { valueOf } from '$shared/figures';
+import { chasesCrack } from './cracks';
 import { call, type Situation, type Work } from './work';
 
 /**
@@ -11,7 +16,7 @@ import { call, type Situation, type Work } from './work';
  */
 export function callBefore(work: Work, situation: Situation): void {
   const { site, zone, demands, method } = situation;
-  call(work, 'make-safe', { rule: 'make-safe-first', facts: { warnings: site.warnings } });
+  call(work, 'make-safe', { rule: 'make-safe-first' });
   if (site.setting !== 'open') call(work, 'make-safe', { rule: 'engine-outside' });
 
   if (demands.oil)
@@ -23,15 +28,25 @@ export function callBefore(work: Work, situation: Situation): void {
 
   callSounding(work, situation);
   if (method === 'break-out') callSawCut(work, situation);
-  else if (isFirmHollow(zone)) call(work, 'saw-cut', ...squareEdge, { rule: 'no-feather-edge' });
+  else if (isFirmHollow(zone))
+    call(work, 'saw-cut', squareEdge, sawDepth(site, zone), { rule: 'no-feather-edge' });
+}
+
+/** What was ticked at the site and touches this work: a wash reaches no cable, and takes no prop away. */
+export function callWarnings(work: Work, { warnings }: SettledSite, reach: Reach): void {
+  const touched: Readonly<Partial<Record<Warning, boolean>>> = {
+    'holds-something-up': reach.removes,
+    'tendons-possible': reach.deep,
+    'buried-services': reach.cuts,
+  };
+  const found = warnings.filter((warning) => touched[warning] ?? true);
+  if (found.length) call(work, 'make-safe', { rule: 'warnings-first', facts: { warnings: found } });
 }
 
 /** Damage on a floor begins with sounding the whole slab, not the part that is known to be bad. */
 function callSounding(work: Work, { site, zone, demands, method }: Situation): void {
-  const chased =
-    zone.cracks === 'crumbling' || (zone.cracks === 'open' && site.freezeThaw === 'often');
   const damaged = zone.looseness !== 'tight' || isFirmHollow(zone);
-  const cut = method === 'break-out' || demands.bar || chased;
+  const cut = method === 'break-out' || demands.bar || chasesCrack(site, zone);
   if (isFloor(site.element) && (damaged || cut))
     call(work, 'sound-and-mark', { rule: 'sound-whole-slab' });
   else if (cut || zone.looseness === 'hollow')
@@ -39,19 +54,18 @@ function callSounding(work: Work, { site, zone, demands, method }: Situation): v
   if (zone.steel === 'rust-stain') call(work, 'sound-and-mark', { rule: 'stain-look-beneath' });
 }
 
-const squareEdge = [
-  { rule: 'square-edge', figures: ['sawcut.depth', 'patch.min-corner'] },
-] as const;
+const squareEdge = { rule: 'square-edge', figures: ['patch.min-corner'] } as const;
 
 /** A break-out gets a square sawn edge, past the damage; never a feather edge, never into steel. */
 function callSawCut(work: Work, { site, zone }: Pick<Situation, 'site' | 'zone'>): void {
-  call(work, 'saw-cut', ...squareEdge, {
+  call(work, 'saw-cut', squareEdge, sawDepth(site, zone), {
     rule: 'past-the-damage',
     facts: { frost: site.freezeThaw },
     figures: [site.freezeThaw === 'often' ? 'patch.past-damage-frost' : 'patch.past-damage'],
   });
   call(work, 'saw-cut', { rule: 'slurry-caught' });
-  if (zone.steel !== 'none-seen') call(work, 'saw-cut', { rule: 'shallow-edge-unsawn' });
+  if (zone.steel !== 'none-seen' && zone.barCover === undefined)
+    call(work, 'saw-cut', { rule: 'shallow-edge-unsawn' });
 }
 
 /** The main method itself, and how it is to be done here; where bars lead, what the rest needs too. */
@@ -63,17 +77,22 @@ export function callMethod(work: Work, situation: Situation): void {
 
 function callOne(work: Work, { site, zone, demands, method }: Situation): void {
   const loose = zone.looseness !== 'tight';
-  call(work, method, {
-    rule: 'does-the-removal',
-    facts: { depth: zone.depth, looseness: zone.looseness },
-  });
+  const coatings = demands.contaminants.filter((each) => each.endsWith('-coating'));
+  if (coatings.length)
+    call(work, method, { rule: 'coating-comes-off', facts: { contamination: coatings } });
+  call(work, method, { rule: 'does-the-removal', facts: removalFacts(demands) });
   if (method === 'break-out') {
     if (!isFloor(site.element) || demands.bar)
       call(work, method, {
         rule: 'light-hammer-here',
         figures: ['hammer.above-steel', 'hammer.at-steel'],
       });
-    call(work, method, { rule: 'water-jet-alternative' });
+    else
+      call(work, method, {
+        rule: 'hammer-for-patch',
+        figures: [demands.place === 'floor' ? 'hammer.large-patch' : 'hammer.small-patch'],
+      });
+    if (!isSpot(zone)) call(work, method, { rule: 'water-jet-alternative' });
     callDepthDoubt(work, { site, zone });
     return;
   }
@@ -91,7 +110,7 @@ function callOne(work: Work, { site, zone, demands, method }: Situation): void {
   if (demands.profile) call(work, method, { rule: 'profile-after-first-pass' });
   if (method === 'shotblast' || method === 'abrasive-blast') {
     if (method === 'shotblast') call(work, method, { rule: 'dry-before-shot' });
-    call(work, method, { rule: 'spent-grit-away' });
+    call(work, method, { rule: 'spent-grit-away', facts: { method } });
   }
   const floorMachine = method === 'grind' || method === 'scarify' || method === 'shotblast';
   if (floorMachine && demands.place === 'floor') callBorder(work, { zone, demands, method });
@@ -125,10 +144,11 @@ function callDepthDoubt(work: Work, { site, zone }: Pick<Situation, 'site' | 'zo
     return;
   }
   const third = site.thickness * valueOf('depth.partial-limit');
-  if (holeRange(site.thickness, zone)[1] > third)
+  const [least, most] = holeRange(site.thickness, zone);
+  if (most > third)
     call(work, 'break-out', {
       rule: 'depth-past-third',
-      facts: { thickness: site.thickness, third },
+      facts: { thickness: site.thickness, third, surely: least > third ? 'yes' : 'no' },
       figures: ['depth.partial-limit', 'depth.full-limit'],
     });
 }

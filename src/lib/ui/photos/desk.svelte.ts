@@ -7,7 +7,7 @@ import { session } from '$lib/ui/session.svelte';
 import { photoWords as words } from '$lib/words/en/photos';
 import { askToKeep, whetherKept, type Kept } from './persist';
 import { remake } from './remake';
-import { shelf } from './shelf';
+import { shelf, sweep } from './shelf';
 
 interface Said {
   readonly bad: boolean;
@@ -44,6 +44,7 @@ export class PhotoDesk {
       this.closed = store;
     } else {
       this.#store = store;
+      await sweep(store).catch(() => undefined);
       this.#stop = store.onChange(() => void this.#refresh());
       await this.#refresh();
       if (this.photos.length) this.kept = await whetherKept();

@@ -16,7 +16,6 @@ async function open(): Promise<PhotoStore | Unavailable> {
   const store = await openPhotoStore({ name: siteName(photosName) });
   // Where it did not open, the next who asks tries again.
   if (typeof store === 'string') opening = undefined;
-  else await sweep(store).catch(() => undefined);
   return store;
 }
 
@@ -31,8 +30,11 @@ async function on<T>(step: (store: PhotoStore) => Promise<T>, otherwise: T): Pro
   }
 }
 
-/** Deletes photos whose job or zone is not there any more: a tab may close before it has done so. */
-async function sweep(store: PhotoStore): Promise<void> {
+/**
+ * Deletes photos whose job or zone is not there any more: a tab may close before it has done so. Only
+ * where neither can just be on its way out: what is taken out there comes back by an undo.
+ */
+export async function sweep(store: PhotoStore): Promise<void> {
   const ids = await store.jobs();
   if (!ids.length) return;
   const jobs = await session.store();

@@ -8,7 +8,7 @@ import { marks, minuteOf } from '$lib/keep/practice/result-code';
 import type { Problem } from '$lib/keep/problem';
 import type { Case } from '$lib/practice/case';
 import { lastSeed } from '$lib/practice/generate';
-import { grade, type Attempt, type Grade } from '$lib/practice/grade';
+import { grade, type Attempt, type Grade, type Rating } from '$lib/practice/grade';
 import { dueCases, findCase, nextCase, type Next } from '$lib/practice/next';
 import { merged, standingOf, withResult, type Progress } from '$lib/practice/progress';
 import { siteName } from '$lib/ui/site-name';

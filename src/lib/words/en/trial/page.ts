@@ -184,10 +184,10 @@ export const airWords = {
   left: (left: string, set: string) =>
     `With the air there is, ${left} is left of ${set}. It cuts slower: change the nozzle before the setting.`,
   enough: 'The compressor gives enough, so the pressure holds.',
-  change: (wear: string) => `Change it when it is ${wear} wider than new: a drill shank tells.`,
+  change: (wear: string) => `Change it when it is ${wear} wider than new: try it with a drill bit.`,
   how: 'The formulas',
   formulas: [
-    'Air at the speed of sound in the narrowest place: m = 0.685 A p / √(R T), p above nothing (any handbook of gas dynamics). So it goes by the bore squared.',
+    'Air at the speed of sound in the narrowest place: m = 0.685 A p / √(R T), p above nothing (any handbook of fluid mechanics). So it goes by the bore squared.',
     'With no more air: p + 0.1 MPa falls by (d / d worn)². Grit takes some room: tables for blasting have about a fifth less air.',
   ],
 } as const;
