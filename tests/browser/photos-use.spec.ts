@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { test } from '@playwright/test';
-import { expect, list, more, name, openJobs, saveToFile } from '../helpers/jobs-page';
+import { expect, kept, list, more, name, openJobs, saveToFile } from '../helpers/jobs-page';
 import { addPhotos, asFile, cards, openPhotos, photosKept, picture } from '../helpers/photos-page';
 import { reach } from './keyboard';
 import { noFaultsInBoth, noSideways } from './page-checks';
@@ -154,8 +154,16 @@ test('an area between four chalk marks is a range; taken over only when pressed'
   expect(Number(high)).toBeGreaterThan(0.96);
   await noFaultsInBoth(page, 'measuring');
   await noSideways(page, 'measuring at 320 px');
-  await page.goto('/job/');
-  await expect(page.locator('#zone-a')).toContainText('area not known');
+  const areas = async () =>
+    (await kept(page)).map(
+      ({ file }) => (file as { zones?: { area?: number }[] }).zones?.[0]?.area,
+    );
+  expect(await areas()).toEqual([undefined]);
+  await card.getByRole('button', { name: /^Take .* over as the area of the zone$/ }).click();
+  await expect(card.getByText(/^The area of the zone is/)).toBeVisible();
+  await expect.poll(areas).toEqual([0.96]);
+  await page.locator('#undo-zone').click();
+  await expect.poll(areas).toEqual([undefined]);
 });
 
 test('the page on privacy is read without a script, and leads to deleting', async ({ page }) => {

@@ -4,7 +4,7 @@ import { homography, seen } from '$lib/survey/photo/homography';
 import { layoutOf, pairs } from '$lib/survey/photo/taped';
 import { photoArea, type PhotoMeasure } from '$lib/survey/photo/area';
 import { signedArea } from '$lib/survey/geometry';
-import { valueOf } from '$shared/figures';
+import { photoValue } from '$shared/photo-figures';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 
 /** Areas from photos, against cameras made up here. */
@@ -70,9 +70,9 @@ const round = (corners: number, [x, y]: Place, low: number, high: number): Place
 /** mm of the screen: a phone held upright, zoomed in two to four times. */
 const screens = [130, 200, 260];
 const shuffledErrors = {
-  tap: valueOf('photo.tap-error'),
-  tape: valueOf('photo.tape-error'),
-  bend: valueOf('photo.lens-bend'),
+  tap: photoValue('photo.tap-error'),
+  tape: photoValue('photo.tape-error'),
+  bend: photoValue('photo.lens-bend'),
 };
 
 /** One photo with what was tapped and taped, and the true area; null where the frame cuts it off. */

@@ -97,10 +97,15 @@ const rough: readonly StepId[] = [
   'scarify',
   'needle-scale',
 ];
-const cures: Readonly<Partial<Record<StepId, { figure: FigureId; times: number }>>> = {
-  'fill-cure': { figure: 'fill-level.cure', times: hoursInDay },
-  cure: { figure: 'traffic.cars', times: hoursInDay },
-};
+/** What a step goes on for by itself, in days: cement until traffic, a coat as long as its kind takes. */
+const cureOf = (step: StepId, dryFinish: boolean): FigureId | undefined =>
+  step === 'fill-cure'
+    ? 'fill-level.cure'
+    : step === 'cure'
+      ? dryFinish
+        ? 'traffic.coated'
+        : 'traffic.cars'
+      : undefined;
 
 const times = ({ low, typical, high }: Reach, by: number): Reach => ({
   low: low * by,
@@ -172,7 +177,7 @@ export function tasksOf(
       const before = done.get(zone) ?? [];
       const wait = waitOf(step, before, dryFinish, own);
       for (const each of group) done.set(each, [...(done.get(each) ?? []), step]);
-      const cure = cures[step];
+      const cure = cureOf(step, dryFinish);
       return [
         {
           step,
@@ -185,7 +190,7 @@ export function tasksOf(
           ...(!hours && { without: amount ? ('missing' as const) : ('not-counted' as const) }),
           shared: !alone.includes(step) && toolFacts[tool.tool].held !== 'walk-behind',
           ...(cure && {
-            lasting: { ...times(reachOf(cure.figure, own), cure.times), figure: cure.figure },
+            lasting: { ...times(reachOf(cure, own), hoursInDay), figure: cure },
           }),
           ...(wait && { wait }),
           leaves: wets.includes(step)

@@ -15,7 +15,7 @@ import { call, washOf, type Situation, type Work } from './work';
 export function callAfter(work: Work, situation: Situation): void {
   const { zone, demands, method } = situation;
   // A hollow skin is sounded after it has come off: its method says so.
-  if (work['break-out'] || work['chase-crack'] || work['free-bar'])
+  if (work['break-out'] || work['water-jet'] || work['chase-crack'] || work['free-bar'])
     call(work, 're-sound', { rule: 'sound-again' });
 
   if (work.scarify && demands.heavyCoating) {

@@ -1,7 +1,7 @@
 import type { Place } from '$lib/answers/survey';
 import { outlineFault } from '$lib/survey/faults';
 import { distance, sidesOf, signedArea } from '$lib/survey/geometry';
-import { valueOf } from '$shared/figures';
+import { photoValue } from '$shared/photo-figures';
 import { homography, seen } from './homography';
 import { isConvex, layoutOf, pairs } from './taped';
 
@@ -63,14 +63,14 @@ export function photoArea(measure: PhotoMeasure): PhotoArea {
   const layout = layoutOf(taped);
   if (!layout) return no('no-shape');
   // The misfit is spread over six distances; on one of them it would be this many times as large.
-  if (layout.misfit * Math.sqrt(pairs.length) > apart * valueOf('photo.tape-error'))
+  if (layout.misfit * Math.sqrt(pairs.length) > apart * photoValue('photo.tape-error'))
     return no('tape-differs');
   const surface = onSurface(measure, layout.marks);
   if (!surface) return no('too-far');
   if (!spans(layout.marks, surface)) return no('reference-small');
   const area = Math.abs(signedArea(surface)) / perM2;
-  const spread = spreadOf(measure, layout.marks, (valueOf('photo.tap-error') / shown) * width);
-  if (spread === null || wide * spread > valueOf('photo.most-spread') * area)
+  const spread = spreadOf(measure, layout.marks, (photoValue('photo.tap-error') / shown) * width);
+  if (spread === null || wide * spread > photoValue('photo.most-spread') * area)
     return no('too-unsure');
   return { ok: true, area, range: [area - wide * spread, area + wide * spread] };
 }
@@ -118,7 +118,7 @@ function spans(marks: readonly Place[], outline: readonly Place[]): boolean {
     return { ways: [way, across], size: extent(outline, way) * extent(outline, across) };
   });
   const { ways } = boxes.reduce((best, each) => (each.size < best.size ? each : best));
-  const share = valueOf('photo.reference-share');
+  const share = photoValue('photo.reference-share');
   return ways.every((way) => extent(marks, way) >= share * extent(outline, way));
 }
 
@@ -128,7 +128,7 @@ function spans(marks: readonly Place[], outline: readonly Place[]): boolean {
  * @param tap standard deviation of a tap, pixels
  */
 function spreadOf(measure: PhotoMeasure, laid: readonly Place[], tap: number): number | null {
-  const tape = valueOf('photo.tape-error');
+  const tape = photoValue('photo.tape-error');
   const moved = (places: readonly Place[], index: number, by: Place) =>
     places.with(index, [(places[index] as Place)[0] + by[0], (places[index] as Place)[1] + by[1]]);
   const ways: readonly Place[] = [
@@ -153,7 +153,7 @@ function spreadOf(measure: PhotoMeasure, laid: readonly Place[], tap: number): n
       const layout = layoutOf(measure.taped.with(index, distance + by * tape));
       return layout && onSurface(measure, layout.marks);
     }),
-    (by) => onSurface(measure, laid, by * valueOf('photo.lens-bend')),
+    (by) => onSurface(measure, laid, by * photoValue('photo.lens-bend')),
   ];
   let variance = 0;
   for (const way of off) {

@@ -36,6 +36,9 @@ const markNames: Readonly<Record<PhotoMark['kind'], string>> = {
 /** The photos of a zone. */
 export const photoWords = {
   title: 'Photos',
+  titleOf: (zone: string) => `Photos: ${zone}`,
+  toAdvice: 'To the advice',
+  toJob: 'To the job',
   description: 'Photos of a zone: kept on this device alone, with marks, before and after.',
   wait: 'Your job is being opened.',
   noScript: 'This page needs JavaScript, since it takes the camera data out of your photos.',

@@ -19,7 +19,7 @@ export const privacyWords = {
       gone: 'Delete a job under “Your jobs”.',
     },
     photos: {
-      what: 'Photos of zones, with your marks. They are made again when you add them: place, time and camera are not in them.',
+      what: 'Photos of zones, with your marks. They are made again when you add them: place, time and camera are not in them. When you added them is kept.',
       gone: 'Delete a photo on its page. A deleted zone or job takes its photos along. The open tab holds them for “Undo” until you close it.',
     },
     results: {

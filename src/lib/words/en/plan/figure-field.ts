@@ -62,6 +62,7 @@ export const planFigureNames: Readonly<Partial<Record<FigureId, string>>> = {
   'dry.before-blasting': 'Drying before blasting',
   'dry.before-coating': 'Drying before coating',
   'traffic.cars': 'Days before cars',
+  'traffic.coated': 'Days before cars on a coat',
   'traffic.heavy': 'Days before heavy vehicles',
   'crew.usable': 'Share of the day a machine runs',
   'rate.break-out-least': 'Breaking out, least for a patch',
