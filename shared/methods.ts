@@ -37,6 +37,8 @@ export type MethodId = keyof typeof methodFacts;
 export type StepId = MethodId | keyof typeof stepFacts;
 
 export const methodIds = Object.keys(methodFacts) as MethodId[];
+/** Whether a name is that of a method. */
+export const isMethod = (id: string): id is MethodId => methodIds.includes(id as MethodId);
 export const stepIds = [...methodIds, ...Object.keys(stepFacts)] as StepId[];
 
 /** The facts of each method, by id. */

@@ -25,6 +25,7 @@ export const units = [
   't',
   'km',
   'L',
+  'L/m',
   'L/m2',
   'L/min',
   'A',

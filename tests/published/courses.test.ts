@@ -163,7 +163,12 @@ describe('the reading', () => {
     const some = reading([zone('a', { depth: ['through'], area: 2 }), zone('b', { area: 20 })]);
     expect(some.reading).toBe('restore-part');
   });
-  it.each(['settled-or-rocking', 'fire-or-chemical', 'map-cracking'])(
+  it('sends cracks like a map to the laboratory', () => {
+    // Petrography tells whether the concrete itself fails (ASTM C856, from memory).
+    const said = reading([zone('a', {})], { warnings: { yes: ['map-cracking'], maybe: [] } });
+    expect(said.reading).toBe('laboratory-first');
+  });
+  it.each(['settled-or-rocking', 'fire-or-chemical'])(
     'says engineer first for %s',
     (warning) => {
       const said = reading([zone('a', {})], { warnings: { yes: [warning], maybe: [] } });

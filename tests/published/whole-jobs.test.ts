@@ -66,16 +66,17 @@ describe('a hollow square of 2 m in a yard, drawn, under a cement overlay', () =
       line('make-safe', 'hand-tools', 1),
       line('sound-and-mark', 'hand-tools', 4 / 60),
       line('saw-cut', 'walk-behind-saw', (4 * 2.2) / 12),
-      // 2.5 h/m3, between the 1.9 and 3.2 of estimating tables (as reported) for plain slabs.
-      line('break-out', 'jackhammer', removed * 2.5),
-      line('re-sound', 'hand-tools', 4 / 60),
+      // A 30 lb hammer (UFC 3-270-03 14.3), 12 h/m3 in patches.
+      line('break-out', 'chipping-hammer', removed * 12),
+      // From here on the whole patch lies open, not the damage alone.
+      line('re-sound', 'hand-tools', patch / 60),
       // In a sawn hole no shotblaster seals: by the nozzle.
       line('blast-clean', 'blast-nozzle', patch / 10),
-      line('vacuum', 'vacuum', 4 / 80),
-      line('final-wash', 'pressure-washer', 4 / 40),
+      line('vacuum', 'vacuum', patch / 80),
+      line('final-wash', 'pressure-washer', patch / 40),
       line('check-ready', 'hand-tools', 0.75),
       line('wet-or-dry', 'hand-tools', 0.5),
-      line('last-clean', 'vacuum', 4 / 100),
+      line('last-clean', 'vacuum', patch / 100),
     ]);
   });
   it('every quantity', () => {

@@ -23,7 +23,7 @@ describe('tools fit the place', () => {
     expect(tool('blast-clean', { why: ['skin-by-shotblaster'] })).toBe('shotblaster');
     expect(tool('blast-clean', { why: ['skin-by-grit-or-water'] })).toBe('blast-nozzle');
   });
-  it('a light hammer is no jackhammer', () => {
+  it('a patch gets a light hammer, heavier only where there is no steel', () => {
     expect(toolFor('break-out', { ...floor, why: ['light-hammer-here'], steel: true })).toEqual({
       tool: 'chipping-hammer',
       class: 'hammer.above-steel',
@@ -32,8 +32,14 @@ describe('tools fit the place', () => {
       tool: 'chipping-hammer',
       class: 'hammer.at-steel',
     });
-    expect(tool('break-out')).toBe('jackhammer');
-    expect(tool('break-out', { place: 'floor-spot' })).toBe('chipping-hammer');
+    expect(toolFor('break-out', floor)).toEqual({
+      tool: 'chipping-hammer',
+      class: 'hammer.large-patch',
+    });
+    expect(toolFor('break-out', { ...floor, place: 'floor-spot' })).toEqual({
+      tool: 'chipping-hammer',
+      class: 'hammer.small-patch',
+    });
   });
   it('the border gets what reaches the roughness of the rest', () => {
     expect(tool('edge-work', { why: ['border-by-grinder'] })).toBe('hand-grinder');

@@ -136,12 +136,12 @@ describe('the reader’s own tools', () => {
   it('lay their levels and wheel over the usual ones', () => {
     const job = hollow({
       toolLevels: {
-        jackhammer: { noise: 98, vibration: 4, measured: true },
+        'chipping-hammer': { noise: 98, vibration: 4, measured: true },
         'walk-behind-saw': { vibration: 3, wheel: 350 },
       },
     });
     const tasks = crewOf(job).shifts.flatMap(({ workers }) => workers[0]?.tasks ?? []);
-    expect(tasks.find(({ tool }) => tool === 'jackhammer')).toMatchObject({
+    expect(tasks.find(({ tool }) => tool === 'chipping-hammer')).toMatchObject({
       ownLevel: 98,
       ownVibration: 4,
       ownVibrationFrom: 'measured',
@@ -166,8 +166,8 @@ describe('the reader’s own tools', () => {
 
 describe('against hand arithmetic', () => {
   // HSE ready reckoner: points = 2 a^2 an hour (from a secondary copy of the table).
-  it('the points of one jackhammer day', () => {
-    const own = { 'vibration.road-breaker': 6 };
+  it('the points of one day with the hammer of the patch', () => {
+    const own = { 'vibration.demolition-hammer': 6 };
     const job = hollow({ crew: 2, own });
     const shift = crewOf(job).shifts.find(({ steps }) => steps.includes('break-out'));
     const task = shift?.workers

@@ -12,7 +12,7 @@ import {
   showsBar,
   type Demands,
 } from './demands';
-import { fullDepthHold } from './hole';
+import { fullDepthHold, onlyBreakingReaches } from './hole';
 import { reachOf } from './holds';
 import { judgeProfile, judgeRemoval, judgeTexture } from './methods/judge';
 import { moistureOf } from './sheet';
@@ -146,6 +146,8 @@ export function traitsOf(
       at.looseness === 'tight',
       at.looseness === 'hollow',
       isFirmHollow(at),
+      // A jet in the place of a hammer makes a hole only there; without a test patch it is never chosen.
+      fixed.triedOut !== undefined && onlyBreakingReaches(at),
     ]),
     /** What stands in the way of a method. */
     cleared,

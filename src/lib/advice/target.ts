@@ -2,7 +2,7 @@ import type { FigureId } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
 import { methodsFor } from './choice';
 import { isBonded, showsBar, type Demands } from './demands';
-import { clearBehindBar } from './hole';
+import { clearBehindBar, makesHole } from './hole';
 import { profileLeft } from './methods/judge';
 import { moistureOf, profileFigureOf } from './sheet';
 import { chasesCrack } from './steps/cracks';
@@ -16,7 +16,7 @@ export const followsTexture = (
 
 /** Holes and chased cracks are filled before any finish, and the fill is bonded. */
 const opensHole = (site: SettledSite, zone: SettledZone, demands: Demands): boolean =>
-  demands.bar || chasesCrack(site, zone) || methodsFor(demands).rest === 'break-out';
+  demands.bar || chasesCrack(site, zone) || makesHole(methodsFor(demands).method, zone);
 
 /** What the surface must be when preparation ends. */
 export function targetOf(

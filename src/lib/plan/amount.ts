@@ -22,10 +22,12 @@ export type TermId =
   | 'bar-depth'
   | 'groove-width'
   | 'groove-depth'
-  | 'scattered'
   | 'removed'
+  | 'loose'
+  | 'hole'
   | 'fill'
-  | 'volume'
+  | 'both-sides'
+  | 'unit'
   | 'density'
   | 'bulking'
   | 'waste'
@@ -123,6 +125,13 @@ export function sum(unit: Unit, amounts: readonly Amount[]): Amount {
   };
 }
 
+/** The amount as one factor of what follows from it, where its own working was lost in a sum. */
+export function asFactor(what: TermId, amount: Amount): Amount {
+  if (!isKnown(amount) || amount.working.length) return amount;
+  const { span, typical, unit } = amount;
+  return { ...amount, working: [{ what, span, ...(typical !== undefined && { typical }), unit }] };
+}
+
 /** Multiplies an amount on, from what it comes to; what is missing stays missing. */
 export function times(unit: Amount['unit'], amount: Amount, ...terms: Term[]): Amount {
   if (!isKnown(amount)) return { missing: amount.missing, unit };
@@ -158,7 +167,7 @@ export function together(unit: Amount['unit'], parts: readonly (Amount | null)[]
 export function wholePieces(amount: Amount): Amount {
   if (!isKnown(amount)) return amount;
   // What arithmetic left a hair above a whole number is that number.
-  const up = (value: number) => Math.ceil(value - 1e-9);
+  const up = (value: number) => Math.max(0, Math.ceil(value - 1e-9));
   const [low, high] = amount.span;
   return { ...amount, span: [up(low), up(high)], typical: up(typicalOf(amount)) };
 }

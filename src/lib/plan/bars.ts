@@ -1,4 +1,5 @@
 import { clearBehindBar } from '$lib/advice/hole';
+import { pastDamage } from '$lib/survey/patches';
 import { rangeOf, valueOf, type OwnFigures } from '$shared/figures';
 import {
   figureTerm,
@@ -17,7 +18,7 @@ import { depthSpan, type ZoneWork } from './zone-work';
  * Source: figures `bar.*`; how the metres follow from the spacing is arithmetic.
  */
 
-const millimetres: Term = { what: 'volume', span: [0.001, 0.001], unit: 'ratio' };
+const millimetres: Term = { what: 'unit', span: [0.001, 0.001], unit: 'ratio' };
 const asked = (value: number | 'unknown' | undefined): value is number => typeof value === 'number';
 const exact = (what: Term['what'], value: number, unit: Term['unit']): Term => ({
   what,
@@ -77,23 +78,24 @@ export function holeTerm(work: ZoneWork, own?: OwnFigures): Term {
   return { what: 'bar-depth', span: [low / 1000, high / 1000], unit: 'm', figure: 'bar.clear' };
 }
 
-/** What is opened where only the bars are broken out: a strip along each, and past the rust at its ends. */
+/** What is opened where only the bars are broken out: a strip along each, sawn past the rust on both sides. */
 export function stripOf(
   work: ZoneWork,
   own?: OwnFigures,
 ): { readonly area: Amount; readonly perimeter: Amount } {
   const bars = barsOf(work, own);
-  const [low, high] = room(work, own);
+  const [thin, thick] = diameter(work, own);
+  const [near, far] = pastDamage(work.frost, own);
   const least = valueOf('patch.min-width', own);
   const width: Term = {
     what: 'bar-strip',
-    span: [Math.max(low, least) / 1000, Math.max(high, least) / 1000],
-    unit: 'm',
-    figure: 'patch.min-width',
+    span: [Math.max(thin + 2 * near, least), Math.max(thick + 2 * far, least)],
+    unit: 'mm',
+    figure: work.frost === 'often' ? 'patch.past-damage-frost' : 'patch.past-damage',
   };
   const { area } = work.zone.answers;
-  const strip = times('m2', bars, width);
-  const both: Term = { what: 'perimeter', span: [2, 2], unit: 'ratio' };
+  const strip = times('m2', bars, width, millimetres);
+  const both: Term = { what: 'both-sides', span: [2, 2], unit: 'ratio' };
   return {
     area: asked(area) ? atMost(strip, area) : strip,
     perimeter: times('m', bars, both),
@@ -104,8 +106,10 @@ export function stripOf(
 function atMost(amount: Amount, most: number): Amount {
   if (!isKnown(amount)) return amount;
   const [low, high] = amount.span;
+  if (high <= most) return amount;
   return {
     ...amount,
+    working: [],
     span: [Math.min(low, most), Math.min(high, most)],
     typical: Math.min(typicalOf(amount), most),
   };
@@ -117,7 +121,7 @@ export function undercutOf(work: ZoneWork, own?: OwnFigures): Amount {
   const [narrow, wide] = room(work, own);
   const [low, high] = behindBar(work, own);
   const damage = depthSpan(work) ?? [0, 0];
-  const broken = work.method === 'break-out' ? valueOf('patch.into-sound', own) / 1000 : 0;
+  const broken = work.breaks ? valueOf('patch.into-sound', own) / 1000 : 0;
   return times(
     'm3',
     bars,

@@ -1,3 +1,4 @@
+import { isFloor } from '$lib/advice/place';
 import type { Job, Prices } from '$lib/answers/job';
 import type { FigureId, OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
@@ -17,7 +18,7 @@ import {
 import { calendarOf } from './calendar';
 import { layDays, spanOf } from './days';
 import { areaOf, fullDepth, nothing } from './full-depth';
-import type { Plan } from './plan';
+import type { Plan, PlannedZone } from './plan';
 import { totalsOf } from './quantities';
 
 /** What a course of action takes. All courses are measured by the same list. */
@@ -59,7 +60,22 @@ const haulage = (mass: Amount, own?: OwnFigures): Amount =>
   );
 
 /** Steps that a part cut out needs as a patch does. A cut through the slab takes no less than a shallow one. */
-const outlining: readonly StepId[] = ['sound-and-mark', 'saw-cut'];
+const outlining: readonly StepId[] = ['make-safe', 'sound-and-mark', 'saw-cut'];
+/** Steps at the bars of a zone, which go where that part is made new; the rest of the zone keeps its own. */
+const atBars: readonly StepId[] = [
+  'break-out',
+  'chase-crack',
+  'free-bar',
+  're-sound',
+  'blast-clean',
+  'clean-bar',
+];
+
+/** Steps of a zone of which a part is cut out that are done all the same. */
+function stepsKept({ method, advice: { beside } }: PlannedZone): (step: StepId) => boolean {
+  const restStays = method === 'break-out' && beside !== null && beside !== 'break-out';
+  return (step) => outlining.includes(step) || (restStays && !atBars.includes(step));
+}
 
 /** Zones by what a course does with them. */
 export interface Parts {
@@ -73,13 +89,31 @@ export interface Parts {
 
 const tonnes: Term = { what: 'mass', span: exact(1 / kgPerTonne), unit: 'ratio' };
 
-/** The higher of two amounts, end by end: what runs side by side. */
-function longer(unit: Amount['unit'], one: Amount, other: Amount): Amount {
-  if (!isKnown(one)) return one;
-  if (!isKnown(other)) return other;
+const some = (amount: Amount): boolean => !isKnown(amount) || amount.span[1] > 0;
+
+/** Hours to saw round parts that no plan has outlined: square, as far as they go. */
+function cutThrough(plan: Plan, job: Job, cutOut: readonly string[], own?: OwnFigures): Amount[] {
+  const saw = figureTerm('rate', 'rate.saw-cut', own, 'over');
+  return job.zones
+    .filter(({ id }) => cutOut.includes(id) && !plan.zones.some((zone) => zone.id === id))
+    .map(({ answers: { area } }): Amount => {
+      if (typeof area !== 'number') return { missing: ['area'], unit: 'h' };
+      const round = 4 * Math.sqrt(area);
+      return product('h', [{ what: 'perimeter', span: exact(round), unit: 'm' }, saw]);
+    });
+}
+
+/** The highest of amounts, end by end: what runs side by side. */
+function longest(unit: Amount['unit'], ...amounts: readonly Amount[]): Amount {
+  const open = amounts.find((amount) => !isKnown(amount));
+  if (open) return open;
+  const known = amounts.filter(isKnown);
   return {
-    span: [Math.max(one.span[0], other.span[0]), Math.max(one.span[1], other.span[1])],
-    typical: Math.max(typicalOf(one), typicalOf(other)),
+    span: [
+      Math.max(...known.map(({ span }) => span[0])),
+      Math.max(...known.map(({ span }) => span[1])),
+    ],
+    typical: Math.max(...known.map(typicalOf)),
     unit,
     working: [],
   };
@@ -96,11 +130,12 @@ export function courseOf(
   prices: Prices = {},
   own?: OwnFigures,
 ): Course {
+  const kept = new Map(plan.zones.map((zone) => [zone.id, stepsKept(zone)]));
   const tasks = plan.tasks
     .map((task) => ({
       ...task,
       zones: task.zones.filter(
-        (id) => restored.includes(id) || (outlining.includes(task.step) && cutOut.includes(id)),
+        (id) => restored.includes(id) || (cutOut.includes(id) && kept.get(id)?.(task.step)),
       ),
     }))
     .filter(({ zones }) => zones.length);
@@ -115,8 +150,21 @@ export function courseOf(
   const mortar = times('kg', fill, figureTerm('density', 'mortar.density', own));
   const placing = figureTerm('rate', 'rate.place', own);
   const demolishing = times('h', replaced, figureTerm('rate', 'rate.demolish', own));
-  const anew = sum('h', [demolishing, times('h', poured, placing)]);
-  const filling = times('h', fill, placing);
+  // Whatever is broken out, the place is made safe first.
+  const safe = !tasks.some(({ step }) => step === 'make-safe') && some(replaced);
+  const anew = sum('h', [
+    ...(safe ? [product('h', [figureTerm('rate', 'rate.make-safe', own)])] : []),
+    ...cutThrough(plan, job, cutOut, own),
+    demolishing,
+    times('h', poured, placing),
+  ]);
+  // A fill that levels before a coat is among the tasks already.
+  const later = totalsOf(
+    plan.zones
+      .filter(({ id, steps }) => restored.includes(id) && !steps.includes('fill-level'))
+      .map((zone) => zone.quantities),
+  ).fill;
+  const filling = times('h', later ?? nothing('m3'), figureTerm('rate', 'rate.place-mortar', own));
   const hours = sum('h', [...tasks.flatMap(({ labour }) => labour ?? []), filling, anew]);
   const schedule = layDays(tasks, calendarOf(job), own);
   const people = schedule.crew * schedule.hoursPerDay;
@@ -141,9 +189,11 @@ export function courseOf(
     };
     return sum('d', [laid, breakerDays]);
   };
+  // Nobody drives on a wall or a stair; and what cures is what the plan has curing there.
+  const driven = (job.site.element ?? ['slab']).some(isFloor);
+  const covered = (figure: FigureId) => tasks.some(({ lasting }) => lasting?.figure === figure);
   const opens = (figure: FigureId, when: boolean) =>
     when ? product('d', [figureTerm('rate', figure, own)]) : nothing('d');
-  const some = (amount: Amount) => !isKnown(amount) || amount.span[1] > 0;
   return {
     debris,
     material: sum('m3', [fill, poured]),
@@ -152,10 +202,11 @@ export function courseOf(
     'days-closed': sum('d', [
       { span: schedule.count, typical: schedule.typicalCount, unit: 'd', working: [] },
       times('d', more, usable, crewDay),
-      longer(
+      longest(
         'd',
-        opens('traffic.cars', tasks.length > 0),
-        opens('replace.opening', some(replaced)),
+        opens('traffic.cars', driven && covered('traffic.cars')),
+        opens('traffic.coated', driven && covered('traffic.coated')),
+        opens('replace.opening', driven && some(replaced)),
       ),
     ]),
     'noise-days': days('loud'),

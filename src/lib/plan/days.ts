@@ -231,6 +231,7 @@ function hireOf(placed: readonly Placed[]): Hire[] {
 }
 
 function tallyOf(placed: readonly Placed[], own?: OwnFigures): Tally {
+  // A vacuum takes dust up: it throws none.
   const daysWith = (counts: (tool: ToolId) => boolean) =>
     workedOn(placed.filter(({ task }) => counts(task.tool.tool))).length;
   const criterion = valueOf('noise.niosh-criterion', own);
@@ -242,7 +243,7 @@ function tallyOf(placed: readonly Placed[], own?: OwnFigures): Tally {
   return {
     worked: workedOn(placed).length,
     loud: daysWith(loud),
-    dusty: daysWith((tool) => tools[tool].dust),
+    dusty: daysWith((tool) => tools[tool].dust && tool !== 'vacuum'),
     hired: hireOf(placed).reduce((sum, { days }) => sum + days.length, 0),
   };
 }

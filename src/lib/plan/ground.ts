@@ -1,7 +1,8 @@
-import { rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
+import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import { squarePatch } from '$lib/survey/patches';
 import { product, type Amount, type Span, type Term } from './amount';
 import { stripOf } from './bars';
+import type { Quantities } from './quantities';
 import type { ZoneWork } from './zone-work';
 
 const exact = (value: number): Span => [value, value];
@@ -28,17 +29,24 @@ export function groundOf(work: ZoneWork, own?: OwnFigures): { area: Amount; peri
 /**
  * The ground where only the area is known. The least is one square taken past the damage. The most
  * is the same area in many spots, each taken past its own damage (figures `patch.scattered`,
- * `patch.scattered-spot`), but no more than the whole surface. Drawing the spots narrows it.
+ * `patch.scattered-spot`), as far as it is so many (`patch.scattered-spots`), the rest in one piece,
+ * and no more than the whole surface. Drawing the spots narrows it.
  * Between the two the typical value is the geometric mean. Source: common practice for that.
  */
 function groundFromArea(area: number, { frost, whole }: ZoneWork, own?: OwnFigures) {
   const square = squarePatch(area, frost, own);
   const side = rangeOf('patch.scattered-spot', own)[1];
-  const spots = Math.max(1, area / side ** 2);
+  const inSpots = Math.min(area, valueOf('patch.scattered-spots', own) * side ** 2);
+  const inOne = squarePatch(area - inSpots, frost, own);
+  const spots = Math.max(1, inSpots / side ** 2);
   const spot = squarePatch(Math.min(area, side ** 2), frost, own);
-  const scattered = area * rangeOf('patch.scattered', own)[1];
+  const scattered =
+    inSpots * rangeOf('patch.scattered', own)[1] + (area > inSpots ? inOne.area[1] : 0);
   const most = Math.min(Math.max(square.area[1], scattered), Math.max(whole ?? Infinity, area));
-  const round = Math.max(square.perimeter[1], spots * spot.perimeter[1]);
+  const round = Math.max(
+    square.perimeter[1],
+    spots * spot.perimeter[1] + (area > inSpots ? inOne.perimeter[1] : 0),
+  );
   return {
     area: scatteredAmount(
       'm2',
@@ -58,3 +66,9 @@ const scatteredAmount = (
   span: Span,
   [figure, what]: [FigureId, Term['what']],
 ): Amount => product(unit, [{ what, span, typical: Math.sqrt(span[0] * span[1]), unit, figure }]);
+
+/** What the crew leaves open and cleans, m2: the patches as broken out, and the zone where it is more than they. */
+export const surfaceOf = (
+  { alongBars }: Pick<ZoneWork, 'alongBars'>,
+  { area, 'patch-area': patches }: Pick<Quantities, 'area' | 'patch-area'>,
+): Amount => (alongBars ? null : patches) ?? area ?? { missing: ['area'], unit: 'm2' };

@@ -4,28 +4,38 @@ import type { ToolId } from '$shared/tools';
 import { goesByPasses, rateLearnt } from '$lib/trial/zone-trial';
 import { figureTerm, isKnown, product, times, typicalOf, type Amount, type Term } from './amount';
 import { barsOf } from './bars';
-import { groundOf } from './ground';
+import { groundOf, surfaceOf } from './ground';
 import { passesTerm } from './passes';
 import type { Quantities } from './quantities';
+import { metres, struckHours, struckOf } from './struck';
 import type { ZoneWork } from './zone-work';
 
 /** How a step's hours follow from what there is to do. */
-type Rate =
-  | {
-      readonly per: 'area' | 'ground' | 'perimeter' | 'border' | 'crack' | 'bar' | 'zone' | 'job';
-      readonly figure: FigureId;
-    }
-  | { readonly per: 'volume' };
+type Rate = {
+  readonly per:
+    | 'area'
+    | 'surface'
+    | 'struck'
+    | 'perimeter'
+    | 'border'
+    | 'crack'
+    | 'bar'
+    | 'fill'
+    | 'zone'
+    | 'job'
+    | 'volume';
+  readonly figure: FigureId;
+};
 
 /** Rates by step; null where the step takes no working time of its own. Source: figures `rate.*`. */
 const rates: Readonly<Record<StepId, Rate | null>> = {
-  'pressure-wash': { per: 'area', figure: 'rate.pressure-wash' },
+  'pressure-wash': { per: 'surface', figure: 'rate.pressure-wash' },
   grind: { per: 'area', figure: 'rate.grind' },
   'abrasive-blast': { per: 'area', figure: 'rate.abrasive-blast' },
   scarify: { per: 'area', figure: 'rate.scarify' },
   shotblast: { per: 'area', figure: 'rate.shotblast' },
   'needle-scale': { per: 'area', figure: 'rate.needle-scale' },
-  'break-out': { per: 'volume' },
+  'break-out': { per: 'volume', figure: 'rate.break-out-light' },
   'water-jet': null,
   'make-safe': { per: 'job', figure: 'rate.make-safe' },
   degrease: { per: 'area', figure: 'rate.degrease' },
@@ -37,17 +47,17 @@ const rates: Readonly<Record<StepId, Rate | null>> = {
   'chase-crack': { per: 'crack', figure: 'rate.chase-crack' },
   'route-crack': { per: 'crack', figure: 'rate.route-crack' },
   'free-bar': { per: 'bar', figure: 'rate.free-bar-length' },
-  're-sound': { per: 'area', figure: 'rate.sound' },
+  're-sound': { per: 'struck', figure: 'rate.sound' },
   'edge-work': { per: 'border', figure: 'rate.edge-work' },
-  'blast-clean': { per: 'ground', figure: 'rate.blast-clean' },
+  'blast-clean': { per: 'struck', figure: 'rate.blast-clean' },
   'clean-bar': { per: 'bar', figure: 'rate.clean-bar-length' },
-  vacuum: { per: 'area', figure: 'rate.vacuum' },
-  'final-wash': { per: 'area', figure: 'rate.final-wash' },
-  'fill-level': { per: 'area', figure: 'rate.fill-level' },
+  vacuum: { per: 'surface', figure: 'rate.vacuum' },
+  'final-wash': { per: 'surface', figure: 'rate.final-wash' },
+  'fill-level': { per: 'fill', figure: 'rate.fill-level' },
   'check-ready': { per: 'zone', figure: 'rate.check' },
   'wet-or-dry': { per: 'zone', figure: 'rate.damp' },
   'moisture-test': { per: 'zone', figure: 'rate.moisture-test' },
-  'last-clean': { per: 'area', figure: 'rate.last-clean' },
+  'last-clean': { per: 'surface', figure: 'rate.last-clean' },
   // The reader's own: nobody knows how the repair is placed but whoever places it.
   'fill-cure': null,
   cover: null,
@@ -57,10 +67,9 @@ const rates: Readonly<Record<StepId, Rate | null>> = {
 /** Whether a step is done once for the whole job, whatever its zones. */
 export const oncePerJob = (step: StepId): boolean => rates[step]?.per === 'job';
 
-/** The figure a reader can put their own rate over; null where a step has none, or has two. */
+/** The figure a reader can put their own rate over; null where a step has none. */
 export const rateFigureOf = (step: StepId): FigureId | null => {
-  const rate = rates[step];
-  return rate && 'figure' in rate ? rate.figure : null;
+  return rates[step]?.figure ?? null;
 };
 
 /**
@@ -93,10 +102,18 @@ export function hoursOf(
       step === work.method && own?.[figure] === undefined ? passesTerm(work, own) : null;
     return quantities.area && times('h', quantities.area, ...(passes ? [passes] : []), over);
   }
+  if (rate.per === 'surface') return times('h', surfaceOf(work, quantities), over);
+  if (rate.per === 'struck') return struckHours(step, work, quantities, over, own);
+  if (rate.per === 'fill') return fillHours(quantities, over, own);
   if (rate.per === 'border') return borderHours(work, over);
-  const ground = groundOf(work, own);
-  if (rate.per === 'perimeter') return times('h', ground.perimeter, over);
-  return times('h', quantities['patch-area'] ?? quantities.area ?? ground.area, over);
+  return times('h', groundOf(work, own).perimeter, over);
+}
+
+/** A hole is filled by what goes into it; where only a rough surface is levelled, by its area. */
+function fillHours(quantities: Quantities, over: Term, own?: OwnFigures): Amount | null {
+  const { fill, area } = quantities;
+  if (fill) return times('h', fill, figureTerm('rate', 'rate.place-mortar', own));
+  return area && times('h', area, over);
 }
 
 /**
@@ -138,8 +155,14 @@ export function amountOf(
   switch (rates[step]?.per) {
     case 'area':
       return quantities.area;
-    case 'ground':
-      return quantities['patch-area'] ?? quantities.area;
+    case 'surface':
+      return surfaceOf(work, quantities);
+    case 'struck': {
+      const { ground, lengths } = struckOf(step, work, quantities);
+      return ground ?? lengths[0] ?? null;
+    }
+    case 'fill':
+      return quantities.fill ?? quantities.area;
     case 'perimeter':
       return groundOf(work, own).perimeter;
     case 'border':
@@ -155,15 +178,6 @@ export function amountOf(
   }
 }
 
-const metres = (
-  what: Term['what'],
-  question: 'crackLength' | 'borderLength',
-  value: number | 'unknown' | undefined,
-): Amount =>
-  value === undefined || value === 'unknown'
-    ? { missing: [question], unit: 'm' }
-    : product('m', [{ what, span: [value, value], unit: 'm' }]);
-
 function crackHours({ zone }: ZoneWork, over: Term): Amount {
   const { crackLength } = zone.answers;
   return crackLength === undefined || crackLength === 'unknown'
@@ -172,30 +186,32 @@ function crackHours({ zone }: ZoneWork, over: Term): Amount {
 }
 
 /**
- * Breaking out goes by volume: light hammers in patches at their own rate, heavier ones more slowly
- * with bars; and never quicker than the least for each patch.
+ * Breaking out goes by volume, with the light hammers of patch work, and is never quicker than the
+ * least for each patch. Source: figures `rate.break-out-light`, `rate.break-out-least`.
  */
 function breakingHours(work: ZoneWork, quantities: Quantities, own?: OwnFigures): Amount | null {
-  const light = work.tools.get('break-out')?.tool !== 'jackhammer';
-  const bars = work.steps.includes('free-bar');
-  const figure = light
-    ? 'rate.break-out-light'
-    : bars
-      ? 'rate.break-out-reinforced'
-      : 'rate.break-out';
   const { removed } = quantities;
   if (!removed) return null;
-  const byVolume = times('h', removed, rateTerm('break-out', figure, work, own));
+  const byVolume = times('h', removed, rateTerm('break-out', 'rate.break-out-light', work, own));
   if (!isKnown(byVolume)) return byVolume;
-  const small = figureTerm('rate', 'rate.break-out-least', own);
   const patches = Math.max(1, work.patches?.length ?? 1);
-  const [least, most] = small.span;
-  const [low, high] = byVolume.span;
-  if (low >= least * patches && high >= most * patches) return byVolume;
-  return {
-    span: [Math.max(low, least * patches), Math.max(high, most * patches)],
-    typical: Math.max(typicalOf(byVolume), typicalOf(small) * patches),
-    unit: 'h',
-    working: [...byVolume.working, small],
-  };
+  const byPatch = product('h', [
+    { what: 'patches', span: [patches, patches], unit: 'count' },
+    figureTerm('rate', 'rate.break-out-least', own),
+  ]);
+  return longest(byVolume, byPatch);
+}
+
+/** The longer of two, end by end; it has a working where one of them is the longer at both ends. */
+function longest(one: Amount, other: Amount): Amount {
+  if (!isKnown(one)) return one;
+  if (!isKnown(other)) return other;
+  const reach = (amount: typeof one) => [amount.span[0], typicalOf(amount), amount.span[1]];
+  const [mine, theirs] = [reach(one), reach(other)];
+  if (mine.every((value, end) => value >= (theirs[end] ?? 0))) return one;
+  if (theirs.every((value, end) => value >= (mine[end] ?? 0))) return other;
+  const [low = 0, typical = 0, high = 0] = mine.map((value, end) =>
+    Math.max(value, theirs[end] ?? 0),
+  );
+  return { span: [low, high], typical, unit: one.unit, working: [] };
 }

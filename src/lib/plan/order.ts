@@ -3,7 +3,8 @@ import { workOrder } from '$lib/advice/steps/work';
 import { rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import type { Span } from './amount';
-import { needsDry, precedence, wets, type OrderRule } from './precedence';
+import { dryingBefore } from './drying';
+import { precedence, type OrderRule } from './precedence';
 
 /** A step of one zone, before merging. */
 export interface ZoneStep {
@@ -30,7 +31,9 @@ export interface PlanStep {
  */
 export function orderSteps(steps: readonly ZoneStep[], own?: OwnFigures): PlanStep[] {
   const zonesOf = new Map<StepId, string[]>();
+  const stepsOf = new Map<string, Set<StepId>>();
   for (const { zone, step } of steps) {
+    stepsOf.set(zone, (stepsOf.get(zone) ?? new Set<StepId>()).add(step));
     const zones = zonesOf.get(step);
     if (!zones) zonesOf.set(step, [zone]);
     else if (!zones.includes(zone)) zones.push(zone);
@@ -41,8 +44,9 @@ export function orderSteps(steps: readonly ZoneStep[], own?: OwnFigures): PlanSt
     present,
     edges.map(({ before, after }): [StepId, StepId] => [before, after]),
   );
+  const dryFinishes = new Map(steps.map(({ zone, dryFinish }) => [zone, dryFinish]));
   return order.map((id, place): PlanStep => {
-    const wait = waitBefore(id, order.slice(0, place), steps, own);
+    const wait = waitBefore(id, order.slice(0, place), dryFinishes, stepsOf, own);
     return {
       id,
       zones: zonesOf.get(id) ?? [],
@@ -88,26 +92,19 @@ export function nearest(incoming: readonly Edge[], all: readonly Edge[]): PlanSt
     .map(({ before, why }) => ({ step: before, why }));
 }
 
-/** Blasting waits until what was wetted before it is dry; a coating waits after the final wash. */
+/** What the first of its zones to need it waits for, before this step can begin there. */
 function waitBefore(
   id: StepId,
   earlier: readonly StepId[],
-  steps: readonly ZoneStep[],
+  dryFinishes: ReadonlyMap<string, boolean>,
+  stepsOf: ReadonlyMap<string, ReadonlySet<StepId>>,
   own?: OwnFigures,
 ): PlanStep['wait'] {
-  const zones = (step: StepId) => steps.filter((each) => each.step === step);
-  const figure = ((): FigureId | null => {
-    if (needsDry.includes(id)) {
-      const here = zones(id).map(({ zone }) => zone);
-      const lastDry = earlier.findLast((step) => needsDry.includes(step));
-      const since = lastDry ? earlier.slice(earlier.indexOf(lastDry) + 1) : earlier;
-      const wetted = since.some(
-        (step) => wets.includes(step) && zones(step).some(({ zone }) => here.includes(zone)),
-      );
-      return wetted ? 'dry.before-blasting' : null;
-    }
-    const dryAfterWash = id === 'wet-or-dry' && zones(id).some(({ dryFinish }) => dryFinish);
-    return dryAfterWash ? 'dry.before-coating' : null;
-  })();
-  return figure ? { hours: rangeOf(figure, own), figure } : undefined;
+  for (const [zone, steps] of stepsOf) {
+    if (!steps.has(id)) continue;
+    const before = earlier.filter((each) => steps.has(each));
+    const drying = dryingBefore(id, before, dryFinishes.get(zone) ?? true);
+    if (drying) return { hours: rangeOf(drying.figure, own), figure: drying.figure };
+  }
+  return undefined;
 }

@@ -1,5 +1,6 @@
 import { adviseZone } from '$lib/advice/advise';
 import type { Advice, Hold } from '$lib/advice/types';
+import { isFloor } from '$lib/advice/place';
 import type { Job } from '$lib/answers/job';
 import { momentsOf } from '$lib/answers/task-log';
 import type { QuestionId } from '$lib/answers/questions';
@@ -80,8 +81,15 @@ export interface Plan {
   /** The days of the schedule as they are shown. */
   readonly dayRows: readonly DayRow[];
   readonly substitutes: readonly Substitute[];
-  /** Days after the repair before cars may use it. */
-  readonly trafficDays: { readonly cars: Span; readonly heavy: Span };
+  /** Days after the repair before cars may use it; null where nobody drives, or nothing cures. */
+  readonly trafficDays: { readonly cars: Span; readonly heavy: Span } | null;
+}
+
+function trafficDaysOf({ site }: Job, tasks: readonly Task[], own?: OwnFigures) {
+  const cures = tasks.flatMap(({ lasting }) => lasting?.figure ?? []);
+  const cars = (['traffic.cars', 'traffic.coated'] as const).find((id) => cures.includes(id));
+  if (!cars || !(site.element ?? ['slab']).some(isFloor)) return null;
+  return { cars: rangeOf(cars, own), heavy: rangeOf('traffic.heavy', own) };
 }
 
 const adviceOnly: AdviceOf = (site, answers) => adviseZone(site, answers, { margins: false });
@@ -140,7 +148,10 @@ export function planJob(
     },
     tasks,
     soFar,
-    totals: totalsOf(zones.map(({ quantities }) => quantities)),
+    totals: totalsOf(
+      zones.map(({ quantities }) => quantities),
+      own,
+    ),
     areas: areasOf(zones),
     wholeBays: wholeBays(survey, zones, own),
     // Laid when somebody looks at it: an edit replans at once, and most edits are not made there.
@@ -158,7 +169,7 @@ export function planJob(
       return (rows ??= dayRows(this.schedule, calendarOf(job).off));
     },
     substitutes,
-    trafficDays: { cars: rangeOf('traffic.cars', own), heavy: rangeOf('traffic.heavy', own) },
+    trafficDays: trafficDaysOf(job, tasks, own),
   };
 }
 

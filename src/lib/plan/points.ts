@@ -18,6 +18,7 @@ export const pointIds = [
   'settled',
   'fire-or-chemical',
   'structure',
+  'props-for-all',
   'map-cracking',
   'moving-crack',
   'bar-loss',
@@ -53,14 +54,19 @@ const roundOff = 1e-9;
 const some = (point: Point): Point[] => (point.zones?.length ? [point] : []);
 const when = (given: boolean, point: Point): Point[] => (given ? [point] : []);
 
-/** What makes any repair of it doubtful until somebody has looked. */
-const causes = ({ held, warned }: Signs): Point[] => [
-  ...when(warned('settled-or-rocking'), { id: 'settled' }),
+/** What the concrete itself has lost: new concrete would not have it. */
+const losses = ({ held, warned }: Signs): Point[] => [
   ...when(warned('fire-or-chemical'), { id: 'fire-or-chemical' }),
-  ...some({ id: 'structure', zones: held('structure-before-removal') }),
   ...some({ id: 'map-cracking', zones: held('map-cracking') }),
-  ...some({ id: 'moving-crack', zones: held('moving-crack') }),
   ...some({ id: 'bar-loss', zones: held('bar-section-loss') }),
+];
+
+/** What makes any repair of it doubtful until somebody has looked; what moves it moves new concrete too. */
+const causes = (signs: Signs): Point[] => [
+  ...when(signs.warned('settled-or-rocking'), { id: 'settled' }),
+  ...some({ id: 'structure', zones: signs.held('structure-before-removal') }),
+  ...some({ id: 'moving-crack', zones: signs.held('moving-crack') }),
+  ...losses(signs),
 ];
 
 /** Two courses held against each other, measure by measure. */
@@ -75,7 +81,8 @@ function measuresOf(course: CourseId, id: 'less' | 'more', weighed: readonly Wei
   return weighed.flatMap(({ one, other, lighter }): Point[] => {
     if (course !== one && course !== other) return [];
     const which = (course === one) === (id === 'less') ? 'first' : 'second';
-    const measures = measureIds.filter((each) => lighter[each] === which);
+    // Days of hire of small machines and of a breaker are no like things: shown, never weighed.
+    const measures = measureIds.filter((each) => lighter[each] === which && each !== 'hire-days');
     return measures.length ? [{ id, measures, than: course === one ? other : one }] : [];
   });
 }
@@ -114,22 +121,20 @@ export function pointsOf(
   const poor: Point = { id: 'patch-life', figures: ['patch.life-poor'] };
   const good: Point = { id: 'patch-life', figures: ['patch.life-good'] };
   const moves = signs.warned('settled-or-rocking') || signs.held('moving-crack').length > 0;
+  const againstRestore = [...gone, ...mostlyGone, ...past, ...why];
   return {
-    ...(courses.restore && {
+    ...((courses.restore || againstRestore.length > 0) && {
       restore: {
         speaksFor: [
           ...when(sound, { id: 'mostly-sound', share: share?.sound ?? 0 }),
           ...when(surface, { id: 'surface-only' }),
           ...measuresOf('restore', 'less', weighed),
-          good,
+          ...when(signs.patched, good),
         ],
         against: [
-          ...gone,
-          ...mostlyGone,
-          ...past,
-          ...why,
+          ...againstRestore,
           ...measuresOf('restore', 'more', weighed),
-          poor,
+          ...when(signs.patched, poor),
         ],
       },
     }),
@@ -146,11 +151,18 @@ export function pointsOf(
       },
     }),
     replace: {
-      speaksFor: [...gone, ...mostlyGone, ...past, ...why, ...measuresOf('replace', 'less', ofAll)],
+      speaksFor: [
+        ...gone,
+        ...mostlyGone,
+        ...past,
+        ...losses(signs),
+        ...measuresOf('replace', 'less', ofAll),
+      ],
       against: [
         ...when(sound, { id: 'sound-broken-out', share: share?.sound ?? 0 }),
         ...when(surface, { id: 'surface-only' }),
         ...when(moves, { id: 'cause-stays' }),
+        ...some({ id: 'props-for-all', zones: signs.held('structure-before-removal') }),
         ...measuresOf('replace', 'more', ofAll),
       ],
     },

@@ -10,13 +10,18 @@ export const orderRules = [
   'mark-before-machines',
   'tap-before-cutting',
   'edge-before-breaking',
+  'bars-once-they-show',
+  'slurry-before-cleaning',
   'sound-what-is-left',
   'dirty-before-clean',
   'edges-with-the-machine',
   'cut-before-blasting',
   'bruises-off-last',
   'bars-after-blasting',
+  'dust-at-one-go',
   'dust-before-water',
+  'seal-clean-crack',
+  'seal-before-wash',
   'wash-last',
   'prove-what-is-clean',
   'cover-what-is-proven',
@@ -27,7 +32,7 @@ export const orderRules = [
 ] as const;
 export type OrderRule = (typeof orderRules)[number];
 
-const breaking: readonly StepId[] = ['break-out', 'chase-crack', 'route-crack', 'free-bar'];
+const breaking: readonly StepId[] = ['break-out', 'chase-crack', 'free-bar'];
 const cutting: readonly StepId[] = ['scarify', 'grind', 'needle-scale'];
 const blasting: readonly StepId[] = ['shotblast', 'abrasive-blast', 'blast-clean'];
 const mechanical: readonly StepId[] = [
@@ -39,6 +44,8 @@ const mechanical: readonly StepId[] = [
 ];
 const dusty: readonly StepId[] = [...mechanical, 're-sound', 'clean-bar'];
 const washing: readonly StepId[] = ['pressure-wash', 'final-wash'];
+/** A crack is routed and sealed on one day: nothing may foul or strike it between, or after. */
+const beforeSealing: readonly StepId[] = [...dusty, 'vacuum', 'pressure-wash'];
 
 /** Which steps come before which, and why. Source: common practice, no published source. */
 export const precedence: readonly {
@@ -49,22 +56,40 @@ export const precedence: readonly {
   { before: ['make-safe'], after: workOrder.filter((id) => id !== 'make-safe'), why: 'safe-first' },
   {
     before: ['degrease'],
-    after: [...mechanical, 'pressure-wash', 'strip-coating'],
+    after: [...mechanical, 'route-crack', 'pressure-wash', 'strip-coating'],
     why: 'oil-driven-in',
   },
   {
     before: ['strip-growth', 'strip-coating'],
-    after: ['sound-and-mark', ...mechanical],
+    after: ['sound-and-mark', 'tap-crack', ...mechanical, 'route-crack'],
     why: 'hides-concrete',
   },
-  { before: ['sound-and-mark'], after: ['saw-cut', ...breaking], why: 'mark-before-cutting' },
+  {
+    before: ['sound-and-mark'],
+    after: ['saw-cut', ...breaking, 'route-crack'],
+    why: 'mark-before-cutting',
+  },
   {
     before: ['sound-and-mark'],
     after: [...cutting, 'edge-work', ...blasting],
     why: 'mark-before-machines',
   },
-  { before: ['tap-crack'], after: ['chase-crack', 'route-crack'], why: 'tap-before-cutting' },
-  { before: ['saw-cut'], after: ['break-out', 'water-jet'], why: 'edge-before-breaking' },
+  {
+    before: ['tap-crack'],
+    after: ['chase-crack', 'route-crack', ...cutting, ...blasting],
+    why: 'tap-before-cutting',
+  },
+  {
+    before: ['saw-cut'],
+    after: ['break-out', 'water-jet', 'free-bar'],
+    why: 'edge-before-breaking',
+  },
+  {
+    before: ['saw-cut'],
+    after: [...cutting, 'edge-work', ...blasting, 'pressure-wash'],
+    why: 'slurry-before-cleaning',
+  },
+  { before: ['break-out'], after: ['free-bar'], why: 'bars-once-they-show' },
   { before: [...breaking, 'water-jet'], after: ['re-sound'], why: 'sound-what-is-left' },
   {
     before: [...breaking, 're-sound', 'water-jet'],
@@ -75,14 +100,20 @@ export const precedence: readonly {
   { before: [...cutting, 'edge-work'], after: blasting, why: 'cut-before-blasting' },
   { before: ['shotblast', 'abrasive-blast'], after: ['blast-clean'], why: 'bruises-off-last' },
   { before: [...blasting, ...breaking], after: ['clean-bar'], why: 'bars-after-blasting' },
-  { before: dusty, after: ['vacuum'], why: 'dust-before-water' },
+  { before: dusty, after: ['vacuum'], why: 'dust-at-one-go' },
   { before: ['vacuum'], after: washing, why: 'dust-before-water' },
+  { before: beforeSealing, after: ['route-crack'], why: 'seal-clean-crack' },
+  { before: ['route-crack'], after: ['final-wash'], why: 'seal-before-wash' },
   {
     before: [...dusty, 'degrease', 'pressure-wash', 'strip-growth'],
     after: ['final-wash'],
     why: 'wash-last',
   },
-  { before: ['vacuum', ...washing], after: ['check-ready'], why: 'prove-what-is-clean' },
+  {
+    before: ['vacuum', ...washing, 'route-crack'],
+    after: ['check-ready'],
+    why: 'prove-what-is-clean',
+  },
   { before: ['check-ready'], after: ['fill-level', 'wet-or-dry'], why: 'cover-what-is-proven' },
   { before: ['fill-level'], after: ['fill-cure'], why: 'level-what-is-ready' },
   { before: ['fill-cure'], after: ['wet-or-dry'], why: 'level-what-is-ready' },
@@ -92,7 +123,10 @@ export const precedence: readonly {
   { before: ['cover'], after: ['cure'], why: 'cover-last' },
 ];
 
-/** Steps that leave the surface wet, and steps that need it dry. */
+/**
+ * Steps that leave the surface wet, and steps that need it dry: shot and grit, tools whose dust is
+ * drawn off dry, and a sealant in its groove. Source: common practice, no published source.
+ */
 export const wets: readonly StepId[] = [
   'degrease',
   'saw-cut',
@@ -100,4 +134,4 @@ export const wets: readonly StepId[] = [
   'final-wash',
   'water-jet',
 ];
-export const needsDry: readonly StepId[] = blasting;
+export const needsDry: readonly StepId[] = [...blasting, 'grind', 'scarify', 'route-crack'];

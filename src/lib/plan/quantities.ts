@@ -3,6 +3,7 @@ import { valueOf, type OwnFigures } from '$shared/figures';
 import { patchVolume } from '$lib/survey/removal';
 import type { StepId } from '$shared/methods';
 import {
+  asFactor,
   figureTerm,
   isKnown,
   product,
@@ -16,7 +17,7 @@ import {
   type Term,
 } from './amount';
 import { barsOf, holeTerm, undercutOf } from './bars';
-import { groundOf } from './ground';
+import { groundOf, surfaceOf } from './ground';
 import { depthSpan, type ZoneWork } from './zone-work';
 
 export const quantityIds = [
@@ -81,7 +82,7 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
     answers.area === undefined || answers.area === 'unknown'
       ? { missing: ['area'], unit: 'm2' }
       : product('m2', [{ what: 'area', span: exact(answers.area), unit: 'm2' }]);
-  const breaks = work.method === 'break-out';
+  const { breaks } = work;
   const ground = breaks ? groundOf(work, own) : null;
   const depth = depthSpan(work);
   const deep = (what: Term['what'], add = 0): Term | null =>
@@ -123,7 +124,10 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
         : hollow
           ? times('m3', area, { ...hollow, what: 'depth' })
           : noDepth('m3', area);
-  const removed = together('m3', [taken, work.alongBars ? null : undercut, chased, routed]);
+  const removed = leading(
+    'removed',
+    together('m3', [taken, work.alongBars ? null : undercut, chased, routed]),
+  );
   const hole = breaks
     ? taken
     : work.tight && answers.depth !== undefined && !onlyFilm(answers.depth)
@@ -131,36 +135,61 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
         ? times('m3', area, hollow)
         : noDepth('m3', area)
       : null;
-  const fillable = together('m3', [hole, work.alongBars ? null : undercut, chased]);
+  const fillable = leading(
+    'hole',
+    together('m3', [hole, work.alongBars ? null : undercut, chased]),
+  );
   const withWaste = wasteTerm('fill.waste', own);
   const fill = fillable && times('m3', fillable, withWaste);
   const mass = removed && times('kg', removed, figureTerm('density', 'concrete.density', own));
   const loose = removed && times('m3', removed, figureTerm('bulking', 'concrete.bulking', own));
-  const washes = has('pressure-wash') || has('final-wash');
+  const around = { area, 'patch-area': ground && ground.area };
+  const perimeter = has('saw-cut') ? (ground ?? groundOf(work, own)).perimeter : null;
   return {
-    area,
-    'patch-area': ground && ground.area,
+    ...around,
     removed,
     'debris-mass': mass,
     'debris-loose': loose,
-    skips: loose && times('count', loose, figureTerm('skip', 'skip.volume', own, 'over')),
+    skips:
+      loose &&
+      times('count', asFactor('loose', loose), figureTerm('skip', 'skip.volume', own, 'over')),
     'rubble-bags':
       mass && wholePieces(times('count', mass, figureTerm('bag', 'rubble-bag.mass', own, 'over'))),
     fill,
     'fill-bags':
       fill && wholePieces(times('count', fill, figureTerm('yield', 'bag.yield', own, 'over'))),
     // A firm hollow that is filled is sawn square too, though nothing is broken out.
-    'saw-cut': has('saw-cut') ? (ground ?? groundOf(work, own)).perimeter : null,
+    'saw-cut': perimeter,
     'crack-chased': has('chase-crack') ? crack : null,
     'crack-routed': has('route-crack') ? crack : null,
     'bars-freed': has('free-bar') ? barsOf(work, own) : null,
     'crack-filler':
-      routed && times('L', routed, withWaste, { what: 'volume', span: exact(1000), unit: 'ratio' }),
-    'wash-water': washes ? times('L', area, figureTerm('water', 'wash.water', own)) : null,
+      routed && times('L', routed, withWaste, { what: 'unit', span: exact(1000), unit: 'ratio' }),
+    'wash-water': waterOf(work, around, perimeter, own),
   };
 }
 
-const squareMillimetres: Term = { what: 'volume', span: exact(1e-6), unit: 'ratio' };
+const leading = (what: Term['what'], amount: Amount | null): Amount | null =>
+  amount && asFactor(what, amount);
+
+/** Water that has to be caught: of every wash, of the rinse after degreasing, and of the saw. */
+function waterOf(
+  work: ZoneWork,
+  around: Pick<Quantities, 'area' | 'patch-area'>,
+  perimeter: Amount | null,
+  own?: OwnFigures,
+): Amount | null {
+  const has = (id: StepId) => work.steps.includes(id);
+  const water = figureTerm('water', 'wash.water', own);
+  return together('L', [
+    has('pressure-wash') || has('final-wash') ? times('L', surfaceOf(work, around), water) : null,
+    has('degrease') ? times('L', around.area ?? { missing: ['area'], unit: 'm2' }, water) : null,
+    perimeter && times('L', perimeter, figureTerm('water', 'saw.water', own)),
+  ]);
+}
+
+/** Millimetres times millimetres, to metres: nothing a reader multiplies by. */
+const squareMillimetres: Term = { what: 'unit', span: exact(1e-6), unit: 'ratio' };
 
 /** A film is not a hollow to fill. */
 function onlyFilm(depth: NonNullable<Zone['answers']['depth']>): boolean {
@@ -174,16 +203,19 @@ export const jobOnly: readonly QuantityId[] = ['skips'];
 
 /**
  * The sums over zones; a quantity that arises nowhere stays null. Bags are whole by zone, so that
- * their sum is the sum of what is shown; skips are whole once, for the job.
+ * their sum is the sum of what is shown; skips are whole once, for the job, and a few bags take none.
  */
-export function totalsOf(zones: readonly Quantities[]): Quantities {
-  return Object.fromEntries(
+export function totalsOf(zones: readonly Quantities[], own?: OwnFigures): Quantities {
+  const totals = Object.fromEntries(
     quantityIds.map((id) => {
       const amounts = zones.flatMap((each) => each[id] ?? []);
       const total = amounts.length ? sum((amounts[0] as Amount).unit, amounts) : null;
       return [id, total && jobOnly.includes(id) ? wholePieces(total) : total];
     }),
   ) as Quantities;
+  const loose = totals['debris-loose'];
+  const few = loose && isKnown(loose) && loose.span[1] < valueOf('skip.least', own);
+  return few ? { ...totals, skips: null } : totals;
 }
 
 /** What is shown of one zone. */

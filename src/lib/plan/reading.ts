@@ -24,6 +24,7 @@ export const readingIds = [
   'part-doubtful',
   'restore-part',
   'replace',
+  'laboratory-first',
   'engineer-first',
   'not-known-yet',
 ] as const;
@@ -100,13 +101,11 @@ export function readForOwner(
   const lighter = compareCourses(counted.restore, courses.replace);
   const { share } = conditions;
   const engineer =
-    warned('settled-or-rocking') ||
-    warned('fire-or-chemical') ||
-    held('map-cracking').length > 0 ||
-    zonesIn('engineer').length > 0;
+    warned('settled-or-rocking') || warned('fire-or-chemical') || zonesIn('engineer').length > 0;
   const waits = plan.zones.some(({ holds }) => holds.length > 0);
   const reading = ((): ReadingId => {
     if (engineer) return 'engineer-first';
+    if (held('map-cracking').length) return 'laboratory-first';
     if (mostlyGone) return 'replace';
     if (zonesIn('replace').length) return 'restore-part';
     if (zonesIn('not-known').length || !job.zones.length || waits) return 'not-known-yet';

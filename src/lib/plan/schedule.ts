@@ -23,7 +23,12 @@ export interface Placed {
 export type End = keyof Reach;
 
 /** Precedences that hold over all zones: dirt and dust of one zone reach the next. The others hold in a zone. */
-export const everywhere: readonly OrderRule[] = ['safe-first', 'dust-before-water', 'wash-last'];
+export const everywhere: readonly OrderRule[] = [
+  'safe-first',
+  'dust-at-one-go',
+  'dust-before-water',
+  'wash-last',
+];
 /** Done in one go where it fits a day: the day that a surface may lie open runs from here. */
 const inOneGo: readonly StepId[] = ['last-clean'];
 const roundOff = 1e-9;

@@ -13,6 +13,8 @@ export interface Signs {
   /** Zones held, or held up, by a rule. */
   readonly held: (rule: RuleId) => readonly string[];
   readonly warned: (warning: Warning) => boolean;
+  /** Whether any hole is filled: only then does the life of patches speak. */
+  readonly patched: boolean;
   /** Part of the whole that is rotten or gone to full depth; 0 while the whole is not known. */
   readonly gone: number;
   /** Whether that is most of it (figure `compare.mostly`). */
@@ -45,6 +47,7 @@ export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): S
       [...plan.held, ...plan.zones]
         .filter(({ holds }) => holds.some((hold) => hold.rule === rule))
         .map(({ id }) => id),
+    patched: plan.zones.some(({ quantities: { fill } }) => fill !== null),
     warned: (warning) => job.site.warnings?.yes.includes(warning) ?? false,
     gone,
     mostlyGone: gone > mostly,

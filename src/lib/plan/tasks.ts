@@ -2,9 +2,10 @@ import { figures, rangeOf, valueOf, type FigureId, type OwnFigures } from '$shar
 import type { StepId } from '$shared/methods';
 import { tools as toolFacts } from '$shared/tools';
 import { isKnown, typicalOf, type Amount } from './amount';
+import { dryingBefore } from './drying';
 import { amountOf, hoursOf, oncePerJob } from './hours';
 import type { PlanStep } from './order';
-import { needsDry, wets } from './precedence';
+import { wets } from './precedence';
 import type { Quantities } from './quantities';
 import type { Tooling } from './tools';
 import type { ZoneWork } from './zone-work';
@@ -96,10 +97,15 @@ const rough: readonly StepId[] = [
   'scarify',
   'needle-scale',
 ];
-const cures: Readonly<Partial<Record<StepId, { figure: FigureId; times: number }>>> = {
-  'fill-cure': { figure: 'fill-level.cure', times: hoursInDay },
-  cure: { figure: 'traffic.cars', times: hoursInDay },
-};
+/** What a step goes on for by itself, in days: cement until traffic, a coat as long as its kind takes. */
+const cureOf = (step: StepId, dryFinish: boolean): FigureId | undefined =>
+  step === 'fill-cure'
+    ? 'fill-level.cure'
+    : step === 'cure'
+      ? dryFinish
+        ? 'traffic.coated'
+        : 'traffic.cars'
+      : undefined;
 
 const times = ({ low, typical, high }: Reach, by: number): Reach => ({
   low: low * by,
@@ -114,20 +120,8 @@ function waitOf(
   dryFinish: boolean,
   own?: OwnFigures,
 ): Wait | undefined {
-  const since = before.slice(before.findLastIndex((each) => needsDry.includes(each)) + 1);
-  const wetted = since.findLast((each) => wets.includes(each));
-  if (needsDry.includes(step) && wetted)
-    return {
-      hours: reachOf('dry.before-blasting', own),
-      after: wetted,
-      figure: 'dry.before-blasting',
-    };
-  if (step === 'wet-or-dry' && dryFinish && wetted)
-    return {
-      hours: reachOf('dry.before-coating', own),
-      after: wetted,
-      figure: 'dry.before-coating',
-    };
+  const drying = dryingBefore(step, before, dryFinish);
+  if (drying) return { ...drying, hours: reachOf(drying.figure, own) };
   if (before.at(-1) === 'moisture-test')
     return { hours: reachOf('sheet.time', own), after: 'moisture-test', figure: 'sheet.time' };
   return undefined;
@@ -183,7 +177,7 @@ export function tasksOf(
       const before = done.get(zone) ?? [];
       const wait = waitOf(step, before, dryFinish, own);
       for (const each of group) done.set(each, [...(done.get(each) ?? []), step]);
-      const cure = cures[step];
+      const cure = cureOf(step, dryFinish);
       return [
         {
           step,
@@ -196,7 +190,7 @@ export function tasksOf(
           ...(!hours && { without: amount ? ('missing' as const) : ('not-counted' as const) }),
           shared: !alone.includes(step) && toolFacts[tool.tool].held !== 'walk-behind',
           ...(cure && {
-            lasting: { ...times(reachOf(cure.figure, own), cure.times), figure: cure.figure },
+            lasting: { ...times(reachOf(cure, own), hoursInDay), figure: cure },
           }),
           ...(wait && { wait }),
           leaves: wets.includes(step)

@@ -33,7 +33,7 @@ const beside = 'hammer.at-steel' as const;
 /**
  * The tool a step is done with in a zone. The advice has said what the place allows; the plan, the
  * day and the sharing-out reckon with that tool and no other. A spot gets hand tools, a shotblaster
- * only a flat floor it can seal on, a light hammer is no jackhammer, and the border gets what
+ * only a flat floor it can seal on, a patch the light hammer of its class, and the border gets what
  * reaches the roughness of the rest.
  * Source: common practice, no published source; classes of hammers from figures `hammer.*`.
  */
@@ -44,9 +44,7 @@ export function toolFor(step: StepId, { place, onFloor, why, steel }: ToolPlace)
     case 'break-out':
       if (why.includes('light-hammer-here'))
         return { tool: 'chipping-hammer', class: steel || onFloor ? above : beside };
-      return wide
-        ? { tool: 'jackhammer', class: large }
-        : { tool: 'chipping-hammer', class: small };
+      return { tool: 'chipping-hammer', class: wide ? large : small };
     case 'free-bar':
       return { tool: 'chipping-hammer', class: beside };
     case 'chase-crack':

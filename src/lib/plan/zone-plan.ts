@@ -10,7 +10,7 @@ import type { SurveyResult } from '$lib/survey/survey';
 import { adviseTried } from '$lib/trial/chain';
 import { settledPatches, trialOf } from '$lib/trial/zone-trial';
 import type { OwnFigures } from '$shared/figures';
-import type { MethodId } from '$shared/methods';
+import type { MethodId, StepId } from '$shared/methods';
 import { quantitiesOf, type Quantities } from './quantities';
 import { placeOfZone, toolingOf } from './tools';
 import type { ZoneWork } from './zone-work';
@@ -157,6 +157,7 @@ function workOf(
   method: MethodId,
 ): Omit<ZoneWork, 'patches'> {
   const trial = zone.trial?.length ? trialOf(site, zone, advice) : null;
+  const calls = (step: StepId) => advice.steps.some(({ id }) => id === step);
   return {
     zone,
     method,
@@ -164,8 +165,13 @@ function workOf(
     tools: toolingOf(advice, placeOfZone(site, zone.answers)),
     thickness: site.thickness ?? 'unknown',
     frost: worstFrost(site),
+    breaks:
+      method === 'break-out' || (method === 'water-jet' && calls('re-sound') && calls('saw-cut')),
     tight: isSurely(zone.answers.looseness, 'tight'),
     tried: trial ? settledPatches(trial) : [],
-    alongBars: method === 'break-out' && advice.beside !== null && advice.beside !== 'break-out',
+    alongBars:
+      (method === 'break-out' || method === 'water-jet') &&
+      advice.beside !== null &&
+      advice.beside !== 'break-out',
   };
 }

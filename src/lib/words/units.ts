@@ -50,6 +50,7 @@ export const shown = {
   t: pair('t', 'US tons', (perUs.pound * 1000) / poundsPerTon),
   km: pair('km', 'miles', (perUs.foot * 1000) / feetPerMile),
   L: pair('L', 'gal', 1 / litresPerGallon),
+  'L/m': pair('L/m', 'gal/ft', 1 / litresPerGallon / perUs.foot),
   'L/m2': pair('L/m²', 'gal/sq ft', 1 / litresPerGallon / perUs.squareFoot),
   'L/min': pair('L/min', 'gpm', 1 / litresPerGallon),
   A: same('A'),

@@ -15,7 +15,7 @@ import { call, washOf, type Situation, type Work } from './work';
 export function callAfter(work: Work, situation: Situation): void {
   const { zone, demands, method } = situation;
   // A hollow skin is sounded after it has come off: its method says so.
-  if (work['break-out'] || work['chase-crack'] || work['free-bar'])
+  if (work['break-out'] || work['water-jet'] || work['chase-crack'] || work['free-bar'])
     call(work, 're-sound', { rule: 'sound-again' });
 
   if (work.scarify && demands.heavyCoating) {
@@ -27,7 +27,8 @@ export function callAfter(work: Work, situation: Situation): void {
 
   const dry = moistureOf(zone) === 'dry';
   const washOnly = method === 'pressure-wash';
-  const dusty = !washOnly || !!(work['chase-crack'] || work['route-crack'] || work['free-bar']);
+  // A crack that is routed is sucked out there and then, and sealed on the same day.
+  const dusty = !washOnly || !!(work['chase-crack'] || work['free-bar']);
   if (dusty) {
     call(work, 'vacuum', { rule: 'dust-off' });
     // Where it is washed under pressure anyway, that is the wash: nobody washes twice.

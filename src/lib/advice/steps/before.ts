@@ -1,11 +1,12 @@
 import type { Warning } from '$lib/answers/questions';
 import { isFirmHollow, removalFacts } from '$lib/advice/demands';
-import { holeRange } from '$lib/advice/hole';
+import { holeRange, makesHole } from '$lib/advice/hole';
 import type { Reach } from '$lib/advice/holds';
 import { isFloor, isSpot } from '$lib/advice/place';
 import { sawDepth } from '$lib/advice/saw-depth';
 import type { SettledSite } from '$lib/advice/types';
 import { valueOf } from '$shared/figures';
+import type { MethodId } from '$shared/methods';
 import { chasesCrack } from './cracks';
 import { call, type Situation, type Work } from './work';
 
@@ -27,7 +28,7 @@ export function callBefore(work: Work, situation: Situation): void {
   if (demands.stripped) call(work, 'strip-coating', { rule: 'coating-by-scraper' });
 
   callSounding(work, situation);
-  if (method === 'break-out') callSawCut(work, situation);
+  if (makesHole(method, zone)) callSawCut(work, situation);
   else if (isFirmHollow(zone))
     call(work, 'saw-cut', squareEdge, sawDepth(site, zone), { rule: 'no-feather-edge' });
 }
@@ -46,7 +47,7 @@ export function callWarnings(work: Work, { warnings }: SettledSite, reach: Reach
 /** Damage on a floor begins with sounding the whole slab, not the part that is known to be bad. */
 function callSounding(work: Work, { site, zone, demands, method }: Situation): void {
   const damaged = zone.looseness !== 'tight' || isFirmHollow(zone);
-  const cut = method === 'break-out' || demands.bar || chasesCrack(site, zone);
+  const cut = makesHole(method, zone) || demands.bar || chasesCrack(site, zone);
   if (isFloor(site.element) && (damaged || cut))
     call(work, 'sound-and-mark', { rule: 'sound-whole-slab' });
   else if (cut || zone.looseness === 'hollow')
@@ -93,12 +94,16 @@ function callOne(work: Work, { site, zone, demands, method }: Situation): void {
         figures: [demands.place === 'floor' ? 'hammer.large-patch' : 'hammer.small-patch'],
       });
     if (!isSpot(zone)) call(work, method, { rule: 'water-jet-alternative' });
-    callDepthDoubt(work, { site, zone });
+    callDepthDoubt(work, method, { site, zone });
     return;
   }
   if (method === 'pressure-wash') {
     if (zone.contamination.includes('growth')) call(work, method, { rule: 'growth-washed-off' });
     call(work, method, { rule: 'slurry-caught' });
+    return;
+  }
+  if (method === 'water-jet') {
+    if (makesHole(method, zone)) callDepthDoubt(work, method, { site, zone });
     return;
   }
   if (loose) {
@@ -138,15 +143,19 @@ function callBorder(
 }
 
 /** Past the top third of a slab a partial-depth repair is doubtful: the reader should know before breaking. */
-function callDepthDoubt(work: Work, { site, zone }: Pick<Situation, 'site' | 'zone'>): void {
+function callDepthDoubt(
+  work: Work,
+  method: MethodId,
+  { site, zone }: Pick<Situation, 'site' | 'zone'>,
+): void {
   if (site.thickness === 'unknown') {
-    call(work, 'break-out', { rule: 'thickness-unknown', figures: ['depth.full-limit'] });
+    call(work, method, { rule: 'thickness-unknown', figures: ['depth.full-limit'] });
     return;
   }
   const third = site.thickness * valueOf('depth.partial-limit');
   const [least, most] = holeRange(site.thickness, zone);
   if (most > third)
-    call(work, 'break-out', {
+    call(work, method, {
       rule: 'depth-past-third',
       facts: { thickness: site.thickness, third, surely: least > third ? 'yes' : 'no' },
       figures: ['depth.partial-limit', 'depth.full-limit'],

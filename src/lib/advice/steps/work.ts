@@ -27,7 +27,8 @@ export const washOf = (work: Work): StepId =>
 /**
  * The order of work in one zone. What goes on decides the end: what wants it damp is washed,
  * checked, wetted and looked at once more; what wants it dry is checked, dried, measured and
- * vacuumed once more. A levelling fill comes before both, with a cure of its own.
+ * vacuumed once more. A levelling fill comes before both, with a cure of its own. A crack is routed
+ * when the surface is clean and has dried, and sealed on the same day.
  * Source: common practice, no published source.
  */
 export const workOrder: readonly StepId[] = [
@@ -41,7 +42,6 @@ export const workOrder: readonly StepId[] = [
   'break-out',
   'water-jet',
   'chase-crack',
-  'route-crack',
   'free-bar',
   're-sound',
   'scarify',
@@ -54,6 +54,7 @@ export const workOrder: readonly StepId[] = [
   'clean-bar',
   'vacuum',
   'pressure-wash',
+  'route-crack',
   'final-wash',
   'check-ready',
   'fill-level',

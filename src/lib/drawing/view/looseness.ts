@@ -108,7 +108,7 @@ function fractured(): Drawing {
     const [x, y] = middleOf(cell);
     return Math.hypot((x - blow[0]) * 0.8, y - blow[1]);
   };
-  const broken = cells([-6, -6, 112, 78], 14.5, 337)
+  const broken = cells([-4, -4, 92, 76], 14.5, 337)
     .filter((cell) => from(cell) < 33)
     .sort((one, other) => from(one) - from(other));
   const [out, kept] = [broken.slice(0, 5), broken.slice(5)];

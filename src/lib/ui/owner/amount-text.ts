@@ -18,6 +18,9 @@ export function measureText(
 ): string {
   if (!amount) return id === 'cost' ? labels.needsPrices : labels.notFigured;
   if (isKnown(amount)) {
+    // What a course takes none of here, it may take elsewhere: a coat, the dust of a machine.
+    if (!amount.span[1] && (id === 'material' || id === 'carbon')) return labels.onlyOnTop;
+    if (!amount.span[1] && id === 'debris') return labels.onlyDust;
     // Money has no unit we know; days are said in the name of the measure.
     if (id === 'cost') return spanWords(amount.span, 'ratio', say);
     if (amount.unit === 'd') return spanWords(amount.span, 'count', say);

@@ -14,6 +14,7 @@ export const figures: readonly FigureId[] = [
   'rate.demolish',
   'rate.place',
   'traffic.cars',
+  'traffic.coated',
   'replace.opening',
   'patch.life-good',
   'patch.life-poor',

@@ -45,6 +45,10 @@ export const readingWords: Readonly<Record<ReadingId, Named>> = {
     name: 'Replacing is the better course',
     line: 'Most of it is rotten or gone through the slab. A repair would have little sound concrete to hold on to.',
   },
+  'laboratory-first': {
+    name: 'A laboratory first',
+    line: 'Cracks like a map can mean that the concrete itself fails. Have a core looked at before anybody prices either course.',
+  },
   'engineer-first': {
     name: 'A licensed engineer first',
     line: 'Something here is not a surface problem. Ask for a look before anybody prices either course.',
@@ -63,7 +67,7 @@ const measureNames: Readonly<Record<MeasureId, string>> = {
   'days-closed': 'days closed',
   'noise-days': 'days with noise',
   'dust-days': 'days with dust',
-  'hire-days': 'days of machines',
+  'hire-days': 'days of hire',
   carbon: 'carbon',
   cost: 'cost at your prices',
 };
@@ -77,8 +81,8 @@ export const measureWords: Readonly<Record<MeasureId, Named>> = {
   },
   hours: { name: 'Hours of work', line: 'Hands and machines, drying not counted.' },
   'days-closed': {
-    name: 'Days closed to cars',
-    line: 'Work, drying, and the days before traffic. Heavy vehicles wait longer.',
+    name: 'Days closed',
+    line: 'Work and drying; on a floor the days before cars too. Heavy vehicles wait longer.',
   },
   'noise-days': {
     name: 'Days with noise',
@@ -86,8 +90,8 @@ export const measureWords: Readonly<Record<MeasureId, Named>> = {
   },
   'dust-days': { name: 'Days with dust', line: 'Days with a tool that throws concrete dust.' },
   'hire-days': {
-    name: 'Machines to hire',
-    line: 'Each machine by the days it is needed, added up. For replacing, a breaker only.',
+    name: 'Days of hire',
+    line: 'The days of each machine, added up. For replacing, a breaker only.',
   },
   carbon: {
     name: 'Embodied carbon',
@@ -130,6 +134,8 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
     'Fire or chemicals may have changed the concrete deeper than can be seen.',
   structure: ({ zones }, say) =>
     `Concrete that holds something up would have to be cut${places(zones, say)}. An engineer says how, and what to prop.`,
+  'props-for-all': ({ zones }, say) =>
+    `It holds something up${places(zones, say)}. Taking all of it out needs the engineer and the props as well.`,
   'map-cracking': () =>
     'Cracks like a map can mean that the concrete itself is failing. Then it will not hold a patch. A laboratory can tell.',
   'moving-crack': ({ zones }, say) =>
@@ -189,7 +195,7 @@ export const ownerPageWords = {
   ofArea: (area: string) => `Of ${area} in all.`,
   courses: 'What each course takes',
   coursesLine:
-    'Breaking, hauling, placing and curing are in each course. What goes on top afterwards is in none.',
+    'Breaking, hauling, placing and curing are in each course. What goes on top afterwards is in none; a slab made new may need nothing on top.',
   leftOut: (zones: string) => `Only what can be planned is counted in. Left out: ${zones}.`,
   overlap: (where: string) => `Ranges overlap, so none of these surely takes less: ${where}.`,
   overlapIn: (courses: string, measures: string) => `${courses} in ${measures}`,
@@ -214,6 +220,8 @@ export const ownerPageWords = {
   needsAnswers: 'Not known',
   needsPrices: 'Needs your prices',
   notFigured: 'No figure',
+  onlyOnTop: 'Not counted: what goes on top',
+  onlyDust: 'Not counted: dust, coating',
   notPlanned: 'Not known yet',
   ask: 'Ask a contractor',
   quote: 'What a sound offer contains',

@@ -6,13 +6,12 @@ import { expertTests } from './tests/expert';
 /** What an owner does instead, where the test itself is not theirs. */
 export const ownersTest: Readonly<Partial<Record<TestId, readonly string[]>>> = {
   'measure-depth': [
-    'Take nothing out. Lay a straight edge across the worst spot, where you can see down into it.',
-    'Measure from the straight edge to the bottom with a tape or a nail, without pushing.',
-    'If it sounds hollow, or the bottom is loose, leave the answer open. A contractor opens one spot and measures there.',
+    'Take nothing out. Lay a straight edge across the worst spot.',
+    'Measure down to the bottom. If that is loose or sounds hollow, a contractor measures.',
   ],
   scrape: [
-    'Draw a coin over one small spot, as you would a scratch card, and stop there.',
-    'If nothing comes, it is tight. If thin flakes lift, it is flaking. Where old paint may be on it, leave it alone.',
+    'Draw a coin over one small spot, but not over old paint.',
+    'If it takes nothing, it is tight. If thin flakes lift, it is flaking.',
   ],
   'measure-thickness': [
     'Measure at a free edge, a joint, a drain or a hole.',

@@ -26,10 +26,10 @@ export function shownAs(unit: Unit, size: number, units: UnitSystem): Shown {
 }
 
 /** Ends of a range to two digits, the low end down and the high end up, so that it never shrinks. */
-function rounded([low, high]: Span): Span {
+function rounded([low, high]: Span, digits: number): Span {
   if (low === high) return [low, high];
   const step = (value: number) =>
-    value === 0 ? 1 : 10 ** (Math.floor(Math.log10(Math.abs(value))) + 1 - rangeDigits);
+    value === 0 ? 1 : 10 ** (Math.floor(Math.log10(Math.abs(value))) + 1 - digits);
   // A whole number of steps that arithmetic left a hair beside stays that number.
   const hair = 1e-9;
   return [
@@ -77,12 +77,18 @@ function hours(span: Span, say: Say): string {
  * Things counted (bags, skips) are whole: a part of one has to be bought too.
  * @param largest the largest number that stands beside it, so that all are in one unit
  */
-export function spanWords(span: Span, unit: Unit, say: Say, largest = span[1]): string {
+export function spanWords(
+  span: Span,
+  unit: Unit,
+  say: Say,
+  largest = span[1],
+  digits = rangeDigits,
+): string {
   if (unit === 'h') return hours(span, say);
   if (unit === 'count') return ends([Math.ceil(span[0]), Math.ceil(span[1])], say);
   if (unit === 'mm') return say.lengths(...span);
   const { label, factor } = shownAs(unit, largest, say.units);
-  const text = ends(rounded([span[0] * factor, span[1] * factor]), say);
+  const text = ends(rounded([span[0] * factor, span[1] * factor], digits), say);
   return label ? `${text} ${label}` : text;
 }
 

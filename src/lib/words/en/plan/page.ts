@@ -25,6 +25,7 @@ export const planPageWords = {
     fill: 'Repair material',
     bags: (number: string) => `${number} bags`,
     cars: 'Closed to cars',
+    closed: 'Closed',
     opens: (cars: string, heavy: string) =>
       `of them ${cars} after the work; heavy vehicles: ${heavy} after it`,
     noOverlay: 'without the overlay on top',

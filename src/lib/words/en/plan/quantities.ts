@@ -30,7 +30,7 @@ export const quantityNames: Readonly<Record<QuantityId, Named>> = {
 /** What one factor of a working is. */
 export const termNames: Readonly<Record<TermId, string>> = {
   area: 'area',
-  'patch-area': 'area of a square that size, taken past the damage',
+  'patch-area': 'area of the patches, past the damage',
   depth: 'depth to take off',
   'depth-into-sound': 'depth of the damage, and a little into sound concrete',
   'hollow-depth': 'depth of the hollow',
@@ -44,10 +44,12 @@ export const termNames: Readonly<Record<TermId, string>> = {
   'bar-depth': 'depth below the hole, to clear behind the bar',
   'groove-width': 'width opened along the crack',
   'groove-depth': 'depth opened along the crack',
-  scattered: 'one square at the least, many spots at the most',
   removed: 'concrete to take off',
+  loose: 'debris, loose',
+  hole: 'what is to be filled',
   fill: 'repair material',
-  volume: 'volume',
+  'both-sides': 'both sides',
+  unit: 'units',
   density: 'density of concrete',
   bulking: 'times as much room when broken',
   waste: 'with waste',

@@ -6,6 +6,8 @@ import { termNames } from './quantities';
 import { trialPage } from '$lib/words/en/trial/page';
 
 const mmPerMetre = 1000;
+/** A factor is said closer than what comes out, so that it multiplies to it. */
+const termDigits = 3;
 const depths: readonly Term['what'][] = [
   'depth',
   'depth-into-sound',
@@ -20,7 +22,7 @@ export function termValue({ what, span, unit }: Term, say: Say): string {
     const [low, high] = [say.number(span[0]), say.number(span[1])];
     return low === high ? low : `${low} to ${high}`;
   }
-  return spanWords(span, unit, say);
+  return spanWords(span, unit, say, span[1], termDigits);
 }
 
 /** "× 40 mm (depth of the damage)" */
@@ -35,6 +37,9 @@ export const termWords = (term: Term, place: number, say: Say): string => {
 /** The whole working in one line; empty where there is none of its own. */
 export function workingLine(amount: Amount, say: Say): string {
   if (!('working' in amount) || amount.working.length < 2) return '';
-  const terms = amount.working.map((term, place) => termWords(term, place, say));
+  // What only turns one unit into another is no number to multiply by: the units stand there.
+  const told = amount.working.filter(({ what }) => what !== 'unit');
+  const terms = told.map((term, place) => termWords(term, place, say));
+  if (terms.length < 2) return '';
   return `${terms.join(' ')} ${words.gives} ${amountWords(amount, say)}`;
 }

@@ -43,7 +43,7 @@ export const damageQuestionWords = (
     number: {
       label: 'Depth of the damage',
       unit: say.unitOf('mm'),
-      hint: 'Down to firm concrete.',
+      hint: 'To firm concrete.',
       example: `For example ${say.figure('depth.shallow')}`,
       unknown: 'I have not measured it',
     },
@@ -90,7 +90,7 @@ export const damageQuestionWords = (
       oil: { name: 'Oil or grease', hint: 'Dark; water beads.' },
       'thin-coating': {
         name: 'Paint or sealer',
-        hint: `Up to ${say.figure('depth.film')}; may be clear.`,
+        hint: 'Thin; may be clear.',
       },
       'thick-coating': {
         name: 'Thick coating',

@@ -17,7 +17,7 @@ export const sheetQuestionWords = (
       'No sheet at hand? Say so, and the usual table counts.',
     ],
     choices: {
-      'no-sheet': { name: 'No sheet at hand', hint: 'The usual table counts.' },
+      'no-sheet': { name: 'No sheet at hand', hint: 'The usual table.' },
       'csp-1': { name: say.csp(1), hint: 'Almost smooth.' },
       'csp-2': { name: say.csp(2), hint: 'Ground flat.' },
       'csp-3': { name: say.csp(3), hint: 'Light shotblast: fine sandpaper.' },

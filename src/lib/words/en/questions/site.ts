@@ -110,7 +110,7 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
     choices: {
       'settled-or-rocking': {
         name: 'Sunk or rocking',
-        hint: 'One side is lower, or moves.',
+        hint: 'Lower on one side.',
       },
       'holds-something-up': {
         name: 'Holds something up',
@@ -118,7 +118,7 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
       },
       'tendons-possible': {
         name: 'Possible tendons',
-        hint: 'Stretched cables: round plugs along the edge, or a stamp.',
+        hint: 'Stretched cables: round plugs, or a stamp.',
       },
       'fire-or-chemical': {
         name: 'Fire or chemicals',
@@ -134,7 +134,7 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
       },
       'buried-services': {
         name: 'Possible cables or pipes',
-        hint: 'Sockets, drains or heating close by.',
+        hint: 'Sockets, drains, heating.',
       },
     },
     number: null,

@@ -22,6 +22,7 @@ type CrackOrSteelRule = Extract<
 
 const groove = (say: Say) =>
   `a groove at least ${say.figure('rout.width')} wide and ${say.figure('rout.depth')} deep`;
+
 /** Why cracks and steel are treated as they are. */
 export const crackAndSteelSentences: Readonly<Record<CrackOrSteelRule, RuleSentence>> = {
   'hairline-rout-or-bridge': (_, say) =>
@@ -29,7 +30,7 @@ export const crackAndSteelSentences: Readonly<Record<CrackOrSteelRule, RuleSente
   'hairline-tap-first': () =>
     'Where it freezes often, the edges of a fine crack may have let go already. Tap along it. If the edges sound dull or give, treat it as crumbling.',
   'open-rout-or-chase': (_, say) =>
-    `The edges are firm, so the crack only has to be opened and cleaned. Rout ${groove(say)}.`,
+    `The edges are firm, so a crack that does not move only has to be opened and cleaned. Rout ${groove(say)}.`,
   'routed-crack-sealed': (_, say) =>
     `Seal the routed crack before anything goes over it: dry, at ${say.figure('seal.temperature')} or warmer. Clean the groove once more on the day you seal it.`,
   'chased-crack-filled': () =>

@@ -104,12 +104,13 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
     ],
   },
   'route-crack': {
-    name: 'Rout the crack',
+    name: 'Rout and seal the crack',
     how: [
       `Do not rout a crack that moves or shows rust. Else ${lowered(aroundByCase.rout)}`,
       `Cut a groove at least ${say.figure('rout.width')} wide and ${say.figure('rout.depth')} deep.`,
       'Blast each face in a pass of its own, and suck the dust out, until a finger comes away clean.',
-      'Done when the groove is clean and has the same width and depth all along.',
+      `Seal it on the same day, ${say.figure('rout.sealant-below')} below the surface, over a backer where the groove is deep.`,
+      'Done when the sealant lies against both faces all along, with no gap and none on the surface.',
     ],
   },
   'free-bar': {

@@ -81,6 +81,7 @@ export const checkFigureNames = {
   'strength.blasted': 'Pull-off after blasting, an example',
   'strength.untreated': 'Pull-off of an untreated surface, an example',
   'traffic.cars': 'Days before cars after a repair',
+  'traffic.coated': 'Days before cars on a sealer or a coat',
   'water.high': 'High-pressure cleaning',
   'water.low': 'Low-pressure cleaning',
 } as const satisfies Readonly<Partial<Record<FigureId, string>>>;

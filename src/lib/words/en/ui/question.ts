@@ -26,7 +26,7 @@ export const questionPageWords = {
   onlyOne: 'I know which one it is',
   severalHint: 'Tick every one that could be true.',
   coin: (width: string) => `The coin in the pictures is ${width} wide.`,
-  manyHint: 'Tick all that are there.',
+  manyHint: 'Tick what is there.',
   maybe: 'Maybe',
   maybeOf: (name: string) => `Maybe: ${name}`,
   none: { name: 'None of these', hint: '' },
