@@ -12,6 +12,7 @@ import limits from './figures/limits.json';
 import noise from './figures/noise.json';
 import pace from './figures/pace.json';
 import pages from './figures/pages.json';
+import photo from './figures/photo.json';
 import profile from './figures/profile.json';
 import quantities from './figures/quantities.json';
 import rates from './figures/rates.json';
@@ -40,6 +41,7 @@ const all = {
   ...noise,
   ...pace,
   ...pages,
+  ...photo,
   ...profile,
   ...quantities,
   ...rates,

@@ -5,6 +5,8 @@ import { fileURLToPath } from 'node:url';
 const prefix = '\0numbers:';
 /** What is shown beside a figure and never reckoned with. */
 const shownOnly = new Set(['note', 'source', 'seen', 'partBasis']);
+/** Files of figures that one page fetches for itself (`photo-figures.ts`). */
+const apart = /photo\.json$/;
 
 /** All that the site runs in a browser, and the facts that name figures, as one text. */
 const program = () =>
@@ -56,7 +58,9 @@ export function numbersOnly() {
       const whole = JSON.parse(readFileSync(file, 'utf8'));
       const browser = this.environment.name === 'client' && this.environment.mode === 'build';
       const kept = browser
-        ? Object.entries(whole).filter(([id]) => (named ??= namedIn(program()))(id))
+        ? Object.entries(apart.test(file) ? {} : whole).filter(([id]) =>
+            (named ??= namedIn(program()))(id),
+          )
         : Object.entries(whole);
       const numbers = JSON.stringify(Object.fromEntries(kept), (key, value) =>
         shownOnly.has(key) ? undefined : value,

@@ -4,8 +4,8 @@ import type { FigureNumbers } from './types';
 type PhotoFigureId = keyof typeof photo;
 
 /**
- * Figures of measuring on a photo, by id. They stand apart from `figures.ts`, which is carried by
- * every page: one page alone measures. Notes and the check are with the others.
+ * Figures of measuring on a photo, by id, for the one page that measures: what every page carries of
+ * `figures.ts` comes to a browser without them (`numbers-only.js`).
  */
 const photoFigures = photo as Readonly<Record<string, unknown>> as Readonly<
   Record<PhotoFigureId, FigureNumbers>

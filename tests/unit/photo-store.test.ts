@@ -97,10 +97,11 @@ describe('photos on the device', () => {
       this: IDBObjectStore,
       ...given
     ) {
-      if (this.name === 'pictures') throw new DOMException('full', 'QuotaExceededError');
+      if (this.name === 'pictures' && given[1] === '3')
+        throw new DOMException('full', 'QuotaExceededError');
       return real.apply(this, given);
     });
-    expect(await store.add([whole('2')])).toEqual({ ok: false, why: 'quota' });
+    expect(await store.add([whole('2'), whole('3')])).toEqual({ ok: false, why: 'quota' });
     put.mockRestore();
     expect(await ids('j')).toEqual(['1']);
     expect(await store.add([whole('2')])).toEqual({ ok: true });

@@ -30,6 +30,10 @@ export const privacyWords = {
       what: 'Results that learners gave you, with their names.',
       gone: 'Remove a name or a result on the page of results.',
     },
+    given: {
+      what: 'Results that others sent you, each with the name its sender chose.',
+      gone: 'Remove a name where you gather them.',
+    },
     settings: {
       what: 'Units, how you read, which job was open, and what you were typing in a tab.',
       gone: 'They go with “Delete everything”.',
@@ -44,6 +48,7 @@ export const privacyWords = {
   leaves: [
     'A link or a code holds the whole job, and never a photo. It stands behind the # of the address, which browsers send to no server. Whoever has it can read the job.',
     'A file holds the whole job. Photos are in it only when you tick them.',
+    'A result of practice holds the cases, what you picked, the day and the time, and your name if you type one.',
     'Paper shows what the sheet shows, and the photos you chose for it.',
   ],
   others: 'What others have, you cannot take back from here.',
