@@ -63,7 +63,8 @@ export const hammers = ['break-out', 'free-bar', 'chase-crack', 'needle-scale', 
 function callBruisedSkin(work: Work, situation: Situation): void {
   const { site, zone } = situation;
   const struck = hammers.filter((step) => work[step]);
-  if (!isBonded(zone) || !struck.length) return;
+  const border = !!work['edge-work']?.some(({ rule }) => rule === 'border-by-bush-hammer');
+  if (!isBonded(zone) || (!struck.length && !border)) return;
   const small = zone.area !== 'unknown' && zone.area <= valueOf('blast.small-area');
   const washes = moistureOf(zone) !== 'dry';
   if (site.freezeThaw === 'rare' && small && washes) {
@@ -80,7 +81,7 @@ function callBruisedSkin(work: Work, situation: Situation): void {
   // A shotblaster seals on a flat dry floor: not in a hole, a chased crack, round a bar, or on a spot.
   // Only a floor is ever scarified, so what else was struck is where it cannot go.
   if (work.scarify) call(work, 'blast-clean', { rule: 'skin-by-shotblaster' });
-  if (struck.some((step) => step !== 'scarify'))
+  if (border || struck.some((step) => step !== 'scarify'))
     call(work, 'blast-clean', { rule: 'skin-by-grit-or-water' });
 }
 

@@ -73,6 +73,11 @@ function callOne(work: Work, { site, zone, demands, method }: Situation): void {
         rule: 'light-hammer-here',
         figures: ['hammer.above-steel', 'hammer.at-steel'],
       });
+    else
+      call(work, method, {
+        rule: 'light-hammer-patch',
+        figures: [demands.place === 'floor' ? 'hammer.large-patch' : 'hammer.small-patch'],
+      });
     call(work, method, { rule: 'water-jet-alternative' });
     callDepthDoubt(work, { site, zone });
     return;

@@ -70,7 +70,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'skin-by-shotblaster': () =>
     'The floor is flat and dry, so a shotblaster takes the skin off. In holes and at bars it cannot: blast those with grit.',
   'skin-by-grit-or-water': () =>
-    'No shotblaster gets into a hole, a chased crack or round a bar. Blast the faces with grit, or wash them at high pressure.',
+    'No shotblaster gets into a hole, a chased crack, round a bar or up to a wall. Blast the faces with grit, or wash them at high pressure.',
   'vacuum-twice-no-wash': () =>
     'What goes on wants it dry, so it is not washed any more. Vacuum it twice, the second time across the first.',
   'coating-debris-apart': () =>
@@ -120,6 +120,8 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     'Whether it must be damp or dry depends on the product that goes on. Ask its maker before this step.',
   'light-hammer-here': (_, say) =>
     `Use a light hammer: no heavier than the ${say.figure('hammer.at-steel')} class around steel and along edges, and the ${say.figure('hammer.above-steel')} class elsewhere. A heavy one cracks what should stay.`,
+  'light-hammer-patch': ({ figures: [most = 'hammer.small-patch'] = [] }, say) =>
+    `Use a light hammer, no heavier than the ${say.figure(most)} class. A heavy one cracks what should stay.`,
   'several-passes': (_, say) =>
     `To get as deep as ${say.figure('depth.shallow')} takes several passes. Look after each one, and stop when you are down to sound.`,
   'depth-each-pass': () =>
