@@ -174,7 +174,7 @@ const layers = Object.entries(above).map(([room, upstairs]) => ({
 }));
 
 export default ts.config(
-  { ignores: ['build/', '.svelte-kit/', 'node_modules/', 'test-results/'] },
+  { ignores: ['build/', 'shared/*.d.json.ts', '.svelte-kit/', 'node_modules/', 'test-results/'] },
   js.configs.recommended,
   ...ts.configs.strict,
   ...svelte.configs.recommended,

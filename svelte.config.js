@@ -51,7 +51,8 @@ export default {
           'unsafe-hashes',
           'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo=',
         ],
-        'img-src': ['self', 'data:'],
+        // blob: is what this page itself holds: a photo out of the device's storage. It cannot name another host.
+        'img-src': ['self', 'data:', 'blob:'],
         'font-src': ['self'],
         'connect-src': ['self'],
         'manifest-src': ['self'],

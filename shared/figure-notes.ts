@@ -10,7 +10,9 @@ import hazards from './figures/hazards.json';
 import life from './figures/life.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
+import pace from './figures/pace.json';
 import pages from './figures/pages.json';
+import photo from './figures/photo.json';
 import profile from './figures/profile.json';
 import quantities from './figures/quantities.json';
 import rates from './figures/rates.json';
@@ -39,7 +41,9 @@ export const figureFiles = [
   life,
   limits,
   noise,
+  pace,
   pages,
+  photo,
   profile,
   quantities,
   rates,

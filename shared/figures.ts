@@ -10,6 +10,7 @@ import hazards from './figures/hazards.json';
 import life from './figures/life.json';
 import limits from './figures/limits.json';
 import noise from './figures/noise.json';
+import pace from './figures/pace.json';
 import pages from './figures/pages.json';
 import profile from './figures/profile.json';
 import quantities from './figures/quantities.json';
@@ -37,6 +38,7 @@ const all = {
   ...life,
   ...limits,
   ...noise,
+  ...pace,
   ...pages,
   ...profile,
   ...quantities,

@@ -2,15 +2,10 @@ import type { FigureId } from './figures';
 import methodFacts from './methods.json';
 import stepFacts from './steps.json';
 
-/** What is true of a method whatever the zone. Reach is a depth band id from `answers/questions.ts`. */
+/** What is true of a method whatever the zone; what it is equal to is in `advice/methods/fits.ts`. */
 export interface MethodFacts {
   /** Strength: 0 washing, 1 skimming, 2 cutting, 3 breaking. */
   readonly class: 0 | 1 | 2 | 3;
-  /** For each loosened state it can clear: the deepest band in which it can. */
-  readonly removes: Readonly<Partial<Record<string, string>>>;
-  readonly contaminants: readonly string[];
-  /** Surface textures it reaches all of. */
-  readonly textures: readonly string[];
   readonly floorsOnly: boolean;
   /** The figure for the profile it leaves, or the texture as it was found. */
   readonly profile: FigureId | 'as-found';
@@ -45,16 +40,14 @@ export const methodIds = Object.keys(methodFacts) as MethodId[];
 export const stepIds = [...methodIds, ...Object.keys(stepFacts)] as StepId[];
 
 /** The facts of each method, by id. */
-export const methods = methodFacts as Readonly<Record<string, unknown>> as Readonly<
-  Record<MethodId, MethodFacts>
->;
+export const methods: Readonly<Record<MethodId, MethodFacts>> = methodFacts;
 
-const aroundFacts = stepFacts as Readonly<Record<string, { readonly hazards: readonly string[] }>>;
+const aroundFacts: Readonly<
+  Record<Exclude<StepId, MethodId>, { readonly hazards: readonly HazardId[] }>
+> = stepFacts;
+const isMethod = (step: StepId): step is MethodId => step in methods;
 
 /** The hazards a step brings wherever it is done. */
 export const hazardsOfStep = Object.fromEntries(
-  stepIds.map((id) => [
-    id,
-    id in methods ? methods[id as MethodId].hazards : aroundFacts[id]?.hazards,
-  ]),
+  stepIds.map((id) => [id, isMethod(id) ? methods[id].hazards : aroundFacts[id].hazards]),
 ) as Readonly<Record<StepId, readonly HazardId[]>>;

@@ -28,6 +28,9 @@ export const settings = facts as Readonly<Record<string, unknown>> as Readonly<
   Record<MethodId, Readonly<Record<SettingPart, SettingFacts>>>
 >;
 
+/** A line without numbers that rests on common practice alone. */
+export const practised: SettingFacts = { figures: [], beyond: 'practice' };
+
 /** What a line rests on, its numbers first, each basis once. */
 export const basesOf = ({
   figures: printed,

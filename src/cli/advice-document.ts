@@ -3,7 +3,9 @@ import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Job } from '$lib/answers/job';
 import { dayOf } from '$lib/plan/clock';
 import type { Covering } from '$lib/plan/days';
+import { adviseTried } from '$lib/trial/chain';
 import { planJob, type AdviceOf, type Plan } from '$lib/plan/plan';
+import type { SoFar } from '$lib/plan/so-far';
 import { readForOwner } from '$lib/plan/reading';
 import { crewDaysOf } from '$lib/safety/from-plan';
 import { safetyOf } from '$lib/safety/safety-of';
@@ -50,6 +52,7 @@ function planEntry({
   tasks: _,
   drawn: _drawn,
   dayRows: _rows,
+  soFar,
   ...plan
 }: Plan) {
   const { days } = schedule;
@@ -73,7 +76,13 @@ function planEntry({
     quantities: totals,
     days,
     timing,
+    ...(soFar && { soFar: farEntry(soFar) }),
   };
+}
+
+/** How far the crew has come; what it told of each task stands with the tasks. */
+function farEntry({ told: _, capped, ...soFar }: SoFar) {
+  return { ...soFar, capped: capped.map(({ step, zone }) => ({ step, zone })) };
 }
 
 /**
@@ -82,9 +91,10 @@ function planEntry({
  * work on day 1, nights and days off counted: work on day 3 begins at 48. `dries` is when what is left
  * has dried or hardened: where something waits for it, and where it cures by itself.
  */
-function taskEntries({ schedule: { placed } }: Plan) {
+function taskEntries({ schedule: { placed }, soFar }: Plan) {
   return placed.map(({ task, people, from, to, dries, stretches }) => {
     const { step, zone, zones, tool, hours, without } = task;
+    const told = soFar?.told.get(task);
     const dry = placed
       .filter(({ task: { wait, zones: there } }) => wait?.after === step && there[0] === zones[0])
       .map((waiting) => to + (waiting.task.wait?.hours.typical ?? 0));
@@ -105,6 +115,11 @@ function taskEntries({ schedule: { placed } }: Plan) {
       from,
       to,
       dries: dries ?? dry[0] ?? null,
+      ...(soFar && {
+        state: told?.spent.state ?? 'open',
+        taken: told?.spent.hours ?? 0,
+        left: told ? (told.left?.typical ?? null) : (hours?.atTask.typical ?? null),
+      }),
     };
   });
 }
@@ -150,7 +165,9 @@ export function adviceDocument(given: Job, adviceOf: AdviceOf = adviseZone): Adv
   return {
     format: 'down-to-sound.advice',
     version: 1,
-    zones: job.zones.map(({ id, answers }) => adviceEntry(id, adviceOf(job.site, answers))),
+    zones: job.zones.map((zone) =>
+      adviceEntry(zone.id, adviseTried(job.site, zone, adviceOf).advice),
+    ),
     heldUp: heldUp(plan),
     plan: planEntry(plan),
     owner: ownerEntry(given, plan),

@@ -3,6 +3,8 @@
  * are guarded: each changed by 15 % or one step, to see whether a check that carries the value
  * from outside turns red. Prints every fault and exits 1 when the facts are not sound.
  */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { literalTypes, typedFacts } from '$shared/literal-types';
 import { loadFacts } from '$shared/check';
 import { figureFiles } from '$shared/figure-notes';
 import { sourceFiles } from '$shared/sources';
@@ -21,6 +23,15 @@ try {
   );
 } catch (problem) {
   fail((problem as Error).message);
+}
+
+for (const name of typedFacts) {
+  const path = (ending: string) => `shared/${name}${ending}`;
+  const types = literalTypes(readFileSync(path('.json'), 'utf8'));
+  if (readFileSync(path('.d.json.ts'), 'utf8') !== types) {
+    writeFileSync(path('.d.json.ts'), types);
+    console.log(`facts: the types of shared/${name}.json are written anew`);
+  }
 }
 
 const { sourced, guarded, throughCode, asPrinted, red } = perturbAll(guards);

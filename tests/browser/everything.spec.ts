@@ -86,7 +86,9 @@ test.describe('everything deleted', () => {
     await expect(part.getByRole('heading', { name: 'This will go:' })).toBeFocused();
     await expect(part.getByRole('listitem')).toHaveText([
       '1 job',
+      '0 photos',
       '0 results of your practice',
+      '0 results of learners',
       /^\d+ settings? (and notes|or note) of this browser$/,
       /^the copy for work without a network: \d+ files$/,
     ]);

@@ -15,6 +15,7 @@ import { drawnJob } from '$lib/survey/drawn';
 import { surveyOf } from '$lib/survey/survey';
 import { measureText } from '$lib/ui/owner/amount-text';
 import { speakAnswer } from '$lib/ui/speak-answer';
+import { possibleHoldSentence } from '$lib/words/en/rules/possible-holds';
 import { englishWords as words } from '$lib/words/en';
 import { measureWords, ownerPageWords, pointSentences, readingWords } from '$lib/words/en/owner';
 import { planDocument } from '$lib/words/en/plan/document';
@@ -58,7 +59,7 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
   const why = (reason: Parameters<(typeof rules)['make-safe-first']>[0]) =>
     `${rules[reason.rule](reason, say)}${reason.likeliest ? ' (likeliest)' : ''}`;
   const checks = checkWords(say);
-  const { profile, bruisedSkin, moisture, behindBar } = advice.target;
+  const { profile, bruisedSkin, moisture, behindBar, followsTexture, fromSheet } = advice.target;
   const open = (part: string) => ((advice.openTargets as string[]).includes(part) ? ' (open)' : '');
   const named = advice.method ? [advice.method] : advice.methods;
   return [
@@ -74,7 +75,9 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
     ),
     ...list(
       'May stand before it',
-      advice.possibleHolds.map((hold) => `${verdicts.who[hold.who].name}: ${why(hold)}`),
+      advice.possibleHolds.map(
+        (hold) => `${verdicts.who[hold.who].name}: ${possibleHoldSentence(hold, say)}`,
+      ),
     ),
     ...list(
       'Steps',
@@ -92,7 +95,7 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
     ]),
     {
       kind: 'text',
-      text: `Aim: ${profile ? say.csp(profile) : 'no roughness said'}${open('profile')}; bruised skin ${bruisedSkin}${open('bruisedSkin')}; ${moisture}${open('moisture')}${behindBar ? `; ${say.length(behindBar)} behind the bar${open('behindBar')}` : ''}.`,
+      text: `Aim: ${followsTexture && !fromSheet ? 'as found' : profile ? say.csp(profile) : 'no roughness said'}${open('profile')}; bruised skin ${bruisedSkin}${open('bruisedSkin')}; ${moisture}${open('moisture')}${behindBar ? `; ${say.length(behindBar)} behind the bar${open('behindBar')}` : ''}.`,
     },
     {
       kind: 'text',

@@ -1,54 +1,14 @@
 import '@testing-library/jest-dom/vitest';
 import { cleanup, render, screen, within } from '@testing-library/svelte';
-import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { PatchTried } from '$lib/answers/trial-record';
-import FromPatch from '$lib/ui/trial/FromPatch.svelte';
-import PatchPractice from '$lib/ui/trial/PatchPractice.svelte';
 import TrialPage from '$lib/ui/trial/TrialPage.svelte';
-import ReadyPage from '$lib/ui/ready/ReadyPage.svelte';
 import { preferences } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
-import { tradeJob } from '../helpers/trade-jobs';
+import { box, find, mossy, pitted, start, tick, trial, user } from '../helpers/trial-page';
 
 vi.setConfig({ testTimeout: 60_000 });
-const user = userEvent.setup();
-const pitted = {
-  depth: 4,
-  looseness: ['fractured'],
-  texture: ['pitted'],
-  finish: ['thin-overlay'],
-  area: 60,
-  borderLength: 0,
-};
-const mossy = {
-  looseness: ['tight'],
-  contamination: { yes: ['growth'], maybe: [] },
-  finish: ['sealer'],
-  area: 30,
-  borderLength: 0,
-};
-const start = async (answers: object = pitted) => {
-  await session.startNew(tradeJob([answers], { thickness: 120 }));
-  preferences.units = 'metric';
-};
 beforeEach(() => start());
 afterEach(cleanup);
-
-const trial = (): readonly PatchTried[] => session.job.zones[0]?.trial ?? [];
-const box = (name: RegExp) => screen.getByRole('textbox', { name });
-const tick = (group: RegExp, name: RegExp) =>
-  user.click(within(screen.getByRole('group', { name: group })).getByRole('radio', { name }));
-async function find({ minutes = '6', depth = '4', chip = '6' }) {
-  await user.type(box(/minutes/i), minutes);
-  for (const place of [1, 2, 3, 4, 5])
-    await user.type(box(new RegExp(`place ${place}`, 'i')), depth);
-  await user.selectOptions(screen.getByRole('combobox', { name: /chip/i }), chip);
-  await tick(/stones/i, /cut/i);
-  await tick(/still comes off/i, /nothing/i);
-  await tick(/steel/i, /no/i);
-  await tick(/hammer/i, /clear/i);
-}
 
 describe('the page on which a square metre is tried', () => {
   it('says what to set, with its basis, and what can hurt', () => {
@@ -196,52 +156,5 @@ describe('the page on which a square metre is tried', () => {
     }
     // 51.3 N by momentum, less what three feet of hose take: 11.5 lbf.
     expect(screen.getByText(/it pushes back with 11\.5 lbf/i)).toBeInTheDocument();
-  });
-});
-
-describe('where a test patch counts', () => {
-  const settled: PatchTried = {
-    method: 'shotblast',
-    notch: 1,
-    passes: 1,
-    minutes: 10,
-    depths: [4, 4, 4, 4, 4],
-    profile: 6,
-    stones: 'cut',
-    left: 'nothing',
-    bar: 'no',
-    sound: 'clear',
-  };
-  const tried = () =>
-    session.update((job) => ({
-      ...job,
-      zones: job.zones.map((zone) => ({ ...zone, trial: [settled] })),
-    }));
-
-  it('is said where hours, days and exposure are', async () => {
-    const { unmount } = render(FromPatch);
-    expect(screen.queryByText(/from your test patch/)).toBeNull();
-    unmount();
-    tried();
-    render(FromPatch);
-    expect(screen.getByText(/from your test patch/)).toBeInTheDocument();
-  });
-
-  it('is named in the readiness record', async () => {
-    tried();
-    render(ReadyPage, { zone: null });
-    expect(screen.getByText(/1 square tried; the last: S390/)).toBeInTheDocument();
-  });
-});
-
-describe('practising to read a square', () => {
-  it('takes a pick, says what the rules say and why, and goes on', async () => {
-    render(PatchPractice);
-    await user.click(screen.getByRole('button', { name: /one notch harder/i }));
-    expect(screen.getByRole('heading', { name: /so it is/i })).toHaveFocus();
-    expect(screen.getByText(/somebody long in the trade/i)).toBeInTheDocument();
-    await user.click(screen.getByRole('button', { name: /the next square/i }));
-    await user.click(screen.getByRole('button', { name: /continue as set/i }));
-    expect(screen.getByRole('heading', { name: /not this time/i })).toBeInTheDocument();
   });
 });

@@ -47,7 +47,7 @@ export function differs(site: SettledSite, zone: SettledZone, advice: Advice): s
     steps.some(({ why }) => why.some((reason) => reason.rule === rule));
   const skinOff = [
     ...(says('skin-by-shotblaster') ? ['shotblast'] : []),
-    ...(says('skin-by-grit-or-water') ? ['abrasive-or-water'] : []),
+    ...(says('skin-by-grit-or-water') || says('skin-by-grit') ? ['abrasive-or-water'] : []),
     ...(says('bruised-skin-wash-will-do') ? ['pressure-wash'] : []),
   ];
   const hammers = ['break-out', 'free-bar', 'chase-crack', 'needle-scale', 'scarify'];

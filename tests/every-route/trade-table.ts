@@ -215,6 +215,8 @@ export function tradeSays(site: TradeSite, zone: TradeZone): TradeSays {
   const holds = holdsOf(site, zone, { method, moisture });
   const hammered = hammers.includes(method) || chasesCrack(site, zone);
   const bonded = zone.finish !== 'sealer';
+  // Under a sealer a hole or a chased crack is filled all the same, and the fill is bonded.
+  const opened = method === 'break-out' || chasesCrack(site, zone);
   return {
     method,
     surface,
@@ -228,8 +230,15 @@ export function tradeSays(site: TradeSite, zone: TradeZone): TradeSays {
         : 'prepare',
     holds,
     hammered,
-    bruisedSkin: !bonded ? 'may-stay' : site.freezeThaw === 'often' ? 'must-go' : 'should-go',
-    skinOff: bonded && hammered ? skinOffOf(site, zone, method, surface) : [],
+    bruisedSkin:
+      !bonded && !opened ? 'may-stay' : site.freezeThaw === 'often' ? 'must-go' : 'should-go',
+    skinOff: bonded
+      ? hammered
+        ? skinOffOf(site, zone, method, surface)
+        : []
+      : opened
+        ? skinOffOf(site, zone, method, surface).filter((how) => how !== 'shotblast')
+        : [],
     profileLeast: profileLeastOf(zone),
     moisture,
   };

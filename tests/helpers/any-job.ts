@@ -14,6 +14,7 @@ import { isName } from '$lib/keep/names';
 import { figures, rangeOf, type FigureId } from '$shared/figures';
 import { methodIds, stepIds } from '$shared/methods';
 import { toolIds } from '$shared/tools';
+import { anyDayLog } from './crew-log';
 
 /** Numbers a reader can give, with the rough edges of real ones: whole, one decimal, any. */
 const numberWithin = ([low, high]: readonly [number, number]) =>
@@ -99,6 +100,7 @@ const anyZone = (full: boolean): fc.Arbitrary<Zone> =>
           note: anyName,
         }),
         trial: fc.array(anyPatch, { maxLength: 4 }),
+        log: anyDayLog(['vacuum', 'break-out', 'grind']),
       }),
     },
     { requiredKeys: ['id', 'name', 'answers'], noNullPrototype: true },
@@ -179,6 +181,7 @@ export const anyJob = (zones = 6, least = 0, full = true): fc.Arbitrary<Job> =>
       }),
       crewDay: anyCrewDay,
       calendar: anyCalendar,
+      ...(full && { log: anyDayLog(['make-safe', 'vacuum']) }),
     },
     { requiredKeys: ['name', 'site', 'zones'], noNullPrototype: true },
   ) as fc.Arbitrary<Job>;

@@ -1,4 +1,5 @@
 import type { Answers } from '$lib/answers/answers';
+import type { TriedAnswers } from '$lib/answers/trial-record';
 import { bandOf } from '$lib/answers/depth';
 import { choicesOf, questionIds, type Choice, type QuestionId } from '$lib/answers/questions';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
@@ -57,13 +58,23 @@ export function* completions(
 }
 
 /** What is said in numbers or by the data sheet: never open. The roughest of several grades counts. */
-function said(answers: Answers) {
-  const { area = 'unknown', borderLength, barCover, makerProfile, makerMoisture } = answers;
+function said(answers: Answers & TriedAnswers) {
+  const {
+    area = 'unknown',
+    borderLength,
+    barCover,
+    makerProfile,
+    makerMoisture,
+    triedOut,
+    stopped,
+  } = answers;
   const grades = makerProfile?.map((grade) => Number(grade.replace('csp-', ''))) ?? [NaN];
   // Who has no sheet at hand cannot have read the moisture in it.
   const sheetless = makerProfile?.every((grade) => grade === 'no-sheet');
   return {
     area,
+    ...(triedOut && { triedOut }),
+    ...(stopped && { stopped }),
     ...(typeof borderLength === 'number' && { border: borderLength }),
     ...(typeof barCover === 'number' && { barCover }),
     ...(grades.every((grade) => grade > 0) && { makerProfile: Math.max(...grades) }),

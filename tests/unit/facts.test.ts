@@ -1,8 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { rateFigureOf } from '$lib/plan/hours';
 import { figureFaults, loadFacts } from '$shared/check';
 import { figureFiles, wholeFigures } from '$shared/figure-notes';
 import { figures, rangeOf, valueOf } from '$shared/figures';
+import { literalTypes, typedFacts } from '$shared/literal-types';
 import { aspects, looked } from '$shared/looked-for';
 import { methodIds, stepIds } from '$shared/methods';
 import { sourceFiles } from '$shared/sources';
@@ -91,5 +93,12 @@ describe('what every method wants to have in print', () => {
     ),
   )('%s says what is typical', (id) => {
     expect(figures[id].typical).toBeDefined();
+  });
+});
+
+describe('the types of facts', () => {
+  it.each(typedFacts)('of shared/%s.json are those that `npm run facts` writes', (name) => {
+    const read = (ending: string) => readFileSync(`shared/${name}${ending}`, 'utf8');
+    expect(read('.d.json.ts')).toBe(literalTypes(read('.json')));
   });
 });

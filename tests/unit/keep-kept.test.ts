@@ -4,6 +4,8 @@ import type { Job } from '$lib/answers/job';
 import { questionIds, questions, type QuestionId } from '$lib/answers/questions';
 import { readJobText, type Checked } from '$lib/keep/job-file';
 import { readProgressText } from '$lib/keep/practice/progress-file';
+import { readResultCode } from '$lib/keep/practice/result-code';
+import { resultTables } from '$lib/keep/practice/result-tables';
 import { readSetLink, setLink } from '$lib/keep/practice/set-link';
 import { readShareLink } from '$lib/keep/share-link';
 import { newestVersion } from '$lib/keep/tables/tables';
@@ -34,14 +36,19 @@ const read: Record<string, (kept: Kept) => Checked<unknown> | Promise<Checked<un
   files: ({ text }) => readJobText(text ?? ''),
   sets: ({ link }) => readSetLink(link ?? ''),
   progress: ({ text }) => readProgressText(text ?? ''),
+  results: ({ link }) => readResultCode(link ?? ''),
 };
 
+/** How the cases of a set were drawn, by its link or the version of its result. */
+const drawnIn = (link: string): string =>
+  resultTables[Number(/^#done(\d+)\./.exec(link)?.[1]) - 1]?.drawing ??
+  /seed=(g\d+)-/.exec(link)?.[1] ??
+  'g1';
 /** A set with cases that this copy of the site would draw otherwise: refused, never exchanged. */
-const drawnAnotherWay = ({ link = '', means }: Kept) =>
-  typeof means === 'object' &&
-  means !== null &&
-  'generated' in means &&
-  (/seed=(g\d+)-/.exec(link)?.[1] ?? 'g1') !== drawing;
+const drawnAnotherWay = ({ link = '', means }: Kept) => {
+  const { set = means } = means as { readonly set?: unknown };
+  return typeof set === 'object' && set !== null && 'generated' in set && drawnIn(link) !== drawing;
+};
 const other = { ok: false, problem: { path: 'seed', expected: { id: 'case-drawing' } } };
 
 /** Lists of choices are sets, and so are the names in an object: their order is the screen's. */
@@ -101,6 +108,8 @@ describe('links and files of every version', () => {
     expect(named('sets').map(({ name }) => name)).toContain(
       `sets-${/#set(\d+)\./.exec(setLink({ cases: [] }, ''))?.[1]}.json`,
     );
+    for (const at of resultTables.keys())
+      expect(named('results').map(({ name }) => name)).toContain(`results-${at + 1}.json`);
   });
 
   it('are enough, and hold every question, sure, half sure and not sure', () => {

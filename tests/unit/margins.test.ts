@@ -38,6 +38,9 @@ function plainly(answers: Answers): string {
   return `${verdict} ${underneath}`;
 }
 
+/** What it comes to for whoever stands there: behind a stop no method counts. */
+const gist = (ending: string): string => (ending.startsWith('stop') ? 'stop' : ending);
+
 const apply = (
   answers: Answers,
   question: QuestionId,
@@ -69,7 +72,7 @@ describe('margins', () => {
           const deeper =
             place(to) > place(from) || (to === from && Number(atMm) > Number(answers.depth));
           const then = plainly(apply(answers, question, to, atMm, deeper));
-          expect(then).not.toBe(now);
+          expect(gist(then)).not.toBe(gist(now));
           expect(then).toBe(`${verdict} ${method}`);
         }
       }),
@@ -91,7 +94,7 @@ describe('margins', () => {
           'element',
         ] as const)
           for (const to of choicesOf(question)) {
-            const flips = plainly({ ...answers, [question]: [to] } as Answers) !== now;
+            const flips = gist(plainly({ ...answers, [question]: [to] } as Answers)) !== gist(now);
             expect(margins.some((each) => each.question === question && each.to === to)).toBe(
               flips,
             );
@@ -102,13 +105,13 @@ describe('margins', () => {
         for (const way of [1, -1]) {
           const seen = new Set<string>();
           for (let place = from + way; depthBands[place]; place += way) {
-            const ending = plainly({ ...answers, depth: [depthBands[place] as never] });
-            const expected = ending !== now && !seen.has(ending);
+            const ending = gist(plainly({ ...answers, depth: [depthBands[place] as never] }));
+            const expected = ending !== gist(now) && !seen.has(ending);
             const found = margins.some(
               (each) => each.question === 'depth' && each.to === depthBands[place],
             );
             expect(found).toBe(expected);
-            if (ending !== now) seen.add(ending);
+            if (ending !== gist(now)) seen.add(ending);
           }
         }
       }),
@@ -135,7 +138,8 @@ describe('margins', () => {
     } as const;
     const depths = marginsOf(answers, answers).filter(({ question }) => question === 'depth');
     expect(depths[0]).toMatchObject({ atMm: 6.4, verdict: 'prepare', method: 'break-out' });
-    expect(depths[1]).toMatchObject({ atMm: 50, verdict: 'stop', method: null });
+    // Half of the slab less 13 mm (1/2 in) into sound concrete: UFC 3-270-03.
+    expect(depths[1]).toMatchObject({ atMm: 37, deeper: true, verdict: 'stop', method: null });
   });
 
   it('in pairs flip only together', () => {

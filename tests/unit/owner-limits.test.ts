@@ -3,6 +3,9 @@ import { adviseZone } from '$lib/advice/advise';
 import { limitIds, limitsHere, type LimitId } from '$lib/advice/owner-limits';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { sealedSlab } from '../helpers/sealed-slabs';
+import { formatter } from '../helpers/plain-formatter';
+import { ownersTest, testWords } from '$lib/words/en/tests';
+import type { TestId } from '$lib/advice/types';
 
 const { site, zone } = sealedSlab;
 const limits = (moreSite: SiteAnswers, moreZone: ZoneAnswers): LimitId[] => {
@@ -67,4 +70,14 @@ describe('what an owner leaves to others', () => {
     const nothing = limitsHere({}, {}, adviseZone({}, {}, { margins: false }));
     expect(nothing).toEqual([...limitIds]);
   });
+});
+
+// Common practice, no source: while it is not known what it is, its owner looks, taps and measures.
+it('no test tells an owner to take something off', () => {
+  for (const [id, { how }] of Object.entries(testWords(formatter('metric')))) {
+    const told = (ownersTest[id as TestId] ?? how).join(' ');
+    expect(told, id).not.toMatch(
+      /(^|[.:,] )(in one spot, )?(scrape (?!nothing)|break|drill (?!nothing)|chip|dig)/i,
+    );
+  }
 });

@@ -39,6 +39,16 @@ describe('the checks of a zone with open answers', () => {
     expect(needs(site, answers).profile).toEqual([5, 10]);
   });
 
+  // Common practice, no source: a sealer soaks into the texture it finds.
+  it('compare no roughness under a sealer on what is only washed, and do where it may be ground', () => {
+    const washed: ZoneAnswers = { ...answers, finish: ['sealer'] };
+    expect(find(site, washed, 'profile')).toBeUndefined();
+    expect(needs(site, washed).profile).toBeNull();
+    const perhaps: ZoneAnswers = { ...washed, depth: ['under-3'], looseness: ['tight', 'flaking'] };
+    expect(find(site, perhaps, 'profile')).toMatchObject({ level: 'needed', certain: false });
+    expect(needs(site, perhaps).profile).toEqual([1, 2]);
+  });
+
   it('hold a check that any possibility needs, and name the answer it hangs on', () => {
     const z: ZoneAnswers = { ...answers, steel: ['none-seen', 'exposed'] };
     expect(find(site, z, 'bars-free')).toMatchObject({

@@ -20,12 +20,23 @@ describe('the checks a settled zone calls for', () => {
     for (const finish of choicesOf('finish'))
       expect(levels(zone({ finish }))).toMatchObject({
         sounding: 'needed',
-        profile: 'needed',
+        ...(finish !== 'sealer' && { profile: 'needed' }),
         'dust-tape': 'needed',
         'water-drop': 'needed',
         absorption: 'needed',
         'open-time': 'needed',
       });
+  });
+
+  // A sealer soaks in: common practice, no source.
+  it('no roughness under a sealer but where a machine leaves one, or a sheet asks for it', () => {
+    expect(levels(zone({ finish: 'sealer' }))).not.toHaveProperty('profile');
+    expect(levels({ ...zone({ finish: 'sealer' }), steps: ['grind'] }).profile).toBe('needed');
+    expect(levels(zone({ finish: 'sealer', makerProfile: 2 })).profile).toBe('needed');
+  });
+
+  it('of what is not decided yet nobody says that damp spoils it', () => {
+    expect(levels(zone({ finish: 'undecided' }))['plastic-sheet']).toBe('if-specified');
   });
 
   it('bars where they show, rust where they show', () => {

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { facing, surfaceHere } from '$lib/advice/surface-here';
 import type { Step } from '$lib/advice/types';
+import type { ZoneAnswers } from '$lib/answers/answers';
+import { methodFrames } from '$lib/drawing/frames';
+import { frameCaptions } from '$lib/words/en/ui/frames';
 import { formatter } from '../helpers/plain-formatter';
-import { settingWords, toolHere } from '$lib/words/en/settings';
+import { passHere, settingWords, toolHere } from '$lib/words/en/settings';
 import { stepHere } from '$lib/words/en/steps/here';
 import { figures } from '$shared/figures';
 import { methodIds } from '$shared/methods';
@@ -56,6 +60,63 @@ describe('how each method is set', () => {
       'Chipping hammer to 15 lb',
     );
     expect(toolHere('shotblaster', undefined, formatter('us'))).toBe(null);
+  });
+});
+
+// Source: common practice, no published source. Where nothing weak has to come off a machine only
+// opens the face, and no depth is set for it.
+describe('what the main step meets', () => {
+  const firm: ZoneAnswers = {
+    looseness: ['tight'],
+    texture: ['sandy'],
+    contamination: { yes: [], maybe: [] },
+  };
+  const painted: ZoneAnswers = { ...firm, contamination: { yes: ['thin-coating'], maybe: [] } };
+  const met = (zone: ZoneAnswers, steps: Step['id'][] = []) =>
+    surfaceHere(
+      zone,
+      steps.map((id) => ({ id })),
+    );
+
+  it('has no depth to take off where nothing is weak', () => {
+    for (const method of ['grind', 'scarify', 'shotblast'] as const) {
+      expect(passHere(method, met(firm))).toMatch(/pass/);
+      expect(passHere(method, met(firm))).not.toMatch(/\d|deep/);
+      expect(frameCaptions({ kind: 'method', id: method, here: met(firm) })[0]).not.toMatch(
+        /weak|pitted|coat/i,
+      );
+    }
+  });
+
+  it('is the coating where only that has to come off, and nothing once it is scraped off', () => {
+    expect(passHere('grind', met(painted))).toMatch(/until it is bare/);
+    expect(frameCaptions({ kind: 'method', id: 'grind', here: met(painted) })[0]).toBe('Coated');
+    expect(passHere('grind', met(painted, ['strip-coating']))).toMatch(/light pass/);
+  });
+
+  it('is what is weak, pitted only where somebody found it so', () => {
+    const weak = met({ ...firm, looseness: ['flaking'] });
+    expect(passHere('shotblast', weak)).toBe(null);
+    expect(frameCaptions({ kind: 'method', id: 'shotblast', here: weak })[0]).toBe('Weak skin');
+    const pitted = met({ ...firm, looseness: ['flaking'], texture: ['pitted'] });
+    expect(frameCaptions({ kind: 'method', id: 'shotblast', here: pitted })[0]).toMatch(/^Pitted/);
+  });
+
+  it('is drawn with nothing hatched as weak where nothing is', () => {
+    for (const here of [met(firm), met(painted)])
+      for (const method of facing)
+        for (const frame of methodFrames(method, here))
+          expect(frame.map(([ink]) => ink)).not.toContain('hatch');
+    expect(
+      methodFrames('grind')
+        .flat()
+        .map(([ink]) => ink),
+    ).toContain('hatch');
+  });
+
+  it('is left as usual while an answer is open', () => {
+    expect(met({ ...firm, looseness: ['tight', 'powdery'] })).toBe(null);
+    expect(met({ ...firm, contamination: { yes: [], maybe: ['thick-coating'] } })).toBe(null);
   });
 });
 

@@ -3,6 +3,7 @@ import type { Job } from '$lib/answers/job';
 import type { PatchTried } from '$lib/answers/trial-record';
 import { isKnown, typicalOf } from '$lib/plan/amount';
 import { planJob } from '$lib/plan/plan';
+import { withField } from '$lib/ui/trial/patches';
 import { tradeJob } from '../helpers/trade-jobs';
 
 const pitted = {
@@ -39,17 +40,42 @@ const isFromPatch = (of: Job, zone: string) =>
 
 describe('a rate learnt from a test patch', () => {
   it('is the one the plan reckons with, in that zone and no other', () => {
-    // 6 m2/h measured where the table has 15: the middle comes to 0.745 of the way, on logarithms.
+    // Two passes in 10 min are 12 m2/h a pass where the table has 15 for one: the middle comes to
+    // 0.745 of the way, on logarithms; and a second pass halves it (figure `rate.shotblast`).
     const before = shotOf(job, 'z0');
     const after = shotOf(withTrial(job, [patch]), 'z0');
     expect(typicalOf(before.labour)).toBeCloseTo(60 / 15, 6);
-    expect(60 / typicalOf(after.labour)).toBeCloseTo(15 * (6 / 15) ** 0.745, 1);
+    expect(60 / typicalOf(after.labour)).toBeCloseTo((15 * (12 / 15) ** 0.745) / 2, 1);
     expect(after.labour.span[1] / after.labour.span[0]).toBeLessThan(2.2);
     expect(shotOf(withTrial(job, [patch]), 'z1')).toEqual(shotOf(job, 'z1'));
     expect([isFromPatch(job, 'z0'), isFromPatch(withTrial(job, [patch]), 'z0')]).toEqual([
       false,
       true,
     ]);
+  });
+
+  it('takes more passes where the damage goes deeper than the patch, by the depth of a pass learnt there', () => {
+    const banded = tradeJob([{ ...pitted, depth: ['3-to-6'] }]);
+    const once = { ...patch, passes: 1, minutes: 5, depths: [3.5, 3.5, 3.5, 3.5, 3.5] };
+    const passes = (of: Job) =>
+      shotOf(of, 'z0').labour.working.find(({ what }) => what === 'passes');
+    const term = passes(withTrial(banded, [once]));
+    // By hand: 0.8 to 3.2 mm a pass, 3.5 measured: 1.6 x (3.5 / 1.6)^0.745 = 2.87, and a factor of
+    // exp(1.645 x 0.213) = 1.42 to either side. Damage 3.2 to 6.4 mm, 4.8 in the middle.
+    expect(term?.typical).toBeCloseTo(4.8 / 2.87, 2);
+    expect(term?.span[0]).toBe(1);
+    expect(term?.span[1]).toBeCloseTo((6.4 / 2.87) * 1.42, 1);
+    // A patch as deep as the damage has shown how many it takes, and a table has no passes.
+    expect(passes(withTrial(job, [patch]))?.span).toEqual([2, 2]);
+    expect(passes(banded)).toBeUndefined();
+    // Hours follow: as many passes, each at the rate of one.
+    const { labour } = shotOf(withTrial(banded, [once]), 'z0');
+    expect(typicalOf(labour)).toBeCloseTo(((4.8 / 2.87) * 60) / (15 * (12 / 15) ** 0.745), 1);
+  });
+
+  it('makes two passes twice the work where nobody timed them', () => {
+    const untimed = withField(patch, 'minutes', undefined);
+    expect(typicalOf(shotOf(withTrial(job, [untimed]), 'z0').labour)).toBeCloseTo(8, 9);
   });
 
   it('goes on into the days and the exposure, which take the same hours', () => {

@@ -1,5 +1,6 @@
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import { methodIds, methods, type MethodId } from '$shared/methods';
+import type { SiteAnswers } from '$lib/answers/answers';
+import type { TriedAnswers } from '$lib/answers/trial-record';
+import type { MethodId, StepId } from '$shared/methods';
 import { beginningOf } from './begin';
 import { assumptionsOf, rankFindOut } from './find-next';
 import {
@@ -11,13 +12,12 @@ import {
   stepInCommon,
 } from './in-common';
 import { marginsOf } from './margins';
+import { methodsLeft } from './methods-left';
 import { adviseSettled } from './settle';
+import { workOrder } from './steps/work';
 import { survey, type Survey } from './survey';
 import type { Advice, Reason, Verdict } from './types';
 import type { Outcome, ZoneAdvice } from './zone-advice';
-
-/** Gentlest first, as the ladders go. */
-const byStrength = [...methodIds].sort((one, other) => methods[one].class - methods[other].class);
 
 /**
  * Advice for a zone, whatever is still open about it.
@@ -27,7 +27,7 @@ const byStrength = [...methodIds].sort((one, other) => methods[one].class - meth
  */
 export function adviseZone(
   site: SiteAnswers,
-  zone: ZoneAnswers,
+  zone: TriedAnswers,
   { margins = true }: { margins?: boolean } = {},
 ): ZoneAdvice {
   const surveyed = survey(site, zone);
@@ -45,31 +45,31 @@ export function adviseZone(
     (one, other) => +(one.verdict === 'stop') - +(other.verdict === 'stop'),
   );
   const around = casesAround(going, { ...site, ...zone });
-  const methodsLeft =
-    verdict === 'stop'
-      ? []
-      : byStrength.filter((id) =>
-          outcomes.some(({ method, verdict: v }) => v !== 'stop' && method === id),
-        );
+  const left = methodsLeft(outcomes);
   return {
     verdict,
     method: verdict === 'prepare' ? (likeliest.method as MethodId) : null,
     beside: verdict === 'prepare' ? likeliest.beside : null,
-    methods: methodsLeft,
-    steps: stepsInCommon(outcomes, surveyed).map((step) => stepInCommon(step, around)),
-    reasons: reasonsFor({ verdict, settled, likeliest, methods: methodsLeft, surveyed, around }),
+    methods: left,
+    steps: dropFirst(
+      stepsInCommon(outcomes, surveyed).map((step) => stepInCommon(step, around)),
+      surveyed,
+    ),
+    reasons: reasonsFor({ verdict, settled, likeliest, methods: left, surveyed, around }),
     holds: surveyed.holds,
     possibleHolds: surveyed.possibleHolds,
     rejections: rejectionsInCommon(
-      verdict === 'prepare' ? [likeliest.method as MethodId] : methodsLeft,
-      outcomes.map(({ example }) => example),
+      verdict === 'prepare' ? [likeliest.method as MethodId] : left,
+      outcomes
+        .map(({ example }) => example)
+        .sort((one, other) => +(one.verdict === 'stop') - +(other.verdict === 'stop')),
       [...around.map(({ demands }) => demands), ...surveyed.demands],
     ),
     target: likeliest.target,
     openTargets: openTargets(likeliest.target, around),
     cautions: surveyed.cautions,
     findOut: rankFindOut(surveyed, site, zone, outcomes),
-    beginning: settled || verdict === 'stop' ? null : beginningOf(surveyed, methodsLeft),
+    beginning: settled || verdict === 'stop' ? null : beginningOf(surveyed, left),
     margins: settled && margins ? marginsOf(site, zone) : [],
     outcomes,
     assumptions: assumptionsOf(surveyed, site, zone),
@@ -87,6 +87,24 @@ function overall(outcomes: readonly Outcome[]): Verdict {
 function stepsInCommon(outcomes: readonly Outcome[], { commonSteps }: Survey): Advice['steps'] {
   const going = outcomes.find(({ verdict }) => verdict !== 'stop');
   return going ? going.example.steps.filter(({ id }) => commonSteps.includes(id)) : [];
+}
+
+/**
+ * Where there may be oil and there may be none, degreasing is no step of every case: the water drop
+ * comes before whatever is done after it, so that no tool drives oil in.
+ */
+function dropFirst(
+  steps: Advice['steps'],
+  { commonSteps, anySteps }: Pick<Survey, 'commonSteps' | 'anySteps'>,
+): Advice['steps'] {
+  if (!anySteps.includes('degrease') || commonSteps.includes('degrease')) return steps;
+  const place = (id: StepId) => workOrder.indexOf(id);
+  const first =
+    steps.find(({ id }) => place(id) > place('degrease') && place(id) < place('vacuum')) ??
+    steps[0];
+  return steps.map((step) =>
+    step === first ? { ...step, why: [{ rule: 'drop-before-tools' }, ...step.why] } : step,
+  );
 }
 
 /** Why it comes to that: the choice of the method, or what stands before the work. */

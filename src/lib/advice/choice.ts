@@ -1,8 +1,9 @@
 import { methodIds, methods, type MethodId } from '$shared/methods';
-import type { Demands } from './demands';
+import { removalFacts, type Demands } from './demands';
 import { methodRules } from './methods';
 import type { Shortfall } from './methods/judge';
 import { ladders } from './place';
+import { afterFailed, failedHere, judgeTried } from './tried-out';
 import type { Reason, Rejection } from './types';
 
 /** For each method, the first demand it fails; null where it is sufficient. */
@@ -16,6 +17,8 @@ export interface Choice {
   readonly judgement: Judgement;
   /** The ladder's gentler sufficient method that was passed over, and why. */
   readonly passedOver: PassedOver | null;
+  /** Every method that would do has failed on a test patch: the one named has, too. */
+  readonly spent: boolean;
 }
 
 interface PassedOver {
@@ -23,10 +26,17 @@ interface PassedOver {
   readonly why: 'bruises' | 'cracks';
 }
 
+/** Judges a method against the demands, and then by what the test patches have settled. */
+function judgeBy(demands: Demands): (method: MethodId) => Shortfall | null {
+  const failed = failedHere(demands);
+  return (method) => methodRules[method].shortfall(demands) ?? judgeTried(method, failed);
+}
+
 /** Judges every method against the demands. */
 export function judgeAll(demands: Demands): Judgement {
   const judgement = {} as Record<MethodId, Shortfall | null>;
-  for (const id of methodIds) judgement[id] = methodRules[id].shortfall(demands);
+  const judge = judgeBy(demands);
+  for (const id of methodIds) judgement[id] = judge(id);
   return judgement;
 }
 
@@ -45,10 +55,12 @@ const isBruising = (method: MethodId): boolean =>
  * Where washing or grinding would take off all that must go and only the profile asks for more,
  * sound concrete is not to be bruised: the next method that does not bruise goes first. On a floor
  * with open cracks shotblasting goes before scarifying, since it cleans them in the same pass.
+ * Where a method has failed on a test patch, those beside the ladder are had before breaking out,
+ * and a specialist's last.
  * Source: common practice, no published source.
  */
 function pick(demands: Demands, shortfallOf: (method: MethodId) => Shortfall | null): Picked {
-  const ladder: readonly MethodId[] = ladders[demands.place];
+  const ladder = ladderFor(demands);
   // Break-out meets every demand, so the ladder always ends in a method (proven over every route).
   const first = ladder.find((method) => !shortfallOf(method)) ?? 'break-out';
   const failsOnlyProfile = (method: MethodId) => {
@@ -67,42 +79,72 @@ function pick(demands: Demands, shortfallOf: (method: MethodId) => Shortfall | n
     first !== 'break-out' &&
     ladder
       .slice(ladder.indexOf(first) + 1)
-      .find((method) => !isBruising(method) && !shortfallOf(method));
+      .find((method) => method !== 'water-jet' && !isBruising(method) && !shortfallOf(method));
   return spare
     ? { method: spare, passedOver: { method: first, why }, profileOnly }
     : { method: first, passedOver: null, profileOnly };
 }
 
-/** What the zone needs beside its bars, no method judged without need; without bars the method itself. */
-export const restFor = (demands: Demands): MethodId =>
-  pick(demands, (method) => methodRules[method].shortfall(demands)).method;
+function ladderFor(demands: Demands): readonly MethodId[] {
+  const ladder: readonly MethodId[] = ladders[demands.place];
+  if (!failedHere(demands).length) return ladder;
+  const last: readonly MethodId[] = ['break-out', 'water-jet'];
+  const first = [...ladder, ...methodIds].filter((method) => !last.includes(method));
+  return [...new Set([...first, ...last])];
+}
+
+/** The method, and what the zone needs beside its bars; without bars the method itself. */
+interface Methods {
+  readonly method: MethodId;
+  readonly rest: MethodId;
+  readonly spent: boolean;
+}
+
+/** Breaking out frees a bar; where that has failed on a patch, a specialist's jet does. */
+function withBar(
+  { bar }: Demands,
+  rest: MethodId,
+  shortfallOf: (method: MethodId) => Shortfall | null,
+): Methods {
+  const leads = () => (['break-out', 'water-jet'] as const).find((each) => !shortfallOf(each));
+  const method = bar ? (leads() ?? 'break-out') : rest;
+  const spent = shortfallOf(method)?.demand === 'trial';
+  return { method, rest: shortfallOf(rest)?.demand === 'trial' ? method : rest, spent };
+}
+
+/** What `choose` comes to without its reasons, no method judged without need. */
+export function methodsFor(demands: Demands): Methods {
+  const judge = judgeBy(demands);
+  return withBar(demands, pick(demands, judge).method, judge);
+}
 
 /** The method, with the reasons for it and the judgement of every other. */
 export function choose(demands: Demands): Choice {
   const judgement = judgeAll(demands);
   const picked = pick(demands, (id) => judgement[id]);
-  const { method: rest, passedOver } = picked;
+  const { passedOver } = picked;
+  const found = withBar(demands, picked.method, (id) => judgement[id]);
   return {
-    method: demands.bar ? 'break-out' : rest,
-    rest,
+    ...found,
     judgement,
     passedOver,
-    reasons: reasonsFor(rest, demands, picked),
+    reasons: reasonsFor(found, demands, picked),
   };
 }
 
 function reasonsFor(
-  method: MethodId,
+  { method: leads, rest: method }: Methods,
   demands: Demands,
   { passedOver, profileOnly }: Picked,
 ): Reason[] {
-  const { band: depth, looseness } = demands.remove;
-  const facts = { depth, looseness };
-  const reasons: Reason[] = [];
+  const { looseness } = demands.remove;
+  const facts = removalFacts(demands);
+  const failed = failedHere(demands);
+  const reasons: Reason[] = failed.length ? [afterFailed(failed)] : [];
   if (demands.bar) {
     reasons.push({
       rule: 'bar-leads',
-      ...(method !== 'break-out' && { facts: { rest: method } }),
+      ...(method !== leads && { facts: { rest: method } }),
       figures: ['bar.clear', 'bar.along'],
     });
   }
@@ -110,14 +152,15 @@ function reasonsFor(
   else if (method === 'pressure-wash') reasons.push({ rule: 'thin-weak-skin', facts });
   else if (method === 'grind') reasons.push({ rule: 'skims-to-sound', facts });
   else if (method === 'break-out') reasons.push({ rule: 'deep-or-loose-in-depth', facts });
-  else if (looseness === 'hollow')
+  else if (looseness === 'hollow' && method !== 'water-jet')
     reasons.push({ rule: 'thin-skin-let-go', facts: { method }, figures: ['depth.shallow'] });
-  else if (method === 'abrasive-blast' || method === 'needle-scale')
+  else if (demands.place !== 'floor' && (method === 'abrasive-blast' || method === 'needle-scale'))
     reasons.push({
       rule: demands.place === 'floor-spot' ? 'hand-tools-here' : 'off-floor-blast',
       facts,
     });
-  else reasons.push({ rule: 'cuts-to-sound', facts, figures: ['depth.thin', 'depth.shallow'] });
+  else if (method !== 'water-jet')
+    reasons.push({ rule: 'cuts-to-sound', facts, figures: ['depth.thin', 'depth.shallow'] });
 
   if (demands.place === 'recess') reasons.push({ rule: 'form-to-fill' });
   if (demands.skin && method !== 'pressure-wash' && method !== 'break-out')
@@ -137,7 +180,10 @@ function reasonsFor(
     reasons.push({ rule: 'takes-off-thin-coating' });
   if (demands.oil) reasons.push({ rule: 'oil-rules-out-washing' });
   if (demands.stripped) reasons.push({ rule: 'after-stripping' });
-  reasons.push({ rule: 'meets-all', facts: { method: demands.bar ? 'break-out' : method } });
+  reasons.push({
+    rule: 'meets-all',
+    facts: { method: leads, ...(failed.length && { left: 'yes' }) },
+  });
   return reasons;
 }
 
@@ -145,7 +191,7 @@ const harsherThan = (chosen: MethodId, method: MethodId): Rejection => ({
   method,
   rule: 'harsher-than-needed',
   wouldDo: true,
-  facts: { chosen },
+  facts: { chosen, bruises: isBruising(method) ? 'yes' : 'no' },
 });
 
 /** A reason against every method but the chosen one. */
@@ -153,9 +199,10 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
   const ladder: readonly MethodId[] = ladders[demands.place];
   const rejections: Rejection[] = [];
   for (const method of methodIds) {
-    if (method === choice.method) continue;
+    // Where none is left, the one that is named for want of another has failed as well.
+    if (method === choice.method && !choice.spent) continue;
     const shortfall = choice.judgement[method];
-    if (method === choice.rest) {
+    if (method === choice.rest && !choice.spent) {
       rejections.push({ method, rule: 'for-the-rest', wouldDo: true });
     } else if (shortfall) {
       const { rule, facts, figures } = shortfall;
@@ -172,7 +219,12 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
       // Nothing that holds has to come off: whatever takes off more takes it off sound concrete.
       rejections.push(harsherThan(choice.method, method));
     } else if (method === 'water-jet') {
-      rejections.push({ method, rule: 'specialist-alternative', wouldDo: true });
+      rejections.push({
+        method,
+        rule: 'specialist-alternative',
+        wouldDo: true,
+        ...(demands.place.endsWith('-spot') && { facts: { small: 'yes' } }),
+      });
     } else if (method === choice.passedOver?.method) {
       rejections.push({
         method,
@@ -182,6 +234,9 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
             : 'leaves-cracks-to-clean',
         wouldDo: true,
       });
+    } else if (ladder.includes(method) && isBruising(choice.method) && !isBruising(method)) {
+      // It stands higher on the ladder for what it takes to set up, not for what it does to the concrete.
+      rejections.push({ method, rule: 'would-do-too', wouldDo: true, facts: { method } });
     } else if (ladder.includes(method)) {
       rejections.push(harsherThan(choice.method, method));
     } else {

@@ -10,12 +10,14 @@ import {
   type QuestionId,
   type Steel,
 } from '$lib/answers/questions';
+import type { TriedAnswers } from '$lib/answers/trial-record';
 import { methodIds } from '$shared/methods';
 import { isFirmHollow, showsBar, type Demands } from './demands';
 import { fullDepthHold } from './hole';
 import { reachOf } from './holds';
 import { gradeOf, sheetMoisture } from './sheet';
 import { judgeRemoval } from './methods/judge';
+import { patchFacts } from './tried-out';
 import type { SettledSite, SettledZone } from './types';
 
 /**
@@ -161,13 +163,11 @@ function depthKinds(site: SiteAnswers, zone: ZoneAnswers): Kind<DepthState>[] {
   });
 }
 
-/** What is said of a zone in numbers or with the sheet in hand: never open, only there or not. */
+type Fixed = 'border' | 'barCover' | 'barDiameter' | 'makerProfile' | 'makerMoisture';
+/** What is said of a zone in numbers, by a sheet or by test patches: never open, only there or not. */
 export function fixedOf(
-  zone: ZoneAnswers,
-): Pick<
-  SettledZone,
-  'area' | 'border' | 'barCover' | 'barDiameter' | 'makerProfile' | 'makerMoisture'
-> {
+  zone: TriedAnswers,
+): Pick<SettledZone, 'area' | 'triedOut' | 'stopped' | Fixed> {
   const { area, borderLength, barCover, barDiameter } = zone;
   const makerProfile = gradeOf(zone.makerProfile);
   // Without a sheet at hand nothing of it counts.
@@ -180,6 +180,7 @@ export function fixedOf(
     ...(typeof barDiameter === 'number' && { barDiameter }),
     ...(makerProfile !== undefined && { makerProfile }),
     ...(makerMoisture !== undefined && { makerMoisture }),
+    ...patchFacts(zone),
   };
 }
 

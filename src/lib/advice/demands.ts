@@ -7,6 +7,7 @@ import type {
   Looseness,
   Texture,
 } from '$lib/answers/questions';
+import type { TriedOut } from '$lib/answers/trial-record';
 import { placeOf, type Place } from './place';
 import { profileWanted } from './sheet';
 import type { SettledSite, SettledZone } from './types';
@@ -16,7 +17,12 @@ export interface Demands {
   /** What can stand there, and the ladder that is climbed. */
   readonly place: Place;
   /** How deep loose concrete goes, and how it holds. Nothing is to be removed where it is `tight`. */
-  readonly remove: { readonly band: DepthBand; readonly looseness: Looseness };
+  readonly remove: {
+    readonly band: DepthBand;
+    readonly looseness: Looseness;
+    /** As measured, where somebody has. */
+    readonly mm?: number;
+  };
   /** What has to be cleared by the method itself, after the steps before it have done their part. */
   readonly contaminants: readonly Contaminant[];
   /** Oil, coatings: what was there before any step, since it can rule a method out all the same. */
@@ -36,6 +42,8 @@ export interface Demands {
   readonly bar: boolean;
   /** CSP wanted; null while neither a sheet nor a finish says. */
   readonly profile: readonly [number, number] | null;
+  /** Methods that have failed on a test patch. */
+  readonly triedOut: readonly TriedOut[];
 }
 
 /** Whether a crack is open enough to be cleaned. */
@@ -79,6 +87,11 @@ function skinOf(zone: Pick<SettledZone, 'texture' | 'looseness' | 'finish'>): De
   return null;
 }
 
+/** What a reason tells of the damage: how it holds, and how deep it goes, as measured or by its band. */
+export const removalFacts = ({
+  remove: { band: depth, looseness, mm },
+}: Pick<Demands, 'remove'>) => ({ depth, looseness, ...(mm !== undefined && { mm }) });
+
 /**
  * The demands of a zone, from its answers.
  * Source: common practice, no published source, except the profile (figures `csp.needs.*`).
@@ -90,7 +103,11 @@ export function demandsOf(site: SettledSite, zone: SettledZone): Demands {
   const heavyCoating = has('thick-coating') || has('rubbery-coating');
   return {
     place,
-    remove: { band: zone.depth, looseness: zone.looseness },
+    remove: {
+      band: zone.depth,
+      looseness: zone.looseness,
+      ...(zone.depthMm !== undefined && { mm: zone.depthMm }),
+    },
     // Degreasing comes before any method, and without machines a heavy coating is scraped off before.
     contaminants: zone.contamination.filter(
       (contaminant) =>
@@ -106,5 +123,6 @@ export function demandsOf(site: SettledSite, zone: SettledZone): Demands {
     skin: skinOf(zone),
     bar: showsBar(zone),
     profile: profileWanted(zone),
+    triedOut: zone.triedOut ?? [],
   };
 }

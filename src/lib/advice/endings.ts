@@ -70,16 +70,16 @@ export class UnderWarnings {
   endingsOf(
     site: SettledSite,
     zone: SettledZone,
-    { method, depthHold }: Group,
+    { method, depthHold, spent }: Group,
     steps: number,
   ): Endings {
-    const reach = reachOf(zone, method, this.#cutting(cutsIn(steps)));
+    const reach = { ...reachOf(zone, method, this.#cutting(cutsIn(steps))), spent };
     const { removes, cuts, deep } = reach;
     const loss = showsBar(zone) ? zone.barLoss : undefined;
     const moves = zone.cracks === 'moving';
     const shows = surfaceHolds(site, zone).map(({ rule }) => rule);
     const key = [
-      ...[site.element, removes, cuts, deep, loss, moves, isStiff(zone), ...shows],
+      ...[site.element, removes, cuts, deep, spent, loss, moves, isStiff(zone), ...shows],
       ...[depthHold?.rule, depthHold && JSON.stringify(depthHold.facts)],
     ].join(' ');
     const known = this.#known.get(key);

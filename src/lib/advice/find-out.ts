@@ -15,6 +15,15 @@ const clears: Readonly<Partial<Record<RuleId, FindOut>>> = {
   'bar-section-loss': { question: 'barLoss', test: 'ask-engineer' },
 };
 
+/** What a test patch that stopped calls for: how deep, how hollow, or where the bars lie. */
+function afterStop(why: readonly string[]): FindOut {
+  if (why.includes('bar-unexpected')) return { question: 'steel', test: 'look-at-steel' };
+  if (why.includes('hollow-below')) return { question: 'looseness', test: 'hammer-tap' };
+  return why.includes('no-sound-base')
+    ? { question: 'depth', test: 'measure-depth' }
+    : { question: 'thickness', test: 'measure-thickness' };
+}
+
 /** What has to be found out for one settled combination: what clears its holds, then what to check beside the work. */
 export function findOutFor(
   site: SettledSite,
@@ -33,6 +42,7 @@ export function findOutFor(
           ? [{ question: 'depth', test: 'measure-depth' } as const]
           : []),
       ];
+    if (hold.rule === 'stopped-on-patch') return [afterStop(zone.stopped ?? [])];
     return [clears[hold.rule] ?? { question: 'warnings', test: 'ask-engineer' }];
   });
   if (zone.cracks === 'hairline' && site.freezeThaw === 'often')

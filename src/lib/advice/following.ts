@@ -1,5 +1,5 @@
 import type { StepId } from '$shared/methods';
-import { opensBelow, showsBar } from './demands';
+import { opensBelow, showsBar, type Demands } from './demands';
 import type { Kinds } from './completions';
 import type { Group } from './groups';
 import { workFor } from './settle';
@@ -34,7 +34,31 @@ const crackState = (cracks: SettledZone['cracks']): number =>
 /** More than any `holdsAs`: at most 8 kinds of steel, with and without salts, and the cracks. */
 export const mostHoldsAs = 8 * 2 * crackStates;
 
-export const followingOf = (kinds: Kinds): readonly Next[] =>
+/** Combinations between which neither steps nor holds can tell are one. */
+export function followingOf(kinds: Kinds): readonly Next[] {
+  const merged = new Map<string, Next>();
+  for (const next of combined(kinds)) {
+    const key = `${next.worksAs} ${next.holdsAs}`;
+    const same = merged.get(key);
+    if (!same) merged.set(key, next);
+    else
+      merged.set(key, {
+        ...same,
+        weight: same.weight + next.weight,
+        seen: mapped((name) => same.seen[name] | next.seen[name]),
+      });
+  }
+  return [...merged.values()];
+}
+
+const mapped = (bits: (name: Following) => number): Record<Following, number> => ({
+  cracks: bits('cracks'),
+  steel: bits('steel'),
+  freezeThaw: bits('freezeThaw'),
+  salts: bits('salts'),
+});
+
+const combined = (kinds: Kinds): readonly Next[] =>
   kinds.cracks.flatMap((cracks, ki) =>
     kinds.steel.flatMap((steel, si) =>
       kinds.freezeThaw.flatMap((frost, ri) =>
@@ -83,16 +107,20 @@ export const mostCuts = 2 ** cuttingPlaces.length;
 
 const clean = { oil: false, stripped: false, heavyCoating: false, contaminants: [] };
 
-/**
- * The steps of a group but for what its dirt asks for, with each combination; null where cracks or
- * steel are not those of the group.
- */
-export function worksFor(group: Group, nexts: readonly Next[]): readonly (number | null)[] {
+/** The combinations that go with demands: as many cracks open, and a bar showing, as these say. */
+export function followingFor(nexts: readonly Next[]): (demands: Demands) => readonly Next[] {
+  const lists = [0, 1, 2, 3].map((sort) =>
+    nexts.filter(({ opens, bar }) => +opens * 2 + +bar === sort),
+  );
+  return ({ openCracks, bar }) => lists[+openCracks * 2 + +bar] as readonly Next[];
+}
+
+/** The steps of a group but for what its dirt asks for, with each combination that goes with it. */
+export function worksFor(group: Group, nexts: readonly Next[]): readonly number[] {
   const { site, zone, demands, method, rest } = group;
   const known = new Map<number, number>();
   const bare = { ...demands, ...clean };
   return nexts.map((next) => {
-    if (next.opens !== demands.openCracks || next.bar !== demands.bar) return null;
     let steps = known.get(next.worksAs);
     if (steps === undefined) {
       steps = setOf(

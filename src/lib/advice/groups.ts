@@ -1,10 +1,10 @@
 import { methodIds, type MethodId } from '$shared/methods';
-import { restFor } from './choice';
+import { methodsFor } from './choice';
 import { plainSite, plainZone, type Kinds } from './completions';
 import { demandsOf, type Demands } from './demands';
 import { dirtSteps } from './following';
 import { Kept } from './kept';
-import { traitsOf, type Fixed } from './kind-traits';
+import { traitsOf, type Fixed, type Numbered } from './kind-traits';
 import { tooRough } from './steps/after';
 import type { Situation } from './steps/work';
 import type { Hold, SettledSite, SettledZone } from './types';
@@ -31,6 +31,8 @@ export interface Group {
   readonly method: MethodId;
   /** What the zone needs beside its bars; the method itself where no bar leads. */
   readonly rest: MethodId;
+  /** Every method that would do has failed on a test patch. */
+  readonly spent: boolean;
   readonly depthHold: Hold | null;
   /** Groups of one number come to the same holds, given the same steps. */
   readonly endsAs: number;
@@ -48,22 +50,11 @@ export interface Group {
   readonly seen: Record<Choosing, number>;
 }
 
-/** Every combination of indices below the given sizes; the array yielded is reused. */
-export function* indices(sizes: readonly number[]): Generator<readonly number[]> {
-  const at = sizes.map(() => 0);
-  if (sizes.includes(0)) return;
-  for (;;) {
-    yield at;
-    let place = sizes.length - 1;
-    while (place >= 0 && (at[place] as number) + 1 === sizes[place]) at[place--] = 0;
-    if (place < 0) return;
-    at[place] = (at[place] as number) + 1;
-  }
-}
-
 /** The groups, and one set of demands for each way the choice of method can be told apart. */
 export interface Grouped {
   readonly groups: readonly Group[];
+  /** More than any `endsAs`. */
+  readonly ends: number;
   readonly demands: readonly Demands[];
 }
 
@@ -73,6 +64,7 @@ const ids = methodIds.length;
 interface Chosen {
   readonly method: number;
   readonly rest: number;
+  readonly spent: boolean;
   readonly demands: Demands;
 }
 
@@ -80,11 +72,13 @@ interface Chosen {
  * Walks the choosing questions and gathers what comes to the same.
  * What a kind brings is known before (`traitsOf`), so that a combination is only a few numbers,
  * and nothing is thought through twice. Keys are mixed of parts, each below its own size.
+ * @param gather whether groups are asked for, or the demands alone
  */
 export function groupsOf(
   kinds: Kinds,
   base: Pick<SettledSite, 'thickness' | 'setting'>,
   fixed: Fixed,
+  gather = true,
 ): Grouped {
   const traits = traitsOf(kinds, base, fixed);
   const { cracks, bars, place, removal, cleared, profile, skin, finishing, dirt } = traits;
@@ -102,20 +96,21 @@ export function groupsOf(
   // The largest key there can be still has to be a whole number.
   const choiceRoom = place.size * removal.size * cleared.size * profile.size * skin.size * K * B;
   const worksRoom = place.size * traits.looseAs.size * finishing.size * K * B * ids * ids * 2;
-  const endsRoom = E * traits.deep.size * traits.covering.size * 2 * traits.depthAs.size * ids;
+  const endsRoom = E * traits.deep.size * traits.covering.size * 4 * traits.depthAs.size * ids;
   const dirtRoom = place.size * dirt.size * profile.size * finishing.size * 2 * ids * ids;
-  if (Math.max(choiceRoom, worksRoom, endsRoom, dirtRoom) > Number.MAX_SAFE_INTEGER)
+  if (Math.max(choiceRoom, worksRoom * endsRoom, dirtRoom) > Number.MAX_SAFE_INTEGER)
     throw new Error('A key of the walk no longer fits a whole number.');
 
-  const at = <T>(list: ArrayLike<T>, index: number) => list[index] as T;
+  const at = <T>(list: readonly T[], index: number) => list[index] as T;
+  // Apart from the other, so that each reads lists of one sort and the walk stays quick.
+  const part = ({ of }: Numbered, index: number) => of[index] as number;
   const choices = new Kept<Chosen>(choiceRoom);
   const rough = new Kept<number>(ids * looks);
   const dirty = new Kept<number>(dirtRoom);
-  const workings = new Kept<Group[]>(worksRoom);
+  const workings = new Kept<null>(worksRoom);
   const endings = new Kept<null>(endsRoom);
-  const groups: Group[] = [];
+  const groups = new Map<number, Group>();
   const nothing = () => null;
-  const noGroups = (): Group[] => [];
 
   // Where the walk stands, and what was found there: shared, so that a step of it makes nothing new.
   let [ei, di, ci, ti, fi, ki, bi] = [0, 0, 0, 0, 0, 0, 0];
@@ -134,8 +129,8 @@ export function groupsOf(
   });
   const chooseHere = (): Chosen => {
     const demands = demandsOf(siteHere(), zoneHere());
-    const rest = methodIds.indexOf(restFor(demands));
-    return { method: demands.bar ? methodIds.indexOf('break-out') : rest, rest, demands };
+    const { method, rest, spent } = methodsFor(demands);
+    return { method: methodIds.indexOf(method), rest: methodIds.indexOf(rest), spent, demands };
   };
   const situationHere = (): Situation => {
     const [site, zone] = [siteHere(), zoneHere()];
@@ -152,8 +147,15 @@ export function groupsOf(
   const dirtHere = () => dirtSteps(situationHere());
   const goesTo = () => (ei * D + di) * B + bi;
   const groupHere = (): Group => {
+    // Written out: there are thousands, and spread ones are slow to make and to read.
+    const { site, zone, demands, method, rest } = situationHere();
     const group: Group = {
-      ...situationHere(),
+      site,
+      zone,
+      demands,
+      method,
+      rest,
+      spent: chosen.spent,
       depthHold: at(traits.depthHolds, goesTo()),
       endsAs,
       worksAs,
@@ -164,66 +166,85 @@ export function groupsOf(
       weight: 0,
       seen: { element: 0, depthAndLooseness: 0, contamination: 0, texture: 0, finish: 0 },
     };
-    groups.push(group);
+    groups.set(worksAs * endsRoom + endsAs, group);
     return group;
   };
 
   for (ei = 0; ei < E; ei += 1)
     for (di = 0; di < D; di += 1)
       for (fi = 0; fi < F; fi += 1) {
-        const placeAs = at(place.of, (ei * D + di) * F + fi);
-        const looseAs = at(traits.looseAs.of, di * F + fi);
-        const covered = at(traits.covering.of, fi);
+        const placeAs = part(place, (ei * D + di) * F + fi);
+        const finishAs = part(finishing, fi);
+        const dries = traits.dryFinish[fi];
         const weightHere =
           at(element, ei).weight * at(depthAndLooseness, di).weight * at(finish, fi).weight;
+        const opens = placeAs * removal.size + part(removal, di);
+        const works =
+          (placeAs * traits.looseAs.size + part(traits.looseAs, di * F + fi)) * finishing.size +
+          finishAs;
+        const ends =
+          (ei * traits.deep.size + part(traits.deep, di)) * traits.covering.size +
+          part(traits.covering, fi);
         for (ti = 0; ti < T; ti += 1) {
           const look = ti * F + fi;
-          const skinAs = at(skin.of, di * looks + look);
-          const roughness = at(profile.of, look);
-          const pits = at(traits.pits, ti) ? 1 : 0;
-          for (ci = 0; ci < C; ci += 1) {
-            const weight = weightHere * at(contamination, ci).weight * at(texture, ti).weight;
-            const bloom = at(traits.bloom, ci) && at(traits.dryFinish, fi) ? 1 : 0;
-            const coated = at(traits.coated, ci);
-            let open = placeAs * removal.size + at(removal.of, di);
-            open = open * cleared.size + at(cleared.of, ci);
-            open = (open * profile.size + roughness) * skin.size + skinAs;
+          const skinAs = part(skin, di * looks + look);
+          const roughness = part(profile, look);
+          const pits = traits.pits[ti] ? 1 : 0;
+          const weight = weightHere * at(texture, ti).weight;
+          for (const { clearedAs, coated, members } of dries ? traits.dirtsDry : traits.dirtsDamp) {
+            ci = (members[0] as (typeof members)[0]).kind;
+            const open =
+              ((opens * cleared.size + clearedAs) * profile.size + roughness) * skin.size + skinAs;
             for (ki = 0; ki < K; ki += 1)
               for (bi = 0; bi < B; bi += 1) {
                 chosen = choices.of((open * K + ki) * B + bi, chooseHere);
+                if (!gather) continue;
                 const { method, rest } = chosen;
                 const filled = rough.of(method * looks + look, filledHere);
+                const tools = method * ids + rest;
                 // What the steps see, but for the dirt.
-                let works = (placeAs * traits.looseAs.size + looseAs) * finishing.size;
-                works = ((works + at(finishing.of, fi)) * K + ki) * B + bi;
-                works = ((works * ids + method) * ids + rest) * 2 + filled;
-                worksAs = workings.numberOf(works, noGroups);
-                // What the holds see.
-                let ends = ei * traits.deep.size + at(traits.deep.of, di);
-                ends = (ends * traits.covering.size + covered) * 2 + bloom;
-                ends =
-                  (ends * traits.depthAs.size + at(traits.depthAs.of, goesTo())) * ids + method;
-                endsAs = endings.numberOf(ends, nothing);
-                const group = ((workings.all[worksAs] as Group[])[endsAs] ??= groupHere());
-                // What dirt adds depends on what the finish asks for anyway.
-                let dirtKey = (placeAs * dirt.size + at(dirt.of, ci)) * profile.size + roughness;
-                dirtKey = (dirtKey * finishing.size + at(finishing.of, fi)) * 2 + pits;
-                dirtKey = (dirtKey * ids + method) * ids + rest;
-                const steps = dirty.of(dirtKey, dirtHere);
-                group.dirtAll &= steps;
-                group.dirtAny |= steps;
-                if (coated) group.coatedSome = true;
-                else group.coatedNever = true;
-                group.weight += weight;
-                const { seen } = group;
-                seen.element |= 1 << ei;
-                seen.depthAndLooseness |= 1 << di;
-                seen.contamination |= 1 << ci;
-                seen.texture |= 1 << ti;
-                seen.finish |= 1 << fi;
+                worksAs = workings.numberOf(
+                  (((works * K + ki) * B + bi) * ids * ids + tools) * 2 + filled,
+                  nothing,
+                );
+                const depthAs = part(traits.depthAs, goesTo());
+                const spentAs = chosen.spent ? 2 : 0;
+                for (const { hated, bits, weight: times, kind, dirts } of members) {
+                  ci = kind;
+                  // What the holds see.
+                  const sees = (ends * 4 + hated + spentAs) * traits.depthAs.size + depthAs;
+                  endsAs = endings.numberOf(sees * ids + method, nothing);
+                  const group = groups.get(worksAs * endsRoom + endsAs) ?? groupHere();
+                  // What dirt adds hangs on what the finish asks for anyway.
+                  for (const { kind, dirtAs } of dirts) {
+                    ci = kind;
+                    const dirtKey =
+                      (((placeAs * dirt.size + dirtAs) * profile.size + roughness) *
+                        finishing.size +
+                        finishAs) *
+                        2 +
+                      pits;
+                    const steps = dirty.of(dirtKey * ids * ids + tools, dirtHere);
+                    group.dirtAll &= steps;
+                    group.dirtAny |= steps;
+                  }
+                  if (coated) group.coatedSome = true;
+                  else group.coatedNever = true;
+                  group.weight += weight * times;
+                  const { seen } = group;
+                  seen.element |= 1 << ei;
+                  seen.depthAndLooseness |= 1 << di;
+                  seen.contamination |= bits;
+                  seen.texture |= 1 << ti;
+                  seen.finish |= 1 << fi;
+                }
               }
           }
         }
       }
-  return { groups, demands: choices.all.map(({ demands }) => demands) };
+  return {
+    groups: [...groups.values()],
+    ends: endings.all.length,
+    demands: choices.all.map(({ demands }) => demands),
+  };
 }

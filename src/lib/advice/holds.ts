@@ -15,6 +15,8 @@ export interface Reach {
   readonly cuts: boolean;
   /** Goes deeper than the figure `tendon.depth`, or saws or drills. */
   readonly deep: boolean;
+  /** Every method that would do has failed on a test patch; absent where one is left. */
+  readonly spent?: boolean;
 }
 
 /** Holds that leave no surface method standing at all: the concrete or its bed is what failed. */
@@ -23,6 +25,7 @@ const beyondSurface: ReadonlySet<string> = new Set([
   'settled-or-rocking',
   'full-depth',
   'through',
+  'no-method-left',
 ]);
 
 export const isBeyondSurface = (holds: readonly Hold[]): boolean =>
@@ -52,7 +55,7 @@ const carries = {
 export const carriesLoad = (element: SettledSite['element']): boolean => carries[element];
 
 export function reachOf(zone: SettledZone, method: MethodId | null, work: Work): Reach {
-  const removes = method === 'break-out' || !!work['free-bar'];
+  const removes = method === 'break-out' || method === 'water-jet' || !!work['free-bar'];
   const cuts = removes || !!work['chase-crack'] || !!work['saw-cut'] || !!work['route-crack'];
   const loose = zone.looseness !== 'tight';
   // A band that reaches past the limit counts as past it.
@@ -134,6 +137,14 @@ export function holdsOf(
   if (zone.cracks === 'moving')
     holds.push({ rule: 'moving-crack', verdict: stiff, who: 'engineer' });
   if (depth) holds.push(depth);
+  if (reach.spent) holds.push({ rule: 'no-method-left', verdict: 'stop', who: 'engineer' });
+  if (zone.stopped)
+    holds.push({
+      rule: 'stopped-on-patch',
+      verdict: 'find-out-first',
+      who: carries[site.element] ? 'engineer' : 'crew',
+      facts: { why: zone.stopped },
+    });
   holds.push(...surfaceHolds(site, zone));
   if (warned('map-cracking'))
     holds.push({ rule: 'map-cracking', verdict: 'find-out-first', who: 'laboratory' });

@@ -1,6 +1,6 @@
 import { rangeOfBand } from '$lib/answers/depth';
 import { rangeOf, valueOf } from '$shared/figures';
-import { methodIds } from '$shared/methods';
+import { methodIds, type MethodId } from '$shared/methods';
 import { isFloor } from './place';
 import { showsBar, type Demands } from './demands';
 import { judgeRemoval } from './methods/judge';
@@ -22,6 +22,12 @@ export const onlyBreakingReaches = ({ depth: band, looseness }: Damage): boolean
       method === 'water-jet' ||
       judgeRemoval(method, { remove: { band, looseness } } as Demands) !== null,
   );
+
+/** Whether a method makes a hole here: breaking out does, a jet where nothing gentler reaches or a bar shows. */
+export const makesHole = (method: MethodId, zone: Damage & Pick<Bars, 'steel'>): boolean =>
+  method === 'break-out' ||
+  (method === 'water-jet' &&
+    ((zone.looseness !== 'tight' && onlyBreakingReaches(zone)) || showsBar(zone)));
 
 /**
  * Clear space to leave behind a freed bar, mm.

@@ -1,6 +1,6 @@
 import { methodIds, type MethodId } from '$shared/methods';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import { choose, rejectionsFor, restFor } from './choice';
+import { choose, methodsFor, rejectionsFor } from './choice';
 import { demandsOf, type Demands } from './demands';
 import { besides, spread, type Completion } from './neighbours';
 import { workFor } from './settle';
@@ -26,8 +26,7 @@ export interface Case {
 
 function caseOf({ site, zone }: Completion): Case {
   const demands = demandsOf(site, zone);
-  const rest = restFor(demands);
-  const method = demands.bar ? 'break-out' : rest;
+  const { method, rest } = methodsFor(demands);
   return {
     demands,
     work: workFor({ site, zone, demands, method, rest }),
@@ -119,6 +118,11 @@ export function rejectionsInCommon(
     .flatMap((method) => {
       const of = (lists: readonly (readonly Rejection[])[]) =>
         lists.flatMap((list) => list.filter((each) => each.method === method));
+      // What only a stop keeps from it is no worse than the rest: it waits.
+      const waits = likeliestFirst.find(
+        (each) => each.verdict === 'stop' && each.underneath === method,
+      );
+      if (waits) return of([waits.rejections]);
       const first = of(likeliestFirst.map(({ rejections }) => rejections));
       const own = first.filter(({ rule }) => rule !== 'held');
       // What holds the work is told with its reasons; a method it holds needs no other.

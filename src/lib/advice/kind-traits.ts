@@ -12,7 +12,7 @@ import {
   showsBar,
   type Demands,
 } from './demands';
-import { fullDepthHold } from './hole';
+import { fullDepthHold, onlyBreakingReaches } from './hole';
 import { reachOf } from './holds';
 import { judgeProfile, judgeRemoval, judgeTexture } from './methods/judge';
 import { moistureOf } from './sheet';
@@ -38,6 +38,47 @@ function numbered<T>(values: readonly T[], trait: (value: T) => unknown): Number
 
 const pairs = <A, B>(ones: readonly A[], others: readonly B[]): (A & B)[] =>
   ones.flatMap((one) => others.map((other) => ({ ...one, ...other })));
+
+/** Kinds of dirt that the holds cannot tell apart. */
+interface AlikeDirt {
+  /** 1 where salt bloom lies on them that the finish hates. */
+  readonly hated: 0 | 1;
+  /** Place of one of them among all kinds; a bit for each of them; how many they stand for. */
+  readonly kind: number;
+  bits: number;
+  weight: number;
+  /** What they ask for in steps of their own, as a number each, with a kind that asks for it. */
+  readonly dirts: { readonly dirtAs: number; readonly kind: number }[];
+}
+
+/** Kinds of dirt that stand in the way of the same methods; those that hold coatings are never among the rest. */
+interface DirtsAlike {
+  readonly clearedAs: number;
+  readonly coated: boolean;
+  readonly members: AlikeDirt[];
+}
+
+/** All dirt by what it stands in the way of, under a finish that wants it dry or one that does not. */
+function dirtsAlike(
+  dirt: Kinds['contamination'],
+  cleared: Numbered,
+  asks: Numbered,
+  dry: boolean,
+): readonly DirtsAlike[] {
+  const all: DirtsAlike[] = [];
+  dirt.forEach(({ value, weight }, kind) => {
+    const clearedAs = cleared.of[kind] as number;
+    const { members } = (all[clearedAs] ??= { clearedAs, coated: hasCoating(value), members: [] });
+    const hated = dry && value.includes('salt-bloom') ? 1 : 0;
+    let member = members.find((each) => each.hated === hated);
+    if (!member) members.push((member = { hated, kind, bits: 0, weight: 0, dirts: [] }));
+    member.bits |= 1 << kind;
+    member.weight += weight;
+    const dirtAs = asks.of[kind] as number;
+    if (!member.dirts.some((each) => each.dirtAs === dirtAs)) member.dirts.push({ dirtAs, kind });
+  });
+  return all;
+}
 
 /** Growth and salt bloom are cleared by every method; they only ask for something beside it. */
 const stubborn = (set: readonly Contaminant[]) =>
@@ -78,6 +119,11 @@ export function traitsOf(
       bars.map((bar) => fullDepthHold({ ...site, ...place }, zoneOf({ ...state, ...bar.value }))),
     ),
   );
+  const cleared = numbered(dirt, ({ value }) => stubborn(value));
+  const asks = numbered(dirt, ({ value: contamination }) => {
+    const { oil, heavyCoating } = demandsOf(plainSite, { ...plainZone, contamination });
+    return [oil, heavyCoating, contamination.includes('growth')];
+  });
   return {
     cracks,
     bars,
@@ -100,16 +146,16 @@ export function traitsOf(
       at.looseness === 'tight',
       at.looseness === 'hollow',
       isFirmHollow(at),
+      // A jet in the place of a hammer makes a hole only there; without a test patch it is never chosen.
+      fixed.triedOut !== undefined && onlyBreakingReaches(at),
     ]),
     /** What stands in the way of a method. */
-    cleared: numbered(dirt, ({ value }) => stubborn(value)),
+    cleared,
     /** What dirt asks for in steps of its own. */
-    dirt: numbered(dirt, ({ value: contamination }) => {
-      const { oil, heavyCoating } = demandsOf(plainSite, { ...plainZone, contamination });
-      return [oil, heavyCoating, contamination.includes('growth')];
-    }),
-    coated: dirt.map(({ value }) => hasCoating(value)),
-    bloom: dirt.map(({ value }) => value.includes('salt-bloom')),
+    dirt: asks,
+    /** All dirt, under a finish that wants it dry, and under any other. */
+    dirtsDry: dirtsAlike(dirt, cleared, asks, true),
+    dirtsDamp: dirtsAlike(dirt, cleared, asks, false),
     pits: texture.map(({ value }) => value === 'pitted'),
     /** By texture, then finish: which methods leave the roughness wanted, and reach it all. */
     profile: numbered(looks, (look) => [

@@ -7,6 +7,7 @@ import {
   type MakerProfile,
   type QuestionId,
 } from '$lib/answers/questions';
+import { valueOf } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
 import { onlyCompletion } from './completions';
 import { oftenMisjudged, type Asked } from './often-misjudged';
@@ -27,6 +28,8 @@ export interface Change {
   readonly from: string;
   readonly to: string;
   readonly atMm?: number;
+  /** Of a measured depth: whether the change goes deeper. Both sides may be of one band. */
+  readonly deeper?: boolean;
   readonly apply: (answers: SiteAnswers & ZoneAnswers) => SiteAnswers & ZoneAnswers;
 }
 
@@ -42,8 +45,9 @@ export function endingOf(answers: SiteAnswers & ZoneAnswers): Ending | null {
   return only && tallies.length === 1 ? { verdict: only.verdict, method: only.method } : null;
 }
 
+/** A stop is a stop: what the method would be behind it changes nothing for whoever stands there. */
 const sameEnding = (one: Ending | null, other: Ending | null): boolean =>
-  one?.verdict === other?.verdict && one?.method === other?.method;
+  one?.verdict === other?.verdict && (one?.verdict === 'stop' || one?.method === other?.method);
 
 /** Every other certain answer to a question the reader is sure of. */
 export function changesOf(question: Asked, answers: SiteAnswers & ZoneAnswers): Change[] {
@@ -95,13 +99,15 @@ function depthChanges(answers: SiteAnswers & ZoneAnswers): Change[] {
   const thickness = answers.thickness ?? 'unknown';
   const { depth } = answers;
   if (typeof depth === 'number') {
-    return depthEdges(thickness).map(({ at, below, above }) => {
-      const to = depth <= below ? above : below;
+    return edgesHere(thickness).map(({ at, below, above }) => {
+      const deeper = depth <= below;
+      const to = deeper ? above : below;
       return {
         question: 'depth' as const,
         from: bandOf(depth, thickness),
         to: bandOf(to, thickness),
         atMm: at,
+        deeper,
         apply: (all) => ({ ...all, depth: to }),
       };
     });
@@ -117,6 +123,15 @@ function depthChanges(answers: SiteAnswers & ZoneAnswers): Change[] {
       atMm: edgeBetween(from, to, thickness),
       apply: (all) => ({ ...all, depth: [to] as const }),
     }));
+}
+
+/** Beside the edges of the bands: the damage from which the finished hole reaches half the thickness. */
+function edgesHere(thickness: number | 'unknown'): ReturnType<typeof depthEdges> {
+  const edges = depthEdges(thickness);
+  if (thickness === 'unknown') return edges;
+  const at = thickness * valueOf('depth.full-limit') - valueOf('patch.into-sound');
+  if (at <= 0 || edges.some((edge) => edge.at === at)) return edges;
+  return [...edges, { at, below: at - 0.01, above: at }].sort((one, two) => one.at - two.at);
 }
 
 function edgeBetween(from: DepthBand, to: DepthBand, thickness: number | 'unknown'): number {
@@ -178,6 +193,7 @@ function marginsAmong(
       from: change.from,
       to: change.to,
       ...(change.atMm !== undefined && { atMm: change.atMm }),
+      ...(change.deeper !== undefined && { deeper: change.deeper }),
       ...(reach && { reach }),
       verdict: ending.verdict,
       method: ending.method,
@@ -216,7 +232,7 @@ function nearest(
   if (question !== 'depth') return flips;
   const place = (band: string) => depthBands.indexOf(band as DepthBand);
   const distance = ({ change }: Flip) => Math.abs(place(change.to) - place(change.from));
-  const deeper = ({ change }: Flip) => place(change.to) >= place(change.from);
+  const deeper = ({ change }: Flip) => change.deeper ?? place(change.to) >= place(change.from);
   return flips.filter(
     (flip) =>
       !flips.some(

@@ -35,6 +35,10 @@ export const ladders = {
 } as const satisfies Record<string, readonly MethodId[]>;
 export type Place = keyof typeof ladders;
 
+/** Whether so little is to be done that no walk-behind machine, and no specialist, is worth setting up. */
+export const isSpot = ({ area }: { readonly area: number | 'unknown' }): boolean =>
+  area !== 'unknown' && area < valueOf('place.spot');
+
 /**
  * The place of a zone. An area nobody knows counts as neither small nor large.
  * @param area m2
@@ -46,7 +50,7 @@ export function placeOf(
   firmHollow: boolean,
 ): Place {
   if (firmHollow) return 'recess';
-  const spot = area !== 'unknown' && area < valueOf('place.spot');
+  const spot = isSpot({ area });
   if (isFloor(element)) return spot ? 'floor-spot' : 'floor';
   if (spot) return 'off-floor-spot';
   return area !== 'unknown' && area > valueOf('place.wide') ? 'off-floor-wide' : 'off-floor';

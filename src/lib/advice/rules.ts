@@ -51,6 +51,7 @@ export const rejectionRules = [
   'washing-after-stripping',
   'would-bruise-sound-concrete',
   'harsher-than-needed',
+  'would-do-too',
   'not-on-this-ladder',
   'specialist-alternative',
   'held',
@@ -59,6 +60,8 @@ export const rejectionRules = [
 export const stepRules = [
   // Why a step is there.
   'does-the-removal',
+  'coating-comes-off',
+  'drop-before-tools',
   'oil-before-anything',
   'growth-first',
   'growth-washed-off',
@@ -66,10 +69,13 @@ export const stepRules = [
   'sound-before-cutting',
   'sound-whole-slab',
   'square-edge',
+  'saw-depth',
   'no-feather-edge',
   'slurry-caught',
   'shallow-edge-unsawn',
   'past-the-damage',
+  'routed-crack-sealed',
+  'chased-crack-filled',
   'hairline-rout-or-bridge',
   'hairline-tap-first',
   'open-rout-or-chase',
@@ -79,6 +85,7 @@ export const stepRules = [
   'bar-undercut',
   'bar-clean-may-stay',
   'bar-follow-rust',
+  'bar-cleaned-round',
   'bar-light-hammer',
   'stain-look-beneath',
   'salts-at-steel',
@@ -93,12 +100,15 @@ export const stepRules = [
   'bruised-skin-wash-will-do',
   'skin-by-shotblaster',
   'skin-by-grit-or-water',
+  'skin-by-grit',
   'dust-off',
   'vacuum-twice-no-wash',
   'coating-debris-apart',
   'spent-grit-away',
   'wash-everything',
   'too-rough-fill-first',
+  'hole-filled-first',
+  'damp-before-fill',
   'fill-cures-first',
   'prove-it',
   'damp-not-wet',
@@ -108,8 +118,10 @@ export const stepRules = [
   'dry-enough-measured',
   'last-vacuum-and-tape',
   'last-look',
+  'last-look-as-maker-says',
   'cover-within-a-day',
   'surface-warm-and-above-dew',
+  'surface-warm-enough',
   'cure-kept-damp',
   'cure-as-maker-says',
   'light-hammer-here',
@@ -122,11 +134,13 @@ export const stepRules = [
   'depth-past-third',
   'soaked-oil-must-go',
   'make-safe-first',
+  'warnings-first',
   'engine-outside',
   'salt-bloom-off',
   'salt-bloom-brushed',
   'thickness-unknown',
   'water-jet-alternative',
+  'hammer-for-patch',
   'measure-the-bar',
 ] as const;
 
@@ -151,15 +165,28 @@ export const holdRules = [
   'answers-differ',
 ] as const;
 
+export const trialRules = [
+  // What a test patch has settled.
+  'after-failed-patch',
+  'failed-on-patch',
+  'harder-than-failed',
+  'weaker-than-failed',
+  'deeper-than-wanted',
+  'no-method-left',
+  'stopped-on-patch',
+] as const;
+
 export type RuleId =
   | (typeof choiceRules)[number]
   | (typeof rejectionRules)[number]
   | (typeof stepRules)[number]
-  | (typeof holdRules)[number];
+  | (typeof holdRules)[number]
+  | (typeof trialRules)[number];
 
 export const ruleIds: readonly RuleId[] = [
   ...choiceRules,
   ...rejectionRules,
   ...stepRules,
   ...holdRules,
+  ...trialRules,
 ];

@@ -6,7 +6,7 @@ import { findOutFor } from './find-out';
 import { fullDepthHold } from './hole';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf } from './holds';
 import { callAfter } from './steps/after';
-import { callBefore, callMethod } from './steps/before';
+import { callBefore, callMethod, callWarnings } from './steps/before';
 import { callCracks } from './steps/cracks';
 import { callSteel } from './steps/steel';
 import { workOrder, type Situation, type Work } from './steps/work';
@@ -17,9 +17,10 @@ import type { Advice, Hold, Rejection, SettledSite, SettledZone, Step, Verdict }
 export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
   const demands = demandsOf(site, zone);
   const choice = choose(demands);
-  const { method, rest } = choice;
+  const { method, rest, spent } = choice;
   const work = workFor({ site, zone, demands, method, rest });
-  const holds = holdsOf(site, zone, reachOf(zone, method, work), fullDepthHold(site, zone));
+  const reach = { ...reachOf(zone, method, work), spent };
+  const holds = holdsOf(site, zone, reach, fullDepthHold(site, zone));
   const verdict = verdictOf(holds);
   const underneath = isBeyondSurface(holds) ? null : method;
   const steps = stepsOf(work, site, zone);
@@ -47,6 +48,7 @@ export function workFor(situation: Situation): Work {
   callCracks(work, situation);
   callSteel(work, situation);
   callAfter(work, situation);
+  callWarnings(work, situation.site, reachOf(situation.zone, situation.method, work));
   return work;
 }
 
@@ -75,9 +77,12 @@ function rejectAll(
     wouldDo: false,
     facts: { holds: holds.map((hold) => hold.rule) },
   });
-  return underneath === null
-    ? [held(choice.method), ...others.map(({ method }) => held(method))]
-    : [held(choice.method), ...others];
+  // Where it is the test patches that leave none, each says how it failed.
+  if (choice.spent) return others;
+  // Under a stop nothing is offered in its place: what would do takes concrete off too, and must wait.
+  const waits = (other: Rejection) =>
+    underneath === null || (verdict === 'stop' && other.wouldDo) ? held(other.method) : other;
+  return [held(choice.method), ...others.map(waits)];
 }
 
 /**

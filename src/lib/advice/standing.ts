@@ -2,10 +2,11 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { questionIds, type QuestionId } from '$lib/answers/questions';
 import { methodIds, type MethodId } from '$shared/methods';
 import { choose, rejectionsFor } from './choice';
-import { fixedOf, kindsFor, kindsOf, plainSite, plainZone } from './completions';
-import { demandsOf, opensBelow, showsBar } from './demands';
-import { indices } from './groups';
-import { isFloor } from './place';
+import { fixedOf, kindsFor, plainSite } from './completions';
+import type { Demands } from './demands';
+import { groupsOf } from './groups';
+import { methodsLeft } from './methods-left';
+import { survey } from './survey';
 import type { Reason } from './types';
 import type { Standing } from './zone-advice';
 
@@ -21,6 +22,12 @@ type States = Readonly<Record<MethodId, State>>;
 /** Answers come one by one, so the states before the last answer have been worked out already. */
 const remembered = new Map<string, States>();
 const mostRemembered = 64;
+
+/** One set of demands for each way the choice of method can be told apart. */
+const demandsAmong = (site: SiteAnswers, zone: ZoneAnswers): readonly Demands[] => {
+  const base = { thickness: site.thickness ?? 'unknown', setting: plainSite.setting } as const;
+  return groupsOf(kindsFor(site, zone), base, fixedOf(zone), false).demands;
+};
 
 /** Where each method stands when only these answers count. */
 function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
@@ -45,14 +52,7 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
   const states = Object.fromEntries(
     methodIds.map((id) => [id, { chosen: false, wouldDo: false, why: { rule: 'meets-all' } }]),
   ) as Record<MethodId, State>;
-  const kinds = choosingKinds(site, zone);
-  const fixed = fixedOf(zone);
-  for (const at of indices(kinds.map((list) => list.length))) {
-    const place: object = Object.assign(
-      {},
-      ...kinds.map((list, index) => list[at[index] as number]),
-    );
-    const demands = demandsOf({ ...plainSite, ...place }, { ...plainZone, ...fixed, ...place });
+  for (const demands of demandsAmong(site, zone)) {
     const choice = choose(demands);
     states[choice.method].chosen = true;
     for (const { method, wouldDo, ...why } of rejectionsFor(choice, demands)) {
@@ -66,25 +66,16 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
   return states;
 }
 
-/** One of every kind that the choice of method can tell apart. */
-function choosingKinds(site: SiteAnswers, zone: ZoneAnswers): readonly (readonly object[])[] {
-  const kinds = kindsFor(site, zone);
-  const only = <T>(list: readonly { readonly value: T }[], trait: (value: T) => string) =>
-    kindsOf(
-      list.map(({ value }) => value),
-      trait,
-    ).map(({ value }) => value);
-  return [
-    only(kinds.element, (element) => `${isFloor(element)}`).map((element) => ({ element })),
-    kinds.depthAndLooseness.map(({ value }) => value),
-    only(kinds.contamination, (set) =>
-      set.filter((each) => each !== 'growth' && each !== 'salt-bloom').join(),
-    ).map((contamination) => ({ contamination })),
-    kinds.texture.map(({ value: texture }) => ({ texture })),
-    only(kinds.cracks, (cracks) => `${opensBelow(cracks)}`).map((cracks) => ({ cracks })),
-    only(kinds.steel, (steel) => `${showsBar(steel)}`),
-    kinds.finish.map(({ value: finish }) => ({ finish })),
-  ];
+/** Up to so many ways to choose, the whole advice is thought through on a phone between two taps. */
+const mostThoughtThrough = 60;
+
+/**
+ * The methods that some way of completing the answers leads to without the work being stopped, as
+ * the advice counts them. While very much is open, nothing is stopped for sure: all of them.
+ */
+function goingOn(site: SiteAnswers, zone: ZoneAnswers): ReadonlySet<MethodId> {
+  if (demandsAmong(site, zone).length > mostThoughtThrough) return new Set(methodIds);
+  return new Set(methodsLeft(survey(site, zone).tallies));
 }
 
 /**
@@ -93,6 +84,7 @@ function choosingKinds(site: SiteAnswers, zone: ZoneAnswers): readonly (readonly
  * first answer, in the order of the interview, that ruled it out.
  */
 export function standingOf(site: SiteAnswers, zone: ZoneAnswers): Standing[] {
+  const going = goingOn(site, zone);
   const given = questionIds.filter(
     (id) => site[id as never] !== undefined || zone[id as never] !== undefined,
   );
@@ -100,7 +92,9 @@ export function standingOf(site: SiteAnswers, zone: ZoneAnswers): Standing[] {
   const now = statesAt(...upTo(given.length));
   return methodIds.map((method): Standing => {
     const state = now[method];
-    if (state.chosen) return { method, state: 'standing' };
+    if (state.chosen && going.has(method)) return { method, state: 'standing' };
+    // Whichever way the open answers come out, the work stops before it.
+    if (state.chosen) return { method, state: 'out', why: { rule: 'held' } };
     const { why } = state;
     if (state.wouldDo) return { method, state: 'would-do', why };
     const at = given.findIndex((_, index) => {

@@ -7,6 +7,7 @@ import {
   cutsAs,
   everyStep,
   following,
+  followingFor,
   followingOf,
   mostCuts,
   mostHoldsAs,
@@ -17,6 +18,7 @@ import {
 } from './following';
 import type { Demands } from './demands';
 import { choosing, groupsOf, type Choosing, type Group } from './groups';
+import { Kept } from './kept';
 import { HazardsAnywhere } from './hazards-anywhere';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
@@ -33,6 +35,8 @@ export interface Tally {
   readonly seen: Record<Walked, number>;
   /** Indices of the warning sets that can lead here. */
   readonly warnings: Set<number>;
+  /** The group that came to it last, so that none is noted twice. */
+  last?: Group;
   /** One completion that comes to it. */
   readonly site: SettledSite;
   readonly zone: SettledZone;
@@ -65,13 +69,14 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const warningSets = subsets(warnings);
   const settings = possible('setting', site.setting);
   const base = { thickness: site.thickness ?? 'unknown', setting: settings[0] as Setting } as const;
-  const { groups, demands } = groupsOf(kinds, base, fixedOf(zone));
+  const { groups, demands, ends } = groupsOf(kinds, base, fixedOf(zone));
   const follow = followingOf(kinds);
+  const fits = followingFor(follow);
   const under = new UnderWarnings(warnings, warningSets);
   const hazards = new HazardsAnywhere(settings, worstShortOfStop(warnings));
-  const works = new Map<number, readonly (number | null)[]>();
+  const works = new Map<number, readonly number[]>();
   const tallies = new Map<string, Tally>();
-  const known = new Map<number, Found>();
+  const known = new Kept<Found>(ends * mostCuts * mostHoldsAs);
   const warned = new Map<Tally, Set<readonly number[]>>();
   let common = everyStep;
   let called = 0;
@@ -99,38 +104,37 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     };
   };
 
-  for (const group of groups) {
+  // Where the walk stands, shared so that a step of it makes nothing new.
+  let [group, next, steps] = [{} as Group, {} as Next, 0];
+  const findHere = () => find(group, next, steps);
+  for (group of groups) {
+    const nexts = fits(group.demands);
     let work = works.get(group.worksAs);
-    if (!work) works.set(group.worksAs, (work = worksFor(group, follow)));
-    const touched = new Set<Tally>();
+    if (!work) works.set(group.worksAs, (work = worksFor(group, nexts)));
     let all = everyStep;
     let any = 0;
     let going = 0;
-    for (let index = 0; index < follow.length; index += 1) {
-      const steps = work[index] as number | null;
-      if (steps === null) continue;
-      const next = follow[index] as Next;
+    for (let index = 0; index < nexts.length; index += 1) {
+      next = nexts[index] as Next;
+      steps = work[index] as number;
       const key = (group.endsAs * mostCuts + cutsAs(steps)) * mostHoldsAs + next.holdsAs;
-      let found = known.get(key);
-      if (!found) known.set(key, (found = find(group, next, steps)));
+      const { endings, counted } = known.of(key, findHere);
       const here = group.weight * next.weight * settings.length;
       total += here * warningSets.length;
-      for (const { tally, sets } of found.counted) {
+      for (const { tally, sets } of counted) {
         tally.weight += here * sets;
         const { seen } = tally;
-        seen.cracks |= next.seen.cracks;
-        seen.steel |= next.seen.steel;
-        seen.freezeThaw |= next.seen.freezeThaw;
-        seen.salts |= next.seen.salts;
-        touched.add(tally);
+        for (const name of following) seen[name] |= next.seen[name];
+        if (tally.last === group) continue;
+        tally.last = group;
+        for (const name of choosing) seen[name] |= group.seen[name];
       }
-      if (found.endings.goesOn) {
+      if (endings.goesOn) {
         all &= steps;
         going |= steps;
       }
-      if (found.endings.surface) any |= steps;
+      if (endings.surface) any |= steps;
     }
-    for (const { seen } of touched) for (const name of choosing) seen[name] |= group.seen[name];
     common &= group.dirtAll | all;
     if (going) called |= group.dirtAny | going;
     if (any) hazards.note(group.dirtAny | any, group);

@@ -1,9 +1,11 @@
 import type { FigureId } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
+import { methodsFor } from './choice';
 import { isBonded, showsBar, type Demands } from './demands';
-import { clearBehindBar } from './hole';
+import { clearBehindBar, makesHole } from './hole';
 import { profileLeft } from './methods/judge';
 import { moistureOf, profileFigureOf } from './sheet';
+import { chasesCrack } from './steps/cracks';
 import type { SettledSite, SettledZone, Target } from './types';
 
 /** A sealer follows the texture it finds, where what is done only cleans. */
@@ -11,6 +13,10 @@ export const followsTexture = (
   { finish }: Pick<SettledZone, 'finish'>,
   method: MethodId | null,
 ): boolean => finish === 'sealer' && method !== null && methods[method].profile === 'as-found';
+
+/** Holes and chased cracks are filled before any finish, and the fill is bonded. */
+const opensHole = (site: SettledSite, zone: SettledZone, demands: Demands): boolean =>
+  demands.bar || chasesCrack(site, zone) || makesHole(methodsFor(demands).method, zone);
 
 /** What the surface must be when preparation ends. */
 export function targetOf(
@@ -29,11 +35,12 @@ export function targetOf(
     ...(zone.makerProfile !== undefined && demands.profile && { fromSheet: true as const }),
     ...(followsTexture(zone, method) && { followsTexture: true as const }),
     leaves: method && profileLeft(method, demands.texture),
-    bruisedSkin: !isBonded(zone)
-      ? 'may-stay'
-      : site.freezeThaw === 'often'
-        ? 'must-go'
-        : 'should-go',
+    bruisedSkin:
+      !isBonded(zone) && !opensHole(site, zone, demands)
+        ? 'may-stay'
+        : site.freezeThaw === 'often'
+          ? 'must-go'
+          : 'should-go',
     moisture: moistureOf(zone),
     ...(freesBar && { behindBar: clearBehindBar(0) }),
     figures,

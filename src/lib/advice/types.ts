@@ -14,6 +14,7 @@ import type {
   Texture,
   Warning,
 } from '$lib/answers/questions';
+import type { TriedOut } from '$lib/answers/trial-record';
 import type { FigureId } from '$shared/figures';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
 import type { RuleId } from './rules';
@@ -52,6 +53,10 @@ export interface SettledZone {
   readonly area: number | 'unknown';
   /** m of the edge along which something stands upright; absent where nobody has said. */
   readonly border?: number;
+  /** Methods that have failed on a test patch; absent where none has. */
+  readonly triedOut?: readonly TriedOut[];
+  /** What stopped a test patch of the advised method, and has not been found out; absent where nothing did. */
+  readonly stopped?: readonly string[];
 }
 
 /** A value a rule saw, to be spoken by `words/`: ids of choices, or lengths in mm, areas in m2. */

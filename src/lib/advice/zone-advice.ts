@@ -50,6 +50,8 @@ export interface Margin {
   readonly to: string;
   /** For depth: the measured edge in mm at which it flips. */
   readonly atMm?: number;
+  /** For a measured depth: whether it flips deeper down. */
+  readonly deeper?: boolean;
   /** For a grade of roughness: whether it flips from there down, or from there up. */
   readonly reach?: 'at-most' | 'at-least';
   readonly verdict: Verdict;

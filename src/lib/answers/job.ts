@@ -1,6 +1,7 @@
 import type { OwnFigures } from '$shared/figures';
 import type { SiteAnswers, ZoneAnswers } from './answers';
 import type { CrewDay, ToolLevels } from './crew-day';
+import type { DayLog } from './day-log';
 import type { ReadinessRecord } from './readiness-record';
 import type { Survey } from './survey';
 import type { PatchTried } from './trial-record';
@@ -25,6 +26,8 @@ export interface Zone {
   readonly readiness?: ReadinessRecord;
   /** Square metres tried before the work, oldest first; absent while none was. */
   readonly trial?: readonly PatchTried[];
+  /** What the crew told of its steps here; absent before work began. */
+  readonly log?: DayLog;
 }
 
 export const weekdays = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
@@ -79,4 +82,6 @@ export interface Job {
   readonly crewDay?: CrewDay;
   /** The surface as drawn, with what was found on it; absent while nothing is drawn. */
   readonly survey?: Survey;
+  /** What the crew told of the steps that are done once for the job. */
+  readonly log?: DayLog;
 }

@@ -1,3 +1,5 @@
+import type { MethodId } from '$shared/methods';
+import type { ZoneAnswers } from './answers';
 import type { Entry } from './readiness-record';
 
 /**
@@ -42,3 +44,19 @@ export interface PatchTried {
   readonly bar?: BarSeen;
   readonly sound?: AfterSound;
 }
+
+/** A method that test patches have settled not to be the one here. Never kept: read anew from the patches. */
+export interface TriedOut {
+  readonly method: MethodId;
+  /** It takes off too much at its gentlest, too little at its harshest, or both at once. */
+  readonly because: 'too-much' | 'too-little' | 'both';
+  /** What the patch showed, most telling first: ids of `trial/outcome.ts`. */
+  readonly why: readonly string[];
+}
+
+/** The answers of a zone with what its test patches have settled beside them. */
+export type TriedAnswers = ZoneAnswers & {
+  readonly triedOut?: readonly TriedOut[];
+  /** Why a test patch of the advised method stopped: ids of `trial/outcome.ts`; absent where none did. */
+  readonly stopped?: readonly string[];
+};

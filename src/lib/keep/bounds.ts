@@ -20,6 +20,20 @@ export const bounds = {
   linkOffered: 2_000,
   /** Largest size of a reader's own value of a figure. */
   ownFigure: 1e9,
+  /** Photos of one zone. */
+  photosInZone: 6,
+  /** Pixels of the longer side of a photo as it is kept. */
+  photoSide: 1_600,
+  /** Bytes of a photo as it is kept. */
+  photoBytes: 1_000_000,
+  /** Bytes of all photos in one job file: what a phone still reads in one piece. */
+  photosInFile: 24_000_000,
+  /** Bytes, and pixels, of a picture that is taken in. A camera of 108 megapixels stays below. */
+  pictureBytes: 80_000_000,
+  picturePixels: 120_000_000,
+  /** Marks on one photo, and characters of a label on it and of its caption. */
+  photoMarks: 20,
+  photoLabel: 20,
   /** Largest size of a number typed as a result; what is larger is kept as text. */
   entry: 1e9,
 } as const;

@@ -1,9 +1,11 @@
-import type { JobStore } from './job-store';
+import type { JobStore, Unavailable } from './job-store';
 import type { ProgressStore } from './practice/progress-store';
+import type { PhotoStore } from './photos/photo-store';
+import type { ResultStore } from './practice/result-store';
 import { tellCleared } from './updates';
 
-/** What this site keeps on a device. */
-export const parts = ['jobs', 'results', 'settings', 'files'] as const;
+/** What this site keeps on a device: the page on privacy tells of each, and each can be deleted. */
+export const parts = ['jobs', 'photos', 'results', 'given', 'settings', 'files'] as const;
 export type Part = (typeof parts)[number];
 
 /** How many of each there are; undefined where the browser does not say. */
@@ -14,7 +16,9 @@ export interface Places {
   /** The site's name on this device, with which its other names begin. */
   readonly name: string;
   readonly jobs: () => Promise<JobStore>;
+  readonly photos: () => Promise<PhotoStore | Unavailable>;
   readonly progress: () => Promise<ProgressStore>;
+  readonly given: () => Promise<ResultStore>;
   /** Whether this is the name of a setting or a note, in the browser's storage for the site and for the tab. */
   readonly settings: (key: string) => boolean;
   /** What the names of the caches begin with that hold the site. */
@@ -35,11 +39,24 @@ const cacheNames = async ({ caches: prefix }: Places): Promise<string[]> =>
     ? []
     : (await caches.keys()).filter((name) => name.startsWith(prefix));
 
+/** The photos; null where the browser keeps nothing for sites, so that there are none. */
+async function photosIn({ photos }: Places): Promise<PhotoStore | null> {
+  const store = await photos();
+  if (store === 'no-storage') return null;
+  if (typeof store === 'string') throw new Error(store);
+  return store;
+}
+
 const count: Readonly<Record<Part, (places: Places) => number | Promise<number | undefined>>> = {
   jobs: async ({ jobs }) => (await (await jobs()).list()).length,
+  photos: async (places) => (await photosIn(places))?.count() ?? 0,
   async results({ progress }) {
     const read = await (await progress()).read();
     return read.ok ? read.value.length : undefined;
+  },
+  async given({ given }) {
+    const { results, damaged } = await (await given()).read();
+    return results.length + damaged.length;
   },
   settings: (places) => settingsIn(places).length,
   async files(places) {
@@ -65,8 +82,12 @@ export async function inventory(places: Places): Promise<Inventory> {
 
 const clear: Readonly<Record<Part, (places: Places) => unknown>> = {
   jobs: async ({ jobs }) => (await jobs()).clear(),
+  photos: async (places) => (await photosIn(places))?.clear(),
   async results({ progress }) {
     if ((await (await progress()).forget()) === null) throw new Error('practice stays');
+  },
+  async given({ given }) {
+    if (!(await (await given()).clear()).ok) throw new Error('results of learners stay');
   },
   settings(places) {
     for (const { storage, key } of settingsIn(places)) storage.removeItem(key);

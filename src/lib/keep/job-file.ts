@@ -2,6 +2,8 @@ import * as v from 'valibot';
 import type { Job } from '$lib/answers/job';
 import { bounds } from './bounds';
 import { jobShape } from './job-shape';
+import type { FilePhoto } from './photos/photo-file';
+import type { WholePhoto } from '$lib/answers/photo';
 import { refuse, type Checked } from './problem';
 import { readJson } from './read-json';
 import { problemOf } from './refusal';
@@ -26,23 +28,68 @@ export function parseJob(raw: unknown): Checked<Job> {
 }
 
 /** The text of a job file, one field a line, ending in a line end. */
-export const jobText = (job: Job): string => `${JSON.stringify(writeJob(job), null, 2)}\n`;
+export const jobText = (job: Job): string => textOf(writeJob(job));
+
+const textOf = (file: object): string => `${JSON.stringify(file, null, 2)}\n`;
+
+/** What reads and writes photos; most files have none. */
+const photoFile = () => import('./photos/photo-file');
+
+/** The same with photos in it, those that were ticked. They stand last. */
+export const jobTextWith = async (job: Job, photos: readonly WholePhoto[]): Promise<string> =>
+  photos.length
+    ? textOf({ ...writeJob(job), photos: await (await photoFile()).writePhotos(photos) })
+    : jobText(job);
+
+/** What a file holds. */
+export interface JobAndPhotos {
+  readonly job: Job;
+  readonly photos: readonly FilePhoto[];
+}
+
+/** Characters a file may have with its photos, which stand in it as base64. */
+const mostText = bounds.fileLength + Math.ceil(bounds.photosInFile / 3) * 4;
+
+/** What is longer than a job may be has photos, and they begin where a job has ended. */
+const photosBegin = (text: string): boolean => {
+  const at = text.indexOf('"photos"');
+  return at >= 0 && at <= bounds.fileLength;
+};
 
 /** Reads the text of a job file. Never throws; the work is bounded by the length allowed. */
-export async function readJobText(text: string): Promise<Checked<Job>> {
-  if (text.length > bounds.fileLength) return tooLarge(text.length);
+async function readText(text: string): Promise<Checked<JobAndPhotos>> {
+  const { length } = text;
+  if (length > mostText || (length > bounds.fileLength && !photosBegin(text)))
+    return tooLarge(length);
   const json = await readJson(text.replace(/^\uFEFF/, ''));
-  return json.ok ? parseJob(json.value) : json;
+  if (!json.ok) return json;
+  const { photos, ...rest } = (json.value ?? {}) as Record<string, unknown>;
+  const read = parseJob(photos === undefined ? json.value : rest);
+  if (!read.ok) return read;
+  const taken =
+    photos === undefined
+      ? { ok: true as const, value: [] }
+      : (await photoFile()).readPhotos(photos, read.value);
+  return taken.ok ? { ok: true, value: { job: read.value, photos: taken.value } } : taken;
 }
+
+const jobAlone = (read: Checked<JobAndPhotos>): Checked<Job> =>
+  read.ok ? { ok: true, value: read.value.job } : read;
+
+export const readJobText = async (text: string): Promise<Checked<Job>> =>
+  jobAlone(await readText(text));
 
 const tooLarge = (length: number) =>
   refuse([], { id: 'smaller', limit: bounds.fileLength }, { id: 'long-text', length });
 
 /** UTF-8 takes at most three bytes for each character counted. */
-export const mostBytes = 3 * bounds.fileLength;
+export const mostBytes = 3 * bounds.fileLength + mostText - bounds.fileLength;
 
 /** Reads the bytes of a job file, which are UTF-8. */
-export async function readJobBytes(bytes: Uint8Array): Promise<Checked<Job>> {
+export const readJobBytes = async (bytes: Uint8Array): Promise<Checked<Job>> =>
+  jobAlone(await readBytes(bytes));
+
+async function readBytes(bytes: Uint8Array): Promise<Checked<JobAndPhotos>> {
   if (bytes.length > mostBytes) return tooLarge(bytes.length);
   let text: string;
   try {
@@ -50,11 +97,11 @@ export async function readJobBytes(bytes: Uint8Array): Promise<Checked<Job>> {
   } catch {
     return refuse([], { id: 'utf-8' }, { id: 'broken' });
   }
-  return readJobText(text);
+  return readText(text);
 }
 
 /** Reads a chosen file. Its size is looked at before its content. */
-export async function readJobBlob(file: Blob): Promise<Checked<Job>> {
+export async function readJobBlob(file: Blob): Promise<Checked<JobAndPhotos>> {
   if (file.size > mostBytes) return tooLarge(file.size);
-  return readJobBytes(new Uint8Array(await file.arrayBuffer()));
+  return readBytes(new Uint8Array(await file.arrayBuffer()));
 }

@@ -1,14 +1,11 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import type { Expected } from './problem';
+import { photosShape } from './photos/photo-file';
 import { formatName, currentVersion, jobShape } from './job-shape';
 
-/**
- * The JSON Schema (draft 2020-12) of the job file, made from the parser's own shape. A file that
- * passes it may still be refused for two zones with one id, a choice in both `yes` and `maybe`, a
- * name that cannot be seen, a field written twice, or a drawing that cannot be (`survey/faults.ts`).
- */
-export function jobSchema(): object {
-  const schema = toJsonSchema(jobShape, {
+/** What a shape takes, as JSON Schema. */
+function schemaOf(shape: Parameters<typeof toJsonSchema>[0]) {
+  return toJsonSchema(shape, {
     target: 'draft-2020-12',
     typeMode: 'input',
     overrideAction({ valibotAction, jsonSchema }) {
@@ -28,5 +25,20 @@ export function jobSchema(): object {
       return jsonSchema;
     },
   });
-  return { ...schema, $comment: `${formatName}, version ${currentVersion}` };
+}
+
+/**
+ * The JSON Schema (draft 2020-12) of the job file, made from the parser's own shape. A file that
+ * passes it may still be refused for two zones with one id, a choice in both `yes` and `maybe`, a
+ * name that cannot be seen, a field written twice, or a drawing that cannot be (`survey/faults.ts`).
+ * Photos stand in files alone: records and links know none.
+ */
+export function jobSchema(): object {
+  const schema = schemaOf(jobShape);
+  const photos = { ...schemaOf(photosShape), $schema: undefined };
+  return {
+    ...schema,
+    properties: { ...schema.properties, photos },
+    $comment: `${formatName}, version ${currentVersion}`,
+  };
 }

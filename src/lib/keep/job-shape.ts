@@ -9,6 +9,7 @@ import { bounds } from './bounds';
 import { readinessShape } from './readiness-shape';
 import { calendarShape } from './calendar-shape';
 import { crewDayShape, toolLevelsShape } from './crew-shape';
+import { logShape } from './log-shape';
 import { surveyShape } from './survey-shape';
 import {
   list,
@@ -84,6 +85,7 @@ export const zoneExtras = {
   patches: v.exactOptional(list(spot, rangeOf('limit.spots')[1])),
   readiness: v.exactOptional(readinessShape),
   trial: v.exactOptional(trialShape),
+  log: v.exactOptional(logShape),
 };
 const price = v.exactOptional(measured('limit.price'));
 export const jobExtras = {
@@ -95,6 +97,7 @@ export const jobExtras = {
   crewDay: v.exactOptional(crewDayShape),
   calendar: v.exactOptional(calendarShape),
   survey: v.exactOptional(surveyShape),
+  log: v.exactOptional(logShape),
 };
 
 const siteShape = object({

@@ -35,10 +35,13 @@ type Tree = Readonly<Record<string, unknown>>;
 const isTree = (value: unknown): value is Tree =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** Parts of a job, and of a zone, whose own fields are merged one by one; all else is one field. */
-const opened: Readonly<Record<string, readonly string[]>> = {
-  job: ['site', 'calendar', 'prices', 'own', 'toolLevels', 'crewDay'],
-  zone: ['answers', 'readiness'],
+/**
+ * Parts of a job, and of a zone, whose own fields are merged one by one, and how many levels down;
+ * all else is one field. A crew's log goes down to each go at each step: step, its goes, the go.
+ */
+const opened: Readonly<Record<'job' | 'zone', Readonly<Record<string, number>>>> = {
+  job: { site: 1, calendar: 1, prices: 1, own: 1, toolLevels: 1, crewDay: 1, log: 4 },
+  zone: { answers: 1, readiness: 1, log: 4 },
 };
 
 export const keyOf = (place: Place): string => JSON.stringify(place);
@@ -51,10 +54,16 @@ const text = (value: unknown): string =>
       : each,
   );
 
-function flat(tree: Tree, open: readonly string[], at: Place, into: Map<string, Field>): void {
+function flat(
+  tree: Tree,
+  levels: (name: string) => number,
+  at: Place,
+  into: Map<string, Field>,
+): void {
   for (const [name, value] of Object.entries(tree)) {
     if (value === undefined) continue;
-    if (open.includes(name) && isTree(value)) flat(value, [], [...at, name], into);
+    const more = levels(name);
+    if (more > 0 && isTree(value)) flat(value, () => more - 1, [...at, name], into);
     else into.set(keyOf([...at, name]), { place: [...at, name], value });
   }
 }
@@ -62,9 +71,9 @@ function flat(tree: Tree, open: readonly string[], at: Place, into: Map<string, 
 /** Every field of a job by its place. A zone's own id is its place. */
 export function fieldsOf({ zones, ...rest }: Job): ReadonlyMap<string, Field> {
   const all = new Map<string, Field>();
-  flat(rest, opened.job as readonly string[], [], all);
+  flat(rest, (name) => opened.job[name] ?? 0, [], all);
   for (const { id, ...zone } of zones)
-    flat(zone, opened.zone as readonly string[], ['zones', id], all);
+    flat(zone, (name) => opened.zone[name] ?? 0, ['zones', id], all);
   return all;
 }
 

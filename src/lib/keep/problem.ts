@@ -41,6 +41,10 @@ export type Expected =
   | { readonly id: 'unique' }
   /** A day of the calendar, "2026-05-04". */
   | { readonly id: 'date' }
+  /** A moment as the clock on the wall had it, "2026-05-04T07:30:00+02:00". */
+  | { readonly id: 'wall-time' }
+  /** Goes at a step, each under the moment it was started. */
+  | { readonly id: 'goes'; readonly most: number }
   | { readonly id: 'unique-id' }
   | { readonly id: 'name'; readonly most: number }
   | { readonly id: 'seen' }
@@ -52,11 +56,19 @@ export type Expected =
   /** A mark of a drawing, or its surface, that cannot be as it is. */
   | { readonly id: 'drawing'; readonly fault: FaultId }
   | { readonly id: 'moment' }
+  /** A spot of a picture, as shares of its width and height. */
+  | { readonly id: 'spot' }
+  /** Base64 of a JPEG that holds its picture alone. */
+  | { readonly id: 'plain-jpeg' }
   | { readonly id: 'case-id' }
   | { readonly id: 'authored-case' }
   | { readonly id: 'set-link' }
   | { readonly id: 'set-part' }
   | { readonly id: 'case-drawing'; readonly drawing: string }
+  | { readonly id: 'result-code' }
+  | { readonly id: 'result-version'; readonly known: readonly string[] }
+  | { readonly id: 'whole-result' }
+  | { readonly id: 'possible-result' }
   | { readonly id: 'link' }
   | { readonly id: 'link-version'; readonly known: readonly string[] }
   | { readonly id: 'whole-link' };

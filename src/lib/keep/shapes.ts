@@ -13,7 +13,7 @@ export const says = (expected: Expected): string => JSON.stringify(expected);
 type Run = { '~run': (dataset: { value: unknown }, config: never) => unknown };
 
 /** The same schema behind a cheap look at the value: what fails the look is not gone through. */
-function behind<S extends Run>(schema: S, passes: (value: unknown) => boolean): S {
+export function behind<S extends Run>(schema: S, passes: (value: unknown) => boolean): S {
   const run: Run['~run'] = (dataset, config) =>
     schema['~run'](passes(dataset.value) ? dataset : { value: undefined }, config);
   return { ...schema, '~run': run };

@@ -35,10 +35,14 @@ export type TermId =
   | 'skip'
   | 'bag'
   | 'rate'
+  | 'passes'
   | 'water'
   | 'patches'
   | 'zones'
   | 'hours'
+  | 'taken'
+  | 'pace'
+  | 'share'
   | 'mass';
 
 /** One factor of a working: multiplied in, or divided by. */

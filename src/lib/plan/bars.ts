@@ -121,7 +121,7 @@ export function undercutOf(work: ZoneWork, own?: OwnFigures): Amount {
   const [narrow, wide] = room(work, own);
   const [low, high] = behindBar(work, own);
   const damage = depthSpan(work) ?? [0, 0];
-  const broken = work.method === 'break-out' ? valueOf('patch.into-sound', own) / 1000 : 0;
+  const broken = work.breaks ? valueOf('patch.into-sound', own) / 1000 : 0;
   return times(
     'm3',
     bars,

@@ -64,7 +64,9 @@ export function conditionsOf(job: Job, plan: Plan): Conditions {
 function conditionOf(zone: Zone, plan: Plan): ConditionId {
   const planned = plan.zones.find(({ id }) => id === zone.id);
   if (planned) {
-    if (planned.method === 'break-out') return 'break-out';
+    const { method, steps } = planned;
+    if (method === 'break-out' || (method === 'water-jet' && steps.includes('saw-cut')))
+      return 'break-out';
     return isSurely(zone.answers.looseness, 'tight') ? 'sound' : 'surface';
   }
   const held = plan.held.find(({ id }) => id === zone.id);

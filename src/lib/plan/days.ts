@@ -3,7 +3,8 @@ import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figure
 import { tools, type ToolId } from '$shared/tools';
 import type { Span } from './amount';
 import { dayOf, type Clock } from './clock';
-import { layTasks, type Placed } from './schedule';
+import type { Past } from './past';
+import { layTasks, type End, type Placed } from './schedule';
 import type { Reach, Task } from './tasks';
 import { besideTool } from './tools';
 
@@ -81,6 +82,12 @@ export interface Schedule {
   readonly typicalCount: number;
   /** The same in days, at each end of every range. */
   readonly tally: Readonly<Record<keyof Reach, Tally>>;
+  /** Days on which somebody still has to work, as `count` and `typicalCount`, and the first of them; null before work began. */
+  readonly left: {
+    readonly count: Span;
+    readonly typical: number;
+    readonly first: number | null;
+  } | null;
   /** Days from the first to the last on which somebody works, days of waiting counted. */
   readonly calendarDays: number;
   readonly placed: readonly Placed[];
@@ -101,24 +108,31 @@ export function spanOf(tally: Schedule['tally'], of: keyof Tally): Span {
 const hoursInDay = 24;
 const startOf = (day: number): number => (day - 1) * hoursInDay;
 
-/** The days of a job. */
-export function layDays(tasks: readonly Task[], calendar: Calendar, own?: OwnFigures): Schedule {
+/**
+ * The days of a job.
+ * @param pastFor what of it lies behind; the rest is laid from there on
+ */
+export function layDays(
+  tasks: readonly Task[],
+  calendar: Calendar,
+  own?: OwnFigures,
+  pastFor?: (people: number, hoursPerDay: number) => Past,
+): Schedule {
   const crew = calendar.crew ?? valueOf('crew.size', own);
   const hoursPerDay = calendar.hoursPerDay ?? valueOf('crew.day', own);
   const clock: Clock = { hoursPerDay, off: calendar.off ?? (() => false) };
   const people = Math.max(1, Math.round(crew));
-  const placed = layTasks(tasks, people, clock, 'typical', own);
-  const tally = {
-    low: tallyOf(layTasks(tasks, people, clock, 'low', own), own),
-    typical: tallyOf(placed, own),
-    high: tallyOf(layTasks(tasks, people, clock, 'high', own), own),
-  };
+  const past = pastFor?.(people, hoursPerDay) ?? null;
+  const laid = (end: End) => layTasks(tasks, people, clock, end, own, past);
+  const [low, placed, high] = [laid('low'), laid('typical'), laid('high')];
+  const tally = { low: tallyOf(low, own), typical: tallyOf(placed, own), high: tallyOf(high, own) };
   const typicalCount = tally.typical.worked;
   return {
     days: daysOf(placed),
     count: spanOf(tally, 'worked'),
     typicalCount,
     tally,
+    left: past && daysAfter(past.from, [low, placed, high]),
     calendarDays: workedOn(placed).at(-1) ?? 0,
     placed,
     covering: coveringOf(placed),
@@ -136,6 +150,22 @@ export const workedOn = (placed: readonly Placed[]): number[] =>
   [...new Set(placed.flatMap(({ stretches }) => stretches.map(({ day }) => day)))].sort(
     (one, other) => one - other,
   );
+
+/** Days with work that is still to come, at each end of every range. */
+function daysAfter(hour: number, ends: readonly (readonly Placed[])[]): Schedule['left'] {
+  const days = ends.map((placed) =>
+    placed.flatMap(({ stretches }) =>
+      stretches.flatMap(({ day, from, to }) => (to > from && from >= hour ? [day] : [])),
+    ),
+  );
+  const counts = days.map((each) => new Set(each).size);
+  const usual = days[1] ?? [];
+  return {
+    count: [Math.min(...counts), Math.max(...counts)],
+    typical: counts[1] ?? 0,
+    first: usual.length ? Math.min(...usual) : null,
+  };
+}
 
 function daysOf(placed: readonly Placed[]): Day[] {
   const last = workedOn(placed).at(-1) ?? 0;

@@ -1,10 +1,11 @@
 import type { FigureId, OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
-import { rateLearnt } from '$lib/trial/zone-trial';
+import { goesByPasses, rateLearnt } from '$lib/trial/zone-trial';
 import { figureTerm, isKnown, product, times, typicalOf, type Amount, type Term } from './amount';
 import { barsOf } from './bars';
 import { groundOf, surfaceOf } from './ground';
+import { passesTerm } from './passes';
 import type { Quantities } from './quantities';
 import { metres, struckHours, struckOf } from './struck';
 import type { ZoneWork } from './zone-work';
@@ -86,7 +87,8 @@ export function hoursOf(
   if (rate.per === 'volume') return breakingHours(work, quantities, own);
   const { tool } = work.tools.get(step) ?? {};
   const slow = tool && slower[step]?.[tool];
-  const speed = rateTerm(step, slow ?? rate.figure, work, own);
+  const figure = slow ?? rate.figure;
+  const speed = rateTerm(step, figure, work, own);
   if (rate.per === 'zone' || rate.per === 'job') return product('h', [speed]);
   const over: Term = { ...speed, by: 'over' };
   if (rate.per === 'crack') {
@@ -94,7 +96,12 @@ export function hoursOf(
     return length ? times('h', length, over) : crackHours(work, over);
   }
   if (rate.per === 'bar') return times('h', quantities['bars-freed'] ?? barsOf(work, own), over);
-  if (rate.per === 'area') return quantities.area && times('h', quantities.area, over);
+  if (rate.per === 'area') {
+    // The reader's own rate is that of the whole work.
+    const passes =
+      step === work.method && own?.[figure] === undefined ? passesTerm(work, own) : null;
+    return quantities.area && times('h', quantities.area, ...(passes ? [passes] : []), over);
+  }
   if (rate.per === 'surface') return times('h', surfaceOf(work, quantities), over);
   if (rate.per === 'struck') return struckHours(step, work, quantities, over, own);
   if (rate.per === 'fill') return fillHours(quantities, over, own);
@@ -115,7 +122,8 @@ function fillHours(quantities: Quantities, over: Term, own?: OwnFigures): Amount
  */
 function rateTerm(step: StepId, figure: FigureId, work: ZoneWork, own?: OwnFigures): Term {
   const table = figureTerm('rate', figure, own);
-  const learnt = step === work.method ? rateLearnt(work.tried, figure, own) : null;
+  const learnt =
+    step === work.method ? rateLearnt(work.tried, figure, own, goesByPasses(work.method)) : null;
   if (!learnt) return table;
   const { low, typical, high } = learnt;
   return { ...table, span: [low, high], typical, fromPatch: true };

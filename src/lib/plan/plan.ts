@@ -2,6 +2,7 @@ import { adviseZone } from '$lib/advice/advise';
 import type { Advice, Hold } from '$lib/advice/types';
 import { isFloor } from '$lib/advice/place';
 import type { Job } from '$lib/answers/job';
+import { momentsOf } from '$lib/answers/task-log';
 import type { QuestionId } from '$lib/answers/questions';
 import { drawnJob } from '$lib/survey/drawn';
 import type { PatchLayout } from '$lib/survey/patches';
@@ -16,7 +17,9 @@ import { dayRows, type DayRow } from './day-rows';
 import { layDays, type Schedule } from './days';
 import { substituteFor, type Substitute } from './machines';
 import { orderSteps, type PlanStep } from './order';
+import { pastOf } from './past';
 import { totalsOf, type Quantities } from './quantities';
+import { withSoFar, type SoFar } from './so-far';
 import { tasksOf, type Task } from './tasks';
 import type { Tooling } from './tools';
 import { wholeBays, type WholeBay } from './whole-bays';
@@ -71,6 +74,8 @@ export interface Plan {
   readonly steps: readonly TimedStep[];
   /** Every step on every zone: the one reckoning of hours, people and waits. */
   readonly tasks: readonly Task[];
+  /** How far the crew has come; null before work began. */
+  readonly soFar: SoFar | null;
   readonly totals: Quantities;
   /** Bays that are offered to be treated whole. */
   readonly wholeBays: readonly WholeBay[];
@@ -133,7 +138,7 @@ export function planJob(
     const substitute = job.machines && substituteFor(zone.id, advice, job.machines);
     if (substitute) substitutes.push(substitute);
   }
-  const { steps, tasks } = timed(works, zones, own);
+  const { steps, tasks, soFar } = timed(works, zones, job, own);
   let schedule: Schedule | undefined;
   let rows: DayRow[] | undefined;
   let ordered: readonly TimedStep[] | undefined;
@@ -146,6 +151,7 @@ export function planJob(
       return (ordered ??= byBegin(steps, this.schedule.placed));
     },
     tasks,
+    soFar,
     totals: totalsOf(
       zones.map(({ quantities }) => quantities),
       own,
@@ -154,7 +160,14 @@ export function planJob(
     wholeBays: wholeBays(survey, zones, own),
     // Laid when somebody looks at it: an edit replans at once, and most edits are not made there.
     get schedule() {
-      return (schedule ??= layDays(tasks, calendarOf(job), own));
+      return (schedule ??= layDays(
+        tasks,
+        calendarOf(job),
+        own,
+        soFar
+          ? (people, hoursPerDay) => pastOf(soFar, momentsOf(job), people, hoursPerDay)
+          : undefined,
+      ));
     },
     get dayRows() {
       return (rows ??= dayRows(this.schedule, calendarOf(job).off));
@@ -173,12 +186,13 @@ function areasOf(zones: readonly PlannedZone[]): Plan['areas'] {
   });
 }
 
-/** The steps in one order, and every task of them. */
+/** The steps in one order, and every task of them, as far as the crew has come. */
 function timed(
   works: readonly ZoneWork[],
   zones: readonly PlannedZone[],
+  job: Job,
   own?: OwnFigures,
-): { steps: TimedStep[]; tasks: Task[] } {
+): { steps: TimedStep[]; tasks: readonly Task[]; soFar: SoFar | null } {
   const byId = new Map(
     works.map((work, index) => {
       const { quantities, advice } = zones[index] as PlannedZone;
@@ -196,7 +210,7 @@ function timed(
     ),
     own,
   );
-  const tasks = tasksOf(ordered, byId, own);
+  const { tasks, soFar } = withSoFar(tasksOf(ordered, byId, own), job, own);
   const ofStep = new Map<StepId, Task[]>();
   for (const task of tasks) {
     const list = ofStep.get(task.step);
@@ -205,6 +219,7 @@ function timed(
   }
   return {
     tasks,
+    soFar,
     steps: ordered.map((step): TimedStep => {
       const mine = ofStep.get(step.id) ?? [];
       const hours = mine.flatMap(({ labour }) => labour ?? []);

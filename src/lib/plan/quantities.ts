@@ -82,7 +82,7 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
     answers.area === undefined || answers.area === 'unknown'
       ? { missing: ['area'], unit: 'm2' }
       : product('m2', [{ what: 'area', span: exact(answers.area), unit: 'm2' }]);
-  const breaks = work.method === 'break-out';
+  const { breaks } = work;
   const ground = breaks ? groundOf(work, own) : null;
   const depth = depthSpan(work);
   const deep = (what: Term['what'], add = 0): Term | null =>

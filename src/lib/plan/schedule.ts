@@ -3,6 +3,7 @@ import type { StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
 import { leftOfDay, nextMorning, stretches, workingAt, type Clock, type Stretch } from './clock';
 import { edgesAmong } from './order';
+import type { Past } from './past';
 import type { OrderRule } from './precedence';
 import { leastShare, type Reach, type Task } from './tasks';
 
@@ -31,6 +32,8 @@ export const everywhere: readonly OrderRule[] = [
 /** Done in one go where it fits a day: the day that a surface may lie open runs from here. */
 const inOneGo: readonly StepId[] = ['last-clean'];
 const roundOff = 1e-9;
+/** More than any way to the end, h. */
+const begunFirst = 1e9;
 
 interface Node {
   readonly task: Task;
@@ -50,7 +53,7 @@ interface Node {
 const machineOf = ({ shared, tool }: Task): ToolId | null =>
   shared || tool.tool === 'hand-tools' ? null : tool.tool;
 
-function nodesOf(tasks: readonly Task[], end: End): Node[] {
+function nodesOf(tasks: readonly Task[], end: End, past: Past | null): Node[] {
   const last = new Map<string, number>();
   const placeOf = new Map<string, number>();
   return tasks.map((task, index): Node => {
@@ -63,7 +66,7 @@ function nodesOf(tasks: readonly Task[], end: End): Node[] {
     return {
       task,
       index,
-      work: task.hours?.atTask[end] ?? 0,
+      work: (past?.told.get(task)?.left ?? task.hours?.atTask)?.[end] ?? 0,
       lasting: task.lasting?.[end] ?? 0,
       wait: waited === undefined ? 0 : (task.wait?.hours[end] ?? 0),
       after,
@@ -109,10 +112,13 @@ export function layTasks(
   clock: Clock,
   end: End,
   own?: OwnFigures,
+  past: Past | null = null,
 ): Placed[] {
-  const nodes = nodesOf(tasks, end);
+  const nodes = nodesOf(tasks, end, past);
   const barriers = barriersAmong(tasks);
   tailsOf(nodes, barriers);
+  // What somebody is at goes on before anything else is begun.
+  for (const node of nodes) if (past?.told.get(node.task)?.running) node.tail += begunFirst;
   const least = leastShare(own);
   const placed: (Placed | undefined)[] = Array.from({ length: nodes.length });
   const openOf = new Map<StepId, number>();
@@ -122,31 +128,32 @@ export function layTasks(
   const machines = new Map<ToolId, number>();
   const startOf = new Float64Array(nodes.length).fill(-1);
   // Only what has nothing open before it in its own zones can be begun: at most one task a zone.
-  const behind: number[][] = nodes.map(() => []);
+  const following: number[][] = nodes.map(() => []);
   const openBefore = nodes.map(({ after, index }) => {
-    for (const place of after) behind[place]?.push(index);
+    for (const place of after) following[place]?.push(index);
     return after.length;
   });
-  let open = nodes.filter(({ after }) => !after.length);
   let freed: Node[] = [];
-  let now = workingAt(0, clock);
+  const start = past?.from ?? 0;
+  let now = workingAt(start, clock);
 
   const put = (node: Node, from: number, to: number, hands: number[], laid: Stretch[]): void => {
     const { task, index } = node;
+    const behind = past?.told.get(task);
     placed[index] = {
       task,
-      people: hands,
-      from,
+      people: behind ? [...new Set([...behind.people, ...hands])] : hands,
+      from: behind?.stretches[0]?.from ?? from,
       to,
-      stretches: laid,
+      stretches: behind ? [...behind.stretches, ...laid] : laid,
       ...(node.lasting > 0 && { dries: to }),
     };
     openOf.set(task.step, (openOf.get(task.step) ?? 1) - 1);
     doneAt.set(task.step, Math.max(doneAt.get(task.step) ?? 0, to));
-    for (const place of behind[index] ?? []) {
+    for (const place of following[index] ?? []) {
       openBefore[place] = (openBefore[place] ?? 1) - 1;
       const next = nodes[place];
-      if (next && openBefore[place] === 0) freed.push(next);
+      if (next && openBefore[place] === 0 && !placed[place]) freed.push(next);
     }
   };
   /** Drops what has been placed, and takes in what that has freed. */
@@ -156,7 +163,7 @@ export function layTasks(
   };
   /** The earliest a task may begin; null while something before it has no place yet. */
   const mayStart = ({ task, after, dries, wait }: Node): number | null => {
-    let at = 0;
+    let at = start;
     for (const place of after) {
       const before = placed[place];
       if (!before) return null;
@@ -169,6 +176,12 @@ export function layTasks(
     return dries === null ? at : Math.max(at, (placed[dries]?.to ?? 0) + wait);
   };
 
+  for (const node of nodes) {
+    const done = past?.told.get(node.task)?.done ?? null;
+    if (done !== null) put(node, done, done, [], []);
+  }
+  let open = nodes.filter(({ index }) => !placed[index] && openBefore[index] === 0);
+  freed = [];
   while (open.length) {
     const ready: Node[] = [];
     let next = Infinity;

@@ -7,9 +7,14 @@ import type { QuestionId } from '$lib/answers/questions';
 import { drawnPatches } from '$lib/survey/drawn';
 import { layPatches, rectangleRing, worstFrost, type PatchLayout } from '$lib/survey/patches';
 import type { SurveyResult } from '$lib/survey/survey';
+import { adviseTried } from '$lib/trial/chain';
 import { settledPatches, trialOf } from '$lib/trial/zone-trial';
 import type { OwnFigures } from '$shared/figures';
+<<<<<<< HEAD
 import { methodIds, type MethodId } from '$shared/methods';
+=======
+import type { MethodId, StepId } from '$shared/methods';
+>>>>>>> main
 import { quantitiesOf, type Quantities } from './quantities';
 import { placeOfZone, toolingOf } from './tools';
 import type { ZoneWork } from './zone-work';
@@ -80,14 +85,17 @@ export function reckonZone(
   const sameAnswers = known?.around.site === site && known.around.survey === survey;
   if (known && sameAnswers && known.around.whole === whole && known.around.own === own)
     return known.out;
-  const advised =
-    known && sameAnswers ? known.out.advised : sharedAdvice(site, zone.answers, adviceOf);
+  const advised = known && sameAnswers ? known.out.advised : sharedAdvice(site, zone, adviceOf);
   const out = { advised, worked: workedOut(zone, advised, around) };
   kept.set(given, { around, out });
   return out;
 }
 
-function sharedAdvice(site: SiteAnswers, answers: ZoneAnswers, adviceOf: AdviceOf): Advised {
+function sharedAdvice(site: SiteAnswers, zone: Zone, adviceOf: AdviceOf): Advised {
+  const { answers } = zone;
+  // Test patches are a zone's own: what they settle is shared with no other.
+  if (zone.trial?.length)
+    return advisedOf(site, answers, () => adviseTried(site, zone, adviceOf).advice);
   const key = JSON.stringify([site, answers]);
   const advised = alike.get(key) ?? advisedOf(site, answers, adviceOf);
   if (alike.size >= mostAlike) alike.clear();
@@ -156,6 +164,7 @@ function workOf(
   method: MethodId,
 ): Omit<ZoneWork, 'patches'> {
   const trial = zone.trial?.length ? trialOf(site, zone, advice) : null;
+  const calls = (step: StepId) => advice.steps.some(({ id }) => id === step);
   return {
     zone,
     method,
@@ -163,8 +172,13 @@ function workOf(
     tools: toolingOf(advice, placeOfZone(site, zone.answers)),
     thickness: site.thickness ?? 'unknown',
     frost: worstFrost(site),
+    breaks:
+      method === 'break-out' || (method === 'water-jet' && calls('re-sound') && calls('saw-cut')),
     tight: isSurely(zone.answers.looseness, 'tight'),
     tried: trial ? settledPatches(trial) : [],
-    alongBars: method === 'break-out' && advice.beside !== null && advice.beside !== 'break-out',
+    alongBars:
+      (method === 'break-out' || method === 'water-jet') &&
+      advice.beside !== null &&
+      advice.beside !== 'break-out',
   };
 }

@@ -16,6 +16,8 @@ export interface ZoneWork {
   readonly tools: ReadonlyMap<StepId, Tooling>;
   readonly thickness: number | 'unknown';
   readonly frost: FreezeThaw;
+  /** Whether the main method makes a hole that is sawn round and filled: breaking out, or a jet in its place. */
+  readonly breaks: boolean;
   /** Whether anything is loose: a firm hollow is filled, not broken out. */
   readonly tight: boolean;
   /** What is broken out lies along the bars only; the rest of the zone has a method of its own. */

@@ -42,6 +42,7 @@ const kindOf: Readonly<Record<(typeof rejectionRules)[number], CallKind>> = {
   'needs-a-floor': 'wrong-tool',
   'would-bruise-sound-concrete': 'harsher',
   'harsher-than-needed': 'harsher',
+  'would-do-too': 'would-do',
   'not-on-this-ladder': 'would-do',
   'specialist-alternative': 'would-do',
   held: 'must-wait',

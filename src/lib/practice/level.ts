@@ -60,7 +60,7 @@ export function twistsOf(one: Case): readonly Twist[] {
     'low-spots': because('reaches-into-pits') || because('lifts-coating-then-pits'),
     'firm-hollow': zone.looseness === 'tight' && zone.depth !== 'film',
     'finish-steps-up': because('steps-up-for-profile') || because('profile-without-bruises'),
-    'too-rough': called('too-rough-fill-first'),
+    'too-rough': called('too-rough-fill-first') || called('hole-filled-first'),
     'size-decides': advice.rejections.some(
       ({ rule }) => rule === 'too-small-for-machine' || rule === 'too-large-by-hand',
     ),

@@ -4,6 +4,7 @@ import { aimFor } from '$lib/trial/aim';
 import type { Found } from '$lib/trial/found';
 import { readAll } from '$lib/trial/read';
 import type { Outcome, OutcomeKind, WhyId } from '$lib/trial/outcome';
+import { isSquare, squarePrefix, type Standing } from './progress';
 import type { LadderId } from '$shared/ladders';
 
 /** A square that was tried, to say what comes next. Everything in it is invented. */
@@ -44,4 +45,22 @@ export function patchFaults(cases: readonly PatchCase[] = patchCases): string[] 
     if (last?.kind !== one.intended) return [`${said}, is ${String(last?.kind)}`];
     return last.why.includes(one.why) ? [] : [`${said}, is for ${last.why.join(', ')}`];
   });
+}
+
+/** The id a square's result is kept by. */
+export const resultOf = ({ id }: PatchCase): string => `${squarePrefix}${id}`;
+
+/** Squares that have come back by now, the longest overdue first. */
+export const dueSquares = ({ known }: Standing, now: number): readonly PatchCase[] =>
+  [...known.values()]
+    .filter(({ case: id, due }) => isSquare(id) && due <= now)
+    .sort((one, other) => one.due - other.due)
+    .flatMap(({ case: id }) => patchCases.find((one) => resultOf(one) === id) ?? []);
+
+/** The square to read now: what has come back first, then the first that is new, then the next in turn. */
+export function nextSquare(standing: Standing, now: number, last?: PatchCase): PatchCase {
+  const [due] = dueSquares(standing, now);
+  const fresh = patchCases.find((one) => !standing.known.has(resultOf(one)));
+  const turn = last ? (patchCases.indexOf(last) + 1) % patchCases.length : 0;
+  return due ?? fresh ?? (patchCases[turn] as PatchCase);
 }

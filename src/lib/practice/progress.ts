@@ -47,9 +47,16 @@ export interface Standing {
   readonly known: ReadonlyMap<string, Known>;
   /** How hard new cases are. */
   readonly level: Level;
-  /** The case tried last, if any. */
+  /** The case or square tried last, if any. */
   readonly last: string | null;
 }
+
+/**
+ * Squares read on a test patch are kept by ids that begin so. They are known and come back like
+ * cases, but move no level: the levels are those of cases, and reading a square is another thing.
+ */
+export const squarePrefix = 'square-';
+export const isSquare = (id: string): boolean => id.startsWith(squarePrefix);
 
 /** Right in a row that take a learner a level up; wrong in a row that take one down. */
 export const rightToRise = 3;
@@ -68,6 +75,7 @@ export function standingOf(progress: Progress): Standing {
     const { card } = scheduler.next(before?.card ?? createEmptyCard(now), now, ratingOf[rating]);
     const tried = (before?.known.tried ?? 0) + 1;
     cards.set(id, { card, known: { case: id, due: card.due.getTime(), tried, last: rating } });
+    if (isSquare(id)) continue;
     // Right and wrong in a row, as a count above or below nought; in between leaves it.
     if (rating === 'good') row = Math.max(0, row) + 1;
     if (rating === 'again') row = Math.min(0, row) - 1;

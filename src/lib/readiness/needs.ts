@@ -3,7 +3,7 @@ import { moistureOf, profileFigureOf } from '$lib/advice/sheet';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
 import { checkIds, type CheckId } from '$lib/answers/readiness-record';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
-import { hazardsOfStep, type StepId } from '$shared/methods';
+import { hazardsOfStep, methodIds, methods, type StepId } from '$shared/methods';
 import { checks } from './checks';
 import type { NeedRule, ReadinessReason } from './rules';
 
@@ -51,8 +51,9 @@ const calls: Readonly<Record<CheckId, (s: CheckSituation, own?: OwnFigures) => C
         : ['if-specified', 'air-if-specified'],
   'half-cell': ({ site, zone }) =>
     steelAndSalt(site, zone) ? ['if-specified', 'potential-if-specified'] : null,
-  profile: ({ zone }) => {
+  profile: ({ zone, steps }) => {
     if (zone.makerProfile !== undefined) return ['needed', 'profile-from-sheet'];
+    if (takesTexture({ zone, steps })) return null;
     const figure = profileFigureOf(zone.finish);
     return figure ? ['needed', 'profile-for-finish', [figure]] : ['needed', 'finish-open'];
   },
@@ -71,6 +72,7 @@ const calls: Readonly<Record<CheckId, (s: CheckSituation, own?: OwnFigures) => C
   'plastic-sheet': ({ zone }) => {
     if (zone.makerMoisture === 'dry') return ['needed', 'sheet-wants-dry'];
     if (wantsDamp(zone)) return null;
+    if (zone.finish === 'undecided') return ['if-specified', 'finish-open'];
     return zone.finish === 'sealer'
       ? ['if-specified', 'sealer-if-specified']
       : ['needed', 'coating-hates-damp'];
@@ -112,6 +114,14 @@ export const isCement = ({ finish }: Pick<SettledZone, 'finish'>) => cements.has
 
 /** Work that leaves water full of cement to catch and get rid of. */
 export const makesSlurry = (step: StepId) => hazardsOfStep[step].includes('wash-water');
+
+/** A method that leaves a roughness of its own; washing leaves what it finds. */
+export const roughens = (step: StepId) =>
+  methodIds.some((id) => id === step && methods[id].profile !== 'as-found');
+
+/** A sealer soaks into the texture it finds: where nothing roughens it there is nothing to compare. */
+export const takesTexture = ({ zone, steps }: Pick<CheckSituation, 'zone' | 'steps'>) =>
+  zone.finish === 'sealer' && zone.makerProfile === undefined && !steps.some(roughens);
 
 const barShows = (zone: CheckSituation['zone']) =>
   zone.steel === 'exposed' || zone.steel === 'corroded';

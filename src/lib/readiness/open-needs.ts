@@ -10,6 +10,8 @@ import {
   checksFor,
   isCement,
   makesSlurry,
+  roughens,
+  takesTexture,
   wantsDamp,
   type CheckSituation,
   type Need,
@@ -59,7 +61,8 @@ const oneOfEach = <T>(values: readonly T[], kind: (value: T) => boolean): T[] =>
 const workKinds: readonly ((step: StepId) => boolean)[] = [
   (step) => step === 'saw-cut',
   (step) => step === 'fill-level',
-  (step) => step !== 'saw-cut' && makesSlurry(step),
+  roughens,
+  (step) => step !== 'saw-cut' && !roughens(step) && makesSlurry(step),
 ];
 
 /** The ways the open answers that matter to the checks could turn out. */
@@ -186,7 +189,10 @@ function commonProfile(
   ways: readonly CheckSituation[],
   own?: OwnFigures,
 ): readonly [number, number] | null {
-  const ranges = ways.map((way) => profileWanted(way.zone, own));
+  const ranges = ways
+    .filter((way) => !takesTexture(way))
+    .map((way) => profileWanted(way.zone, own));
+  if (!ranges.length) return null;
   let low = -Infinity;
   let high = Infinity;
   for (const range of ranges) {

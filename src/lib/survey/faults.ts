@@ -105,7 +105,7 @@ function touches(
   return outlined && inside(slab[0] as Place, tidy(places), 0);
 }
 
-function outlineFault(corners: readonly Place[]): FaultId | null {
+export function outlineFault(corners: readonly Place[]): FaultId | null {
   const last = corners.at(-1);
   const open =
     last && corners.length > 1 && same(last, corners[0] as Place) ? corners.slice(0, -1) : corners;

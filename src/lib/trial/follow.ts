@@ -1,9 +1,10 @@
 import { adviseZone } from '$lib/advice/advise';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Answer, SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { TriedAnswers } from '$lib/answers/trial-record';
 import { bandOf, depthBands } from '$lib/answers/depth';
 import { choicesOf, type DepthBand, type Looseness, type Texture } from '$lib/answers/questions';
-import { methodIds, methods, type MethodId } from '$shared/methods';
+import type { MethodId } from '$shared/methods';
 import { meanDepth, type Found } from './found';
 import type { Outcome } from './outcome';
 
@@ -13,18 +14,15 @@ export type Disproved = Pick<
   'looseness' | 'depth' | 'texture' | 'steel' | 'contamination'
 >;
 
-/** What follows from a patch that ended the trial with this method. */
+/** What the advice comes to with answers changed that the trial has disproved. */
 export interface Following {
-  /** The method the advice comes to, or the one to ask for; null where none would do, or it stops. */
+  /** The method the advice comes to; null where none would do, or it stops. */
   readonly method: MethodId | null;
-  /** Answers to change so that the advice follows; null where none of them was wrong. */
-  readonly disproved: Disproved | null;
-  /** What the advice says with the changed answers; null where none is changed. */
-  readonly verdict: ZoneAdvice['verdict'] | null;
+  readonly disproved: Disproved;
+  readonly verdict: ZoneAdvice['verdict'];
 }
 
 const looser: readonly Looseness[] = choicesOf('looseness');
-const bruising = ['no', 'hardly', 'little', 'yes', 'most'] as const;
 
 /** Band by band deeper than a depth, all that are still possible. */
 function deeperThan(depth: number, answer: Answer<'depth'> | undefined): DepthBand[] {
@@ -86,41 +84,25 @@ function suspects({ why, because }: Outcome, found: Found, answers: ZoneAnswers)
 }
 
 /**
- * What follows from a patch that ended the trial. Where an answer has been disproved, the advice is
- * asked again with it changed: the first change after which the advice is another one counts. Where
- * none was wrong, the gentlest other method that would do is named, on the side the patch points to.
- * @param advice the advice as it stands
+ * What a patch that ended the trial says of the answers: the first of them that may have been wrong
+ * and with which changed the advice is another one. That the method itself is out where no setting
+ * of it will do is not told here: the advice follows by itself (`chain.ts`).
+ * @param answers the answers that advice came from, with what had failed before
+ * @param advice the advice the patch was tried by
  */
 export function followFrom(
   outcome: Outcome,
   found: Found,
   site: SiteAnswers,
-  answers: ZoneAnswers,
+  answers: TriedAnswers,
   advice: ZoneAdvice,
-): Following {
-  const [now] = advice.outcomes;
-  const method = now?.method ?? null;
+): Following | null {
+  const method = advice.outcomes[0]?.method ?? null;
   for (const disproved of suspects(outcome, found, answers)) {
     const next = adviseZone(site, { ...answers, ...disproved }, { margins: false });
     const same = next.verdict === advice.verdict && next.method === method;
     if (same && outcome.kind !== 'stop') continue;
     return { method: next.method, disproved, verdict: next.verdict };
   }
-  const nothing: Following = { method: null, disproved: null, verdict: null };
-  if (outcome.kind !== 'other-method' || !method) return nothing;
-  const able = (now?.example.rejections ?? [])
-    .filter(({ wouldDo }) => wouldDo)
-    .map((each) => each.method);
-  const bruises = (id: MethodId) => bruising.indexOf(methods[id].bruises);
-  const gentle = able.filter((id) => bruises(id) < bruises(method));
-  const strong = able.filter(
-    (id) =>
-      methods[id].class >= methods[method].class &&
-      id !== 'break-out' &&
-      (outcome.because !== 'both' || bruises(id) < bruises(method)),
-  );
-  const order = (list: readonly MethodId[]) =>
-    list.toSorted((one, other) => methodIds.indexOf(one) - methodIds.indexOf(other));
-  const [instead = null] = order(outcome.because === 'too-little' ? strong : gentle);
-  return { ...nothing, method: instead };
+  return null;
 }

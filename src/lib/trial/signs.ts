@@ -1,3 +1,4 @@
+import { methodFits } from '$lib/advice/methods/fits';
 import { methods } from '$shared/methods';
 import type { Aim } from './aim';
 import { deepest, meanDepth, type Found } from './found';
@@ -64,4 +65,4 @@ export function signsOf(found: Found, aim: Aim): Signs {
 }
 
 /** Whether the method is one for concrete broken up in itself. */
-const reachesLoose = ({ method }: Aim): boolean => 'fractured' in methods[method].removes;
+const reachesLoose = ({ method }: Aim): boolean => methodFits[method].removes.fractured !== null;

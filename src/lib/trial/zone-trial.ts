@@ -34,7 +34,11 @@ export interface ZoneTrial {
  * of the zone and say nothing here.
  * @returns null where there is no method to try
  */
-export function trialOf(site: SiteAnswers, zone: Zone, advice: Advice): ZoneTrial | null {
+export function trialOf(
+  site: SiteAnswers,
+  zone: Pick<Zone, 'answers' | 'trial'>,
+  advice: Advice,
+): ZoneTrial | null {
   const aim = aimOf(site, zone.answers, advice);
   if (!aim) return null;
   const found = (zone.trial ?? []).flatMap((patch, index) => {
@@ -60,11 +64,14 @@ export function settledPatches({ read, last }: ZoneTrial): readonly Found[] {
     .filter((found) => found.notch === notch && found.passes === passes);
 }
 
-/** What a patch measured of a rate, in the unit of the figure; null where it was not timed. */
-export function rateMeasured(found: Found, figure: FigureId): number | null {
+/**
+ * What a patch measured of a rate, in the unit of the figure; null where it was not timed.
+ * @param byPass the rate is that of one pass: the tables of what goes by passes are
+ */
+export function rateMeasured(found: Found, figure: FigureId, byPass = false): number | null {
   if (!found.minutes) return null;
   const hours = found.minutes / 60;
-  if (figures[figure].unit !== 'h/m3') return found.area / hours;
+  if (figures[figure].unit !== 'h/m3') return (found.area * (byPass ? found.passes : 1)) / hours;
   const volume = (found.area * meanDepth(found)) / 1000;
   return volume > 0 ? hours / volume : null;
 }
@@ -77,9 +84,10 @@ export function rateLearnt(
   patches: readonly Found[],
   figure: FigureId,
   own?: OwnFigures,
+  byPass = false,
 ): Learnt | null {
   if (own?.[figure] !== undefined) return null;
-  const measured = patches.flatMap((found) => rateMeasured(found, figure) ?? []);
+  const measured = patches.flatMap((found) => rateMeasured(found, figure, byPass) ?? []);
   return measured.length ? learnRange(rangeOf(figure), measured) : null;
 }
 
@@ -91,6 +99,9 @@ const passFigures: Readonly<Partial<Record<MethodId, FigureId>>> = {
   shotblast: 'shotblast.pass-span',
   'needle-scale': 'needle.pass',
 };
+
+/** Whether a method is gone over pass by pass, each taking off some depth. */
+export const goesByPasses = (method: MethodId): boolean => passFigures[method] !== undefined;
 
 /** Depth a pass after the patches of a zone, mm; null where the method has none, or nothing came off. */
 export function passLearnt(

@@ -1,18 +1,19 @@
 import type { UnitSystem } from '$lib/answers/units';
-import { siteName } from './site-name';
+import { preferencesKey as key } from './site-name';
 
 /** How the reader wants it shown. Changes what is shown first and how, never the advice. */
 export const readers = ['work', 'own', 'explain'] as const;
 export type Reader = (typeof readers)[number];
 
 interface Kept {
-  readonly units: UnitSystem;
+  /** Null until the reader has chosen. */
+  readonly units: UnitSystem | null;
+  /** What whoever sent a job was shown, for a reader who has chosen nothing. */
+  readonly offered: UnitSystem | null;
   readonly reader: Reader | null;
   /** The job last worked on in this browser. */
   readonly job: string | null;
 }
-
-const key = siteName('down-to-sound.preferences');
 
 /** Reads what was kept; anything unreadable counts as not kept. */
 function read(): Partial<Record<keyof Kept, unknown>> {
@@ -27,17 +28,23 @@ function read(): Partial<Record<keyof Kept, unknown>> {
 /** People in the United States are met in feet and inches until they choose. */
 const guessUnits = (): UnitSystem => (/-US$/i.test(navigator.language) ? 'us' : 'metric');
 
+const unitsIn = (found: unknown): UnitSystem | null =>
+  found === 'us' || found === 'metric' ? found : null;
+
 /** Units, way of reading and current job, kept in this browser. Works without storage, for this tab only. */
 class Preferences {
-  #units = $state<UnitSystem>('metric');
+  #units = $state<UnitSystem | null>(null);
+  /** Shown until the reader chooses. */
+  #offered = $state<UnitSystem | null>(null);
   #reader = $state<Reader | null>(null);
   #job: string | null = null;
   #forgotten = false;
 
   /** Takes up what was kept. Called once the page runs in a browser. */
   load(): void {
-    const { units, reader, job } = read();
-    this.#units = units === 'us' || units === 'metric' ? units : guessUnits();
+    const { units, offered, reader, job } = read();
+    this.#units = unitsIn(units);
+    this.#offered = unitsIn(offered) ?? guessUnits();
     this.#reader = readers.find((each) => each === reader) ?? null;
     this.#job = typeof job === 'string' ? job : null;
     this.#forgotten = job === undefined;
@@ -49,10 +56,16 @@ class Preferences {
   }
 
   get units(): UnitSystem {
-    return this.#units;
+    return this.#units ?? this.#offered ?? 'metric';
   }
   set units(units: UnitSystem) {
     this.#units = units;
+    this.#keep();
+  }
+
+  /** Takes up the units of a job that was sent, where the reader has not chosen others. */
+  offer(units: unknown): void {
+    this.#offered = unitsIn(units) ?? this.#offered;
     this.#keep();
   }
 
@@ -73,7 +86,12 @@ class Preferences {
   }
 
   #keep(): void {
-    const kept: Kept = { units: this.#units, reader: this.#reader, job: this.#job };
+    const kept: Kept = {
+      units: this.#units,
+      offered: this.#offered,
+      reader: this.#reader,
+      job: this.#job,
+    };
     try {
       localStorage.setItem(key, JSON.stringify(kept));
     } catch {

@@ -5,3 +5,6 @@ import { resolve } from '$app/paths';
  * never touch each other's: names carry the path; at the root they stay what they always were.
  */
 export const siteName = (name: string): string => name + resolve('/').replace(/\/$/, '');
+
+/** Where the reader's choices are kept. */
+export const preferencesKey = siteName('down-to-sound.preferences');

@@ -1,13 +1,13 @@
 import { atLeast } from '$lib/answers/depth';
-import type { DepthBand } from '$lib/answers/questions';
 import { rangeOf } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
-import type { Demands } from '$lib/advice/demands';
+import { removalFacts, type Demands } from '$lib/advice/demands';
 import type { Reason } from '$lib/advice/types';
+import { methodFits } from './fits';
 
 /** The demand a method fails, and the reason in the terms of `words/`. */
 export interface Shortfall extends Reason {
-  readonly demand: 'place' | 'removal' | 'contaminant' | 'texture' | 'skin' | 'profile';
+  readonly demand: 'place' | 'removal' | 'contaminant' | 'texture' | 'skin' | 'profile' | 'trial';
 }
 
 /** One method as a rule: the first demand it fails, or null when it is sufficient. */
@@ -53,18 +53,18 @@ export function judgePlace(method: MethodId, { place }: Demands): Shortfall | nu
 export function judgeRemoval(method: MethodId, demands: Demands): Shortfall | null {
   const { band, looseness } = demands.remove;
   if (looseness === 'tight') return null;
-  const reach = methods[method].removes[looseness] as DepthBand | undefined;
+  const reach = methodFits[method].removes[looseness];
   if (!reach) return { demand: 'removal', rule: 'leaves-loose', facts: { looseness } };
   // A slab damaged right through is judged before any method is; here it counts as the deepest band.
   return atLeast(reach, band === 'through' ? 'over-50' : band)
     ? null
-    : { demand: 'removal', rule: 'past-its-reach', facts: { looseness, depth: band, reach } };
+    : { demand: 'removal', rule: 'past-its-reach', facts: { ...removalFacts(demands), reach } };
 }
 
 /** Every contaminant the steps before it leave behind must be one it clears. */
 export function judgeContaminants(method: MethodId, demands: Demands): Shortfall | null {
-  const cleared = methods[method].contaminants;
-  const left = demands.contaminants.filter((contaminant) => !cleared.includes(contaminant));
+  const cleared = methodFits[method].contaminants;
+  const left = demands.contaminants.filter((contaminant) => !cleared[contaminant]);
   return left.length
     ? { demand: 'contaminant', rule: 'leaves-contaminant', facts: { contamination: left } }
     : null;
@@ -72,7 +72,7 @@ export function judgeContaminants(method: MethodId, demands: Demands): Shortfall
 
 /** A flat tool rides over pits: they ask for one that reaches below the plane. */
 export function judgeTexture(method: MethodId, demands: Demands): Shortfall | null {
-  if (!demands.belowPlane || methods[method].textures.includes('pitted')) return null;
+  if (!demands.belowPlane || methodFits[method].textures.pitted) return null;
   return { demand: 'texture', rule: 'rides-over-pits' };
 }
 

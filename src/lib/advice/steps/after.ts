@@ -15,7 +15,7 @@ import { call, washOf, type Situation, type Work } from './work';
 export function callAfter(work: Work, situation: Situation): void {
   const { zone, demands, method } = situation;
   // A hollow skin is sounded after it has come off: its method says so.
-  if (work['break-out'] || work['chase-crack'] || work['free-bar'])
+  if (work['break-out'] || work['water-jet'] || work['chase-crack'] || work['free-bar'])
     call(work, 're-sound', { rule: 'sound-again' });
 
   if (work.scarify && demands.heavyCoating) {
@@ -33,7 +33,7 @@ export function callAfter(work: Work, situation: Situation): void {
     call(work, 'vacuum', { rule: 'dust-off' });
     // Where it is washed under pressure anyway, that is the wash: nobody washes twice.
     if (work['pressure-wash']) call(work, 'pressure-wash', { rule: 'wash-everything' });
-    else if (dry) call(work, 'vacuum', { rule: 'vacuum-twice-no-wash' });
+    else if (dry && !work['final-wash']) call(work, 'vacuum', { rule: 'vacuum-twice-no-wash' });
     else call(work, 'final-wash', { rule: 'wash-everything' }, { rule: 'slurry-caught' });
     if (hasCoating(zone.contamination)) call(work, 'vacuum', { rule: 'coating-debris-apart' });
   }
@@ -47,24 +47,39 @@ export function callAfter(work: Work, situation: Situation): void {
   }
   call(work, 'check-ready', { rule: 'prove-it' });
   const filled = tooRough(situation);
-  if (filled) call(work, 'fill-level', { rule: 'too-rough-fill-first', facts: filled });
-  if (filled) call(work, 'fill-cure', { rule: 'fill-cures-first' });
+  if (filled) {
+    const hole = method === 'break-out';
+    call(
+      work,
+      'fill-level',
+      hole ? { rule: 'hole-filled-first' } : { rule: 'too-rough-fill-first', facts: filled },
+      { rule: 'damp-before-fill' },
+    );
+    call(work, 'fill-cure', { rule: 'fill-cures-first' });
+  }
   callCovering(work, situation);
 }
 
 /** Steps that strike the concrete, and leave its skin bruised. */
 export const hammers = ['break-out', 'free-bar', 'chase-crack', 'needle-scale', 'scarify'] as const;
+/** Of these, those that leave a hole or a groove: it is filled, and the fill is bonded. */
+const opens: ReadonlySet<StepId> = new Set<StepId>(['break-out', 'free-bar', 'chase-crack']);
 
 /**
- * Impact tools leave a bruised skin about 3 mm thick, and a bonded finish lets go with it. Every
- * hammered face counts, whichever step struck it. Where it freezes often the skin may not stay;
+ * Impact tools leave a bruised skin about 3 mm thick, and what is bonded to it lets go with it. Every
+ * hammered face counts, whichever step struck it; under a sealer those that are filled first. Where it freezes often the skin may not stay;
  * where frost is rare and the area small, thorough washing will do, if what goes on may be wet.
  */
 function callBruisedSkin(work: Work, situation: Situation): void {
   const { site, zone } = situation;
+<<<<<<< HEAD
   const struck = hammers.filter((step) => work[step]);
   const border = !!work['edge-work']?.some(({ rule }) => rule === 'border-by-bush-hammer');
   if (!isBonded(zone) || (!struck.length && !border)) return;
+=======
+  const struck = hammers.filter((step) => work[step] && (isBonded(zone) || opens.has(step)));
+  if (!struck.length) return;
+>>>>>>> main
   const small = zone.area !== 'unknown' && zone.area <= valueOf('blast.small-area');
   const washes = moistureOf(zone) !== 'dry';
   if (site.freezeThaw === 'rare' && small && washes) {
@@ -80,9 +95,17 @@ function callBruisedSkin(work: Work, situation: Situation): void {
   });
   // A shotblaster seals on a flat dry floor: not in a hole, a chased crack, round a bar, or on a spot.
   // Only a floor is ever scarified, so what else was struck is where it cannot go.
+<<<<<<< HEAD
   if (work.scarify) call(work, 'blast-clean', { rule: 'skin-by-shotblaster' });
   if (border || struck.some((step) => step !== 'scarify'))
     call(work, 'blast-clean', { rule: 'skin-by-grit-or-water' });
+=======
+  if (struck.includes('scarify')) call(work, 'blast-clean', { rule: 'skin-by-shotblaster' });
+  if (struck.some((step) => step !== 'scarify'))
+    call(work, 'blast-clean', {
+      rule: washes || tooRough(situation) ? 'skin-by-grit-or-water' : 'skin-by-grit',
+    });
+>>>>>>> main
 }
 
 /**

@@ -1,7 +1,13 @@
-import { isFirmHollow } from '$lib/advice/demands';
-import { holeRange } from '$lib/advice/hole';
-import { isFloor } from '$lib/advice/place';
+import type { Warning } from '$lib/answers/questions';
+import { isFirmHollow, removalFacts } from '$lib/advice/demands';
+import { holeRange, makesHole } from '$lib/advice/hole';
+import type { Reach } from '$lib/advice/holds';
+import { isFloor, isSpot } from '$lib/advice/place';
+import { sawDepth } from '$lib/advice/saw-depth';
+import type { SettledSite } from '$lib/advice/types';
 import { valueOf } from '$shared/figures';
+import type { MethodId } from '$shared/methods';
+import { chasesCrack } from './cracks';
 import { call, type Situation, type Work } from './work';
 
 /**
@@ -11,7 +17,7 @@ import { call, type Situation, type Work } from './work';
  */
 export function callBefore(work: Work, situation: Situation): void {
   const { site, zone, demands, method } = situation;
-  call(work, 'make-safe', { rule: 'make-safe-first', facts: { warnings: site.warnings } });
+  call(work, 'make-safe', { rule: 'make-safe-first' });
   if (site.setting !== 'open') call(work, 'make-safe', { rule: 'engine-outside' });
 
   if (demands.oil)
@@ -22,16 +28,26 @@ export function callBefore(work: Work, situation: Situation): void {
   if (demands.stripped) call(work, 'strip-coating', { rule: 'coating-by-scraper' });
 
   callSounding(work, situation);
-  if (method === 'break-out') callSawCut(work, situation);
-  else if (isFirmHollow(zone)) call(work, 'saw-cut', ...squareEdge, { rule: 'no-feather-edge' });
+  if (makesHole(method, zone)) callSawCut(work, situation);
+  else if (isFirmHollow(zone))
+    call(work, 'saw-cut', squareEdge, sawDepth(site, zone), { rule: 'no-feather-edge' });
+}
+
+/** What was ticked at the site and touches this work: a wash reaches no cable, and takes no prop away. */
+export function callWarnings(work: Work, { warnings }: SettledSite, reach: Reach): void {
+  const touched: Readonly<Partial<Record<Warning, boolean>>> = {
+    'holds-something-up': reach.removes,
+    'tendons-possible': reach.deep,
+    'buried-services': reach.cuts,
+  };
+  const found = warnings.filter((warning) => touched[warning] ?? true);
+  if (found.length) call(work, 'make-safe', { rule: 'warnings-first', facts: { warnings: found } });
 }
 
 /** Damage on a floor begins with sounding the whole slab, not the part that is known to be bad. */
 function callSounding(work: Work, { site, zone, demands, method }: Situation): void {
-  const chased =
-    zone.cracks === 'crumbling' || (zone.cracks === 'open' && site.freezeThaw === 'often');
   const damaged = zone.looseness !== 'tight' || isFirmHollow(zone);
-  const cut = method === 'break-out' || demands.bar || chased;
+  const cut = makesHole(method, zone) || demands.bar || chasesCrack(site, zone);
   if (isFloor(site.element) && (damaged || cut))
     call(work, 'sound-and-mark', { rule: 'sound-whole-slab' });
   else if (cut || zone.looseness === 'hollow')
@@ -39,19 +55,18 @@ function callSounding(work: Work, { site, zone, demands, method }: Situation): v
   if (zone.steel === 'rust-stain') call(work, 'sound-and-mark', { rule: 'stain-look-beneath' });
 }
 
-const squareEdge = [
-  { rule: 'square-edge', figures: ['sawcut.depth', 'patch.min-corner'] },
-] as const;
+const squareEdge = { rule: 'square-edge', figures: ['patch.min-corner'] } as const;
 
 /** A break-out gets a square sawn edge, past the damage; never a feather edge, never into steel. */
 function callSawCut(work: Work, { site, zone }: Pick<Situation, 'site' | 'zone'>): void {
-  call(work, 'saw-cut', ...squareEdge, {
+  call(work, 'saw-cut', squareEdge, sawDepth(site, zone), {
     rule: 'past-the-damage',
     facts: { frost: site.freezeThaw },
     figures: [site.freezeThaw === 'often' ? 'patch.past-damage-frost' : 'patch.past-damage'],
   });
   call(work, 'saw-cut', { rule: 'slurry-caught' });
-  if (zone.steel !== 'none-seen') call(work, 'saw-cut', { rule: 'shallow-edge-unsawn' });
+  if (zone.steel !== 'none-seen' && zone.barCover === undefined)
+    call(work, 'saw-cut', { rule: 'shallow-edge-unsawn' });
 }
 
 /** The main method itself, and how it is to be done here; where bars lead, what the rest needs too. */
@@ -63,10 +78,10 @@ export function callMethod(work: Work, situation: Situation): void {
 
 function callOne(work: Work, { site, zone, demands, method }: Situation): void {
   const loose = zone.looseness !== 'tight';
-  call(work, method, {
-    rule: 'does-the-removal',
-    facts: { depth: zone.depth, looseness: zone.looseness },
-  });
+  const coatings = demands.contaminants.filter((each) => each.endsWith('-coating'));
+  if (coatings.length)
+    call(work, method, { rule: 'coating-comes-off', facts: { contamination: coatings } });
+  call(work, method, { rule: 'does-the-removal', facts: removalFacts(demands) });
   if (method === 'break-out') {
     if (!isFloor(site.element) || demands.bar)
       call(work, method, {
@@ -75,16 +90,28 @@ function callOne(work: Work, { site, zone, demands, method }: Situation): void {
       });
     else
       call(work, method, {
+<<<<<<< HEAD
         rule: 'light-hammer-patch',
         figures: [demands.place === 'floor' ? 'hammer.large-patch' : 'hammer.small-patch'],
       });
     call(work, method, { rule: 'water-jet-alternative' });
     callDepthDoubt(work, { site, zone });
+=======
+        rule: 'hammer-for-patch',
+        figures: [demands.place === 'floor' ? 'hammer.large-patch' : 'hammer.small-patch'],
+      });
+    if (!isSpot(zone)) call(work, method, { rule: 'water-jet-alternative' });
+    callDepthDoubt(work, method, { site, zone });
+>>>>>>> main
     return;
   }
   if (method === 'pressure-wash') {
     if (zone.contamination.includes('growth')) call(work, method, { rule: 'growth-washed-off' });
     call(work, method, { rule: 'slurry-caught' });
+    return;
+  }
+  if (method === 'water-jet') {
+    if (makesHole(method, zone)) callDepthDoubt(work, method, { site, zone });
     return;
   }
   if (loose) {
@@ -96,7 +123,7 @@ function callOne(work: Work, { site, zone, demands, method }: Situation): void {
   if (demands.profile) call(work, method, { rule: 'profile-after-first-pass' });
   if (method === 'shotblast' || method === 'abrasive-blast') {
     if (method === 'shotblast') call(work, method, { rule: 'dry-before-shot' });
-    call(work, method, { rule: 'spent-grit-away' });
+    call(work, method, { rule: 'spent-grit-away', facts: { method } });
   }
   const floorMachine = method === 'grind' || method === 'scarify' || method === 'shotblast';
   if (floorMachine && demands.place === 'floor') callBorder(work, { zone, demands, method });
@@ -124,16 +151,21 @@ function callBorder(
 }
 
 /** Past the top third of a slab a partial-depth repair is doubtful: the reader should know before breaking. */
-function callDepthDoubt(work: Work, { site, zone }: Pick<Situation, 'site' | 'zone'>): void {
+function callDepthDoubt(
+  work: Work,
+  method: MethodId,
+  { site, zone }: Pick<Situation, 'site' | 'zone'>,
+): void {
   if (site.thickness === 'unknown') {
-    call(work, 'break-out', { rule: 'thickness-unknown', figures: ['depth.full-limit'] });
+    call(work, method, { rule: 'thickness-unknown', figures: ['depth.full-limit'] });
     return;
   }
   const third = site.thickness * valueOf('depth.partial-limit');
-  if (holeRange(site.thickness, zone)[1] > third)
-    call(work, 'break-out', {
+  const [least, most] = holeRange(site.thickness, zone);
+  if (most > third)
+    call(work, method, {
       rule: 'depth-past-third',
-      facts: { thickness: site.thickness, third },
+      facts: { thickness: site.thickness, third, surely: least > third ? 'yes' : 'no' },
       figures: ['depth.partial-limit', 'depth.full-limit'],
     });
 }

@@ -1,4 +1,16 @@
+import type { SettledSite, SettledZone } from '$lib/advice/types';
 import { call, type Situation, type Work } from './work';
+
+/** Whether a crack is opened with a hammer along its whole length: then it is filled, as a hole is. */
+export const chasesCrack = (
+  { freezeThaw }: Pick<SettledSite, 'freezeThaw'>,
+  { cracks, steel }: Pick<SettledZone, 'cracks' | 'steel'>,
+): boolean =>
+  cracks !== 'none' &&
+  cracks !== 'moving' &&
+  (steel !== 'none-seen' ||
+    cracks === 'crumbling' ||
+    (cracks === 'open' && freezeThaw === 'often'));
 
 /**
  * What a crack asks for, whatever the rest of the surface needs. A moving crack is a hold, not a

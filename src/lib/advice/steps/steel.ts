@@ -14,7 +14,10 @@ export function callSteel(work: Work, situation: Situation): void {
     call(
       work,
       'free-bar',
-      { rule: 'bar-undercut', figures: ['bar.clear', 'bar.clear-over-aggregate'] },
+      {
+        rule: 'bar-undercut',
+        figures: ['bar.clear', 'bar.clear-over-aggregate', 'bar.clear-military'],
+      },
       { rule: 'bar-follow-rust', figures: ['bar.along'] },
       { rule: 'bar-light-hammer', figures: ['hammer.above-steel', 'hammer.at-steel'] },
     );
@@ -25,7 +28,7 @@ export function callSteel(work: Work, situation: Situation): void {
         rule: 'measure-the-bar',
         figures: ['bar.loss-one', 'bar.loss-neighbours'],
       });
-    call(work, 'clean-bar', { rule: 'bar-follow-rust', figures: ['bar.along'] });
+    call(work, 'clean-bar', { rule: 'bar-cleaned-round' });
   }
   // Under a finish that wants it dry nothing is washed last: what salt is there shows in the test.
   // A fill that comes between is mortar, on a damp surface.

@@ -1,9 +1,10 @@
-import type { MethodId } from '$shared/methods';
+import { facing, type SurfaceHere } from '$lib/advice/surface-here';
+import type { MethodId, StepId } from '$shared/methods';
 import { placed, type Drawing } from '$lib/drawing/mark';
 import { rectangle } from '$lib/drawing/points';
 import { unsound } from '$lib/drawing/motif/concrete';
 import { dropPath } from '$lib/drawing/motif/small';
-import { faceAt } from '$lib/drawing/motif/work';
+import { faceAt, type Work } from '$lib/drawing/motif/work';
 import { bare, begun, bright, finished, litter, pit, type Ends } from './motif';
 
 /** Dirt, salt and growth on a face that holds. */
@@ -24,6 +25,33 @@ const pitted = (): Drawing => [
   ['air', 'M18 45C18 54 32 54 32 45zM62 45C62 52 72 52 72 45zM94 45C94 55 110 55 110 45z'],
   ['ink', 'M18 46C18 54 32 54 32 46M62 46C62 52 72 52 72 46M94 46C94 55 110 55 110 46'],
 ];
+
+/** How those are drawn that otherwise stand on pits or under a coating. */
+const worked: Readonly<Partial<Record<StepId, Work>>> = {
+  scarify: { depth: 7, height: 3, step: 3, seed: 23 },
+  shotblast: { depth: 4, height: 2, step: 4, seed: 24 },
+};
+
+/**
+ * The three pictures of a method where the case is known: nothing is hatched as weak where nothing
+ * is, a coating is a coating, and there are pits only where somebody found some.
+ */
+export function framesHere(
+  id: StepId,
+  [begin, middle, done]: readonly [Drawing, Drawing, Drawing],
+  { weak, coated, pitted: pits }: SurfaceHere,
+): readonly [Drawing, Drawing, Drawing] {
+  if (!facing.has(id)) return [begin, middle, done];
+  const work = worked[id];
+  const ownEnds = work && !(id === 'shotblast' && pits) && !(id === 'scarify' && coated && weak);
+  const met = (drawing: Drawing): Drawing =>
+    weak
+      ? drawing
+      : drawing
+          .filter(([ink]) => ink !== 'hatch' && ink !== 'crayon')
+          .map(([ink, ...rest]) => [ink === 'wash' ? (coated ? 'tone' : 'body') : ink, ...rest]);
+  return [met(ownEnds ? begun(work) : begin), met(middle), ownEnds ? finished(work) : done];
+}
 
 /** Each method before it starts, and when it is done; between them it is drawn at work. */
 export const methodEnds: Readonly<Record<MethodId, Ends>> = {

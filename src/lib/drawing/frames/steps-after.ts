@@ -2,6 +2,7 @@ import type { StepId } from '$shared/methods';
 import { placed, type Drawing } from '$lib/drawing/mark';
 import { roughLine } from '$lib/drawing/lines';
 import { pathOf, rectangle } from '$lib/drawing/points';
+import { readyPail } from '$lib/drawing/method/cover';
 import { barAlong } from '$lib/drawing/motif/bar';
 import { air, unsound } from '$lib/drawing/motif/concrete';
 import { dropPath } from '$lib/drawing/motif/small';
@@ -181,14 +182,18 @@ export const afterEnds: Readonly<Record<After, Ends>> = {
     ],
   ],
   'last-clean': () => [
-    [...bare(172), ...litter(10, 110, 60, 172, 4)],
+    [...bare(172), ...litter(4, 88, 60, 172, 2.5), ...readyPail],
     [
       ...bare(172),
-      ['form', 'M34 10H86V36H34z'],
-      ['fine', 'M34 18H86M34 28H86'],
-      ...tick(102, 22),
-      ...bright(30, 41),
-      ...bright(92, 41),
+      ['tone', 'M84 46V39.5L66 40.5C58 41.5 54 44 52 46z'],
+      ['ink', 'M84 39.5 66 40.5C58 41.5 54 44 52 46'],
+      ['form', 'M50 41 78 32.5 79.2 35.6 51.4 44.2z'],
+      ['form', 'M60 27 78 21.6 79.4 26 61.4 31.4z'],
+      ['ink', 'M68 33 67 29'],
+      ...bright(16, 40),
+      ...bright(40, 40),
+      ...readyPail,
+      ...clock(22, 17, 1, 10),
     ],
   ],
   cover: () => [

@@ -14,12 +14,23 @@ export const moistureTest = (): Drawing => [
   ['form', dropPath([40, 54], 1)],
 ];
 
-/** A strip of tape peeled from the surface, clean. */
+/** The mixed pail with its trowel, ready beside the zone: what tells the last cleaning from all others. */
+export const readyPail: Drawing = [
+  ['form', 'M91 27H117L114 46H94z'],
+  ['tone', 'M92 31H116L115.6 34.4H92.4z'],
+  ['ink', 'M91 27C93 14 115 14 117 27'],
+  ['form', 'M95 27 106 9 109 11 101 27z'],
+];
+/** The last dust is taken up, the pail beside it: what it is covered with waits for nothing else. */
 export const lastClean = (): Drawing => [
   ...soundFace(172),
-  ['form', 'M18 44H62C76 44 82 36 86 24L92 26C88 40 80 47.5 62 47.5H18z'],
-  ['fine', 'M30 44v3.5M44 44v3.5M58 44v3.5'],
-  ['ink', 'M96 14l6-6M100 20h8M90 12V4'],
+  ...readyPail,
+  ['form', 'M34 46 38 39.5H62L66 46z'],
+  ['fine', 'M42 39.5V46M48 39.5V46M54 39.5V46M60 39.5V46'],
+  ['form', 'M46.6 39.5H52.6L72 11 66.4 7.6z'],
+  ['heavy', 'M69 9C76 0 82 6 88 2'],
+  ['grain', 'M6 45h0M10 44h0M14 45h0M19 44.6h0M23 45h0M27 44h0M30 45h0'],
+  ['ink', 'M10 35H28M23.5 31.5 28.5 35 23.5 38.5'],
 ];
 
 /** Fresh mortar spread from one side, a thermometer on what is still bare. */

@@ -1,5 +1,4 @@
 import type { Choice } from '$lib/answers/questions';
-import { roughLine } from '$lib/drawing/lines';
 import { placed, type Drawing } from '$lib/drawing/mark';
 import {
   circlePath,
@@ -12,9 +11,8 @@ import {
 import { randomFrom } from '$lib/drawing/random';
 import { packStones, strewSand } from '$lib/drawing/stones';
 import { all, boot, coin, face } from './ground';
-import { outlineOf, ragged, shadow } from './hollow';
+import { outlineOf, ragged, shadow, shrunk } from './hollow';
 import { scale } from './scaling';
-import { scraperAbove } from './tools';
 
 /** Sheet units per mm: close by, and from standing height. */
 const [near, far] = [0.75, 0.2];
@@ -80,22 +78,35 @@ function thinCoating(): Drawing {
   ];
 }
 
-/** A hard layer several millimetres thick, broken off: its edge throws shade on the bare concrete. */
+/**
+ * A hard glossy layer of several coats, chipped through down to the concrete: the coats show as
+ * steps in its rim, and the roller that laid it stands on it.
+ */
 function thickCoating(): Drawing {
-  const thick = 9 * near;
-  const edge = [...roughLine([64, 0], [50, 72], 16, 9, 821)];
-  const layer: Polygon = [...edge, [0, 72], [0, 0]];
-  const slabs = [
-    ragged([88, 20], 14, 9, 823, { corners: 8, rough: 0.4 }),
-    ragged([78, 50], 8, 6, 824, { corners: 7, rough: 0.4 }),
-  ];
+  const thick = 5 * near;
+  const rim = ragged([32, 40], 30, 26, 825, { corners: 9, rough: 0.34 });
+  const floor = shrunk(rim, 0.7);
   return [
-    ...face(822, 160),
-    ['dark', [layer, ...slabs].map((piece) => shadow(piece, -thick)).join('')],
-    ['tone', polygonsPath([layer, ...slabs])],
-    ['ink', polygonsPath(slabs) + pathOf(edge)],
-    ['ink', 'M54 30 40 24 30 34 14 28M40 24 36 10'],
-    ...placed(scraperAbove, 66, 35, -20, 0.9),
+    ['tone', pathOf(all, true)],
+    // Light on the gloss.
+    ['air', 'M50 72 100 26 120 8V17L62 72zM70 72 120 27V31L75 72z'],
+    ['form', outlineOf(rim)],
+    ['ink', outlineOf(shrunk(rim, 0.86))],
+    ['air', outlineOf(floor)],
+    ['dark', shadow(floor, thick)],
+    ['sand', dotsPath(strewSand(floor, [], 822, 120))],
+    ['ink', outlineOf(floor)],
+    // A piece of it, as thick as it is, its coats along the broken side.
+    ['dark', 'M66 60 72 66 88 67 94 58 90 68 72 71z'],
+    ['form', 'M64 48 66 58 74 64 86 65 92 56V48L86 56 74 55z'],
+    ['fine', 'M65 53 74 59.6 86 60.6 92 52'],
+    ['tone', 'M64 48 72 40 84 41 92 48 86 56 74 55z'],
+    ['ink', 'M64 48 72 40 84 41 92 48 86 56 74 55z'],
+    // A roller from above, wet with it.
+    ['ink', 'M112 14H117V0'],
+    ['form', 'M66 5H112V22H66z'],
+    ['tone', 'M68 7H110V20H68z'],
+    ['fine', 'M72 10H86M92 9H104M76 17H90M98 17H108'],
     ...beside,
   ];
 }

@@ -1,7 +1,14 @@
 import { rangeOfBand } from '$lib/answers/depth';
 import type { Choice } from '$lib/answers/questions';
 import type { Drawing } from '$lib/drawing/mark';
-import { dotsPath, pathOf, polygonsPath, rectangle, type Point } from '$lib/drawing/points';
+import {
+  depthInside,
+  dotsPath,
+  pathOf,
+  polygonsPath,
+  rectangle,
+  type Point,
+} from '$lib/drawing/points';
 import { packStones, strewSand } from '$lib/drawing/stones';
 import { coin, face } from './ground';
 import { lit, outlineOf, ragged, shadow } from './hollow';
@@ -20,39 +27,27 @@ const drawn = (band: Choice<'depth'>): number => {
   return band === 'over-50' ? (least + most) / 2 : most;
 };
 
-/** Dust and a weak skin: a fingertip wipes it off, and nothing is gone that could be measured. */
-const film = (): Drawing => [
-  ...face(401, 0),
-  ['sand', dotsPath(strewSand(whole, [], 403, 560))],
-  ['air', 'M13 14C19 9 26 11 64 27L58 42 16 24C11 22 10 17 13 14z'],
-  ['fine', 'M13 14C19 9 26 11 64 27M58 42 16 24C11 22 10 17 13 14'],
-  [
-    'grain',
-    dotsPath(
-      strewSand(
-        [
-          [48, 22],
-          [60, 24],
-          [54, 44],
-          [46, 40],
-        ],
-        [],
-        404,
-        60,
-      ),
-    ),
-  ],
-  [
-    'form',
-    'M58 29C63 25 69 27 84 33C92 28 108 30 120 34V72H84C80 66 80 60 82 56L60 44C53 40 53 33 58 29z',
-  ],
-  ['ink', 'M82 56C86 58 92 58 94 54M84 33C88 36 90 40 88 43M86 66C92 66 98 62 98 56'],
-  [
-    'fine',
-    'M59 32C56 35 56 38 59 40.4L64 42.4 67 34.6 62 32C61 31.5 60 31.4 59 32zM76 34l-3 8M80 36l-3 8',
-  ],
-  ...coin([14, 61], perMm),
-];
+/**
+ * Nothing, or a skin: a nail drawn over it leaves a scratch and no more. Where the skin is worn the
+ * sand shows, and no rim throws a shade.
+ */
+function film(): Drawing {
+  const worn = ragged([40, 35], 33, 25, 405, { corners: 30, rough: 0.3 });
+  const within = depthInside(worn);
+  return [
+    ...face(401, 0),
+    ['sand', dotsPath(strewSand(whole, [], 403, 420).filter((at) => within(at) > 0))],
+    ['fine', outlineOf(worn)],
+    ['ink', 'M8 58 22 49 38 43 54 37 67 31'],
+    ['fine', 'M14 60 26 53 40 48M52 33 62 28'],
+    ['grain', 'M64 29h0M69 33h0M62 35h0M66 36h0'],
+    // A nail: its point in the scratch, its head to the upper right.
+    ['form', 'M67 31 74 24.4 104 8 107 13.4 77 29.6z'],
+    ['form', 'M101.6 5.4 105.6 3.2 111.4 13.6 107.4 15.8z'],
+    ['fine', 'M78 23.6 80 27.4M82 21.4 84 25.2'],
+    ...beside,
+  ];
+}
 
 /** How a skin comes off in patches: sand in them, stones flush, or stones standing out of them. */
 function scaled(band: Choice<'depth'>, share: number, seed: number): Drawing {

@@ -5,6 +5,7 @@ import {
   dotsPath,
   pathOf,
   polygonsPath,
+  rectangle,
   type Point,
   type Polygon,
 } from '$lib/drawing/points';
@@ -19,6 +20,7 @@ import { drawnLoss, scale, type Box } from './scaling';
 const perMm = 0.75;
 const beside = coin([107, 60], perMm);
 const all: Box = [0, 0, 120, 72];
+const whole = rectangle(...all);
 
 /** Share of the face that the scraper has lifted off in the picture of flaking. */
 export const flakedShare = 0.3;
@@ -33,43 +35,43 @@ const tight = (): Drawing => [
   ...beside,
 ];
 
-/** A brush pushed from the left: a swept lane behind it, and the dust it lifted before it. */
+/** A fingertip wiped over it comes away white, and the lane it leaves is powder again. Nothing is gone that could be measured. */
 function powdery(): Drawing {
-  const heap = ragged([80, 36], 11, 27, 311, { corners: 30, rough: 0.3 });
-  const far: Polygon = [
-    [70, 4],
-    [116, 2],
-    [118, 48],
-    [100, 52],
-    [70, 70],
+  const lane: Polygon = [
+    [12, 12],
+    [62, 27],
+    [56, 43],
+    [8, 28],
+  ];
+  const heap = ragged([60, 38], 12, 15, 313, { corners: 26, rough: 0.4 });
+  const sides = [
+    ragged([34, 11], 24, 5, 318, { corners: 26, rough: 0.5 }),
+    ragged([28, 43], 26, 5, 319, { corners: 26, rough: 0.5 }),
   ];
   return [
-    ['air', 'M0 0H120V72H0z'],
-    [
-      'sand',
-      dotsPath(
-        strewSand(
-          [
-            [0, 0],
-            [120, 0],
-            [120, 72],
-            [0, 72],
-          ],
-          [],
-          312,
-          260,
-        ),
-      ),
-    ],
-    ['body', 'M0 13H62V59H0z'],
-    ['fine', 'M0 18H54M0 25H58M0 32H55M0 39H58M0 46H54M0 53H57'],
+    ...face(312, 0),
+    ['sand', dotsPath(strewSand(whole, [], 314, 430))],
+    ['tone', [heap, ...sides].map(outlineOf).join('')],
+    ['air', 'M12 13C19 8 26 10 64 26L58 43 14 27C8 24 8 17 12 13z'],
+    ['fine', 'M12 13C19 8 26 10 64 26M58 43 14 27C8 24 8 17 12 13'],
     ['tone', outlineOf(heap)],
-    ['grain', dotsPath([...strewSand(heap, [], 313, 170), ...strewSand(far, [], 314, 90)])],
-    ['form', 'M54 11H68V61H54z'],
-    ['fine', 'M57 11V61M61 11V61M65 11V61'],
-    ['form', 'M54 31 22 30C12 30 12 42 22 42L54 41z'],
-    ['fine', 'M88 14c4-6 10-4 9 1M98 30c5-5 11-1 8 4M92 58c5-4 9 0 7 5'],
-    ...coin([107, 60], perMm),
+    [
+      'grain',
+      dotsPath([
+        ...strewSand(lane, [], 315, 26),
+        ...strewSand(heap, [], 316, 90),
+        ...sides.flatMap((side, index) => strewSand(side, [], 320 + index, 50)),
+      ]),
+    ],
+    ['fine', 'M70 12c4-6 10-4 9 1M84 20c5-5 11-1 8 4M52 58c5-4 9 0 7 5M34 60c3-5 9-4 8 1'],
+    [
+      'form',
+      'M58 29C63 25 69 27 84 33C92 28 108 30 120 34V72H84C80 66 80 60 82 56L60 44C53 40 53 33 58 29z',
+    ],
+    ['ink', 'M82 56C86 58 92 58 94 54M84 33C88 36 90 40 88 43M86 66C92 66 98 62 98 56'],
+    ['fine', 'M59 32C56 35 56 38 59 40.4L64 42.4 67 34.6 62 32C61 31.5 60 31.4 59 32zM76 34l-3 8'],
+    ['grain', 'M57 32h0M55 36h0M57 41h0M62 45h0M66 47h0M62 28h0M67 28h0M61 37h0M64 39h0'],
+    ...coin([14, 60], perMm),
   ];
 }
 
@@ -86,22 +88,7 @@ function flaking(): Drawing {
   return [
     ...face(322, 40),
     ...drawnLoss(loss),
-    [
-      'sand',
-      dotsPath(
-        strewSand(
-          [
-            [0, 0],
-            [120, 0],
-            [120, 72],
-            [0, 72],
-          ],
-          [],
-          324,
-          260,
-        ).filter((at) => loss.inside(at) > 0),
-      ),
-    ],
+    ['sand', dotsPath(strewSand(whole, [], 324, 260).filter((at) => loss.inside(at) > 0))],
     ...flake(20, 20, 12, 8, 325),
     ...flake(86, 16, 10, 7, 326),
     ...flake(28, 58, 9, 6, 327),
@@ -111,26 +98,58 @@ function flaking(): Drawing {
   ];
 }
 
-/** Stones and chips that lie loose side by side, darkness between them. */
+/**
+ * Where the hammer struck, the face is broken into pieces that still fit each other, the gaps widest
+ * round the blow. The nearest ones are out, stones show under them, and they lie beside, broken edges all round.
+ */
 function fractured(): Drawing {
-  const field = ragged([50, 36], 50, 35, 331, { corners: 26, rough: 0.22 });
-  const within = depthInside(field);
-  const pieces = cells([2, 2, 98, 70], 13, 332)
-    .filter((cell) => within(middleOf(cell)) > 3)
-    .map((cell, index) => shrunk(cell, index % 3 ? 0.86 : 0.74));
-  const away = [
-    ragged([104, 14], 6, 5, 333, { corners: 7, rough: 0.4 }),
-    ragged([112, 32], 4, 4, 334, { corners: 6, rough: 0.4 }),
-    ragged([98, 30], 3, 2.6, 335, { corners: 6, rough: 0.4 }),
+  const blow: Point = [40, 38];
+  const from = (cell: Polygon) => {
+    const [x, y] = middleOf(cell);
+    return Math.hypot((x - blow[0]) * 0.8, y - blow[1]);
+  };
+  const broken = cells([-4, -4, 92, 76], 14.5, 337)
+    .filter((cell) => from(cell) < 33)
+    .sort((one, other) => from(one) - from(other));
+  const [out, kept] = [broken.slice(0, 5), broken.slice(5)];
+  const fit = kept.map((cell) => shrunk(cell, Math.min(0.955, 0.8 + from(cell) * 0.0045)));
+  const stones = out.flatMap((cell) =>
+    packStones(cell, { seed: 338, radii: [3.6, 1.4], gap: 0.4, tries: 60 }),
+  );
+  /** A piece that has come out, turned over where it lies. */
+  const beyond = (cell: Polygon, [x, y]: Point, turn: number): Polygon => {
+    const [mx, my] = middleOf(cell);
+    const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+    return cell.map(([px, py]): Point => [
+      x + ((px - mx) * cos - (py - my) * sin) * 0.82,
+      y + ((px - mx) * sin + (py - my) * cos) * 0.82,
+    ]);
+  };
+  const places: readonly Point[] = [
+    [106, 14],
+    [92, 30],
+    [86, 60],
   ];
+  const away = places.map((place, index) => beyond(out[index] ?? [], place, 0.8 + index));
+  const within = fit.map((cell) => depthInside(cell));
   return [
-    ...face(336, 50),
-    ['dark', outlineOf(field)],
-    ['form', polygonsPath(pieces)],
-    ['dark', away.map((chip) => shadow(chip, -2)).join('')],
+    ...face(336, 60),
+    ['dark', polygonsPath(broken)],
+    ['tone', polygonsPath(out.map((cell) => shrunk(cell, 0.9)))],
+    ['form', polygonsPath(stones.map(({ corners }) => corners))],
+    ['air', polygonsPath(fit)],
+    ['ink', polygonsPath(fit)],
+    [
+      'sand',
+      dotsPath(
+        strewSand(whole, [], 339, 130).filter((at) => within.some((depth) => depth(at) > 1)),
+      ),
+    ],
+    ['dark', away.map((chip) => shadow(chip, -3)).join('')],
     ['form', polygonsPath(away)],
-    ...placed(hammerAbove, 52, 40),
-    ...beside,
+    ['fine', away.map((chip) => outlineOf(shrunk(chip, 0.62))).join('')],
+    ...placed(hammerAbove, 50, 32),
+    ...coin([107, 58], perMm),
   ];
 }
 
@@ -165,20 +184,14 @@ function hollow(): Drawing {
 function rotten(): Drawing {
   const middle: Point = [44, 40];
   const pit = ragged(middle, 25, 20, 351, { corners: 24, rough: 0.3 });
-  const field: Polygon = [
-    [0, 0],
-    [120, 0],
-    [120, 72],
-    [0, 72],
-  ];
-  const crumbs = packStones(field, { seed: 352, radii: [5, 1.6], gap: 0.7, tries: 420 }).filter(
+  const crumbs = packStones(whole, { seed: 352, radii: [5, 1.6], gap: 0.7, tries: 420 }).filter(
     ({ centre: [x, y] }) =>
       Math.hypot((x - middle[0]) / 26, (y - middle[1]) / 21) > 1 &&
       Math.hypot(x - 107, y - 60) > 12,
   );
   return [
-    ['tone', pathOf(field, true)],
-    ['grain', dotsPath(strewSand(field, crumbs, 353, 190))],
+    ['tone', pathOf(whole, true)],
+    ['grain', dotsPath(strewSand(whole, crumbs, 353, 190))],
     ['form', polygonsPath(crumbs.map(({ corners }) => corners))],
     ['dark', outlineOf(pit)],
     ['tone', outlineOf(lit(pit, middle, 15))],

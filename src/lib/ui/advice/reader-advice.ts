@@ -1,4 +1,5 @@
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { SiteAnswers } from '$lib/answers/answers';
+import type { TriedAnswers } from '$lib/answers/trial-record';
 import { adviseZone } from '$lib/advice/advise';
 import { whyNotAsked } from '$lib/advice/relevance';
 import type { Reason } from '$lib/advice/types';
@@ -13,7 +14,7 @@ export const adviceMeasure = 'advice';
  * The advice as the page shows it: what is left open leaves out questions that are not asked.
  * What would change it is worked out after: see `further.ts`.
  */
-export function readerAdvice(site: SiteAnswers, zone: ZoneAnswers): ZoneAdvice {
+export function readerAdvice(site: SiteAnswers, zone: TriedAnswers): ZoneAdvice {
   const start = performance.now();
   const advice = adviseZone(site, zone, { margins: false });
   performance.measure(adviceMeasure, { start });

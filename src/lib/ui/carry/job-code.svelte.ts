@@ -1,13 +1,26 @@
 import { untrack } from 'svelte';
 import type { Job } from '$lib/answers/job';
+import { isLogged, withoutLogs } from '$lib/answers/task-log';
 import { codeOf, type Code } from '$lib/keep/code';
 import { shareLink } from '$lib/keep/share-link';
-import { paths } from '$lib/ui/paths';
+import { linkPage } from './link-page';
 
 interface Made {
   readonly job: Job;
   /** Null where the link is too long for a code, or the browser cannot make one. */
   readonly code: Code | null;
+  /** The crew's log had to stay out of it. */
+  readonly withoutLog: boolean;
+}
+
+async function codeFor(job: Job): Promise<Code | null> {
+  try {
+    const made = await shareLink(job, linkPage());
+    return made.ok ? await codeOf(made.link) : null;
+  } catch {
+    // A browser that cannot pack a link: the sheet names the file instead.
+    return null;
+  }
 }
 
 /**
@@ -25,14 +38,10 @@ class JobCode {
   async make(job: Job): Promise<void> {
     if (this.#making === job || untrack(() => this.#made?.job) === job) return;
     this.#making = job;
-    let code: Code | null = null;
-    try {
-      const made = await shareLink(job, new URL(paths.jobs(), location.href).href);
-      if (made.ok) code = await codeOf(made.link);
-    } catch {
-      // A browser that cannot pack a link: the sheet names the file instead.
-    }
-    if (this.#making === job) this.#made = { job, code };
+    const whole = await codeFor(job);
+    const withoutLog = !whole && isLogged(job);
+    const code = withoutLog ? await codeFor(withoutLogs(job)) : whole;
+    if (this.#making === job) this.#made = { job, code, withoutLog };
   }
 }
 

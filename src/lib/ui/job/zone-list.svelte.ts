@@ -36,6 +36,9 @@ let told = $state('');
 /** Whether it is shown too: what the list itself does not show. */
 let shown = $state(false);
 
+/** What keeps the photos, fetched when a zone goes. */
+const shelf = () => import('$lib/ui/photos/shelf');
+
 const labelOf = (id: string): string => {
   const { zones } = session.job;
   return zoneNames(zones)[zones.findIndex((zone) => zone.id === id)] ?? '';
@@ -158,12 +161,15 @@ export const zoneList = {
     if (!without) return;
     session.update(() => without.job);
     const { removed } = without;
+    // Its photos go with it, and come back with it.
+    const photos = shelf().then(({ takePhotos }) => takePhotos(session.id, id));
     remember({
       done: words.removed(label),
       label: words.undoOf(label),
       kept: id,
       undo: (now) => {
         const restored = edits.withRestored(now, removed);
+        void photos.then(async (taken) => (await shelf()).putPhotosBack(taken, restored.id));
         return { job: restored.job, told: words.back(label), back: { zone: restored.id } };
       },
     });

@@ -1,5 +1,7 @@
 import type { Job } from '$lib/answers/job';
-import { parseJob, readJobBlob, writeJob } from '$lib/keep/job-file';
+import { parseJob, readJobBlob, writeJob, type JobAndPhotos } from '$lib/keep/job-file';
+import type { FilePhoto } from '$lib/keep/photos/photo-file';
+import type { WholePhoto } from '$lib/answers/photo';
 import { newJobId, type JobSummary, type StoredJob } from '$lib/keep/job-store';
 import { session } from '$lib/ui/session.svelte';
 import { problemSentence, putWords } from '$lib/words/en/keep';
@@ -14,7 +16,11 @@ interface Removed {
   readonly stored: StoredJob;
   /** Whether it was the job in hand. */
   readonly inHand: boolean;
+  readonly photos: readonly WholePhoto[];
 }
+
+/** What keeps the photos, fetched when a job is moved about. */
+const shelf = () => import('$lib/ui/photos/shelf');
 
 const nameOf = ({ name }: { readonly name: string }): string => name || words.unnamed;
 
@@ -143,23 +149,30 @@ class JobsDesk {
       const job = await this.jobOf(id);
       if (!job) return this.say(words.vanished, true);
       const copied = { ...job, name: copyName(job.name) };
-      if (await this.#keep(copied)) this.say(words.copied(copied.name));
+      const kept = await this.#keep(copied);
+      if (!kept) return;
+      this.say(words.copied(copied.name));
+      if (!(await (await shelf()).copyPhotos(id, kept))) this.say(words.photosLeft, true);
     });
   }
 
   /** Keeps a job beside the others: its id, or nothing when the device would not. */
-  async #keep(job: Job): Promise<string | undefined> {
+  async #keep(job: Job, photos: readonly FilePhoto[] = []): Promise<string | undefined> {
     const id = newJobId();
     const put = await (await session.store()).put(id, job, 0);
-    if (put.ok) return id;
+    if (put.ok) {
+      if (photos.length && !(await (await shelf()).addPhotos(id, photos)))
+        this.say(words.photosLeft, true);
+      return id;
+    }
     this.say(words.file.notKept(nameOf(job), putWords[put.why]), true);
     return undefined;
   }
 
   /** Takes a job from outside into the list and into hand; the one in hand before stays in the list. */
-  add(job: Job): Promise<void> {
+  add(job: Job, photos: readonly FilePhoto[] = []): Promise<void> {
     return this.step(async () => {
-      const id = await this.#keep(job);
+      const id = await this.#keep(job, photos);
       if (!id) return;
       this.say(words.file.added(nameOf(job)));
       this.added = id;
@@ -172,7 +185,7 @@ class JobsDesk {
     const problems: string[] = [];
     const refused = (file: File, problem: string) =>
       problems.push(words.file.refused(file.name, problem));
-    const jobs: Job[] = [];
+    const jobs: JobAndPhotos[] = [];
     for (const file of files) {
       try {
         const read = await readJobBlob(file);
@@ -183,10 +196,11 @@ class JobsDesk {
       }
     }
     const [only, ...others] = jobs;
-    if (only && others.length === 0) await this.add(only);
+    if (only && others.length === 0) await this.add(only.job, only.photos);
     else
       await this.step(async () => {
-        for (const job of jobs) if (await this.#keep(job)) this.say(words.file.added(nameOf(job)));
+        for (const { job, photos } of jobs)
+          if (await this.#keep(job, photos)) this.say(words.file.added(nameOf(job)));
       });
     for (const problem of problems) this.say(problem, true);
   }
@@ -196,9 +210,10 @@ class JobsDesk {
     const inHand = id === session.id;
     const take = async () => {
       const stored = await (await session.store()).remove(id);
+      const photos = await (await shelf()).takePhotos(id);
       // Both at once, so that the way back stands where the job stood before focus moves.
       this.jobs = this.jobs.filter((each) => each.id !== id);
-      if (stored) this.removed = [{ stored, inHand }, ...this.removed];
+      if (stored) this.removed = [{ stored, inHand, photos }, ...this.removed];
       if (inHand) await session.startNew();
     };
     return this.step(() => (inHand ? this.leave(take) : take()));
@@ -210,6 +225,7 @@ class JobsDesk {
       const put = await (await session.store()).restore(removed.stored);
       if (!put.ok) return this.say(words.undoFailed(name), true);
       this.removed = this.removed.filter((each) => each !== removed);
+      if (!(await (await shelf()).putPhotosBack(removed.photos))) this.say(words.photosLeft, true);
       if (removed.inHand && !session.started) await session.switchTo(removed.stored.id);
       this.say(words.undone(name));
     });

@@ -1,5 +1,7 @@
 import { deleteEverything, inventory, type Places } from '$lib/keep/everything';
 import { openProgressStore } from '$lib/keep/practice/progress-store';
+import { openResultStore, resultsName } from '$lib/keep/practice/result-store';
+import { shelf } from '$lib/ui/photos/shelf';
 import { session } from '$lib/ui/session.svelte';
 import { siteName } from '$lib/ui/site-name';
 import { desk } from './desk.svelte';
@@ -11,7 +13,9 @@ const ending = name.slice('down-to-sound'.length);
 const places: Places = {
   name,
   jobs: () => session.store(),
+  photos: shelf,
   progress: () => openProgressStore({ name: siteName('down-to-sound.practice') }),
+  given: () => openResultStore({ name: siteName(resultsName) }),
   settings: (key) => {
     const [, plain, end] = /^down-to-sound(\.[a-z-]+)(.*)$/.exec(key) ?? [];
     return plain !== undefined && end === ending;
@@ -25,10 +29,14 @@ export const whatIsKept = () => inventory(places);
 /** Deletes all of it, here and in what this tab holds. Says what could not be deleted. */
 export async function deleteAll() {
   // Fetched while there still is a copy to fetch it from.
-  const { practice } = await import('$lib/ui/practice/practice.svelte');
+  const [{ practice }, { given }] = await Promise.all([
+    import('$lib/ui/practice/practice.svelte'),
+    import('$lib/ui/practice/results/given.svelte'),
+  ]);
   await desk.forget();
   const left = await deleteEverything(places);
   if (!left.includes('results')) practice.drop();
+  if (!left.includes('given')) given.drop();
   await desk.refresh();
   return left;
 }

@@ -1,5 +1,6 @@
 import { isKnown, type Amount } from '$lib/plan/amount';
 import type { MeasureId } from '$lib/plan/courses';
+import { lowered } from '$lib/words/en/capital';
 import { ownerPageWords as labels } from '$lib/words/en/owner';
 import { amountWords, spanWords } from '$lib/words/en/plan/amounts';
 import { questionWords } from '$lib/words/en/questions';
@@ -26,5 +27,5 @@ export function measureText(
     return amountWords(amount, say, largest) ?? '';
   }
   const words = questionWords(say);
-  return `${labels.needsAnswers}: ${say.list(amount.missing.map((question) => words[question].short))}`;
+  return `${labels.needsAnswers}: ${say.list(amount.missing.map((question) => lowered(words[question].short)))}`;
 }

@@ -4,6 +4,7 @@ import {
   type ProgressStore,
   type Written,
 } from '$lib/keep/practice/progress-store';
+import { marks, minuteOf } from '$lib/keep/practice/result-code';
 import type { Problem } from '$lib/keep/problem';
 import type { Case } from '$lib/practice/case';
 import { lastSeed } from '$lib/practice/generate';
@@ -11,17 +12,8 @@ import { grade, type Attempt, type Grade, type Rating } from '$lib/practice/grad
 import { dueCases, findCase, nextCase, type Next } from '$lib/practice/next';
 import { merged, standingOf, withResult, type Progress } from '$lib/practice/progress';
 import { siteName } from '$lib/ui/site-name';
-import { casesOf, type PracticeSet } from '$lib/practice/set';
-
-/** A set somebody chose, and how far it has come. */
-interface Run {
-  readonly set: PracticeSet;
-  readonly ids: readonly string[];
-  /** The place of the case in hand; past the last when the set is done. */
-  readonly at: number;
-  /** How it went, case by case. */
-  readonly went: readonly Rating[];
-}
+import type { PracticeSet } from '$lib/practice/set';
+import { freshRun, keepRun, keptRun, type Run } from './run';
 
 /** Why results are in this tab only. */
 export type Trouble = Extract<Written, { ok: false }>['why'] | null;
@@ -114,11 +106,16 @@ class Practice {
     const { one } = this;
     if (!one || this.#grade) return;
     const graded = grade(one, attempt);
-    this.#now = Date.now();
-    const result = { case: one.id, at: this.#now, rating: graded.rating };
     this.#grade = graded;
+    if (this.#run) this.#record(this.#run, attempt, graded);
+    await this.note(one.id, graded.rating);
+  }
+
+  /** Keeps how something went that was tried and graded elsewhere. */
+  async note(id: string, rating: Rating): Promise<void> {
+    this.#now = Date.now();
+    const result = { case: id, at: this.#now, rating };
     this.#progress = withResult(this.#progress, result);
-    if (this.#run) this.#run = { ...this.#run, went: [...this.#run.went, graded.rating] };
     // After a failed write everything is tried again, not the last result alone.
     const store = this.#store;
     this.#take(await (this.#trouble ? store?.merge(this.#progress) : store?.add(result)));
@@ -145,12 +142,28 @@ class Practice {
     this.#pick();
   }
 
-  /** Takes up a set from its first case. */
+  /** Adds a case to the run in hand; with the last one it ends. */
+  #record(run: Run, { call }: Attempt, { rating }: Grade) {
+    const calls = [...run.calls, call];
+    const ended = calls.length === run.ids.length;
+    const end = { minute: minuteOf(this.#now), mark: anySeed(marks - 1) };
+    this.#run = { ...run, calls, went: [...run.went, rating], ...(ended && { end }) };
+    keepRun(this.#run);
+  }
+
+  /** Takes up a set where this tab left it, or from its first case. */
+  take(set: PracticeSet): void {
+    this.#run = keptRun(set);
+    this.#pick();
+  }
+  /** Starts a set from its first case. */
   start(set: PracticeSet): void {
-    this.#run = { set, ids: casesOf(set), at: 0, went: [] };
+    keepRun(null);
+    this.#run = freshRun(set);
     this.#pick();
   }
   leaveSet(): void {
+    keepRun(null);
     this.#run = undefined;
     this.#pick();
   }

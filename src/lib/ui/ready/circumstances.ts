@@ -1,10 +1,10 @@
-import { adviseZone } from '$lib/advice/advise';
 import { isFloor } from '$lib/advice/place';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import { choicesOf } from '$lib/answers/questions';
 import { needsOf } from '$lib/readiness/open-needs';
 import type { ZoneCircumstances } from '$lib/readiness/zone';
+import { adviseTried } from '$lib/trial/chain';
 import type { OwnFigures } from '$shared/figures';
 
 /** Whether enough is known of a zone for its checks to mean anything. */
@@ -15,21 +15,27 @@ type Fixed = Omit<ZoneCircumstances, 'now'>;
 /** What was worked out last, by a zone's answers: results are typed far oftener than answers change. */
 const remembered = new WeakMap<
   ZoneAnswers,
-  { readonly site: SiteAnswers; readonly own: OwnFigures | undefined; readonly found: Fixed }
+  {
+    readonly site: SiteAnswers;
+    readonly trial: Zone['trial'];
+    readonly own: OwnFigures | undefined;
+    readonly found: Fixed;
+  }
 >();
 
 /** What a zone of a job is judged by, but for the time, which runs on. Worked out once for the same answers. */
-export function circumstancesOf({ site, own }: Job, { answers }: Zone): Fixed {
+export function circumstancesOf({ site, own }: Job, zone: Zone): Fixed {
+  const { answers, trial } = zone;
   const last = remembered.get(answers);
-  if (last && last.site === site && last.own === own) return last.found;
-  const found = circumstances(site, answers, own);
-  remembered.set(answers, { site, own, found });
+  if (last && last.site === site && last.trial === trial && last.own === own) return last.found;
+  const found = circumstances(site, zone, own);
+  remembered.set(answers, { site, trial, own, found });
   return found;
 }
 
-function circumstances(site: SiteAnswers, answers: ZoneAnswers, own?: OwnFigures): Fixed {
-  // What would change the advice is the costly part of it, and no check asks for it.
-  const advice = adviseZone(site, answers, { margins: false });
+function circumstances(site: SiteAnswers, zone: Zone, own?: OwnFigures): Fixed {
+  const { answers } = zone;
+  const { advice } = adviseTried(site, zone);
   return {
     needs: needsOf(site, answers, advice, own),
     area: answers.area ?? 'unknown',

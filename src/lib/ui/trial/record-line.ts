@@ -1,7 +1,7 @@
-import { adviseZone } from '$lib/advice/advise';
 import type { SiteAnswers } from '$lib/answers/answers';
 import type { Zone } from '$lib/answers/job';
 import { ladderOf } from '$lib/trial/aim';
+import { adviseTried } from '$lib/trial/chain';
 import { trialOf } from '$lib/trial/zone-trial';
 import { outcomeNames } from '$lib/words/en/trial/outcomes';
 import { recordLine, trialPage } from '$lib/words/en/trial/page';
@@ -11,8 +11,11 @@ import type { Say } from '$lib/words/types';
 /** What a record of readiness says of the squares tried in a zone; empty where none was read. */
 export function trialRecord(site: SiteAnswers, zone: Zone, say: Say): string {
   if (!zone.trial?.length) return '';
-  const [only] = adviseZone(site, zone.answers, { margins: false }).outcomes;
-  const trial = only && trialOf(site, zone, only.example);
+  const { advice, ended } = adviseTried(site, zone);
+  const [only] = advice.outcomes;
+  const now = only ? trialOf(site, zone, only.example) : null;
+  // Before the method that has followed is tried, the record names the one that failed.
+  const trial = now?.last ? now : ended.at(-1)?.trial;
   if (!trial?.last) return '';
   const { found, outcome } = trial.last;
   const set = notchLine(ladderOf(trial.aim).notches[found.notch] ?? [], say);

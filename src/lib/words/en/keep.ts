@@ -58,6 +58,8 @@ const expectedWords: Say<Expected> = {
   names: ({ choices }) => `a list with any of ${oneOf(choices)}`,
   unique: () => 'nothing said twice',
   date: () => 'a day of the calendar, written like "2026-05-04"',
+  'wall-time': () => 'a time with its distance from UTC, written like "2026-05-04T07:30:00+02:00"',
+  goes: ({ most }) => `at most ${most} goes, each under the time it was started`,
   'unique-id': () => 'an id that no zone before has',
   name: ({ most }) =>
     `a text of at most ${most} characters, without line ends, control characters or characters that turn the writing direction`,
@@ -70,6 +72,9 @@ const expectedWords: Say<Expected> = {
   place: () => 'two numbers, x and y, in millimetres',
   line: () => 'at least two places',
   drawing: ({ fault }) => faultWords[fault],
+  spot: () => 'two numbers from 0 to 1: shares of the width and the height of the picture',
+  'plain-jpeg': () =>
+    'a JPEG as base64, as this site writes it: nothing in it but the picture, no longer than 1,600 pixels',
   moment: () => 'a moment before the year 2100, in milliseconds since 1970',
   'case-id': () => 'the id of a practice case',
   'authored-case': () =>
@@ -77,6 +82,11 @@ const expectedWords: Say<Expected> = {
   'set-link': () => 'a link to a practice set made by this site',
   'case-drawing': ({ drawing }) =>
     `the id of a case drawn the way this copy of the site draws them (${drawing}-…); other copies draw other cases, so ask for a new link`,
+  'result-code': () => 'the code of a result made by this site',
+  'result-version': ({ known }) =>
+    `a code of a version this site can read (${known.join(', ')}); a newer code needs a newer copy of the site`,
+  'whole-result': () => 'the whole code; part of it is missing or was changed on the way',
+  'possible-result': () => 'a result that this site could have given; this one was put together',
   'set-part': () => 'cases=…, seed=… and count=…, each no more than once',
   link: () => 'a link to a job made by this site',
   'link-version': ({ known }) =>

@@ -17,7 +17,7 @@ function conditionOf(margin: Margin, say: Say, questions: QuestionsWords): strin
   const names = questions[question].choices as Readonly<Record<string, { name: string }>>;
   const name = (choice: string) => `“${names[choice]?.name ?? choice}”`;
   if (question === 'depth' && atMm !== undefined && to !== 'through')
-    return depthCondition(from as DepthBand, to as DepthBand, atMm, say);
+    return depthCondition(margin, atMm, say);
   if (question === 'makerProfile') {
     const csp = questions.makerProfile.choices[to as MakerProfile].name;
     return `If the data sheet asked for ${margin.reach === 'at-most' ? 'no more than' : 'at least'} ${csp}`;
@@ -28,8 +28,9 @@ function conditionOf(margin: Margin, say: Say, questions: QuestionsWords): strin
 }
 
 /** Which side the edge itself belongs to differs from edge to edge; both of these hold for all. */
-function depthCondition(from: DepthBand, to: DepthBand, at: number, say: Say): string {
-  const deeper = depthBands.indexOf(to) >= depthBands.indexOf(from);
+function depthCondition({ from, to, ...margin }: Margin, at: number, say: Say): string {
+  const place = (band: string) => depthBands.indexOf(band as DepthBand);
+  const deeper = margin.deeper ?? place(to) >= place(from);
   return `If it were ${deeper ? 'more' : 'less'} than ${say.length(at)} deep`;
 }
 

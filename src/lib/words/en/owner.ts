@@ -217,7 +217,7 @@ export const ownerPageWords = {
   countedWith: 'Counted with',
   yours: 'your own',
   pricesWrong: (most: string) => `Type a price from 0 to ${most}, for example 45 or 45.50.`,
-  needsAnswers: 'Needs an answer first',
+  needsAnswers: 'Not known',
   needsPrices: 'Needs your prices',
   notFigured: 'No figure',
   onlyOnTop: 'Not counted: what goes on top',

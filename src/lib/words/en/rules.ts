@@ -3,6 +3,7 @@ import { choiceSentences } from './rules/choice';
 import { holdSentences } from './rules/holds';
 import { rejectionSentences } from './rules/rejections';
 import { stepSentences } from './rules/steps';
+import { trialSentences } from './rules/trial';
 
 /** A sentence for every rule of the advice, in English. A rule without one does not compile. */
 export const ruleSentences: RulesWords = {
@@ -10,4 +11,5 @@ export const ruleSentences: RulesWords = {
   ...rejectionSentences,
   ...stepSentences,
   ...holdSentences,
+  ...trialSentences,
 };

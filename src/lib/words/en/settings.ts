@@ -2,6 +2,7 @@ import type { FigureId } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
 import type { SettingBasis, SettingPart } from '$shared/settings';
 import type { ToolId } from '$shared/tools';
+import type { SurfaceHere } from '$lib/advice/surface-here';
 import type { Say } from '$lib/words/types';
 import { capitalised } from '$lib/words/en/capital';
 import { toolWords } from './safety/tools';
@@ -79,6 +80,21 @@ export const settingWords = (say: Say): Readonly<Record<MethodId, Lines>> => ({
     stop: 'When it eats into what rings',
   },
 });
+
+/** How a machine passes where nothing weak has to come off: it roughens, or it bares what is coated. */
+const firmPasses: Readonly<Partial<Record<MethodId, string>>> = {
+  grind: 'One light pass, then once crosswise',
+  scarify: 'One shallow pass, then once crosswise',
+  shotblast: 'One pass, rows touching, slower where it is still smooth',
+};
+const baringPass = 'Row by row until it is bare, then once crosswise';
+
+/** The pass of the case in hand; null where the usual line says it. */
+export function passHere(method: MethodId, here: SurfaceHere | null): string | null {
+  const firm = firmPasses[method];
+  if (!firm || !here || here.weak) return null;
+  return here.coated ? baringPass : firm;
+}
 
 /** Said of a tool beside its name. */
 const fitted: Readonly<Partial<Record<ToolId, string>>> = {

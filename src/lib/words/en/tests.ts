@@ -5,6 +5,18 @@ import { expertTests } from './tests/expert';
 
 /** What an owner does instead, where the test itself is not theirs. */
 export const ownersTest: Readonly<Partial<Record<TestId, readonly string[]>>> = {
+  'measure-depth': [
+    'Take nothing out. Lay a straight edge across the worst spot.',
+    'Measure down to the bottom. If that is loose or sounds hollow, a contractor measures.',
+  ],
+  scrape: [
+    'Draw a coin over one small spot, but not over old paint.',
+    'If it takes nothing, it is tight. If thin flakes lift, it is flaking.',
+  ],
+  'measure-thickness': [
+    'Measure at a free edge, a joint, a drain or a hole.',
+    'If there is none, look for the drawings. Drill nothing.',
+  ],
   'measure-bar': [
     'Do not clean it, measure it or dig for it.',
     'Lay a rule beside it and take a photo. Send it to a contractor or an engineer.',

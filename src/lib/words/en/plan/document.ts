@@ -2,11 +2,17 @@ import type { Job } from '$lib/answers/job';
 import type { Block, TextDocument } from '$lib/keep/export-document';
 import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
+import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
 import { capitalised } from '$lib/words/en/capital';
 import { hazardWords } from '$lib/words/en/hazards';
 import { methodWords } from '$lib/words/en/methods';
 import { ruleSentences } from '$lib/words/en/rules';
+<<<<<<< HEAD
+=======
+import { logWords } from '$lib/words/en/safety/log';
+import { toolWords } from '$lib/words/en/safety/tools';
+>>>>>>> main
 import { stepWords } from '$lib/words/en/steps';
 import { verdictWords } from '$lib/words/en/verdicts';
 import type { Say } from '$lib/words/types';
@@ -17,8 +23,10 @@ import { coveringLines, hireLines, rowLines, rowName, toolNamed } from './days';
 import { jobPageWords } from './job';
 import { quantityWords } from './figures';
 import { orderReasons } from './order';
+import { logLines } from './log-lines';
 import { planPageWords as words } from './page';
 import { quantityNames } from './quantities';
+import { soFarLines, soFarTitle } from './so-far';
 import { workingLine } from './working';
 
 const list = (items: readonly string[], numbered = false): Block[] =>
@@ -45,6 +53,7 @@ export function planDocument(
       ...(holds.length ? [] : [named > 1 ? words.held.unsettled : words.held.oneMethod]),
     ].join(' '),
   );
+<<<<<<< HEAD
   // In the order and the days too, but not to be begun before.
   const waiting = plan.zones.flatMap(({ id, holds, possibleHolds }) => {
     const told = [
@@ -57,13 +66,21 @@ export function planDocument(
   });
   const order = plan.steps.map(({ id, zones, after, wait, hours, tooling }) =>
     [
+=======
+  const order = plan.steps.map(({ id, zones, after, wait, hours, tools }) => {
+    const done = doneOf(plan, id);
+    return [
+>>>>>>> main
       `${steps[id].name} (${say.list(zones.map(nameOf))})`,
+      ...(done ? [words.order.done(done)] : []),
       ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),
       `${words.order.with} ${say.list(tooling.map((each) => toolNamed(each.tool, each.class ? [each.class] : [], say)))}`,
       ...(hours ? [`${words.order.hours}: ${said(hours)}`] : []),
-    ].join('; '),
-  );
+    ].join('; ');
+  });
+  const log = logLines(job, say, nameOf);
+  const { day, step, zone, from, to, people, hours: spent, note } = logWords.sheet;
   const days = plan.dayRows.map(
     (row) =>
       `${rowName(row, job)}: ${rowLines(row, plan, say)
@@ -90,12 +107,39 @@ export function planDocument(
         ],
       },
       ...(held.length ? [{ title: words.held.title, blocks: list(held) }] : []),
+<<<<<<< HEAD
       ...(waiting.length ? [{ title: words.waits, blocks: list(waiting) }] : []),
+=======
+      ...(plan.soFar ? [{ title: soFarTitle, blocks: list(soFarLines(plan, say)) }] : []),
+>>>>>>> main
       { title: words.order.title, blocks: list(order, true) },
       {
         title: `${words.fold.days}: ${words.days.most(String(least), String(most))}`,
         blocks: list(days),
       },
+      ...(log.length
+        ? [
+            {
+              title: logWords.sheet.title,
+              blocks: [
+                {
+                  kind: 'table' as const,
+                  head: [day, step, zone, from, to, people, spent, note],
+                  rows: log.map((line) => [
+                    line.date,
+                    line.step,
+                    line.zone,
+                    line.from,
+                    line.to,
+                    line.people,
+                    line.hours,
+                    line.note,
+                  ]),
+                },
+              ],
+            },
+          ]
+        : []),
       ...(hire.length ? [{ title: words.hire.machines, blocks: list(hire) }] : []),
       ...(covering.length ? [{ title: words.days.covering, blocks: list(covering) }] : []),
       {

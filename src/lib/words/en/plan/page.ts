@@ -66,6 +66,8 @@ export const planPageWords = {
     onceOnly: 'once for the job',
     with: 'With',
     of: (part: number, all: number) => `${part} of ${all}`,
+    done: ({ done, all }: { done: number; all: number }) =>
+      done === all ? 'done' : `${done} of ${all} done`,
   },
   days: {
     title: 'Who, what, when',
@@ -83,7 +85,7 @@ export const planPageWords = {
       `Days ${from} to ${to}${dates ? `, ${dates[0]} to ${dates[1]}` : ''}`,
     runShort: (from: number, to: number) => `Days ${from} to ${to}`,
     beside: 'beside it',
-    short: (steps: string) => `Too short for a number in the picture: ${steps}.`,
+    short: (steps: string) => `Too short to be numbered: ${steps}.`,
     person: (number: number) => `Person ${number}`,
     waits: 'Dries or cures',
     open: 'Clean, not covered',

@@ -87,5 +87,30 @@ export function quantityRows(
     line(words.all, words.days, { span: days, unit: 'count', working: [] }),
     count(words.people, crew),
   ];
-  return [...rows, ...totals, ...hours, ...people, ...hire, ...bays];
+  const { soFar } = plan;
+  const far = soFar
+    ? [
+        line(words.all, words.taken, { span: [soFar.taken, soFar.taken], unit: 'h', working: [] }),
+        line(words.all, words.left, {
+          span: [soFar.left.low, soFar.left.high],
+          unit: 'h',
+          working: [],
+        }),
+        line(words.all, words.daysLeft, {
+          span: plan.schedule.left?.count ?? [0, 0],
+          unit: 'count',
+          working: [],
+        }),
+        ...(soFar.ratio === null
+          ? []
+          : [
+              line(words.all, words.ratio, {
+                span: [soFar.ratio, soFar.ratio],
+                unit: 'ratio',
+                working: [],
+              }),
+            ]),
+      ]
+    : [];
+  return [...rows, ...totals, ...hours, ...far, ...people, ...hire, ...bays];
 }

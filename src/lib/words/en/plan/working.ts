@@ -28,7 +28,9 @@ export function termValue({ what, span, unit }: Term, say: Say): string {
 /** "× 40 mm (depth of the damage)" */
 export const termWords = (term: Term, place: number, say: Say): string => {
   const sign = place === 0 ? '' : `${term.by === 'over' ? words.over : words.times} `;
-  const name = term.fromPatch ? trialPage.ownFigure : termNames[term.what];
+  const named = termNames[term.what];
+  const tried = term.what === 'passes' ? `${named}, ${trialPage.ownFigure}` : trialPage.ownFigure;
+  const name = term.fromPatch ? tried : named;
   return `${sign}${termValue(term, say)} (${name})`;
 };
 

@@ -7,24 +7,24 @@ export const damageQuestionWords = (
   depth: {
     ask: 'How deep does the damage go?',
     short: 'Depth',
-    why: 'Each method reaches only so deep. Too deep hurts sound concrete.',
+    why: 'Each method reaches only so deep.',
     find: [
       'Lay a straight edge across the worst spot. Measure down from it with a tape or a nail.',
-      'Scrape loose bits out first. Measure to the firm bottom.',
-      'If it sounds hollow, break one piece out and measure there.',
+      'Measure to the firm bottom. Loose bits in it make it look too shallow.',
+      'If it sounds hollow, whoever repairs it breaks one piece out and measures there.',
     ],
     choices: {
       film: {
         name: `Nothing, or skin only: under ${say.figure('depth.film')}`,
-        hint: 'Sound, dusty or weak.',
+        hint: 'Sound or weak.',
       },
       'under-3': {
         name: say.span('depth.film', 'depth.thin'),
-        hint: 'You see sand, but no stones.',
+        hint: 'Sand, no stones.',
       },
       '3-to-6': {
         name: say.span('depth.thin', 'depth.shallow'),
-        hint: 'The tops of stones show.',
+        hint: 'Tops of stones show.',
       },
       '6-to-20': {
         name: say.span('depth.shallow', 'depth.spall-small'),
@@ -32,18 +32,18 @@ export const damageQuestionWords = (
       },
       '20-to-50': {
         name: say.span('depth.spall-small', 'depth.deep'),
-        hint: 'A few fingers deep.',
+        hint: 'Fingers deep.',
       },
       'over-50': {
         name: `Over ${say.figure('depth.deep')}`,
-        hint: 'Deep, with concrete at the bottom.',
+        hint: 'Concrete below.',
       },
-      through: { name: 'Right through', hint: 'Ground or light below.' },
+      through: { name: 'Right through', hint: 'Ground below.' },
     },
     number: {
       label: 'Depth of the damage',
       unit: say.unitOf('mm'),
-      hint: 'Deepest spot, down to firm concrete.',
+      hint: 'To firm concrete.',
       example: `For example ${say.figure('depth.shallow')}`,
       unknown: 'I have not measured it',
     },
@@ -80,17 +80,17 @@ export const damageQuestionWords = (
   contamination: {
     ask: 'What is on it, or in it?',
     short: 'Dirt and coatings',
-    why: 'Nothing sticks to oil, paint or moss.',
+    why: 'Nothing sticks to it.',
     find: [
       'Put a drop of water on it. If it stays a bead, there is oil or a sealer.',
       'Pick at the edge with a knife. A coating lifts, and you can see how thick it is.',
       'Look for a white crust, or for green or black growth.',
     ],
     choices: {
-      oil: { name: 'Oil or grease', hint: 'Dark; a drop of water beads.' },
+      oil: { name: 'Oil or grease', hint: 'Dark; water beads.' },
       'thin-coating': {
         name: 'Paint or sealer',
-        hint: `Up to ${say.figure('depth.film')}; may be clear.`,
+        hint: 'Thin; may be clear.',
       },
       'thick-coating': {
         name: 'Thick coating',
@@ -100,7 +100,7 @@ export const damageQuestionWords = (
         name: 'Rubbery coating',
         hint: 'A nail dents it.',
       },
-      'salt-bloom': { name: 'Salt bloom', hint: 'White, and comes back.' },
+      'salt-bloom': { name: 'Salt bloom', hint: 'White; comes back.' },
       growth: { name: 'Moss or algae', hint: 'Green or black.' },
     },
     number: null,

@@ -101,7 +101,7 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
   warnings: {
     ask: 'Is any of this true here?',
     short: 'Warning signs',
-    why: 'Each can make the work unsafe, or the repair fail.',
+    why: 'Each may stop the work.',
     find: [
       'Walk all round it. Lay a straight board on it and see if it rocks or dips.',
       'Ask the owner about fires, spills, old paint and where the pipes run.',
@@ -109,32 +109,32 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
     ],
     choices: {
       'settled-or-rocking': {
-        name: 'It has sunk or it rocks',
-        hint: 'One side is lower, or it moves.',
+        name: 'Sunk or rocking',
+        hint: 'Lower on one side.',
       },
       'holds-something-up': {
-        name: 'It holds something up',
-        hint: 'A post, wall, beam or roof.',
+        name: 'Holds something up',
+        hint: 'A post, wall or roof.',
       },
       'tendons-possible': {
-        name: 'It may have tendons in it',
-        hint: 'Stretched cables: round patches along the edges, or a warning stamp.',
+        name: 'Possible tendons',
+        hint: 'Stretched cables: round plugs, or a stamp.',
       },
       'fire-or-chemical': {
-        name: 'Fire or chemicals have been at it',
-        hint: 'Pink or crumbly, or acid was spilled.',
+        name: 'Fire or chemicals',
+        hint: 'Pink, crumbly, or acid spilled.',
       },
       'map-cracking': {
         name: 'Cracks like a map',
-        hint: 'Joined all over, like dried mud.',
+        hint: 'Joined, like dried mud.',
       },
       'old-coating-or-adhesive': {
-        name: 'Old paint, coating or tile glue',
-        hint: 'Of unknown age: lead or asbestos.',
+        name: 'Old paint, coating or glue',
+        hint: 'Perhaps lead or asbestos.',
       },
       'buried-services': {
-        name: 'Cables or pipes may be inside',
-        hint: 'Sockets, drains, heating or a meter close by.',
+        name: 'Possible cables or pipes',
+        hint: 'Sockets, drains, heating.',
       },
     },
     number: null,

@@ -44,7 +44,7 @@ export const needSentences: Readonly<Record<NeedRule, NeedSentence>> = {
     'Cement hardens badly on concrete that is too cold, and dries out on concrete that is too hot. Dew does not harm it.',
   'dew-if-specified': () =>
     'In a heated room the concrete is nearly as warm as the air. Measure where the specification or the maker asks, or where it is cold all the same.',
-  'sealer-if-specified': () => 'Some sealers want it dry. The label says so.',
+  'sealer-if-specified': () => 'How dry a sealer wants it stands on its label.',
   'film-traps-moisture': () =>
     'A tight layer on an indoor floor traps the water that is still in the slab.',
   'damp-for-cement': () =>

@@ -1,25 +1,25 @@
 import { capitalised } from '$lib/words/en/capital';
 import type { choiceRules } from '$lib/advice/rules';
-import { depthNames, looseNames, methodNames } from '$lib/words/en/names';
+import { looseNames, methodNames } from '$lib/words/en/names';
 import type { RuleSentence } from '$lib/words/types';
-import { named, saw } from './facts';
+import { depthSaid, named, saw } from './facts';
 
 /** Why this method. */
 export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], RuleSentence>> = {
   'meets-all': (reason) =>
-    `${capitalised(named(reason, 'method', methodNames))} is the gentlest method that does all this surface needs.`,
+    `${capitalised(named(reason, 'method', methodNames))} is the gentlest method${saw(reason, 'left', 'yes') ? ' left' : ''} that does all this surface needs.`,
   'nothing-to-remove': (reason) =>
     saw(reason, 'depth', 'film') ||
     saw(reason, 'depth', 'under-3') ||
     saw(reason, 'depth', '3-to-6')
-      ? 'The concrete is sound, so nothing has to be taken off.'
+      ? 'The surface is sound, so nothing has to be taken off it.'
       : 'The hole has a firm bottom, so nothing has to be taken off. It is a form to fill.',
   'thin-weak-skin': () =>
     'Only a powdery skin is weak, and water under pressure takes that off without hurting what holds.',
   'skims-to-sound': (reason, say) =>
-    `The ${named(reason, 'looseness', looseNames)} is ${named(reason, 'depth', depthNames(say))}. Grinding reaches ${say.figure('depth.thin')}, so it gets down to sound concrete.`,
+    `The ${named(reason, 'looseness', looseNames)} is ${depthSaid(reason, say)}. Grinding reaches ${say.figure('depth.thin')}, so it gets down to sound concrete.`,
   'cuts-to-sound': (reason, say) =>
-    `What is loose here is ${named(reason, 'depth', depthNames(say))}. This method cuts down to ${say.figure('depth.shallow')}, and so to sound concrete.`,
+    `What is loose here is ${depthSaid(reason, say)}. This method cuts down to ${say.figure('depth.shallow')}, and so to sound concrete.`,
   'reaches-into-pits': () =>
     'The surface is pitted. This method cleans the bottom of the pits, where a flat tool would pass over them.',
   'cleans-open-cracks': () =>
@@ -37,9 +37,9 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
       ? 'A hollow layer has let go underneath. It has to come out whole, down to sound concrete, and only breaking out does that.'
       : saw(reason, 'looseness', 'rotten')
         ? 'Rotten in depth: only breaking out reaches sound concrete.'
-        : `What is loose here is ${named(reason, 'depth', depthNames(say))}. Breaking out is the gentlest method here that clears it.`,
+        : `What is loose here is ${depthSaid(reason, say)}. Breaking out is the gentlest method here that clears it.`,
   'off-floor-blast': (reason, say) =>
-    `What is loose here is ${named(reason, 'depth', depthNames(say))}. No floor machine can work here, and this method follows any shape.`,
+    `What is loose here is ${depthSaid(reason, say)}. No floor machine can work here, and this method follows any shape.`,
   'hand-tools-here': (_, say) =>
     `The zone is smaller than ${say.figure('place.spot')}. No machine that you walk behind is worth setting up for that, so it is done with hand tools.`,
   'thin-skin-let-go': (_, say) =>

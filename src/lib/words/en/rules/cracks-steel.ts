@@ -6,6 +6,9 @@ type CrackOrSteelRule = Extract<
   | 'hairline-rout-or-bridge'
   | 'hairline-tap-first'
   | 'open-rout-or-chase'
+  | 'routed-crack-sealed'
+  | 'chased-crack-filled'
+  | 'bar-cleaned-round'
   | 'open-in-frost-chase'
   | 'crumbling-chase'
   | 'rust-open-to-bar'
@@ -19,17 +22,19 @@ type CrackOrSteelRule = Extract<
 
 const groove = (say: Say) =>
   `a groove at least ${say.figure('rout.width')} wide and ${say.figure('rout.depth')} deep`;
-const fill = (say: Say) =>
-  `Let it dry first, suck the groove out, and seal it on the same day, at ${say.figure('seal.temperature')} or warmer.`;
 
 /** Why cracks and steel are treated as they are. */
 export const crackAndSteelSentences: Readonly<Record<CrackOrSteelRule, RuleSentence>> = {
   'hairline-rout-or-bridge': (_, say) =>
-    `A hairline crack is too fine to fill. Rout ${groove(say)}, or leave it if the finish can bridge it. ${fill(say)}`,
+    `A hairline crack is too fine to fill. Rout ${groove(say)}, or leave it if the finish can bridge it.`,
   'hairline-tap-first': () =>
     'Where it freezes often, the edges of a fine crack may have let go already. Tap along it. If the edges sound dull or give, treat it as crumbling.',
   'open-rout-or-chase': (_, say) =>
-    `The edges are firm, so the crack only has to be opened and cleaned. Rout ${groove(say)}. ${fill(say)}`,
+    `The edges are firm, so a crack that does not move only has to be opened and cleaned. Rout ${groove(say)}.`,
+  'routed-crack-sealed': (_, say) =>
+    `Seal the routed crack before anything goes over it: dry, at ${say.figure('seal.temperature')} or warmer. Clean the groove once more on the day you seal it.`,
+  'chased-crack-filled': () =>
+    'Fill the chased crack before anything goes over it: clean and damp faces, repair mortar, and its own cure.',
   'open-in-frost-chase': () =>
     'Where it freezes often, an open crack is usually loose further than it looks. Chase its whole length on both sides, until both edges ring.',
   'crumbling-chase': () =>
@@ -37,9 +42,11 @@ export const crackAndSteelSentences: Readonly<Record<CrackOrSteelRule, RuleSente
   'rust-open-to-bar': () =>
     'There is rust at this concrete. Open the crack down to the bar and look, or leave it to an engineer. Never seal over a bar that rusts.',
   'bar-undercut': (_, say) =>
-    `The repair has to grip all round the bar. Clear ${say.figure('bar.clear')} behind it, or the largest stone in the repair material plus ${say.figure('bar.clear-over-aggregate')}, whichever is more.`,
+    `The repair has to grip all round the bar. Clear ${say.figure('bar.clear')} behind it, or the largest stone in the repair material plus ${say.figure('bar.clear-over-aggregate')}, whichever is more. One US military guide asks for ${say.figure('bar.clear-military')}.`,
   'bar-clean-may-stay': (_, say) =>
     `Where a bar is clean and the concrete still grips more than ${say.fraction(say.valueOf('bar.bonded-share'))} of the way round it, leave it as it is.`,
+  'bar-cleaned-round': () =>
+    'Blast the bar with grit or brush it with wire, all round. A hand grinder does not reach behind it. Rust that stays goes on under the repair.',
   'bar-follow-rust': (_, say) =>
     `Rust goes on under the concrete. Follow the bar until it is clean, and at least ${say.figure('bar.along')} past the last rust.`,
   'bar-light-hammer': (_, say) =>

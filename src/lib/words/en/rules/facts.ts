@@ -1,4 +1,6 @@
 import type { Reason } from '$lib/advice/types';
+import { depthNames } from '$lib/words/en/names';
+import type { Say } from '$lib/words/types';
 
 /** Reading the values a rule saw. A value that is missing reads as empty, so a sentence can leave it out. */
 
@@ -27,6 +29,12 @@ export function namedAll<N extends string>(
 export function amount(reason: Reason, fact: string): number | null {
   const value = reason.facts?.[fact];
   return typeof value === 'number' ? value : null;
+}
+
+/** How deep the damage goes: "30 mm deep" where somebody measured, else by its band. */
+export function depthSaid(reason: Reason, say: Say): string {
+  const mm = amount(reason, 'mm');
+  return mm === null ? named(reason, 'depth', depthNames(say)) : `${say.length(mm)} deep`;
 }
 
 /** Whether the rule saw exactly this value. */

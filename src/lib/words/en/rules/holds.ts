@@ -20,7 +20,7 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
     return `${carries} Call a licensed structural engineer. Work starts only when they have said what may go, and what must be propped first.`;
   },
   'tendons-before-depth': (_, say) =>
-    `There may be stretched steel cables inside. Cut one, and it can let go with deadly force along its whole length. Do not saw, drill or go deeper than ${say.figure('tendon.depth')} until a licensed structural engineer has had them located and marked.`,
+    `There may be stretched steel cables inside. Cut one, and it can let go with deadly force along its whole length. No sawing, no drilling, and no work that may reach ${say.figure('tendon.depth')} deep until a licensed structural engineer has had them located and marked.`,
   'settled-or-rocking': () =>
     'The concrete has sunk or rocks, so the ground or what carries it has failed. Call a licensed structural engineer to find the cause. A repair on top would crack again until that is put right.',
   'moving-crack': () =>

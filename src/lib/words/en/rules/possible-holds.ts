@@ -2,7 +2,8 @@ import type { holdRules } from '$lib/advice/rules';
 import type { RuleSentence } from '$lib/words/types';
 import { amount } from './facts';
 
-type PossibleHold = Exclude<(typeof holdRules)[number], 'answers-differ'>;
+type PossibleHold =
+  Exclude<(typeof holdRules)[number], 'answers-differ'> | 'no-method-left' | 'stopped-on-patch';
 
 /** What would stand before the work if an open answer turned out so. Nothing here is said as a fact. */
 export const possibleHoldSentences: Readonly<Record<PossibleHold, RuleSentence>> = {
@@ -40,6 +41,9 @@ export const possibleHoldSentences: Readonly<Record<PossibleHold, RuleSentence>>
     `If the loose concrete goes deep, depth and thickness have to be measured first: from ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness this part has to be replaced.`,
   'bar-section-loss': (_, say) =>
     `If rust has taken more than ${say.figure('bar.loss-one')} of a bar, or ${say.figure('bar.loss-neighbours')} of bars side by side, an engineer decides about props and new steel.`,
+  'no-method-left': () =>
+    'If an open answer turns out so, no method is left that has not failed on your test patches.',
+  'stopped-on-patch': () => 'If a test patch stopped, what stopped it has to be found out first.',
 };
 
 /** The sentence for a hold that may stand. */

@@ -1,14 +1,8 @@
 import { capitalised } from '$lib/words/en/capital';
 import type { rejectionRules } from '$lib/advice/rules';
-import {
-  contaminantNames,
-  depthNames,
-  looseNames,
-  methodNames,
-  reachNames,
-} from '$lib/words/en/names';
+import { contaminantNames, looseNames, methodNames, reachNames } from '$lib/words/en/names';
 import type { RuleSentence } from '$lib/words/types';
-import { amount, named, namedAll, saw } from './facts';
+import { amount, depthSaid, named, namedAll, saw } from './facts';
 
 /** Why not that one. Each follows the name of the method and a colon. */
 export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number], RuleSentence>> = {
@@ -17,7 +11,7 @@ export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number]
       ? 'would leave the hollow layer where it is, and the repair would come off with it.'
       : `would leave ${named(reason, 'looseness', looseNames)} behind, and the repair would come off with it.`,
   'past-its-reach': (reason, say) =>
-    `would stop too soon. The damage is ${named(reason, 'depth', depthNames(say))}, and on ${named(reason, 'looseness', looseNames)} this method reaches only ${named(reason, 'reach', reachNames(say))}.`,
+    `would stop too soon. The damage is ${depthSaid(reason, say)}, and on ${named(reason, 'looseness', looseNames)} this method reaches only ${named(reason, 'reach', reachNames(say))}.`,
   'leaves-contaminant': (reason, say) =>
     `would leave ${say.list(namedAll(reason, 'contamination', contaminantNames))} on the surface, and the repair would not stick.`,
   'washing-spreads-oil': () =>
@@ -59,12 +53,18 @@ export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number]
   'would-bruise-sound-concrete': () =>
     'would be too much here: its teeth bruise sound concrete, and only roughness is missing.',
   'harsher-than-needed': (reason) =>
-    `would be too much here, and harm sound concrete. ${capitalised(named(reason, 'chosen', methodNames))} is enough.`,
+    `would be too much here, and ${saw(reason, 'bruises', 'yes') ? 'harm' : 'take off'} sound concrete. ${capitalised(named(reason, 'chosen', methodNames))} is enough.`,
+  'would-do-too': (reason) =>
+    saw(reason, 'method', 'abrasive-blast')
+      ? 'would do too, and does not bruise. It takes a compressor and a tent for the dust, which is much for so little.'
+      : 'would do too, and bruises less. It takes off less in one pass.',
   'not-on-this-ladder': (reason) =>
     saw(reason, 'bruises', 'no')
       ? 'would do, but it throws its dust into the open and has to be tented in. Keep it for when the advised method cannot be had.'
       : 'would do, but it is slow by hand and bruises the surface. Keep it for edges and small spots.',
-  'specialist-alternative': () =>
-    'would do, and leaves no bruised skin. It takes a specialist crew and a site that can hold the water, so ask about it for a large area.',
+  'specialist-alternative': (reason) =>
+    saw(reason, 'small', 'yes')
+      ? 'would do, and leaves no bruised skin. No specialist crew comes for so little.'
+      : 'would do, and leaves no bruised skin. It takes a specialist crew and a site that can hold the water, so ask about it for a large area.',
   held: () => 'must wait. What stands in the way has to be cleared before any method is chosen.',
 };

@@ -1,9 +1,9 @@
 import { capitalised } from '$lib/words/en/capital';
 import type { stepRules } from '$lib/advice/rules';
-import { depthNames, looseNames, saltNames } from '$lib/words/en/names';
+import { contaminantNames, looseNames, saltNames } from '$lib/words/en/names';
 import type { RuleSentence, Say } from '$lib/words/types';
 import { crackAndSteelSentences } from './cracks-steel';
-import { amount, named, namedAll, saw } from './facts';
+import { amount, depthSaid, named, namedAll, saw } from './facts';
 import { warningNames } from './warnings';
 
 /** Why a step is there, and how it is to be done here. */
@@ -12,17 +12,21 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'does-the-removal': (reason, say) =>
     saw(reason, 'looseness', 'tight')
       ? 'This cleans and opens the sound concrete, so that the next layer grips it.'
-      : `This takes off ${named(reason, 'looseness', looseNames)}, ${named(reason, 'depth', depthNames(say))}.`,
-  'make-safe-first': (reason, say) => {
+      : `This takes off ${named(reason, 'looseness', looseNames)}, ${depthSaid(reason, say)}.`,
+  'coating-comes-off': (reason, say) =>
+    `This takes off ${say.list(namedAll(reason, 'contamination', contaminantNames))}.`,
+  'drop-before-tools': () =>
+    'There may be oil. Put a drop of water on it before any tool starts. If it beads, degrease first.',
+  'make-safe-first': () =>
+    'Before any tool comes out, make the place safe for you and for those who pass by.',
+  'warnings-first': (reason, say) => {
     const warnings = namedAll(reason, 'warnings', warningNames);
-    return warnings.length
-      ? `Before any tool comes out, deal with what you found here: ${say.list(warnings)}.`
-      : 'Before any tool comes out, make the place safe for you and for those who pass by.';
+    return `Deal first with what you found here: ${say.list(warnings)}.`;
   },
   'engine-outside': () =>
     'Walls or a roof hold exhaust gas, so no engine may run in here, not even with open doors. Use electric tools, or leave the engine well outside.',
   'oil-before-anything': () =>
-    'Oil comes off first. A tool that goes over it would smear it and drive it in.',
+    'Oil comes off first. A tool that goes over it would smear it and drive it in. Scrub with detergent, rinse, and catch the rinse. Do it again until a drop of water spreads out. Then let it dry before any tool.',
   'soaked-oil-must-go': () =>
     'If a water drop still beads after two rounds of degreasing, the oil has soaked in. That concrete has to come off too.',
   'growth-washed-off': () =>
@@ -36,9 +40,21 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'sound-before-cutting': () =>
     'Hollow concrete looks like sound concrete. Find its edge by ear and mark it before you cut.',
   'square-edge': (reason, say) =>
-    `A repair breaks away where its edge thins out. Saw a square edge ${say.figure('sawcut.depth')} deep, with no corner sharper than ${say.figure('patch.min-corner')}. Never saw into steel.`,
+    `A repair breaks away where its edge thins out. Saw a square edge, with no corner sharper than ${say.figure('patch.min-corner')}. Never saw into steel.`,
+  'saw-depth': (reason, say) => {
+    const deepest = amount(reason, 'deepest');
+    if (deepest === null)
+      return `Saw ${say.figure('sawcut.depth')} deep, and no deeper than the hole will be.`;
+    if (saw(reason, 'why', 'steel'))
+      return deepest < say.valueOf('sawcut.by-hand')
+        ? 'The steel lies too shallow here to saw above it. Cut the edge by hand.'
+        : `Saw no deeper than ${say.length(deepest)} here, to stay clear of the steel.`;
+    return saw(reason, 'why', 'thickness')
+      ? `Saw no deeper than ${say.length(deepest)} here, ${say.fraction(say.valueOf('depth.partial-limit'))} of the thickness, and no deeper than the hole will be.`
+      : `Saw no deeper than the hole will be: ${say.length(deepest)} at most.`;
+  },
   'no-feather-edge': () =>
-    'The new concrete must not thin out to nothing at its rim. Cut the rim square, then clean the old face inside.',
+    'The new concrete must not thin out to nothing at its rim. Cut the rim square, chip out the ring between the cut and the hollow with a light hammer, then clean the old face inside.',
   'slurry-caught': () =>
     'Wet concrete dust is as strong as lye. Catch it with the water, measure its pH before you get rid of it, and keep it out of every drain.',
   'past-the-damage': (reason, say) => {
@@ -69,18 +85,21 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     `The tool leaves a bruised skin, usually about ${say.figure('depth.bruise')} thick. Frost is rare here and the zone is no larger than ${say.figure('blast.small-area')}, so a thorough wash under pressure will do.`,
   'skin-by-shotblaster': () =>
     'The floor is flat and dry, so a shotblaster takes the skin off. In holes and at bars it cannot: blast those with grit.',
+  'skin-by-grit': () =>
+    'No shotblaster gets into a hole, a chased crack or round a bar, or is worth setting up on a spot. Blast the faces with grit: water would have to dry out again.',
   'skin-by-grit-or-water': () =>
     'No shotblaster gets into a hole, a chased crack, round a bar or up to a wall. Blast the faces with grit, or wash them at high pressure.',
   'vacuum-twice-no-wash': () =>
     'What goes on wants it dry, so it is not washed any more. Vacuum it twice, the second time across the first.',
   'coating-debris-apart': () =>
     'What came off with the coating is kept apart, in closed bags. Ask the waste office where it goes.',
-  'spent-grit-away': () =>
-    'Used grit and shot lie on the surface afterwards. Take all of it up: what stays rusts, or keeps the repair off the concrete.',
+  'spent-grit-away': (reason) =>
+    saw(reason, 'method', 'shotblast')
+      ? 'Used shot lies on the surface afterwards. Take all of it up: what stays rusts.'
+      : 'Used grit lies on the surface afterwards. Take all of it up: what stays keeps the repair off the concrete.',
   'dust-off': () =>
     'Dust keeps a repair from sticking, and it harms your lungs. Vacuum it up; never sweep it dry.',
-  'wash-everything': () =>
-    'A last wash takes the fine dust out of the pores, here and in the zones beside it.',
+  'wash-everything': () => 'A last wash takes the fine dust out of the pores.',
   'salt-bloom-off': () =>
     'There is salt bloom. Wash it off, let it dry, and look whether it comes back. If it does, water is coming through.',
   'salt-bloom-brushed': () =>
@@ -94,16 +113,22 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
         : ` The work leaves at least ${say.csp(leaves)}, and the finish takes at most ${say.csp(needs)}.`;
     return `The surface will be too rough for the finish, so fill it level with repair mortar first.${why}`;
   },
+  'hole-filled-first': () =>
+    'The hole is filled level with repair mortar. That is the repair; the finish goes over it.',
+  'damp-before-fill': () =>
+    'If the mortar is cement, make the concrete damp first, with no water standing on it.',
   'fill-cures-first': () =>
-    'The fill needs its own damp surface, its own cure and then its own roughness. Only after that comes the finish.',
+    'The fill needs its own cure and then its own roughness. Only after that comes the finish.',
   'prove-it': () =>
     'You cannot see whether a surface will hold. The checks prove it before it is covered for good.',
   'cover-within-a-day': (_, say) =>
     `Cover it within ${say.figure('open.limit')}. Left open longer, it gathers dust and damp, and is cleaned again.`,
   'damp-not-wet': () =>
     'Dry concrete sucks the water out of the repair, and a wet film keeps it from sticking. Make it damp, with no water standing on it.',
-  'dry-for-coating': () =>
-    'Damp under this finish makes it blister and peel. Let the concrete dry as far as the maker asks.',
+  'dry-for-coating': (reason) =>
+    saw(reason, 'finish', 'sealer')
+      ? 'Wet concrete does not drink a sealer. Let it dry as long as its label says.'
+      : 'Damp under this finish makes it blister and peel. Let the concrete dry as far as the maker asks.',
   'moisture-from-sheet': () => 'That is what the data sheet asks for, and it counts.',
   'dry-enough-measured': () =>
     'A dry surface can hide a wet slab. Measure it as the maker asks, and leave the test the time it needs.',
@@ -111,34 +136,44 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     'Dust settles while you wait. Vacuum once more right before, and press tape on it: it has to come up clean.',
   'last-look': () =>
     'Look once more right before: nothing loose, no dust, no puddle, dark but without shine. What has got dirty is rinsed again.',
+  'last-look-as-maker-says': () =>
+    'Look once more right before: nothing loose, no dust, no puddle, and as damp or dry as its maker asks.',
+  'surface-warm-enough': () =>
+    'Measure the surface, not the air. Stay inside the maker’s limits for heat and cold, and never on frozen concrete.',
   'surface-warm-and-above-dew': (_, say) =>
     `Measure the surface, not the air. Stay inside the maker's limits for heat and cold, at least ${say.figure('cover.above-dew')} above the dew point, and never on frozen concrete.`,
   'cure-kept-damp': (_, say) =>
     `Keep it damp and covered for ${say.figure('cure.damp')}, longer in the cold. Bond grows more slowly than strength.`,
-  'cure-as-maker-says': () => 'Keep rain, dust and feet off it for as long as its label says.',
+  'cure-as-maker-says': () => 'Keep water, dust and feet off it for as long as its label says.',
   'finish-undecided': () =>
     'Whether it must be damp or dry depends on the product that goes on. Ask its maker before this step.',
   'light-hammer-here': (_, say) =>
     `Use a light hammer: no heavier than the ${say.figure('hammer.at-steel')} class around steel and along edges, and the ${say.figure('hammer.above-steel')} class elsewhere. A heavy one cracks what should stay.`,
+<<<<<<< HEAD
   'light-hammer-patch': ({ figures: [most = 'hammer.small-patch'] = [] }, say) =>
     `Use a light hammer, no heavier than the ${say.figure(most)} class. A heavy one cracks what should stay.`,
+=======
+  'hammer-for-patch': (reason, say) =>
+    `Use a hammer no heavier than the ${say.figure(reason.figures?.[0] ?? 'hammer.small-patch')} class. A heavier one cracks what should stay.`,
+>>>>>>> main
   'several-passes': (_, say) =>
-    `To get as deep as ${say.figure('depth.shallow')} takes several passes. Look after each one, and stop when you are down to sound.`,
+    `To get as deep as ${say.figure('depth.shallow')} takes several passes.`,
   'depth-each-pass': () =>
     'Measure how deep you are after each pass, and stop when you are down to sound.',
   'sound-what-is-under': () =>
     'Sound what lies under the skin. Where it still rings dull, the layer goes deeper, and only breaking out clears it.',
   'profile-after-first-pass': () =>
-    'After the first square metre, hold the profile chip beside it. Change one setting, not two.',
+    'After the first pass, hold the profile chip beside it. Change one setting, not two.',
   'dry-before-shot': () =>
     'The floor must be dry. On a damp floor the shot and the dust clump, and the machine cannot pick them up.',
   'depth-past-third': (reason, say) => {
     const third = amount(reason, 'third');
     const limit = third === null ? '' : `, past ${say.length(third)}`;
-    return `The damage may go below the top ${partName(say)} of the slab${limit}. A patch that deep is doubtful. If you find that it reaches ${say.fraction(say.valueOf('depth.full-limit'))}, stop: that part is replaced through its full depth.`;
+    const goes = saw(reason, 'surely', 'yes') ? 'goes' : 'may go';
+    return `The finished hole ${goes} below the top ${partName(say)} of the thickness${limit}. A patch that deep is doubtful. If you find that the hole reaches ${say.fraction(say.valueOf('depth.full-limit'))}, stop: that part is replaced through its full depth.`;
   },
   'thickness-unknown': (_, say) =>
-    `You do not know the thickness. Measure it as soon as an edge is open. If you find that the damage reaches ${say.fraction(say.valueOf('depth.full-limit'))} of it, stop: that part is replaced through its full depth.`,
+    `You do not know the thickness. Measure it as soon as an edge is open. If you find that the hole reaches ${say.fraction(say.valueOf('depth.full-limit'))} of it, stop: that part is replaced through its full depth.`,
   'water-jet-alternative': () =>
     'Over a large area, or where no bruised skin can be accepted, ask for a price for water jetting. It leaves no bruised skin.',
   'salts-at-steel': (reason) =>

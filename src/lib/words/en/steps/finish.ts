@@ -23,6 +23,8 @@ type FinishStep = Extract<
 export const byCase = {
   skinByShot: 'Shotblast the flat floor.',
   skinByGrit: 'Blast with grit, or wash at high pressure.',
+  skinByGritAlone: 'Blast with grit.',
+  lastOpen: 'Look for dust, loose grains and puddles.',
   borderByGrinder: 'Take a hand grinder.',
   borderRough: 'Take a bush-hammer head or a needle scaler, and blast off what it bruised.',
   damp: 'Soak it well beforehand. Then take off standing water, so that it is dark but does not shine.',
@@ -30,7 +32,7 @@ export const byCase = {
   lastDry: 'Vacuum once more, and press clear tape on it in several places.',
   lastDamp: 'Look for dust, loose grains and puddles. Rinse what is dirty, and take the water off.',
   cureDamp: 'Cover it with wet cloth and sheeting past its edges, and keep it wet.',
-  cureDry: 'Keep rain, dust and feet off it.',
+  cureDry: 'Keep water, dust and feet off it.',
 } as const;
 
 /** What follows the main method, up to the repair. */

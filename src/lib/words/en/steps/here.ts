@@ -55,6 +55,7 @@ const casesOf: Readonly<Partial<Record<StepId, Cases>>> = {
       { rule: 'skin-by-shotblaster', lines: [byCase.skinByShot] },
       { rule: 'profile-under-coating', lines: [byCase.skinByShot] },
       { rule: 'skin-by-grit-or-water', lines: [byCase.skinByGrit] },
+      { rule: 'skin-by-grit', lines: [byCase.skinByGritAlone] },
     ],
   },
   'edge-work': {
@@ -76,6 +77,7 @@ const casesOf: Readonly<Partial<Record<StepId, Cases>>> = {
     cases: [
       { rule: 'last-vacuum-and-tape', name: 'Last vacuuming', lines: [byCase.lastDry] },
       { rule: 'last-look', name: 'Last look', lines: [byCase.lastDamp] },
+      { rule: 'last-look-as-maker-says', name: 'Last look', lines: [byCase.lastOpen] },
     ],
   },
   cure: {

@@ -57,7 +57,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
   'measure-depth': {
     name: 'Measure the depth',
     how: [
-      'Scrape out what is loose. Lay a straight edge across the hole.',
+      'In one spot, scrape out what is loose. Lay a straight edge across it.',
       'Measure from the straight edge down to the firm bottom, at the deepest spot.',
     ],
     minutes: takes(say, 'measure-depth'),

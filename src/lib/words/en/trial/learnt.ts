@@ -1,10 +1,10 @@
-import { isKnown } from '$lib/plan/amount';
+import { isKnown, type Term } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { methodWords } from '$lib/words/en/methods';
 import type { Say } from '$lib/words/types';
 import type { Unit } from '$shared/types';
 import { methodIds, type MethodId, type StepId } from '$shared/methods';
-import { fromPatchLine } from './page';
+import { fromPatchLine, trialPage } from './page';
 
 const isMethod = (step: StepId): step is MethodId =>
   (methodIds as readonly string[]).includes(step);
@@ -18,15 +18,27 @@ export const rateWords = (
   say: Say,
 ): string => say.between(unit, two(low), two(high));
 
-/** A line for every zone whose rate is learnt from its own test patches. */
+/** How many passes the plan reckons with; empty where it is one. */
+export function passWords(working: readonly Term[], say: Say): string {
+  const term = working.find(({ what, fromPatch }) => fromPatch && what === 'passes');
+  if (!term || term.span[1] <= 1) return '';
+  const [low, high] = term.span.map(two) as [number, number];
+  return trialPage.times(
+    low === high ? say.number(low) : `${say.number(low)} to ${say.number(high)}`,
+  );
+}
+
+/** A line for every zone whose rate or passes are learnt from its own test patches. */
 export function fromPatchLines(plan: Plan, say: Say, nameOf: (zone: string) => string): string[] {
   const methods = methodWords(say);
   return plan.tasks.flatMap(({ labour, step, zone }) => {
-    const term =
-      labour && isKnown(labour) ? labour.working.find(({ fromPatch }) => fromPatch) : undefined;
-    if (!term || zone === null || !isMethod(step)) return [];
-    const [low, high] = term.span;
-    const rate = rateWords({ low, high, unit: term.unit }, say);
-    return [fromPatchLine(nameOf(zone), methods[step].name.toLowerCase(), rate)];
+    if (!labour || !isKnown(labour) || zone === null || !isMethod(step)) return [];
+    const passes = passWords(labour.working, say);
+    const term = labour.working.find(({ what, fromPatch }) => fromPatch && what === 'rate');
+    const rate = term
+      ? rateWords({ low: term.span[0], high: term.span[1], unit: term.unit }, say)
+      : '';
+    const learnt = trialPage.learntOf(rate, passes);
+    return learnt ? [fromPatchLine(nameOf(zone), methods[step].name.toLowerCase(), learnt)] : [];
   });
 }

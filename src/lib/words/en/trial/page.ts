@@ -49,6 +49,9 @@ export const trialPage = {
   depthsHow:
     'Down from a straightedge on the old surface: middle and corners. 0 where nothing came off.',
   place: (place: number) => `Place ${String(place)}`,
+  nothingOff: 'Nothing came off: 0 at all five',
+  asSet: (area: string, passes: string) => `Tried on ${area}, ${passes}`,
+  toFound: 'To what you found',
   profile: 'Chip that comes nearest',
   noProfile: 'Not compared',
   stones: 'Stones in the face',
@@ -84,12 +87,20 @@ export const trialPage = {
   changedAnswers: 'Answers changed by the test patch',
   undoAnswers: 'Undo the changed answers',
   undoneAnswers: 'The answers are as they were.',
-  ask: (method: string) =>
-    `No answer was wrong. Ask for this instead: ${method}. The plan goes on reckoning with the advice until then.`,
-  noOther:
-    'No other method would do by your answers. Show the patch to a concrete contractor or an engineer.',
+  follows: (method: string, orChange: boolean) =>
+    orChange
+      ? `With the answers as they are, advice and plan now say: ${method}.`
+      : `No answer was wrong. Advice and plan have followed: ${method}.`,
+  followsOpen: 'The advice now says what to find out first.',
+  triedHere: 'tried',
+  tryMethod: (method: string) => `Try ${method} on a square`,
   learnt: 'Learnt from it',
   rate: (rate: string, table: string) => `Pace here: ${rate}. The table has ${table}.`,
+  passesHere: (passes: string) => `The plan reckons with ${passes}.`,
+  /** What of the pace is learnt: the rate, the passes, or both. */
+  learntOf: (rate: string, passes: string) =>
+    rate && passes ? `${rate} a pass, ${passes}` : rate || passes,
+  times: (passes: string) => `${passes} passes`,
   rateOwn: 'You have put your own figure over the pace. It counts, not the patch.',
   notTimed: 'Nobody timed it, so the plan keeps the table’s pace.',
   pass: (depth: string) => `A pass takes ${depth}.`,
@@ -111,6 +122,20 @@ export const trialPage = {
   blankTitle: 'Test patch: form to take along',
   sheetTitle: 'Test patch',
   date: 'Date and name',
+  toComeOff: (depth: string) => `To come off: ${depth} at the most.`,
+  askedRough: (profile: string) => `Roughness asked for: ${profile}.`,
+  /** For whoever has no phone at the slab: the answers the page would give, in short. */
+  onPaper: (breaking: boolean, climbs: boolean) => [
+    breaking
+      ? 'Stop and find out: steel where none was known, or a place deeper than a third of the slab.'
+      : 'Stop and find out: steel where none was known, a dull sound, or weak concrete at the depth to come off.',
+    'One notch gentler: stones torn, too rough, or too deep. Never a harder one after that.',
+    breaking
+      ? 'Still dull or loose: over it once more, then the heavier hammer. Change one thing at a time.'
+      : climbs
+        ? 'Dust or loose pieces left: one notch harder; at the hardest, another pass. Change one thing at a time.'
+        : 'Dust or loose pieces left: another pass, then one notch harder. Change one thing at a time.',
+  ],
   fields: (say: Say) => ({
     minutes: 'min',
     depth: say.unitOf('mm'),
@@ -121,8 +146,8 @@ export const trialPage = {
 } as const;
 
 /** "Ramp: 9 to 14 m²/h for shotblasting, from your test patch." */
-export const fromPatchLine = (zone: string, step: string, rate: string): string =>
-  `${zone}: ${rate} for ${step}, from your test patch.`;
+export const fromPatchLine = (zone: string, step: string, learnt: string): string =>
+  `${zone}: ${learnt} for ${step}, from your test patch.`;
 
 /** What a record of readiness says of the patch. */
 export const recordLine = (count: number, settings: string, outcome: string): string =>
@@ -145,5 +170,24 @@ export const waterWords = {
     'Push at the lance: F = ρ Q v, with v = √(2 p / ρ). The momentum of the water that leaves in a second (any handbook of fluid mechanics).',
     'Worn nozzle, same pump: p falls by (d / d worn)⁴, since the same water leaves through a larger hole (Bernoulli).',
     'Lost in the hose: Δp = f (L / d) ρ v² / 2, with f = 0.316 / Re^0.25 in a smooth hose (Darcy and Weisbach; Blasius 1913).',
+  ],
+} as const;
+
+/** What the air does at the nozzle, shown where blasting is tried. */
+export const airWords = {
+  title: 'Pressure at a worn nozzle',
+  bore: 'Nozzle, inside',
+  air: 'Air from the compressor',
+  fresh: (air: string, bore: string, pressure: string) =>
+    `A new nozzle of ${bore} takes ${air} at ${pressure}.`,
+  worn: (air: string) => `This one takes ${air} to hold the same pressure.`,
+  left: (left: string, set: string) =>
+    `With the air there is, ${left} is left of ${set}. It cuts slower: change the nozzle before the setting.`,
+  enough: 'The compressor gives enough, so the pressure holds.',
+  change: (wear: string) => `Change it when it is ${wear} wider than new: try it with a drill bit.`,
+  how: 'The formulas',
+  formulas: [
+    'Air at the speed of sound in the narrowest place: m = 0.685 A p / √(R T), p above nothing (any handbook of fluid mechanics). So it goes by the bore squared.',
+    'With no more air: p + 0.1 MPa falls by (d / d worn)². Grit takes some room: tables for blasting have about a fifth less air.',
   ],
 } as const;

@@ -7,8 +7,9 @@ export const patchPracticeWords = {
     'Invented squares that were tried: say what comes next, and see what the rules of this site say.',
   lead: 'A square has been tried. Read it, and say what comes next. Every place and finding is invented.',
   link: 'Practise reading a square',
+  due: (count: number) => (count ? `(${String(count)} come back)` : ''),
+  tried: (tried: number, of: number) => `${String(tried)} of ${String(of)} read`,
   back: 'Practice cases',
-  place: (place: number, of: number) => `${String(place)} of ${String(of)}`,
   set: 'Set',
   before: 'The square before',
   wanted: (damage: string, profile: string) =>

@@ -47,11 +47,13 @@ export const bring = {
     toolLevels: 'Values of your tools',
     crewDay: 'Choices for the crew’s day',
     survey: 'The drawing of the surface',
+    log: 'Steps done once',
   } satisfies Record<Exclude<keyof Job, 'site' | 'zones'>, string>,
   zone: {
     name: 'Name',
     patches: 'Spots',
     readiness: 'Readings',
     trial: 'Square metres tried',
+    log: 'Hours of the crew',
   } satisfies Record<Exclude<keyof Zone, 'id' | 'answers'>, string>,
 } as const;

@@ -4,6 +4,9 @@ export const carryWords = {
   setTooLarge: 'This set is too large for a code. Send the link.',
   alternative: 'Code that opens this job on a phone',
   scan: 'Scan it: this job opens on a phone.',
+  /** The crew's log makes the code too large. */
+  withoutLog: (file: string) =>
+    `The log of the work is too large for the code: it is in the file. Save it under “Your jobs”: ${file}`,
   linkOnly: 'The job is too large for a code: send the link, or the file.',
   toPhone: 'Take it to a phone',
   back: 'Back at the desk, share the job from the phone and choose “Bring it into a job here”.',

@@ -44,6 +44,7 @@ export const figureNames: Readonly<Partial<Record<FigureId, string>>> = {
   'patch.past-damage-frost': 'How far past the damage to go where it freezes often',
   'rout.depth': 'Depth of a routed groove',
   'rout.width': 'Width of a routed groove',
+  'sawcut.by-hand': 'Least depth worth sawing',
   'sawcut.depth': 'Depth of the saw cut',
   'seal.temperature': 'Temperature for sealing',
   'tendon.depth': 'Depth at which tendons have to be found first',

@@ -19,6 +19,7 @@ export const frameWords = {
   usLong: 'Inches and feet',
   deferral:
     'General guidance. The law, local codes, the maker’s instructions and a licensed professional come first.',
+  privacy: 'Privacy',
   licences: 'Licences',
   licencePage: {
     title: 'Licences',

@@ -1,3 +1,4 @@
+import { facing, type SurfaceHere } from '$lib/advice/surface-here';
 import type { CheckId } from '$lib/answers/readiness-record';
 import type { StepId } from '$shared/methods';
 
@@ -34,7 +35,7 @@ const steps: Readonly<Record<StepId, Captions>> = {
   'wet-or-dry': ['Wet, or dry?', 'As the label says', 'Damp, or dry'],
   'fill-cure': ['Fresh fill', 'Covered, given time', 'Hard, and it rings'],
   'moisture-test': ['Drill a hole', 'Probe, and wait', 'Read it'],
-  'last-clean': ['Last dust', 'Peel a tape', 'Tape clean'],
+  'last-clean': ['All is ready', 'Last dust off', 'Cover at once'],
   cover: ['Damp and clean', 'Spread it', 'Covered'],
   cure: ['Fresh', 'Keep it wet', 'Hard: sheet off'],
 };
@@ -63,7 +64,27 @@ const checks: Readonly<Record<CheckId, Captions>> = {
   'surface-damp': ['Soak it', 'Take off puddles', 'Dark, or shining'],
 };
 
+/** What a machine meets in the case in hand. */
+function metWords({ weak, coated, pitted }: SurfaceHere): string {
+  if (weak) return coated ? 'Coating, weak skin' : pitted ? 'Pitted, weak skin' : 'Weak skin';
+  if (coated) return 'Coated';
+  return pitted ? 'Pitted, but firm' : 'Firm, not rough yet';
+}
+/** What it leaves there: only where it differs from the usual. */
+const leftWords: Readonly<Partial<Record<StepId, (here: SurfaceHere) => string>>> = {
+  scarify: () => steps.scarify[2],
+  grind: ({ weak, coated }) =>
+    weak ? 'Flat, skin off' : coated ? 'Flat and bare' : 'Flat, pores open',
+  shotblast: ({ pitted }) => (pitted ? 'Clean into the pits' : 'Even and rough'),
+};
+
 /** The captions of the three pictures of a method, a step or a check. */
-export const frameCaptions = (
-  of: { kind: 'method'; id: StepId } | { kind: 'check'; id: CheckId },
-): Captions => (of.kind === 'method' ? steps[of.id] : checks[of.id]);
+export function frameCaptions(
+  of: { kind: 'method'; id: StepId; here?: SurfaceHere | null } | { kind: 'check'; id: CheckId },
+): Captions {
+  if (of.kind === 'check') return checks[of.id];
+  const [begin, middle, done] = steps[of.id];
+  if (!of.here || !facing.has(of.id)) return [begin, middle, done];
+  const usual = of.here.weak && !of.here.coated && !leftWords[of.id];
+  return [usual ? begin : metWords(of.here), middle, leftWords[of.id]?.(of.here) ?? done];
+}

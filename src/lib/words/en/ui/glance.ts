@@ -19,6 +19,7 @@ export const glanceWords = {
   downTo: (depth: string) => `Down to ${depth}`,
   hole: (depths: string) => `Hole ${depths} deep`,
   nothingOff: 'Nothing has to come off',
+  coatingOff: 'Only the coating comes off',
   limit: (depth: string, ending: string) => `Damage past ${depth}: ${ending}`,
   noLimit: 'No greater depth changes it',
   asFound: 'texture as it is',

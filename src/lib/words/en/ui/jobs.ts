@@ -1,6 +1,8 @@
 import { bring } from './bring';
 import { homeWords } from './home';
 
+const megabytes = (bytes: number) => `${Math.max(0.1, bytes / 1e6).toFixed(1)} MB`;
+
 /** The page of the jobs on this device, and what a shared link or a file asks on other pages. */
 export const jobsWords = {
   title: 'Your jobs',
@@ -39,6 +41,7 @@ export const jobsWords = {
   undone: (name: string) => `“${name}” is back.`,
   undoFailed: (name: string) =>
     `“${name}” was not put back: a job is kept in its place again, or the device refused.`,
+  photosLeft: 'Its photos did not come along: this device has no room for them, or refused.',
   vanished: homeWords.vanished,
   changedElsewhere: 'That job was changed in another tab. Nothing was overwritten. Try again.',
   storageFailed: 'The storage of this browser did not answer. Nothing was changed.',
@@ -46,11 +49,15 @@ export const jobsWords = {
   everything: {
     title: 'Delete everything',
     line: 'This deletes all that this site keeps in this browser, on this device.',
+    privacy: 'What is kept where',
     start: 'Delete everything …',
     what: 'This will go:',
     jobs: (count: number) => (count === 1 ? '1 job' : `${count} jobs`),
+    photos: (count: number) => (count === 1 ? '1 photo' : `${count} photos`),
     results: (count: number) =>
       count === 1 ? '1 result of your practice' : `${count} results of your practice`,
+    given: (count: number) =>
+      count === 1 ? '1 result of a learner' : `${count} results of learners`,
     settings: (count: number) =>
       count === 1
         ? '1 setting or note of this browser'
@@ -59,11 +66,13 @@ export const jobsWords = {
     unknown: (what: string) => `${what}: this browser does not say how much`,
     parts: {
       jobs: 'jobs',
+      photos: 'photos',
       results: 'practice',
+      given: 'results of learners',
       settings: 'settings',
       files: 'the copy for work without a network',
     },
-    sure: 'Your jobs and results cannot be brought back. Save what you want to keep to a file first. The copy for work without a network comes back when you visit the site again.',
+    sure: 'Your jobs, photos and results cannot be brought back. Save what you want to keep to a file first. The copy for work without a network comes back when you visit the site again.',
     yes: 'Yes, delete it all',
     no: 'Keep it',
     done: 'All of it is deleted. Nothing of yours is left in this browser.',
@@ -92,10 +101,19 @@ export const jobsWords = {
     toJob: 'See the job',
     notKept: (name: string, why: string) => `“${name}” was read but not kept. ${why}`,
   },
+  save: {
+    photos: (count: number, bytes: number) =>
+      `With ${count === 1 ? 'its photo' : `its ${count} photos`} (${megabytes(bytes)})`,
+    line: 'Whoever has the file can see them. Without the tick, no photo is in it.',
+    tooMany: (most: number) =>
+      `The photos are too large for one file: at most ${megabytes(most)}. Delete some first.`,
+    do: 'Save the file',
+  },
   link: {
     label: (name: string) => `Link to “${name}”`,
     wait: 'Making the link …',
-    line: 'The whole job is in the link. Whoever has the link can read it. No server gets it by itself.',
+    leaves: 'What leaves when you share',
+    line: 'The whole job is in the link, and no photo. Whoever has the link can read it. No server gets it by itself.',
     copy: 'Copy the link',
     copied: 'The link is copied.',
     byHand:

@@ -4,6 +4,7 @@ import type { Beginning } from '$lib/advice/zone-advice';
 /** The three ways of reading the same advice. */
 export const readingPageWords = {
   legend: 'How you read it',
+  unchosen: 'Not chosen yet: shown as for whoever works on it.',
   said: {
     work: 'Same advice; hazards and steps first.',
     own: 'Same advice; what you may do yourself first.',

@@ -1,0 +1,27 @@
+import type { SetResult } from '$lib/practice/given';
+import { isMethod, type Call } from '$lib/practice/case';
+import { findCase } from '$lib/practice/next';
+import type { Say } from '$lib/words/types';
+import { methodWords } from '$lib/words/en/methods';
+import { firstWords, resultsWords as words } from '$lib/words/en/practice/results';
+import { caseTitle } from '$lib/words/en/practice/told';
+
+/** When a run ended, on the clock of whoever reads it. */
+export const endedAt = ({ minute }: SetResult): string =>
+  new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' }).format(
+    minute * 60_000,
+  );
+
+/** Whose result it is: the name, and when the run ended. */
+export const whoOf = (result: SetResult): string =>
+  `${result.name || words.nameless}, ${endedAt(result)}`;
+
+/** A method, or who comes first, in short. */
+export const callName = (call: Call, say: Say): string =>
+  isMethod(call) ? methodWords(say)[call].name : firstWords[call];
+
+/** What a case is called; its id where this site does not have it any more. */
+export function titleOf(id: string): string {
+  const one = findCase(id);
+  return one ? caseTitle(one) : id;
+}

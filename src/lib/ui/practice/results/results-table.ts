@@ -1,0 +1,31 @@
+import { csvOf } from '$lib/keep/export-csv';
+import type { Say } from '$lib/words/types';
+import { resultsWords as words } from '$lib/words/en/practice/results';
+import type { GivenSet } from './sets';
+import { callName, titleOf } from './names';
+
+/** A moment as spreadsheets sort it. */
+const stamp = (minute: number): string =>
+  new Intl.DateTimeFormat('sv-SE', { dateStyle: 'short', timeStyle: 'short' }).format(
+    minute * 60_000,
+  );
+
+/** Every pick of every learner as a row of a table. */
+export const resultsCsv = (sets: readonly GivenSet[], say: Say): string =>
+  csvOf(
+    words.head,
+    sets.flatMap(({ rows }, at) =>
+      rows.flatMap(({ result, judged }) =>
+        judged.map(({ id, pick, grade }, place) => [
+          result.name,
+          stamp(result.minute),
+          at + 1,
+          place + 1,
+          titleOf(id),
+          callName(pick, say),
+          grade ? callName(grade.answer, say) : null,
+          grade ? (grade.kind === 'right' ? words.yes : words.no) : null,
+        ]),
+      ),
+    ),
+  );

@@ -1,0 +1,2 @@
+/** It can be read without any script. */
+export const csr = false;
