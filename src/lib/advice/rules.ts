@@ -125,7 +125,6 @@ export const stepRules = [
   'cure-kept-damp',
   'cure-as-maker-says',
   'light-hammer-here',
-  'light-hammer-patch',
   'several-passes',
   'depth-each-pass',
   'sound-what-is-under',

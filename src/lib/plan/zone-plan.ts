@@ -10,11 +10,7 @@ import type { SurveyResult } from '$lib/survey/survey';
 import { adviseTried } from '$lib/trial/chain';
 import { settledPatches, trialOf } from '$lib/trial/zone-trial';
 import type { OwnFigures } from '$shared/figures';
-<<<<<<< HEAD
-import { methodIds, type MethodId } from '$shared/methods';
-=======
-import type { MethodId, StepId } from '$shared/methods';
->>>>>>> main
+import { methodIds, type MethodId, type StepId } from '$shared/methods';
 import { quantitiesOf, type Quantities } from './quantities';
 import { placeOfZone, toolingOf } from './tools';
 import type { ZoneWork } from './zone-work';

@@ -90,19 +90,11 @@ function callOne(work: Work, { site, zone, demands, method }: Situation): void {
       });
     else
       call(work, method, {
-<<<<<<< HEAD
-        rule: 'light-hammer-patch',
-        figures: [demands.place === 'floor' ? 'hammer.large-patch' : 'hammer.small-patch'],
-      });
-    call(work, method, { rule: 'water-jet-alternative' });
-    callDepthDoubt(work, { site, zone });
-=======
         rule: 'hammer-for-patch',
         figures: [demands.place === 'floor' ? 'hammer.large-patch' : 'hammer.small-patch'],
       });
     if (!isSpot(zone)) call(work, method, { rule: 'water-jet-alternative' });
     callDepthDoubt(work, method, { site, zone });
->>>>>>> main
     return;
   }
   if (method === 'pressure-wash') {

@@ -8,11 +8,7 @@ import { capitalised } from '$lib/words/en/capital';
 import { hazardWords } from '$lib/words/en/hazards';
 import { methodWords } from '$lib/words/en/methods';
 import { ruleSentences } from '$lib/words/en/rules';
-<<<<<<< HEAD
-=======
 import { logWords } from '$lib/words/en/safety/log';
-import { toolWords } from '$lib/words/en/safety/tools';
->>>>>>> main
 import { stepWords } from '$lib/words/en/steps';
 import { verdictWords } from '$lib/words/en/verdicts';
 import type { Say } from '$lib/words/types';
@@ -53,7 +49,6 @@ export function planDocument(
       ...(holds.length ? [] : [named > 1 ? words.held.unsettled : words.held.oneMethod]),
     ].join(' '),
   );
-<<<<<<< HEAD
   // In the order and the days too, but not to be begun before.
   const waiting = plan.zones.flatMap(({ id, holds, possibleHolds }) => {
     const told = [
@@ -64,13 +59,9 @@ export function planDocument(
     ];
     return told.length ? [`${nameOf(id)}: ${[...new Set(told)].join(' ')}`] : [];
   });
-  const order = plan.steps.map(({ id, zones, after, wait, hours, tooling }) =>
-    [
-=======
-  const order = plan.steps.map(({ id, zones, after, wait, hours, tools }) => {
+  const order = plan.steps.map(({ id, zones, after, wait, hours, tooling }) => {
     const done = doneOf(plan, id);
     return [
->>>>>>> main
       `${steps[id].name} (${say.list(zones.map(nameOf))})`,
       ...(done ? [words.order.done(done)] : []),
       ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
@@ -107,11 +98,8 @@ export function planDocument(
         ],
       },
       ...(held.length ? [{ title: words.held.title, blocks: list(held) }] : []),
-<<<<<<< HEAD
       ...(waiting.length ? [{ title: words.waits, blocks: list(waiting) }] : []),
-=======
       ...(plan.soFar ? [{ title: soFarTitle, blocks: list(soFarLines(plan, say)) }] : []),
->>>>>>> main
       { title: words.order.title, blocks: list(order, true) },
       {
         title: `${words.fold.days}: ${words.days.most(String(least), String(most))}`,

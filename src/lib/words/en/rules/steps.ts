@@ -149,13 +149,8 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     'Whether it must be damp or dry depends on the product that goes on. Ask its maker before this step.',
   'light-hammer-here': (_, say) =>
     `Use a light hammer: no heavier than the ${say.figure('hammer.at-steel')} class around steel and along edges, and the ${say.figure('hammer.above-steel')} class elsewhere. A heavy one cracks what should stay.`,
-<<<<<<< HEAD
-  'light-hammer-patch': ({ figures: [most = 'hammer.small-patch'] = [] }, say) =>
-    `Use a light hammer, no heavier than the ${say.figure(most)} class. A heavy one cracks what should stay.`,
-=======
   'hammer-for-patch': (reason, say) =>
     `Use a hammer no heavier than the ${say.figure(reason.figures?.[0] ?? 'hammer.small-patch')} class. A heavier one cracks what should stay.`,
->>>>>>> main
   'several-passes': (_, say) =>
     `To get as deep as ${say.figure('depth.shallow')} takes several passes.`,
   'depth-each-pass': () =>
