@@ -90,7 +90,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'skin-by-grit': () =>
     'No shotblaster gets into a hole, a chased crack or round a bar, or is worth setting up on a spot. Blast the faces with grit: water would have to dry out again.',
   'skin-by-grit-or-water': () =>
-    'No shotblaster gets into a hole, a chased crack or round a bar. Blast the faces with grit, or wash them at high pressure.',
+    'No shotblaster gets into a hole, a chased crack, round a bar or up to a wall. Blast the faces with grit, or wash them at high pressure.',
   'vacuum-twice-no-wash': () =>
     'What goes on wants it dry, so it is not washed any more. Vacuum it twice, the second time across the first.',
   'coating-debris-apart': () =>
