@@ -47,7 +47,6 @@ export const methods: Readonly<Record<MethodId, MethodFacts>> = methodFacts;
 const aroundFacts: Readonly<
   Record<Exclude<StepId, MethodId>, { readonly hazards: readonly HazardId[] }>
 > = stepFacts;
-const isMethod = (step: StepId): step is MethodId => step in methods;
 
 /** The hazards a step brings wherever it is done. */
 export const hazardsOfStep = Object.fromEntries(
