@@ -193,7 +193,7 @@ function skinOffOf(
   surface: TradeMethod,
 ): TradeSays['skinOff'] {
   const holes = hammers.includes(method) && !(method === 'scarify' && isFloor(site));
-  const byHand = holes || chasesCrack(site, zone) || freesBar(zone);
+  const byHand = holes || chasesCrack(site, zone) || freesBar(zone) || strikesBorder(zone, surface);
   // Decided here: small is no more than 1 m2, and what is just that may still be a machine's.
   const small = zone.area !== 'unknown' && zone.area <= 1;
   if (small && site.freezeThaw === 'rare' && moistureOf(zone) !== 'dry') return ['pressure-wash'];
@@ -202,6 +202,10 @@ function skinOffOf(
     ...(byHand ? (['abrasive-or-water'] as const) : []),
   ];
 }
+
+/** Beside a wall the strip a floor machine leaves is struck by hand, and no shotblaster gets to it. */
+const strikesBorder = (zone: TradeZone, surface: TradeMethod): boolean =>
+  (zone.border ?? 0) > 0 && (surface === 'scarify' || surface === 'shotblast');
 
 /** What the page leads with: a freed bar is breaking out, otherwise what the surface needs. */
 export const methodOf = (site: TradeSite, zone: TradeZone): TradeMethod =>
@@ -233,7 +237,7 @@ export function tradeSays(site: TradeSite, zone: TradeZone): TradeSays {
     bruisedSkin:
       !bonded && !opened ? 'may-stay' : site.freezeThaw === 'often' ? 'must-go' : 'should-go',
     skinOff: bonded
-      ? hammered
+      ? hammered || strikesBorder(zone, surface)
         ? skinOffOf(site, zone, method, surface)
         : []
       : opened

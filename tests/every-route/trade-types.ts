@@ -71,6 +71,8 @@ export interface TradeSite {
 }
 
 export interface TradeZone {
+  /** m of wall or post at the edge of a floor. */
+  readonly border?: number;
   readonly depth: Depth;
   /** mm, where somebody measured */
   readonly depthMm?: number;

@@ -76,7 +76,7 @@ describe('a hollow square of 2 m in a yard, drawn, under a cement overlay', () =
       line('final-wash', 'pressure-washer', patch / 40),
       line('check-ready', 'hand-tools', 0.75),
       line('wet-or-dry', 'hand-tools', 0.5),
-      line('last-clean', 'vacuum', patch / 100),
+      line('last-clean', 'hand-tools', patch / 100),
     ]);
   });
   it('every quantity', () => {
@@ -154,7 +154,7 @@ describe('a dusting yard of 60 m2, shotblasted for an overlay', () => {
       line('final-wash', 'pressure-washer', 60 / 40),
       line('check-ready', 'hand-tools', 0.75),
       line('wet-or-dry', 'hand-tools', 0.5),
-      line('last-clean', 'vacuum', 60 / 100),
+      line('last-clean', 'hand-tools', 60 / 100),
     ]);
   });
   it('every quantity: a film of up to 1 mm, 5 to 20 L/m2 of water', () => {

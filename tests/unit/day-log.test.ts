@@ -12,6 +12,7 @@ import {
   withoutSpell,
   type TaskLog,
 } from '$lib/answers/day-log';
+import type { Job } from '$lib/answers/job';
 import { beganOn, logAt, withLogs } from '$lib/answers/task-log';
 import { mergeJobs } from '$lib/keep/merge';
 import { parseJob, writeJob } from '$lib/keep/job-file';
@@ -136,6 +137,7 @@ describe('a log that is kept', () => {
     expect(file({ vacuum: { done: 'Monday' } })).toMatch(
       /zones\[0\]\.log\.vacuum\.done.*2026-05-04T07:30:00\+02:00/,
     );
+    expect(file({ vacuum: { done: '2026-02-30T07:00:00+01:00' } })).toMatch(/vacuum\.done/);
     expect(file({ vacuum: { spells: { noon: { people: 1 } } } })).toMatch(
       /zones\[0\]\.log\.vacuum\.spells.*2026-05-04T07:30/,
     );
@@ -179,6 +181,12 @@ describe('a log that is kept', () => {
     expect(read.ok && read.value.differing).toEqual([]);
     expect(read.ok && read.value.job).toEqual(yard);
     expect(mergeJobs(yard, desk)).toMatchObject({ ok: true, value: { job: yard, taken: [] } });
+    const two = ['07:00', '13:00'].map((from) =>
+      logged(job, [[null, 'make-safe', started({}, at(4, from), 1)]]),
+    );
+    const all = mergeJobs(...(two as [Job, Job]));
+    expect(all.ok && all.value.differing).toEqual([]);
+    expect(all.ok && Object.keys(all.value.job.log?.['make-safe']?.spells ?? {})).toHaveLength(2);
     const other = logged(job, [['z0', 'vacuum', doneIn(at(4, '07:30'), at(4, '08:00'))]]);
     const both = mergeJobs(other, yard);
     expect(both.ok && both.value.differing.map(({ place }) => place.slice(3))).toEqual([

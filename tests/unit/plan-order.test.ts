@@ -76,3 +76,40 @@ describe('what comes before what', () => {
       expect(before('tap-crack', step), step).toBe(true);
   });
 });
+
+describe('a border struck by hand', () => {
+  it('is blasted too, by the metre, where what goes on is bonded', () => {
+    const zone = { looseness: ['powdery'], area: 40, borderLength: 10 };
+    const { steps, tasks } = planJob(tradeJob([zone], { freezeThaw: ['often'] }));
+    expect(steps.map(({ id }) => id)).toContain('edge-work');
+    const blast = tasks.find(({ step }) => step === 'blast-clean');
+    expect(blast?.tool.tool).toBe('blast-nozzle');
+    // 10 m at 12 to 50 m/h.
+    expect(blast?.hours?.running.low).toBeCloseTo(10 / 50, 9);
+    expect(blast?.hours?.running.high).toBeCloseTo(10 / 12, 9);
+  });
+});
+
+describe('what is brought', () => {
+  const hollow = { depth: 40, looseness: ['hollow'], area: 4 };
+  const { schedule, dayRows, steps } = planJob(
+    tradeJob([hollow], { freezeThaw: ['often'], thickness: 200 }),
+  );
+  it('air for the nozzle, and a vacuum for the slurry of the saw', () => {
+    const days = (tool: string) => schedule.hire.find((each) => each.tool === tool)?.days;
+    expect(days('compressor')).toEqual(days('blast-nozzle'));
+    for (const day of days('walk-behind-saw') ?? []) expect(days('vacuum')).toContain(day);
+    expect(dayRows.find(({ bring }) => bring.includes('blast-nozzle'))?.bring).toContain(
+      'compressor',
+    );
+  });
+  it('the hammer by its class, and nothing to vacuum a damp face with', () => {
+    expect(schedule.hire.find(({ tool }) => tool === 'chipping-hammer')?.classes).toEqual([
+      'hammer.large-patch',
+    ]);
+    expect(steps.find(({ id }) => id === 'break-out')?.tooling).toEqual([
+      { tool: 'chipping-hammer', class: 'hammer.large-patch' },
+    ]);
+    expect(steps.find(({ id }) => id === 'last-clean')?.tools).toEqual(['hand-tools']);
+  });
+});

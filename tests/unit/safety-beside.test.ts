@@ -22,7 +22,7 @@ describe('who stands beside', () => {
   it('hears 6 dB less for each doubling of the distance in the open', () => {
     // Point source: L2 = L1 - 20 log10(r2 / r1), which is 6.02 a doubling; the figure says 6.
     const heard = heardBeside(settleTask({ ...break_, ownLevel: 108 }), { 'noise.beside': 4 });
-    expect(heard?.level.typical).toBeCloseTo(108 - 20 * Math.log10(4), 1);
+    expect(heard?.level?.typical).toBeCloseTo(108 - 20 * Math.log10(4), 1);
   });
   it('is counted, and never told of silence', () => {
     const [, other] = day([
@@ -31,6 +31,15 @@ describe('who stands beside', () => {
     ]);
     expect(other?.noise.beside.map(({ tool }) => tool)).toEqual(['jackhammer']);
     expect(other?.noise.limits.niosh.level.low).toBeGreaterThan(60);
+  });
+  it('is never told to be under a limit beside a machine nobody has measured', () => {
+    const grind = { step: 'grind', setting: 'open', hours: [2, 3], tool: 'floor-grinder' } as const;
+    const [, other] = day([
+      { id: '1', tasks: [grind] },
+      { id: '2', tasks: [sound] },
+    ]);
+    expect(other?.noise.limits.niosh.part.open).toBe(true);
+    expect(other?.noise.limits.niosh.standing).toBe('unknown');
   });
   it('hears at least something on every day of a plan with a known loud machine', () => {
     fc.assert(

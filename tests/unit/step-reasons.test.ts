@@ -202,6 +202,23 @@ describe('what is said fits the place', () => {
     expect(against(advice, 'scarify')).toMatch(/30 mm deep/);
   });
 
+  it('a tight floor is sounded before a layer hides it, and what a coating hid as well', () => {
+    const layered = adviceOn({ texture: ['smooth'] });
+    expect(told(layered, 'shotblast')).toMatch(/^Sound the floor before you start/);
+    for (const [zone, site] of [
+      [{ texture: ['smooth'], finish: ['thin-film'] }, {}],
+      [{}, { element: ['wall'] }],
+    ] as [ZoneAnswers, SiteAnswers][]) {
+      const { method, ...advice } = adviceOn(zone, site);
+      expect(told({ method, ...advice }, method as StepId)).not.toMatch(/Sound the floor/);
+    }
+    const wall = adviceOn(
+      { contamination: { yes: ['rubbery-coating'], maybe: [] } },
+      { element: ['wall'] },
+    );
+    expect(told(wall, 'strip-coating')).toMatch(/Sound what comes to light/);
+  });
+
   it('a coating comes off, and is named', () => {
     const advice = adviceOn({ contamination: { yes: ['rubbery-coating'], maybe: [] } });
     expect(told(advice, 'scarify')).toMatch(/takes off the rubbery coating/);

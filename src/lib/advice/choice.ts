@@ -219,12 +219,8 @@ export function rejectionsFor(choice: Choice, demands: Demands): Rejection[] {
       // Nothing that holds has to come off: whatever takes off more takes it off sound concrete.
       rejections.push(harsherThan(choice.method, method));
     } else if (method === 'water-jet') {
-      rejections.push({
-        method,
-        rule: 'specialist-alternative',
-        wouldDo: true,
-        ...(demands.place.endsWith('-spot') && { facts: { small: 'yes' } }),
-      });
+      const small = demands.place.endsWith('-spot') && { facts: { small: 'yes' } };
+      rejections.push({ method, rule: 'specialist-alternative', wouldDo: true, ...small });
     } else if (method === choice.passedOver?.method) {
       rejections.push({
         method,

@@ -61,6 +61,7 @@ export const stepRules = [
   // Why a step is there.
   'does-the-removal',
   'coating-comes-off',
+  'sound-before-layer',
   'drop-before-tools',
   'oil-before-anything',
   'growth-first',

@@ -2,6 +2,7 @@ import type { StepId } from '$shared/methods';
 import { tools, type ToolId } from '$shared/tools';
 import type { Schedule } from './days';
 import type { Placed } from './schedule';
+import { besideTool } from './tools';
 
 /** A stretch of hours on a day, from the start of its work; past the end of work it is evening and night. */
 export interface Piece {
@@ -93,7 +94,7 @@ export function dayRows(schedule: Schedule, off: (day: number) => boolean = () =
         const piece = { step: task.step, ...part };
         const { tool } = task.tool;
         work.push(piece);
-        bring.add(tool);
+        for (const each of [tool, ...besideTool(task.step, tool)]) bring.add(each);
         for (const person of hands) byPerson.set(person, [...(byPerson.get(person) ?? []), piece]);
         if (tools[tool].power.length) byTool.set(tool, [...(byTool.get(tool) ?? []), piece]);
       }

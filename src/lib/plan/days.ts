@@ -1,11 +1,12 @@
 import type { StepId } from '$shared/methods';
-import { rangeOf, valueOf, type OwnFigures } from '$shared/figures';
+import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import { tools, type ToolId } from '$shared/tools';
 import type { Span } from './amount';
 import { dayOf, type Clock } from './clock';
 import type { Past } from './past';
 import { layTasks, type End, type Placed } from './schedule';
 import type { Reach, Task } from './tasks';
+import { besideTool } from './tools';
 
 /** A piece of a step laid on a day. Hours from the start of that day's work. */
 export interface Laid {
@@ -29,6 +30,8 @@ export interface Hire {
   readonly tool: ToolId;
   readonly from: number;
   readonly to: number;
+  /** The most it may weigh, by class, where the work says so. */
+  readonly classes: readonly FigureId[];
   /** Days on which it runs. */
   readonly days: readonly number[];
 }
@@ -217,16 +220,26 @@ function coveringOf(placed: readonly Placed[]): Record<string, Covering> {
 
 function hireOf(placed: readonly Placed[]): Hire[] {
   const days = new Map<ToolId, Set<number>>();
+  const classes = new Map<ToolId, Set<FigureId>>();
   for (const { task, stretches } of placed) {
-    const { tool } = task.tool;
-    if (tool === 'hand-tools' || !tools[tool].power.length) continue;
-    const found = days.get(tool) ?? new Set();
-    for (const { day } of stretches) found.add(day);
-    if (found.size) days.set(tool, found);
+    const { tool: own, class: most } = task.tool;
+    for (const tool of [own, ...besideTool(task.step, own)]) {
+      if (tool === 'hand-tools' || !tools[tool].power.length) continue;
+      const found = days.get(tool) ?? new Set();
+      for (const { day } of stretches) found.add(day);
+      if (found.size) days.set(tool, found);
+    }
+    if (most) classes.set(own, (classes.get(own) ?? new Set<FigureId>()).add(most));
   }
   return [...days].map(([tool, on]) => {
     const sorted = [...on].sort((one, other) => one - other);
-    return { tool, from: sorted[0] ?? 0, to: sorted.at(-1) ?? 0, days: sorted };
+    return {
+      tool,
+      from: sorted[0] ?? 0,
+      to: sorted.at(-1) ?? 0,
+      classes: [...(classes.get(tool) ?? [])],
+      days: sorted,
+    };
   });
 }
 

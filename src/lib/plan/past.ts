@@ -5,7 +5,7 @@ import { hoursBetween } from './spent';
 import type { Reach, Task } from './tasks';
 
 /** Work of a task that lies behind. Hours from the start of work on day 1. */
-export interface Behind {
+interface Behind {
   readonly people: readonly number[];
   readonly stretches: readonly Stretch[];
   /** When it was done; null while it is not. */

@@ -52,12 +52,16 @@ export interface HeldZone {
   readonly possibleHolds: readonly Hold[];
   /** Open answers that still decide. */
   readonly open: readonly QuestionId[];
+  /** How many methods its answers still lead to. */
+  readonly methods: number;
 }
 
 export interface TimedStep extends PlanStep {
   /** Hands-on hours over all its zones; null where it takes none of its own. */
   readonly hours: Amount | null;
   readonly tools: readonly ToolId[];
+  /** The same with the class each must be of. */
+  readonly tooling: readonly Tooling[];
 }
 
 /** The plan of a whole job. */
@@ -223,6 +227,9 @@ function timed(
         ...step,
         hours: hours.length ? sum('h', hours) : null,
         tools: [...new Set(mine.map(({ tool }) => tool.tool))],
+        tooling: [
+          ...new Map(mine.map(({ tool }) => [`${tool.tool} ${tool.class ?? ''}`, tool])).values(),
+        ],
       };
     }),
   };

@@ -7,7 +7,7 @@ import { bandOf, depthBands } from '$lib/answers/depth';
 import { choicesOf } from '$lib/answers/questions';
 import type { FigureId } from '$shared/figures';
 import type { StepId } from '$shared/methods';
-import { toolsOf, type ToolId } from '$shared/tools';
+import { tools, toolsOf, type ToolId } from '$shared/tools';
 
 /** A tool with the class it must be of: a figure with the most it may weigh, kg. */
 export interface Tooling {
@@ -59,6 +59,9 @@ export function toolFor(step: StepId, { place, onFloor, why, steel }: ToolPlace)
       return { tool: wide && why.includes('skin-by-shotblaster') ? 'shotblaster' : 'blast-nozzle' };
     case 'edge-work':
       return { tool: why.includes('border-by-grinder') ? 'hand-grinder' : 'needle-scaler' };
+    case 'last-clean':
+      // On a damp face there is nothing to vacuum: it is looked at, and rinsed where it got dirty.
+      return { tool: why.includes('last-look') ? 'hand-tools' : usual };
     default:
       return { tool: usual };
   }
@@ -97,4 +100,16 @@ export function toolingOf(
       toolFor(id, { ...place, why: why.map(({ rule }) => rule) }),
     ]),
   );
+}
+
+/**
+ * What has to stand beside a tool: air for what runs on air alone, and a vacuum for the slurry of a
+ * wet saw and the dust of a routed crack. Source: common practice, no published source.
+ */
+export function besideTool(step: StepId, tool: ToolId): readonly ToolId[] {
+  const { power } = tools[tool];
+  return [
+    ...(power.length === 1 && power[0] === 'air' ? (['compressor'] as const) : []),
+    ...(step === 'saw-cut' || step === 'route-crack' ? (['vacuum'] as const) : []),
+  ];
 }

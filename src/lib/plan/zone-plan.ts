@@ -10,7 +10,7 @@ import type { SurveyResult } from '$lib/survey/survey';
 import { adviseTried } from '$lib/trial/chain';
 import { settledPatches, trialOf } from '$lib/trial/zone-trial';
 import type { OwnFigures } from '$shared/figures';
-import type { MethodId, StepId } from '$shared/methods';
+import { methodIds, type MethodId, type StepId } from '$shared/methods';
 import { quantitiesOf, type Quantities } from './quantities';
 import { placeOfZone, toolingOf } from './tools';
 import type { ZoneWork } from './zone-work';
@@ -24,6 +24,8 @@ interface Advised {
   readonly held: {
     readonly verdict: 'stop' | 'find-out-first';
     readonly open: readonly QuestionId[];
+    /** How many methods its answers still lead to. */
+    readonly methods: number;
   } | null;
 }
 
@@ -104,7 +106,7 @@ function advisedOf(site: SiteAnswers, answers: ZoneAnswers, adviceOf: AdviceOf):
       advice: null,
       holds: [],
       possibleHolds: [],
-      held: { verdict: 'find-out-first', open: unanswered },
+      held: { verdict: 'find-out-first', open: unanswered, methods: methodIds.length },
     };
   const { outcomes, holds, possibleHolds, assumptions, verdict } = adviceOf(site, answers);
   const [only] = outcomes;
@@ -117,6 +119,7 @@ function advisedOf(site: SiteAnswers, answers: ZoneAnswers, adviceOf: AdviceOf):
     held: {
       verdict: verdict === 'stop' ? 'stop' : 'find-out-first',
       open: assumptions.filter(({ matters }) => matters).map(({ question }) => question),
+      methods: new Set(outcomes.map(({ method }) => method)).size,
     },
   };
 }

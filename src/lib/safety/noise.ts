@@ -53,19 +53,22 @@ export interface NoiseOfDay {
 /** Another's machine, heard from beside. */
 export interface Heard {
   readonly tool: ToolId;
-  /** dB(A) at the ear of whoever stands beside: least, usual and most. */
-  readonly level: Reach;
+  /** dB(A) at the ear of whoever stands beside: least, usual and most; null where nobody has said how loud it is. */
+  readonly level: Reach | null;
   readonly hours: Reach;
 }
 
 /**
  * What somebody beside hears of a task: a point source loses some dB for each doubling of the
- * distance, less under a roof. Null where the tool's level is not known, or there is none.
+ * distance, less under a roof. Null where it makes no noise; one whose level is not known is heard
+ * all the same, and leaves the day open.
  * Source: figures `noise.per-doubling`, `noise.indoors-near`; the distances are common practice.
  */
 export function heardBeside(task: SettledTask, own?: OwnFigures): Heard | null {
   const level = levelOf(task, own);
-  if (typeof level === 'string') return null;
+  if (level === 'none') return null;
+  const hours = { low: task.hours[0], typical: usualHours(task), high: task.hours[1] };
+  if (level === 'unknown') return { tool: task.tool, level: null, hours };
   const [near, far] = rangeOf('noise.beside', own);
   const usual = reachOf('noise.beside', own).typical;
   const doublings = (metres: number) => Math.log2(metres / valueOf('noise.at-operator', own));
@@ -80,7 +83,7 @@ export function heardBeside(task: SettledTask, own?: OwnFigures): Heard | null {
       typical: typical - ((least + most) / 2) * doublings(usual),
       high: high - least * doublings(near),
     },
-    hours: { low: task.hours[0], typical: usualHours(task), high: task.hours[1] },
+    hours,
   };
 }
 
@@ -132,11 +135,15 @@ export function noiseOfDay(
 
   const limits = each((limit): NoiseStanding => {
     const heard = (low: 'low' | 'high') =>
-      beside.map(({ level, hours }) => ({
-        low: partOf(limit, level.low, hours[low], own),
-        high: partOf(limit, level.high, hours.high, own),
-        open: false,
-      }));
+      beside.map(({ level, hours }) =>
+        level
+          ? {
+              low: partOf(limit, level.low, hours[low], own),
+              high: partOf(limit, level.high, hours.high, own),
+              open: false,
+            }
+          : { ...nothing, open: hours.high > 0 },
+      );
     const partAt = (
       hoursOf: (task: SettledTask) => SettledTask['hours'],
       low: 'low' | 'high' = 'low',
@@ -154,7 +161,9 @@ export function noiseOfDay(
         const { range, typical = (range[0] + range[1]) / 2 } = level;
         return partOf(limit, typical, usualHours(task), own);
       }),
-      ...beside.map(({ level, hours }) => partOf(limit, level.typical, hours.typical, own)),
+      ...beside.map(({ level, hours }) =>
+        level ? partOf(limit, level.typical, hours.typical, own) : 0,
+      ),
     ].reduce((sum, one) => sum + one, 0);
     const part = partAt(({ hours }) => hours);
     // Both ends of the time left start from the same mix, or the quieter end could come out shorter.

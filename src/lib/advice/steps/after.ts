@@ -73,7 +73,9 @@ const opens: ReadonlySet<StepId> = new Set<StepId>(['break-out', 'free-bar', 'ch
 function callBruisedSkin(work: Work, situation: Situation): void {
   const { site, zone } = situation;
   const struck = hammers.filter((step) => work[step] && (isBonded(zone) || opens.has(step)));
-  if (!struck.length) return;
+  const border =
+    isBonded(zone) && !!work['edge-work']?.some(({ rule }) => rule === 'border-by-bush-hammer');
+  if (!struck.length && !border) return;
   const small = zone.area !== 'unknown' && zone.area <= valueOf('blast.small-area');
   const washes = moistureOf(zone) !== 'dry';
   if (site.freezeThaw === 'rare' && small && washes) {
@@ -90,7 +92,7 @@ function callBruisedSkin(work: Work, situation: Situation): void {
   // A shotblaster seals on a flat dry floor: not in a hole, a chased crack, round a bar, or on a spot.
   // Only a floor is ever scarified, so what else was struck is where it cannot go.
   if (struck.includes('scarify')) call(work, 'blast-clean', { rule: 'skin-by-shotblaster' });
-  if (struck.some((step) => step !== 'scarify'))
+  if (border || struck.some((step) => step !== 'scarify'))
     call(work, 'blast-clean', {
       rule: washes || tooRough(situation) ? 'skin-by-grit-or-water' : 'skin-by-grit',
     });

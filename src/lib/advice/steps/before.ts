@@ -1,4 +1,4 @@
-import type { Warning } from '$lib/answers/questions';
+import type { Finish, Warning } from '$lib/answers/questions';
 import { isFirmHollow, removalFacts } from '$lib/advice/demands';
 import { holeRange, makesHole } from '$lib/advice/hole';
 import type { Reach } from '$lib/advice/holds';
@@ -69,6 +69,8 @@ function callSawCut(work: Work, { site, zone }: Pick<Situation, 'site' | 'zone'>
     call(work, 'saw-cut', { rule: 'shallow-edge-unsawn' });
 }
 
+const layers: ReadonlySet<Finish> = new Set<Finish>(['self-levelling', 'thin-overlay', 'overlay']);
+
 /** The main method itself, and how it is to be done here; where bars lead, what the rest needs too. */
 export function callMethod(work: Work, situation: Situation): void {
   const { method, rest } = situation;
@@ -78,6 +80,9 @@ export function callMethod(work: Work, situation: Situation): void {
 
 function callOne(work: Work, { site, zone, demands, method }: Situation): void {
   const loose = zone.looseness !== 'tight';
+  // Sound concrete has no step of its own for it, and what lies under a layer cannot be mended later.
+  if (isFloor(site.element) && layers.has(zone.finish) && !work['sound-and-mark'])
+    call(work, method, { rule: 'sound-before-layer' });
   const coatings = demands.contaminants.filter((each) => each.endsWith('-coating'));
   if (coatings.length)
     call(work, method, { rule: 'coating-comes-off', facts: { contamination: coatings } });

@@ -9,7 +9,7 @@ import { valueOf } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 
 /** One step of a day in the zones in which it lies there. */
-export interface LogRow {
+interface LogRow {
   readonly step: StepId;
   readonly tasks: readonly Task[];
   /** As many as the plan has at it. */

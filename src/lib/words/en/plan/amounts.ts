@@ -60,15 +60,16 @@ function roundedHours([low, high]: Span): Span {
   ];
 }
 
-/** Hours: in minutes, to the nearest five up, where there are fewer than one. */
+/** Hours: in minutes, outwards to five, where there are fewer than one. */
 function hours(span: Span, say: Say): string {
   if (span[1] >= 1) {
     const text = ends(span[0] === span[1] ? span : roundedHours(span), say);
     return text === '1' ? '1 hour' : `${text} hours`;
   }
-  const minutes = span.map((value) =>
-    Math.max(minuteStep, Math.ceil((value * minutesIn.hour) / minuteStep) * minuteStep),
-  );
+  const minutes = span.map((value, end) => {
+    const steps = (value * minutesIn.hour) / minuteStep;
+    return minuteStep * Math.max(1, end ? Math.ceil(steps - 1e-9) : Math.floor(steps + 1e-9));
+  });
   return `${ends([minutes[0] as number, minutes[1] as number], say)} minutes`;
 }
 

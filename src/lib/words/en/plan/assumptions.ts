@@ -47,6 +47,7 @@ export function assumptionSentences(
   const square = breaks.filter(({ patches }) => !patches).map(({ id }) => nameOf(id));
   if (square.length) lines.push(words.square(say.list(square)));
   if (breaks.length) lines.push(words.joints);
+  if (plan.steps.some(({ id }) => id === 'check-ready')) lines.push(words.pullOff);
   const bags = plan.totals['fill-bags'];
   if (bags && isKnown(bags) && own?.['bag.yield'] === undefined)
     lines.push(words.yield(figureWords('bag.yield', say)));

@@ -7,7 +7,8 @@ import { toolWords } from '$lib/words/en/safety/tools';
 import { stepWords } from '$lib/words/en/steps';
 import type { Say } from '$lib/words/types';
 import type { StepId } from '$shared/methods';
-import type { OwnFigures } from '$shared/figures';
+import type { FigureId, OwnFigures } from '$shared/figures';
+import type { ToolId } from '$shared/tools';
 import { spanWords } from './amounts';
 import { planPageWords } from './page';
 
@@ -71,19 +72,27 @@ export function rowLines(row: DayRow, { steps }: Plan, say: Say): readonly strin
   ];
 }
 
+/** A tool with the most it may weigh, where the work says so: “chipping hammer of 14 kg at most”. */
+export function toolNamed(tool: ToolId, classes: readonly FigureId[], say: Say): string {
+  const { name } = toolWords[tool];
+  const most = [...new Set(classes.map((id) => say.figure(id)))];
+  return most.length ? words.ofClass(name, say.list(most)) : name;
+}
+
 /** Each machine, and the days on which it is needed. */
 export const hireRows = (
   hire: readonly Hire[],
   job: Job,
+  say: Say,
 ): readonly { readonly name: string; readonly when: string }[] =>
-  hire.map(({ tool, from, to, days }) => ({
-    name: toolWords[tool].name,
+  hire.map(({ tool, classes, from, to, days }) => ({
+    name: toolNamed(tool, classes, say),
     when: `${rowName({ from, to }, job)}${days.length < to - from + 1 ? ` (${words.runsOn(days.length)})` : ''}`,
   }));
 
 /** The same, a line each. */
-export const hireLines = (hire: readonly Hire[], job: Job): readonly string[] =>
-  hireRows(hire, job).map(({ name, when }) => `${name}: ${when}`);
+export const hireLines = (hire: readonly Hire[], job: Job, say: Say): readonly string[] =>
+  hireRows(hire, job, say).map(({ name, when }) => `${name}: ${when}`);
 
 /** A row's name in the head of a narrow column. */
 export function columnName({ from, to }: Pick<DayRow, 'from' | 'to'>, job: Job): string {

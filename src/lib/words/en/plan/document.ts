@@ -4,18 +4,19 @@ import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
+import { capitalised } from '$lib/words/en/capital';
 import { hazardWords } from '$lib/words/en/hazards';
 import { methodWords } from '$lib/words/en/methods';
 import { ruleSentences } from '$lib/words/en/rules';
 import { logWords } from '$lib/words/en/safety/log';
-import { toolWords } from '$lib/words/en/safety/tools';
 import { stepWords } from '$lib/words/en/steps';
 import { verdictWords } from '$lib/words/en/verdicts';
 import type { Say } from '$lib/words/types';
 import { hazardIds } from '$shared/methods';
 import { amountWords, spanWords } from './amounts';
 import { assumptionSentences } from './assumptions';
-import { coveringLines, hireLines, rowLines, rowName } from './days';
+import { coveringLines, hireLines, rowLines, rowName, toolNamed } from './days';
+import { jobPageWords } from './job';
 import { quantityWords } from './figures';
 import { orderReasons } from './order';
 import { logLines } from './log-lines';
@@ -41,21 +42,31 @@ export function planDocument(
   const methods = methodWords(say);
   const said = (amount: Amount) =>
     isKnown(amount) ? (amountWords(amount, say) ?? '') : quantityWords.missing;
-  const held = plan.held.map(({ id, verdict, holds }) =>
+  const held = plan.held.map(({ id, verdict, holds, methods: named }) =>
     [
       `${nameOf(id)}: ${verdictWords.verdicts[verdict].name}.`,
       ...holds.map((hold) => ruleSentences[hold.rule](hold, say)),
-      ...(holds.length ? [] : [words.held.unsettled]),
+      ...(holds.length ? [] : [named > 1 ? words.held.unsettled : words.held.oneMethod]),
     ].join(' '),
   );
-  const order = plan.steps.map(({ id, zones, after, wait, hours, tools }) => {
+  // In the order and the days too, but not to be begun before.
+  const waiting = plan.zones.flatMap(({ id, holds, possibleHolds }) => {
+    const told = [
+      ...holds.map((hold) => ruleSentences[hold.rule](hold, say)),
+      ...(holds.length ? [] : possibleHolds).map(({ who }) =>
+        capitalised(`${jobPageWords.may(verdictWords.who[who].name)}.`),
+      ),
+    ];
+    return told.length ? [`${nameOf(id)}: ${[...new Set(told)].join(' ')}`] : [];
+  });
+  const order = plan.steps.map(({ id, zones, after, wait, hours, tooling }) => {
     const done = doneOf(plan, id);
     return [
       `${steps[id].name} (${say.list(zones.map(nameOf))})`,
       ...(done ? [words.order.done(done)] : []),
       ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),
-      `${words.order.with} ${say.list(tools.map((tool) => toolWords[tool].name))}`,
+      `${words.order.with} ${say.list(tooling.map((each) => toolNamed(each.tool, each.class ? [each.class] : [], say)))}`,
       ...(hours ? [`${words.order.hours}: ${said(hours)}`] : []),
     ].join('; ');
   });
@@ -68,7 +79,7 @@ export function planDocument(
         .join('; ')}`,
   );
   const covering = coveringLines(plan.schedule.covering, say, nameOf, job.own);
-  const hire = hireLines(plan.schedule.hire, job);
+  const hire = hireLines(plan.schedule.hire, job, say);
   const totals = quantityIds.flatMap((id) => {
     const amount = plan.totals[id];
     return amount ? [[quantityNames[id].name, said(amount), workingLine(amount, say)]] : [];
@@ -87,6 +98,7 @@ export function planDocument(
         ],
       },
       ...(held.length ? [{ title: words.held.title, blocks: list(held) }] : []),
+      ...(waiting.length ? [{ title: words.waits, blocks: list(waiting) }] : []),
       ...(plan.soFar ? [{ title: soFarTitle, blocks: list(soFarLines(plan, say)) }] : []),
       { title: words.order.title, blocks: list(order, true) },
       {

@@ -8,7 +8,7 @@ import type { Say } from '$lib/words/types';
 import { dateWords } from './days';
 
 /** A line of the log: one go at a step, or a step ticked off or noted without one. */
-export interface LogLine {
+interface LogLine {
   readonly date: string;
   readonly step: string;
   readonly zone: string;

@@ -35,6 +35,7 @@ export const planPageWords = {
   held: {
     title: 'Not in this plan yet',
     unsettled: 'Its answers still lead to more than one method.',
+    oneMethod: 'An open answer decides whether it may be started.',
     toZone: (name: string) => `Advice for ${name}`,
   },
   hire: { machines: 'Machines to have there', material: 'Material and debris' },
@@ -71,7 +72,11 @@ export const planPageWords = {
   days: {
     title: 'Who, what, when',
     line: 'Laid with usual times. Slow work takes up to the longer count. Drying goes on through the night.',
-    most: (least: string, most: string) => `${least} to ${most} working days`,
+    most: (least: string, most: string) =>
+      least === most
+        ? count(Number(least), 'working day', 'working days')
+        : `${least} to ${most} working days`,
+    ofClass: (tool: string, most: string) => `${tool} of ${most} at most`,
     drawing: (days: number) =>
       `The steps laid over ${count(days, 'day', 'days')}, with a lane for each person and each machine. “Day by day” says the same in words.`,
     calendar: (days: number) => `${count(days, 'day', 'days')} from the first to the last.`,
@@ -135,6 +140,8 @@ export const planPageWords = {
     usable: (share: string, basis: string) =>
       `Of a working day a tool is at work ${share} (${basis}); the rest goes into setting up, moving and cleaning. So steps fill more of a day than their hours.`,
     hands: 'Work by hand is shared by whoever is free. Bring a tool for each.',
+    pullOff:
+      'Pull-off tests are not counted in. Where they are asked for, they want a dry face, and hours for the glue to harden.',
     joints: 'No patch may bridge a joint. Keep clear of joints yourself: they are not asked.',
   },
   cautions: { title: 'What can hurt you on this job', on: 'Comes with' },

@@ -14,7 +14,9 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
       ? 'This cleans and opens the sound concrete, so that the next layer grips it.'
       : `This takes off ${named(reason, 'looseness', looseNames)}, ${depthSaid(reason, say)}.`,
   'coating-comes-off': (reason, say) =>
-    `This takes off ${say.list(namedAll(reason, 'contamination', contaminantNames))}.`,
+    `This takes off ${say.list(namedAll(reason, 'contamination', contaminantNames))}. Sound what comes to light.`,
+  'sound-before-layer': () =>
+    'Sound the floor before you start. A layer holds no better than what lies under it.',
   'drop-before-tools': () =>
     'There may be oil. Put a drop of water on it before any tool starts. If it beads, degrease first.',
   'make-safe-first': () =>
@@ -34,7 +36,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'growth-first': () =>
     'Moss and algae clog tools and hide the surface, so they come off before it is worked.',
   'coating-by-scraper': () =>
-    'No floor machine can lift this coating here, so it is scraped off by hand first.',
+    'No floor machine can lift this coating here, so it is scraped off by hand first. Sound what comes to light.',
   'sound-whole-slab': () =>
     'Sound the whole slab, not only the part you know is bad. Hollow concrete looks like sound concrete. Mark where the ring turns dull.',
   'sound-before-cutting': () =>
@@ -88,7 +90,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'skin-by-grit': () =>
     'No shotblaster gets into a hole, a chased crack or round a bar, or is worth setting up on a spot. Blast the faces with grit: water would have to dry out again.',
   'skin-by-grit-or-water': () =>
-    'No shotblaster gets into a hole, a chased crack or round a bar. Blast the faces with grit, or wash them at high pressure.',
+    'No shotblaster gets into a hole, a chased crack, round a bar or up to a wall. Blast the faces with grit, or wash them at high pressure.',
   'vacuum-twice-no-wash': () =>
     'What goes on wants it dry, so it is not washed any more. Vacuum it twice, the second time across the first.',
   'coating-debris-apart': () =>
