@@ -1,3 +1,5 @@
+import { pageLive } from './page-live';
+
 let here: Promise<void> | undefined;
 
 /** What somebody does who goes on with a page. */
@@ -5,8 +7,8 @@ const signs = ['pointerdown', 'pointermove', 'keydown', 'scroll', 'focusin', 'be
 
 /**
  * Resolves when somebody goes on with the page: touches, points, scrolls, presses a key, prints. Or
- * when the whole site lies on the device, where more of it costs nobody anything. What a page does
- * not show at first waits for it.
+ * as soon as the page stands and nothing more is on its way, or when the whole site lies on the device, where more of it costs
+ * nobody anything. What a page does not show at first waits for it.
  */
 export const readerHere = (): Promise<void> =>
   (here ??= new Promise((resolve) => {
@@ -17,6 +19,8 @@ export const readerHere = (): Promise<void> =>
       resolve();
     };
     for (const sign of signs) addEventListener(sign, go, { capture: true, passive: true, signal });
+    // It may be printed untouched.
+    void pageLive().then(go);
     globalThis.matchMedia?.('print').addEventListener('change', go, { signal });
     // The worker says so to every page (keep/offline-copy.ts).
     (navigator.serviceWorker as ServiceWorkerContainer | undefined)?.addEventListener(

@@ -27,10 +27,6 @@ export const privacyWords = {
       gone: 'Forget them on the practice page.',
     },
     given: {
-      what: 'Results that learners gave you, with their names.',
-      gone: 'Remove a name or a result on the page of results.',
-    },
-    given: {
       what: 'Results that others sent you, each with the name its sender chose.',
       gone: 'Remove a name where you gather them.',
     },
