@@ -37,6 +37,8 @@ export type MethodId = keyof typeof methodFacts;
 export type StepId = MethodId | keyof typeof stepFacts;
 
 export const methodIds = Object.keys(methodFacts) as MethodId[];
+/** Whether a name is that of a method. */
+export const isMethod = (id: string): id is MethodId => methodIds.includes(id as MethodId);
 export const stepIds = [...methodIds, ...Object.keys(stepFacts)] as StepId[];
 
 /** The facts of each method, by id. */
@@ -45,7 +47,6 @@ export const methods: Readonly<Record<MethodId, MethodFacts>> = methodFacts;
 const aroundFacts: Readonly<
   Record<Exclude<StepId, MethodId>, { readonly hazards: readonly HazardId[] }>
 > = stepFacts;
-const isMethod = (step: StepId): step is MethodId => step in methods;
 
 /** The hazards a step brings wherever it is done. */
 export const hazardsOfStep = Object.fromEntries(

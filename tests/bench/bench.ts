@@ -1,128 +1,48 @@
 /**
- * Prints ratios, and turns red on nothing but disagreement: the engine, with full reasons, against
- * a general-purpose rules engine on the same decisions; and how plan time grows with the zones.
+ * Prints ratios of one run, in time of this process on its processor: the engine against a rules
+ * engine and a rules language on the same decisions; how plan and survey grow; and what the built
+ * site weighs. Red where answers differ. `tests/unit/bench.test.ts` has the budgets.
  */
-import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
-import { mersenne } from 'pure-rand/generator/mersenne';
-import { adviseSettled } from '$lib/advice/settle';
-import type { SettledSite, SettledZone } from '$lib/advice/types';
-import type { Job, Zone } from '$lib/answers/job';
-import { choicesOf } from '$lib/answers/questions';
-import { planJob } from '$lib/plan/plan';
-import { buildEngine, decide } from './rules-engine';
+import { adviseZone } from '$lib/advice/advise';
+import { compare } from './compare';
+import { cpuOf } from './cpu';
+import { planGrowth, surveyGrowth, type Grown } from './growth';
+import { isBuilt, scriptsOf, wholeSite } from './site';
 
-const seed = 20_261_125;
-const dice = mersenne(seed);
-const below = (count: number): number => Math.floor(uniformFloat64(dice) * count);
-const one = <T>(list: readonly T[]): T => list[below(list.length)] as T;
+const counts = [10, 50, 200, 1000, 5000];
+const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
 
-interface Case {
-  readonly site: SettledSite;
-  readonly zone: SettledZone;
-}
+const { compared, differing, ours, engine, language } = await compare(3000);
+console.log(`decisions compared: ${compared}, differing: ${differing}`);
+console.log(`this engine, with steps, reasons, holds and cautions: ${ours.toFixed(1)} us each`);
+console.log(`json-rules-engine, the method alone: ${(engine / ours).toFixed(1)} times that`);
+console.log(`publicodes, the method alone: ${(language / ours).toFixed(1)} times that`);
 
-function anyCase(): Case {
-  const site: SettledSite = {
-    element: one(choicesOf('element')),
-    setting: one(choicesOf('setting')),
-    salts: one(choicesOf('salts')),
-    freezeThaw: one(choicesOf('freezeThaw')),
-    thickness: 'unknown',
-    warnings: [],
-  };
-  const zone: SettledZone = {
-    depth: one(choicesOf('depth')),
-    looseness: one(choicesOf('looseness')),
-    contamination: choicesOf('contamination').filter(() => below(4) === 0),
-    texture: one(choicesOf('texture')),
-    cracks: one(choicesOf('cracks')),
-    crackLength: 'unknown',
-    steel: one(choicesOf('steel')),
-    barLoss: one(choicesOf('barLoss')),
-    finish: one(choicesOf('finish')),
-    area: 10,
-  } as unknown as SettledZone;
-  return { site, zone };
-}
+let depth = 0;
+// Another thickness each time: what was advised before is remembered.
+const open = await cpuOf(() => void adviseZone({ thickness: 100 + (depth += 1) }, {}));
+console.log(
+  `one advice with everything open: ${open.toFixed(0)} ms, ${((open * 1000) / ours).toFixed(0)} settled ones`,
+);
 
-const rounds = 5;
+const told = (name: string, unit: string, rows: readonly Grown[]) => {
+  console.log(`${name}, from nothing:`);
+  for (const { count, ms, power } of rows)
+    console.log(
+      `  ${String(count).padStart(5)} ${unit}: ${ms.toFixed(1)} ms${power === null ? '' : `, grows like ${unit}^${power.toFixed(2)}`}`,
+    );
+};
+told('plan of a whole job', 'zones', await planGrowth(counts));
+told('what a drawing comes to', 'marks', await surveyGrowth(counts));
 
-/** Microseconds a call, the best of some rounds: the least disturbed one. */
-async function microseconds(calls: number, work: () => Promise<void> | void): Promise<number> {
-  let best = Infinity;
-  for (let round = 0; round < rounds; round += 1) {
-    const started = performance.now();
-    await work();
-    best = Math.min(best, performance.now() - started);
+if (isBuilt()) {
+  for (const path of ['assess/element', 'advice', 'job/plan', '']) {
+    const { files, bytes } = scriptsOf(path);
+    console.log(`JavaScript /${path} cannot do without: ${kB(bytes)} gzip in ${files} files`);
   }
-  return (best * 1000) / calls;
-}
-
-async function againstRulesEngine(): Promise<boolean> {
-  const cases = Array.from({ length: 3000 }, anyCase);
-  const engine = buildEngine();
-  let differ = 0;
-  let compared = 0;
-  for (const { site, zone } of cases) {
-    const { underneath } = adviseSettled(site, zone);
-    if (!underneath) continue;
-    compared += 1;
-    if ((await decide(engine, site, zone)) !== underneath) differ += 1;
-  }
-  const few = cases.slice(0, 600);
-  const ours = await microseconds(cases.length, () => {
-    for (const { site, zone } of cases) adviseSettled(site, zone);
-  });
-  const theirs = await microseconds(few.length, async () => {
-    for (const { site, zone } of few) await decide(engine, site, zone);
-  });
-  console.log(`decisions compared: ${compared}, differing: ${differ}`);
-  console.log(`this engine, with steps, reasons, holds and cautions: ${ours.toFixed(1)} us each`);
-  console.log(`json-rules-engine, the method alone: ${theirs.toFixed(1)} us each`);
-  console.log(`ratio: ${(theirs / ours).toFixed(0)} times`);
-  return differ === 0 && compared > 1000;
-}
-
-/** A job of so many zones, all different in some answer. */
-function jobOf(count: number): Job {
-  const zones = Array.from({ length: count }, (_, index): Zone => {
-    const answers = {
-      depth: 1 + (index % 45),
-      looseness: [one(choicesOf('looseness').filter((each) => each !== 'rotten'))],
-      contamination: { yes: [], maybe: [] },
-      texture: [one(choicesOf('texture'))],
-      cracks: ['none'],
-      steel: ['none-seen'],
-      finish: ['overlay'],
-      area: 1 + below(300) / 10,
-    };
-    return { id: `z${index}`, name: '', answers } as unknown as Zone;
-  });
-  const site = {
-    element: ['slab'],
-    setting: ['open'],
-    salts: ['none'],
-    freezeThaw: ['some'],
-    thickness: 150,
-    warnings: { yes: [], maybe: [] },
-  };
-  return { name: 'Bench', site, zones } as unknown as Job;
-}
-
-async function growth(): Promise<void> {
-  console.log('plan of a whole job, from nothing:');
-  let before: { zones: number; ms: number } | undefined;
-  for (const zones of [1, 10, 100, 200, 500, 1000]) {
-    // A job of its own for every round: what was advised before is remembered.
-    const jobs = Array.from({ length: rounds }, () => jobOf(zones));
-    const ms = (await microseconds(1, () => void planJob(jobs.pop() as Job))) / 1000;
-    const grew = before && Math.log(ms / before.ms) / Math.log(zones / before.zones);
-    const power = grew === undefined ? '' : `, grows like zones^${grew.toFixed(2)}`;
-    console.log(`  ${String(zones).padStart(5)} zones: ${ms.toFixed(1)} ms${power}`);
-    before = { zones, ms };
-  }
-}
-
-const agree = await againstRulesEngine();
-await growth();
-process.exit(agree ? 0 : 1);
+  const { files, sent, kept } = wholeSite();
+  console.log(
+    `the whole site: ${(sent / 1e6).toFixed(2)} MB sent in brotli, ${(kept / 1e6).toFixed(2)} MB on the device, ${files} files`,
+  );
+} else console.log('Nothing is built: what the site weighs is not told.');
+process.exit(differing === 0 && compared > 1000 ? 0 : 1);

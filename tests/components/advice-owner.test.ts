@@ -1,7 +1,8 @@
 import { cleanup, render } from '@testing-library/svelte';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import AdvicePage from '$lib/ui/advice/AdvicePage.svelte';
+import { rest, whileOpen } from '$lib/ui/advice/arriving.svelte';
 import { preferences } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
 
@@ -52,6 +53,8 @@ const rustySteps = job(
 
 // Rendering a whole page takes its time on a busy machine.
 vi.setConfig({ testTimeout: 120_000 });
+// What is folded, and what only open answers need, is fetched apart.
+beforeAll(() => Promise.all([rest.load(), whileOpen.load()]));
 afterEach(() => {
   cleanup();
   preferences.reader = null;

@@ -1,6 +1,7 @@
 import { cleanup, render, screen, waitFor, within } from '@testing-library/svelte';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import AdvicePage from '$lib/ui/advice/AdvicePage.svelte';
+import { rest, whileOpen } from '$lib/ui/advice/arriving.svelte';
 import { preferences } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { boatShed as job } from '../helpers/boat-shed';
@@ -12,6 +13,8 @@ const headings = () =>
 vi.setConfig({ testTimeout: 120_000 });
 const patience = { timeout: 60_000 };
 
+// What is folded, and what only open answers need, is fetched apart.
+beforeAll(() => Promise.all([rest.load(), whileOpen.load()]));
 afterEach(() => {
   cleanup();
   preferences.reader = null;

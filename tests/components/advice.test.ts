@@ -1,10 +1,11 @@
 import { cleanup, render, screen, waitFor, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import { adviseZone } from '$lib/advice/advise';
 import { limitsHere } from '$lib/advice/owner-limits';
 import AdvicePage from '$lib/ui/advice/AdvicePage.svelte';
+import { rest, whileOpen } from '$lib/ui/advice/arriving.svelte';
 import { forOwner, partsFor, readings } from '$lib/ui/advice/readings';
 import { preferences, readers } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
@@ -52,6 +53,8 @@ const inSight = () => {
 vi.setConfig({ testTimeout: 120_000 });
 const patience = { timeout: 60_000 };
 
+// What is folded, and what only open answers need, is fetched apart.
+beforeAll(() => Promise.all([rest.load(), whileOpen.load()]));
 afterEach(() => {
   cleanup();
   preferences.reader = null;

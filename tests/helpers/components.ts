@@ -1,1 +1,6 @@
 import '@testing-library/jest-dom/vitest';
+import { readerHere } from '$lib/ui/reader-here';
+
+// In these tests somebody goes on with every page from the start.
+void readerHere();
+dispatchEvent(new Event('scroll'));

@@ -12,7 +12,9 @@ import {
   type InterviewContext,
 } from '$lib/interview/context';
 import { interview, type InterviewEvent } from '$lib/interview/machine';
+import { restsAt } from '$lib/interview/rests-at';
 import { give, placeOf, replay, standAt, type InterviewState } from '$lib/interview/replay';
+import { anyAnswer } from '../helpers/any-job';
 
 const empty: InterviewContext = { site: {}, zone: {} };
 
@@ -111,6 +113,24 @@ describe('the machine', () => {
     expect(ends.length).toBeGreaterThan(3);
     for (const { state } of ends)
       expect(missingQuestions(state.context.site, state.context.zone)).toEqual([]);
+  });
+
+  it('rests where the pages that need no machine say that it does', () => {
+    const given = fc.record(Object.fromEntries(questionIds.map((id) => [id, anyAnswer(id)])), {
+      requiredKeys: [],
+    });
+    fc.assert(
+      fc.property(given, (all) => {
+        const of = (scope: 'site' | 'zone') =>
+          Object.fromEntries(
+            Object.entries(all).filter(([id]) => questions[id as QuestionId].scope === scope),
+          );
+        const answers = { site: of('site'), zone: of('zone') } as InterviewContext;
+        expect(restsAt(answers)).toBe(placeOf(replay(answers)));
+      }),
+      { numRuns: 600 },
+    );
+    expect(restsAt(empty)).toBe('element');
   });
 
   it('describes each of its states', () => {

@@ -37,8 +37,7 @@ export const waits = [
 /** What a learner can decide: a method, or who has to come first. */
 export type Call = MethodId | Hold['who'];
 export const calls: readonly Call[] = [...methodIds, ...waits];
-export const isMethod = (call: Call): call is MethodId =>
-  (methodIds as readonly string[]).includes(call);
+export { isMethod } from '$shared/methods';
 
 /** A case written by hand, with what its author meant by it. Everything in it is invented. */
 export interface AuthoredCase extends Case {

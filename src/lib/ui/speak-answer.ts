@@ -1,19 +1,19 @@
 import type { Answer } from '$lib/answers/answers';
 import { choicesOf, questions, type QuestionId } from '$lib/answers/questions';
 import { questionPageWords as labels } from '$lib/words/en/ui/question';
-import type { QuestionsWords, Say } from '$lib/words/types';
+import type { QuestionsWords, QuestionWords, Say } from '$lib/words/types';
 import { choiceIn } from './choice-words';
 
 /** An answer in a few words, for lists. */
-export function speakAnswer(
-  question: QuestionId,
+export function speakAnswer<Q extends QuestionId>(
+  question: Q,
   answer: Answer<QuestionId>,
-  words: QuestionsWords,
+  words: Pick<QuestionsWords, Q>,
   say: Say,
 ): string {
   if (answer === 'unknown') return labels.unsureAnswer;
   if (typeof answer === 'number') {
-    const none = words[question].number?.none;
+    const none = (words[question] as QuestionWords).number?.none;
     if (answer === 0 && none) return none.name;
     const about = questions[question];
     const unit = 'unit' in about ? about.unit : 'mm';
@@ -23,7 +23,7 @@ export function speakAnswer(
         ? say.distance(answer)
         : say.area(answer);
   }
-  const name = (choice: string) => choiceWords(words, question, choice).name;
+  const name = (choice: string) => choiceIn(words[question] as QuestionWords, choice).name;
   const all = choicesOf(question).length;
   if ('yes' in answer) {
     const { yes, maybe } = answer;
@@ -32,7 +32,7 @@ export function speakAnswer(
     return [...yes.map(name), ...maybe.map((each) => labels.maybeAnswer(name(each)))].join('; ');
   }
   if (answer.length === all) return labels.unsureAnswer;
-  if (answer.length === 1) return name(answer[0]);
+  if (answer.length === 1) return name(answer[0] as string);
   return labels.possible(say.either(answer.map(name)));
 }
 

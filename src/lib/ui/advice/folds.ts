@@ -1,3 +1,4 @@
+import { tick } from 'svelte';
 import { siteName } from '$lib/ui/site-name';
 
 const key = siteName('down-to-sound.folds');
@@ -15,14 +16,19 @@ export function keepFolds(): void {
   }
 }
 
-/** Opens again what was open, for a reader who comes back or loads the page anew. */
-export function openFolds(): void {
+/**
+ * Opens again what was open, for a reader who comes back or loads the page anew.
+ * @param whole resolves when all parts of the page are there
+ */
+export async function openFolds(whole: () => Promise<void>): Promise<void> {
   const [entry] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
   if (!entry || entry.type === 'navigate') return;
   try {
     const kept = JSON.parse(sessionStorage.getItem(key) ?? '[]') as [string?, [number, string][]?];
     const [href, open = []] = kept;
-    if (href !== location.href) return;
+    if (href !== location.href || !open.length) return;
+    await whole();
+    await tick();
     const now = folds();
     for (const [at, name] of open) {
       const fold = now[at];

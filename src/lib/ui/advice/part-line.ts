@@ -1,9 +1,9 @@
 import { countRejections, stands } from '$lib/advice/rejected';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
-import { ruleSentences } from '$lib/words/en/rules';
+import { choiceSentence } from '$lib/words/en/rules/choice';
 import { advicePageWords as labels } from '$lib/words/en/ui/advice';
 import type { Say } from '$lib/words/types';
-import type { Further } from './further';
+import type { Further } from '$lib/ui/thoughts/further';
 import { borderOpen, type PartId } from './readings';
 
 /** What a folded part comes to, beside its title: a count, or the first reason. */
@@ -16,7 +16,7 @@ export function partLine(
   const { rejections, reasons, outcomes, findOut, assumptions, steps, cautions } = advice;
   switch (id) {
     case 'reasons':
-      return reasons[0] ? ruleSentences[reasons[0].rule](reasons[0], say) : '';
+      return reasons[0] ? choiceSentence(reasons[0], say) : '';
     case 'others': {
       const counts = countRejections(rejections);
       return stands

@@ -4,7 +4,7 @@ import type { Job } from '$lib/answers/job';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { QuestionId } from '$lib/answers/questions';
 import type { InterviewPlace } from '$lib/interview/context';
-import { placeOf, replay } from '$lib/interview/replay';
+import { restsAt } from '$lib/interview/rests-at';
 import type { Plan } from '$lib/plan/plan';
 import { drawnJob } from '$lib/survey/drawn';
 import { surveyOf } from '$lib/survey/survey';
@@ -40,7 +40,7 @@ const remembered = new WeakMap<ZoneAnswers, { site: SiteAnswers; next: Interview
 function nextFor(site: SiteAnswers, zone: ZoneAnswers): InterviewPlace {
   const known = remembered.get(zone);
   if (known?.site === site) return known.next;
-  const next = placeOf(replay({ site, zone }));
+  const next = restsAt({ site, zone });
   remembered.set(zone, { site, next });
   return next;
 }

@@ -30,6 +30,8 @@ const nameOf = ({ name }: { readonly name: string }): string => name || words.un
  */
 class JobsDesk {
   jobs = $state.raw<readonly JobSummary[]>([]);
+  /** Whether the list has been read, or could not be. */
+  listed = $state(false);
   removed = $state.raw<readonly Removed[]>([]);
   said = $state.raw<readonly Said[]>([]);
   /** The job that came from outside last, until the next step: the way on leads to it. */
@@ -52,6 +54,7 @@ class JobsDesk {
     } catch {
       this.say(words.storageFailed, true);
     }
+    this.listed = true;
   }
 
   /** The storage was taken away under the page: told where something went with it. */

@@ -1,10 +1,11 @@
 import type { Piece, termFinder } from '$lib/learn/markdown/terms';
+import { readerHere } from '$lib/ui/reader-here';
 
 type Cut = ReturnType<typeof termFinder>;
 
 /**
  * Which sentence of a page links which term of the glossary: the first that uses it. The terms are
- * fetched once the page stands; until then, and without them, sentences are plain.
+ * fetched once somebody goes on with the page; until then, and without them, sentences are plain.
  */
 class TermLinks {
   #cut = $state.raw<Cut | null>(null);
@@ -15,8 +16,9 @@ class TermLinks {
   load(): void {
     if (this.#asked) return;
     this.#asked = true;
-    const later = globalThis.requestIdleCallback ?? ((work: () => void) => setTimeout(work, 200));
-    later(() => void this.#fetch().catch(() => (this.#asked = false)));
+    void readerHere()
+      .then(() => this.#fetch())
+      .catch(() => (this.#asked = false));
   }
 
   async #fetch(): Promise<void> {

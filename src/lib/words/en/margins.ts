@@ -12,16 +12,25 @@ export function marginSentence(margin: Margin, say: Say, questions: QuestionsWor
   return `${conditionOf(margin, say, questions)}, ${endingOf(margin)}.`;
 }
 
+/** The same for what a data sheet would change: it needs the words of that question alone. */
+export const sheetSentence = (
+  margin: Margin,
+  questions: Pick<QuestionsWords, 'makerProfile'>,
+): string => `${sheetCondition(margin, questions)}, ${endingOf(margin)}.`;
+
+const sheetCondition = (
+  { to, reach }: Margin,
+  questions: Pick<QuestionsWords, 'makerProfile'>,
+): string =>
+  `If the data sheet asked for ${reach === 'at-most' ? 'no more than' : 'at least'} ${questions.makerProfile.choices[to as MakerProfile].name}`;
+
 function conditionOf(margin: Margin, say: Say, questions: QuestionsWords): string {
   const { question, from, to, atMm } = margin;
   const names = questions[question].choices as Readonly<Record<string, { name: string }>>;
   const name = (choice: string) => `“${names[choice]?.name ?? choice}”`;
   if (question === 'depth' && atMm !== undefined && to !== 'through')
     return depthCondition(margin, atMm, say);
-  if (question === 'makerProfile') {
-    const csp = questions.makerProfile.choices[to as MakerProfile].name;
-    return `If the data sheet asked for ${margin.reach === 'at-most' ? 'no more than' : 'at least'} ${csp}`;
-  }
+  if (question === 'makerProfile') return sheetCondition(margin, questions);
   if (from.startsWith(without)) return `If ${name(to)} were true as well`;
   if (to.startsWith(without)) return `If ${name(from)} were not true`;
   return `If the answer to “${questions[question].ask}” were ${name(to)} instead of ${name(from)}`;

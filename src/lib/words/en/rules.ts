@@ -1,4 +1,4 @@
-import type { RulesWords } from '$lib/words/types';
+import type { RulesWords, RuleSentence } from '$lib/words/types';
 import { choiceSentences } from './rules/choice';
 import { holdSentences } from './rules/holds';
 import { rejectionSentences } from './rules/rejections';
@@ -13,3 +13,5 @@ export const ruleSentences: RulesWords = {
   ...holdSentences,
   ...trialSentences,
 };
+
+export const ruleSentence: RuleSentence = (reason, say) => ruleSentences[reason.rule](reason, say);

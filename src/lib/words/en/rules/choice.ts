@@ -60,3 +60,7 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
     'A scraper takes the coating off first. What it leaves behind needs more than water.',
   'takes-off-thin-coating': () => 'It takes off the thin coating too.',
 };
+
+/** A reason for the method, by its rule alone. */
+export const choiceSentence: RuleSentence = (reason, say) =>
+  choiceSentences[reason.rule as (typeof choiceRules)[number]](reason, say);

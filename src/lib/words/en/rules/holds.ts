@@ -69,3 +69,7 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
     return `${open} Do the first test named here, then answer again.`;
   },
 };
+
+/** What holds the work, by its rule alone: what stands in sight needs no other rule's words. */
+export const holdSentence: RuleSentence = (reason, say) =>
+  holdSentences[reason.rule as (typeof holdRules)[number]](reason, say);

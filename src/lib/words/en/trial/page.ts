@@ -25,7 +25,6 @@ export const trialPage = {
   noScript: 'This page needs JavaScript, since it reads what you found.',
   toAdvice: 'To the advice',
   toPlan: 'To the plan',
-  link: 'Try a square metre first',
   explainer: 'How to try a square metre',
   /** Above the page, after the zone. */
   intro: (area: string) =>

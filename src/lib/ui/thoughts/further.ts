@@ -4,7 +4,7 @@ import { marginsOf } from '$lib/advice/margins';
 import { pairMarginsOf, type PairMargin } from '$lib/advice/pairs';
 import { whyNotAsked } from '$lib/advice/relevance';
 import { resultsOf } from '$lib/advice/results';
-import type { Margin, ResultOf, ZoneAdvice } from '$lib/advice/zone-advice';
+import type { Margin, ResultOf } from '$lib/advice/zone-advice';
 
 /** What stands further down the page and takes longer to work out than the advice itself. */
 export interface Further {
@@ -14,20 +14,23 @@ export interface Further {
   readonly results: Readonly<Partial<Record<QuestionId, readonly ResultOf[]>>>;
 }
 
-/** So many of the tests to do next are told with what their results would mean. */
-export const nextTests = 2;
-
-/** Works out what would change settled advice, or what the next tests would settle. */
-export function furtherOf(site: SiteAnswers, zone: ZoneAnswers, advice: ZoneAdvice): Further {
+/**
+ * Works out what would change settled advice, or what the next tests would settle.
+ * @param next the questions of the tests to do next; null where the advice is settled
+ */
+export function furtherOf(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  next: readonly QuestionId[] | null,
+): Further {
   const asked = ({ question }: { question: QuestionId }) =>
     whyNotAsked(question, site, zone) === null;
-  if (advice.outcomes.length === 1)
+  if (!next)
     return {
       margins: marginsOf(site, zone).filter(asked),
       pairs: pairMarginsOf(site, zone).filter(({ changes }) => changes.every(asked)),
       results: {},
     };
-  const next = advice.findOut.slice(0, nextTests).map(({ question }) => question);
   return {
     margins: [],
     pairs: [],

@@ -1,0 +1,10 @@
+import { missingQuestions } from '$lib/advice/relevance';
+import type { InterviewContext } from '$lib/interview/context';
+
+/** Whether an answer looks open, told before the advice has been worked out: it may not matter in the end. */
+export const mayBeOpen = ({ site, zone }: InterviewContext): boolean =>
+  missingQuestions(site, zone).length > 0 ||
+  Object.values({ ...site, ...zone }).some((answer) => {
+    if (Array.isArray(answer)) return answer.length > 1;
+    return typeof answer === 'object' && 'maybe' in answer && answer.maybe.length > 0;
+  });

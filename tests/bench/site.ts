@@ -1,0 +1,36 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
+
+const build = fileURLToPath(new URL('../../build', import.meta.url));
+export const isBuilt = () => existsSync(`${build}/index.html`);
+
+/** The JavaScript that a page names in its head: all it cannot do without. */
+export function scriptsOf(path: string) {
+  const html = readFileSync(`${build}/${path}/index.html`, 'utf8');
+  const names = new Set([...html.matchAll(/_app\/immutable\/[\w./-]+\.js/g)].map(([name]) => name));
+  const bytes = [...names].reduce(
+    (sum, name) => sum + gzipSync(readFileSync(`${build}/${name}`), { level: 9 }).length,
+    0,
+  );
+  return { files: names.size, bytes };
+}
+
+/** Bytes of the whole site as it is sent in brotli, and as it lies on the device. */
+export function wholeSite() {
+  const all = readdirSync(build, { recursive: true, withFileTypes: true }).filter((entry) =>
+    entry.isFile(),
+  );
+  const paths = all
+    .map(({ parentPath, name }) => `${parentPath}/${name}`)
+    .filter((path) => !/\.(br|gz)$|\/_headers$/.test(path));
+  let [sent, kept] = [0, 0];
+  for (const path of paths) {
+    const body = readFileSync(path);
+    kept += body.length;
+    sent += existsSync(`${path}.br`)
+      ? readFileSync(`${path}.br`).length
+      : Math.min(body.length, brotliCompressSync(body).length);
+  }
+  return { files: paths.length, sent, kept };
+}
