@@ -6,7 +6,7 @@ import { dayOf, type Clock } from './clock';
 import type { Past } from './past';
 import { layTasks, type End, type Placed } from './schedule';
 import type { Reach, Task } from './tasks';
-import { besideTool } from './tools';
+import { hireOf } from './hire';
 
 /** A piece of a step laid on a day. Hours from the start of that day's work. */
 export interface Laid {
@@ -216,31 +216,6 @@ function coveringOf(placed: readonly Placed[]): Record<string, Covering> {
               ?.from ?? null,
         };
   return found;
-}
-
-function hireOf(placed: readonly Placed[]): Hire[] {
-  const days = new Map<ToolId, Set<number>>();
-  const classes = new Map<ToolId, Set<FigureId>>();
-  for (const { task, stretches } of placed) {
-    const { tool: own, class: most } = task.tool;
-    for (const tool of [own, ...besideTool(task.step, own)]) {
-      if (tool === 'hand-tools' || !tools[tool].power.length) continue;
-      const found = days.get(tool) ?? new Set();
-      for (const { day } of stretches) found.add(day);
-      if (found.size) days.set(tool, found);
-    }
-    if (most) classes.set(own, (classes.get(own) ?? new Set<FigureId>()).add(most));
-  }
-  return [...days].map(([tool, on]) => {
-    const sorted = [...on].sort((one, other) => one - other);
-    return {
-      tool,
-      from: sorted[0] ?? 0,
-      to: sorted.at(-1) ?? 0,
-      classes: [...(classes.get(tool) ?? [])],
-      days: sorted,
-    };
-  });
 }
 
 function tallyOf(placed: readonly Placed[], own?: OwnFigures): Tally {
