@@ -168,13 +168,10 @@ describe('the reading', () => {
     const said = reading([zone('a', {})], { warnings: { yes: ['map-cracking'], maybe: [] } });
     expect(said.reading).toBe('laboratory-first');
   });
-  it.each(['settled-or-rocking', 'fire-or-chemical'])(
-    'says engineer first for %s',
-    (warning) => {
-      const said = reading([zone('a', {})], { warnings: { yes: [warning], maybe: [] } });
-      expect(said.reading).toBe('engineer-first');
-    },
-  );
+  it.each(['settled-or-rocking', 'fire-or-chemical'])('says engineer first for %s', (warning) => {
+    const said = reading([zone('a', {})], { warnings: { yes: [warning], maybe: [] } });
+    expect(said.reading).toBe('engineer-first');
+  });
   it('says engineer first where structure would be cut', () => {
     const said = reading([zone('a', { depth: 30, looseness: ['hollow'] })], {
       element: ['suspended-slab'],

@@ -20,10 +20,7 @@ function byGrid(observed: readonly Observed[], kind: string) {
   const seen = (of: string, log: number) =>
     observed
       .filter((one) => one.kind === of)
-      .reduce(
-        (weight, { ratio }) => weight * jstat.normal.pdf(Math.log(ratio), log, task),
-        1,
-      );
+      .reduce((weight, { ratio }) => weight * jstat.normal.pdf(Math.log(ratio), log, task), 1);
   const points: [number, number][] = [];
   for (const whole of grid) {
     const others = kinds
