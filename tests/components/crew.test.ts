@@ -23,7 +23,7 @@ describe('a day of the plan', () => {
     const card = screen.getByRole('heading', { name: /Break out/ }).closest('article');
     if (!card) throw new Error('no card for breaking out');
     expect(card).toHaveTextContent('row (x)');
-    expect(card).toHaveTextContent('100 to 115 dB(A)');
+    expect(card).toHaveTextContent('103 to 113 dB(A)');
     expect(card).toHaveTextContent('Forecourt');
   });
 

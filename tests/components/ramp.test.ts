@@ -57,7 +57,7 @@ describe('a part whose hole passes the top third of the slab', () => {
 describe('a number on two pages', () => {
   it('is one: days closed to cars', () => {
     render(OwnerPage);
-    const days = row('Days closed to cars')[0];
+    const days = row('Days closed')[0];
     expect(days).toMatch(/\d/);
     cleanup();
     render(Summary);
@@ -65,7 +65,7 @@ describe('a number on two pages', () => {
   });
   it('is one: days of machines', () => {
     render(OwnerPage);
-    const days = row('Machines to hire')[0];
+    const days = row('Days of hire')[0];
     expect(text()).toContain(`Machines: ${days} days of hire`);
   });
 });

@@ -16,9 +16,9 @@ describe('the engine', () => {
     const { compared, differing, ours, engine, language } = await compare(600);
     expect(compared).toBeGreaterThan(400);
     expect(differing).toBe(0);
-    // Usually 7 to 13, and 38 to 56.
-    expect(engine / ours).toBeGreaterThan(4);
-    expect(language / ours).toBeGreaterThan(15);
+    // Usually 7 to 13, and 38 to 56; on a machine with six other programs running 3.7 has been seen.
+    expect(engine / ours).toBeGreaterThan(2.5);
+    expect(language / ours).toBeGreaterThan(12);
   });
 
   it('plans in a time that grows with the zones, and hardly faster', async () => {

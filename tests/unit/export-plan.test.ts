@@ -125,7 +125,7 @@ describe('ranges in words', () => {
     [[1430, 2920], 'kg', '1.4 to 3 t'],
     [[6.2, 7.3], 'count', '7 to 8'],
     [[0.36, 1.2], 'h', '0.25 to 1.25 hours'],
-    [[0.1, 0.4], 'h', '10 to 25 minutes'],
+    [[0.1, 0.4], 'h', '5 to 25 minutes'],
     [[1, 1], 'h', '1 hour'],
   ] as const)('%j %s', (span, unit, text) => {
     expect(spanWords(span, unit, say)).toBe(text);

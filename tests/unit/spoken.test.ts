@@ -6,6 +6,7 @@ import { adviseSettled } from '$lib/advice/settle';
 import type { Hold, SettledSite, SettledZone } from '$lib/advice/types';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { words } from '$lib/words';
+import { methodIds } from '$shared/methods';
 import { formatter } from '../helpers/plain-formatter';
 import type { Say } from '$lib/words/types';
 import { broken, mute, sentence, spokenBy, strangers } from '../helpers/words';
@@ -24,6 +25,19 @@ const sites = fc.record({
   warnings: some('warnings'),
 }) as fc.Arbitrary<SettledSite>;
 
+/** Methods that failed on test patches: now and then some, rarely all. */
+const failed = fc
+  .tuple(
+    fc.oneof(
+      { weight: 6, arbitrary: fc.constant([]) },
+      { weight: 2, arbitrary: fc.subarray([...methodIds], { minLength: 1, maxLength: 3 }) },
+      { weight: 1, arbitrary: fc.constant(methodIds) },
+    ),
+    fc.constantFrom<'too-much' | 'too-little' | 'both'>('too-much', 'too-little', 'both'),
+    fc.constantFrom(['bruised'], ['too-deep'], ['too-smooth']),
+  )
+  .map(([methods, because, why]) => methods.map((method) => ({ method, because, why })));
+
 const zones = fc
   .record({
     depth: one('depth'),
@@ -38,9 +52,13 @@ const zones = fc
     border: fc.constantFrom(undefined, 0, 7),
     makerProfile: fc.constantFrom(undefined, undefined, 2, 4, 8),
     makerMoisture: fc.constantFrom(undefined, undefined, 'damp', 'dry'),
+    triedOut: failed,
+    stopped: fc.constantFrom([], [], [], ['hollow-below']),
   })
-  .map(({ loss, border, makerProfile, makerMoisture, ...zone }) => ({
+  .map(({ loss, border, makerProfile, makerMoisture, triedOut, stopped, ...zone }) => ({
     ...zone,
+    ...(triedOut.length && { triedOut }),
+    ...(stopped.length && { stopped }),
     ...(loss && zone.steel === 'corroded' && { barLoss: loss }),
     ...(border !== undefined && { border }),
     ...(makerProfile !== undefined && { makerProfile }),

@@ -33,6 +33,9 @@ export const unguarded: Readonly<Partial<Record<FigureId, string>>> = {
     'held by the Magnus formula in tests/published/dew-point.test.ts, to half a degree',
   'concrete.bulking':
     'its upper end is implied by a table that nobody named; the lower end is held (4,050 / 2,400 lb/yd3)',
+  'pace.job': 'arithmetic from the width of the tables: held by tests/published/pace.test.ts',
+  'pace.kind': 'as pace.job',
+  'pace.task': 'as pace.job',
   'patch.scattered':
     'derived by laying patches over simulated floors: held by tests/unit/survey-scattered.test.ts',
 };
