@@ -81,8 +81,8 @@ function planEntry({
 }
 
 /** How far the crew has come; what it told of each task stands with the tasks. */
-function farEntry({ told: _, capped, ...soFar }: SoFar) {
-  return { ...soFar, capped: capped.map(({ step, zone }) => ({ step, zone })) };
+function farEntry({ told: _, doubted, ...soFar }: SoFar) {
+  return { ...soFar, doubted: doubted.map(({ step, zone }) => ({ step, zone })) };
 }
 
 /**

@@ -62,7 +62,7 @@ test.describe('on paper', () => {
       // Without the four light modules on either side.
       expect((whole * (modules - 8)) / modules / (96 / 25.4)).toBeGreaterThanOrEqual(40);
       const link = await decode(page, await code.first().screenshot());
-      expect(link).toContain('/jobs/#job');
+      expect(link).toMatch(/\/jobs\/\?units=(us|metric)#job/);
       await page.emulateMedia({ media: 'screen' });
       await page.goto(link ?? '');
       await expect(page.getByRole('heading', { name: 'A shared job' })).toBeVisible();

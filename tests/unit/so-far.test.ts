@@ -150,7 +150,7 @@ describe('hours that were taken', () => {
     expect(each.soFar?.taken).toBeCloseTo(6, 9);
   });
 
-  it('less than the least teach nothing, and what is far off counts as its bound', () => {
+  it('less than the least teach nothing, and what is too far off neither', () => {
     const short = before.tasks.find(
       ({ hours }) => hours && hours.atTask.typical < valueOf('pace.least'),
     );
@@ -158,11 +158,10 @@ describe('hours that were taken', () => {
     const quick = planJob(logged(job, [[short?.zone ?? null, short?.step ?? 'vacuum', took(2)]]));
     expect(quick.soFar).toMatchObject({ counted: 0, pace: null, done: 1 });
     const slip = planJob(logged(job, [['z0', 'break-out', took(1 / 60)]]));
-    expect(slip.soFar?.capped.map(({ step }) => step)).toEqual(['break-out']);
-    expect(usual(slip, 'vacuum')).toBeCloseTo(
-      usual(before, 'vacuum') * (1 / valueOf('pace.most')) ** (1 / 3),
-      9,
-    );
+    // A start and a done pressed within a minute: a slip of the thumb, that shortens no day of others.
+    expect(slip.soFar?.doubted.map(({ step }) => step)).toEqual(['break-out']);
+    expect(slip.soFar).toMatchObject({ counted: 0, ratio: null, pace: null });
+    expect(usual(slip, 'vacuum')).toBe(usual(before, 'vacuum'));
   });
 
   it('give way to the reader’s own figure, which the ratio is then taken against', () => {

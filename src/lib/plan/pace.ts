@@ -29,10 +29,10 @@ export interface Observed {
   readonly ratio: number;
 }
 
-/** A ratio within what is believed of one (figure `pace.most`). */
-export function believed(ratio: number): number {
+/** Whether a ratio is believed: further off it is a button pressed late, no pace (figure `pace.most`). */
+export function isBelieved(ratio: number): boolean {
   const most = valueOf('pace.most');
-  return Math.min(most, Math.max(1 / most, ratio));
+  return ratio <= most && ratio >= 1 / most;
 }
 
 const varianceOf = (figure: 'pace.job' | 'pace.kind' | 'pace.task'): number => {
@@ -47,7 +47,7 @@ const varianceOf = (figure: 'pace.job' | 'pace.kind' | 'pace.task'): number => {
  * known of job and kind after some tasks is normal too: one task moves its own kind by two thirds of
  * the way and every other by one third; many move them nearly all the way.
  * Source: Gelman et al., Bayesian Data Analysis, 5.4 (the normal hierarchical model; from memory).
- * @param observed of finished tasks; each ratio counts as `believed`
+ * @param observed of finished tasks, each `isBelieved`
  */
 export function paceOf(observed: readonly Observed[]): (kind: string) => Learnt {
   const [job, own, task] = [
@@ -57,7 +57,7 @@ export function paceOf(observed: readonly Observed[]): (kind: string) => Learnt 
   ];
   const logs = new Map<string, number[]>();
   for (const { kind, ratio } of observed)
-    logs.set(kind, [...(logs.get(kind) ?? []), Math.log(believed(ratio))]);
+    logs.set(kind, [...(logs.get(kind) ?? []), Math.log(ratio)]);
   const means = new Map(
     [...logs].map(([kind, all]) => [
       kind,

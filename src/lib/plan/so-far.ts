@@ -4,7 +4,7 @@ import type { Learnt } from '$lib/trial/learn';
 import { valueOf, type OwnFigures } from '$shared/figures';
 import { figureTerm, product, times, type Amount } from './amount';
 import type { StepId } from '$shared/methods';
-import { believed, kindOf, paceOf, type Observed } from './pace';
+import { isBelieved, kindOf, paceOf, type Observed } from './pace';
 import type { Plan } from './plan';
 import { spentOn, type LogFault, type Spent } from './spent';
 import { reachOf, type Reach, type Task } from './tasks';
@@ -29,8 +29,8 @@ export interface SoFar {
   readonly ratio: number | null;
   /** Finished tasks it comes from. */
   readonly counted: number;
-  /** Of these, so far off that they count as `pace.most`. */
-  readonly capped: readonly Task[];
+  /** Finished ones so far off that they are not believed, and not among these. */
+  readonly doubted: readonly Task[];
   /** Hours still to come. */
   readonly left: Reach;
   /** How many times as long they are reckoned to take for it; null where nothing is left. */
@@ -65,11 +65,12 @@ function tookOf(task: Task, spent: Spent | undefined): { took: number; reckoned:
 
 /**
  * Finished tasks as the pace reads them. Zones gone over in one go tell one thing together, not one
- * each. What was reckoned shorter than `pace.least` tells nothing.
+ * each. What was reckoned shorter than `pace.least` tells nothing, nor does what is not believed.
  */
 function observedIn(told: ReadonlyMap<Task, Spent>): {
   observed: readonly Observed[];
   tasks: readonly Task[];
+  doubted: readonly Task[];
 } {
   const gone = new Map<string, { tasks: Task[]; took: number; reckoned: number }>();
   for (const [task, spent] of told) {
@@ -84,12 +85,14 @@ function observedIn(told: ReadonlyMap<Task, Spent>): {
     });
   }
   const long = [...gone.values()].filter(({ reckoned }) => reckoned >= valueOf('pace.least'));
+  const sure = long.filter(({ took, reckoned }) => isBelieved(took / reckoned));
   return {
-    observed: long.map(({ tasks: [first], took, reckoned }) => ({
+    observed: sure.map(({ tasks: [first], took, reckoned }) => ({
       kind: kindOf((first as Task).step),
       ratio: took / reckoned,
     })),
-    tasks: long.flatMap(({ tasks }) => tasks),
+    tasks: sure.flatMap(({ tasks }) => tasks),
+    doubted: long.filter((each) => !sure.includes(each)).flatMap(({ tasks }) => tasks),
   };
 }
 
@@ -161,7 +164,7 @@ export function withSoFar(
   if (!isLogged(job)) return { tasks, soFar: null };
   const { spent, faults } = spentOn(tasks, job);
   if (!spent.size) return { tasks, soFar: null };
-  const { observed, tasks: counted } = observedIn(spent);
+  const { observed, tasks: counted, doubted } = observedIn(spent);
   const paceFor = paceOf(observed);
   const told = new Map<Task, TaskSoFar>();
   let [left, asReckoned] = [none, 0];
@@ -205,10 +208,7 @@ export function withSoFar(
       taken,
       ratio: finished.length ? sum('took') / sum('reckoned') : null,
       counted: counted.length,
-      capped: counted.filter((task) => {
-        const one = tookOf(task, spent.get(task));
-        return !!one && believed(one.took / one.reckoned) !== one.took / one.reckoned;
-      }),
+      doubted,
       left,
       pace: asReckoned > 0 && observed.length ? each(pace, (by) => by / asReckoned) : null,
       faults,

@@ -1,5 +1,8 @@
 import { readerHere } from '$lib/ui/reader-here';
 
+/** Milliseconds after which what did not arrive is asked for again. */
+const again = 5000;
+
 /** A part of the page that is fetched apart. */
 class Arriving<Parts> {
   #parts = $state.raw<Parts>();
@@ -16,8 +19,11 @@ class Arriving<Parts> {
   load(): Promise<void> {
     return (this.#asked ??= this.#fetch().then(
       (parts) => void (this.#parts = parts),
-      // Tried again with the next thing that is opened.
-      () => void (this.#asked = undefined),
+      () => {
+        // Tried again with the next thing that is opened, or in a moment: the page may wait for it.
+        this.#asked = undefined;
+        setTimeout(() => void this.load(), again);
+      },
     ));
   }
   /** When somebody goes on with the page. */

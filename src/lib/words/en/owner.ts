@@ -181,8 +181,8 @@ export const ownerPageWords = {
     parts: 'Replace parts',
     replace: 'Replace all',
   } satisfies Readonly<Record<CourseId, string>>,
-  rings: 'of the area rings',
-  ringsOpen: (share: string) => `of the area rings; ${share} not known`,
+  rings: 'of the area is not hollow',
+  ringsOpen: (share: string) => `of the area is not hollow; ${share} not known`,
   comesOff: 'of the concrete comes off',
   madeNew: (of: number, perhaps: number) =>
     `of ${of === 1 ? '1 part is' : `${of} parts are`} made new${perhaps ? `; ${perhaps} more may have to be` : ''}`,

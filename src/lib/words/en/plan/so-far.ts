@@ -20,8 +20,8 @@ const words = {
   tookAlike: (tasks: string) => `Took as long as reckoned so far (${tasks}).`,
   rest: (times: string, low: string, high: string) =>
     `What is left is reckoned at ${times} times, nine in ten between ${low} and ${high}.`,
-  capped: (steps: string, most: string) =>
-    `Too far off to be believed, so counted as ${most} times: ${steps}. Check the times.`,
+  doubted: (steps: string) =>
+    `Too far off to be believed, so not counted: ${steps}. Check the times.`,
   faults: (number: number) =>
     `${count(number, 'time', 'times')} cannot be right. The crew’s day says which.`,
 };
@@ -30,7 +30,7 @@ export const soFarTitle = words.title;
 /** How far the crew has come and what that says of the rest, a sentence each; none before work began. */
 export function soFarLines({ soFar, schedule }: Plan, say: Say): string[] {
   if (!soFar) return [];
-  const { done, tasks, running, left, ratio, counted, pace, capped, faults } = soFar;
+  const { done, tasks, running, left, ratio, counted, pace, doubted, faults } = soFar;
   const state = [words.done(done, tasks), ...(running ? [words.running(running)] : [])];
   const days = schedule.left?.count ?? [0, 0];
   const said = (value: number) => say.number(tenth(value));
@@ -49,13 +49,8 @@ export function soFarLines({ soFar, schedule }: Plan, say: Say): string[] {
       ? []
       : [tenth(ratio) === 1 ? words.tookAlike(of) : words.took(said(ratio), of)]),
     ...(pace ? [words.rest(said(pace.typical), said(pace.low), said(pace.high))] : []),
-    ...(capped.length
-      ? [
-          words.capped(
-            say.list([...new Set(capped.map(({ step }) => names[step].name))]),
-            say.number(say.valueOf('pace.most')),
-          ),
-        ]
+    ...(doubted.length
+      ? [words.doubted(say.list([...new Set(doubted.map(({ step }) => names[step].name))]))]
       : []),
     ...(faults.length ? [words.faults(faults.length)] : []),
   ];

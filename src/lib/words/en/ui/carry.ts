@@ -7,6 +7,7 @@ export const carryWords = {
   /** The crew's log makes the code too large. */
   withoutLog: (file: string) =>
     `The log of the work is too large for the code: it is in the file. Save it under “Your jobs”: ${file}`,
+  toJobs: 'To your jobs: send the link, or save the file',
   linkOnly: 'The job is too large for a code: send the link, or the file.',
   toPhone: 'Take it to a phone',
   back: 'Back at the desk, share the job from the phone and choose “Bring it into a job here”.',
