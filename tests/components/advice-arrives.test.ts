@@ -13,7 +13,16 @@ it('comes where answers are settled and something is to be found out all the sam
   const site = { thickness: 'unknown', warnings: { yes: ['old-coating-or-adhesive'], maybe: [] } };
   await session.startNew(
     tradeJob(
-      [{ contamination: { yes: ['thin-coating'], maybe: [] }, borderLength: 'unknown' }],
+      [
+        {
+          contamination: { yes: ['thin-coating'], maybe: [] },
+          finish: ['thin-film'],
+          makerProfile: ['no-sheet'],
+          makerMoisture: ['no-sheet'],
+          borderLength: 'unknown',
+          crackLength: 0,
+        },
+      ],
       site,
     ),
   );
