@@ -3,6 +3,8 @@ import type { choiceRules } from '$lib/advice/rules';
 import { looseNames, methodNames } from '$lib/words/en/names';
 import type { RuleSentence } from '$lib/words/types';
 import { depthSaid, named, saw } from './facts';
+import { holdSentences } from './holds';
+import { trialSentences } from './trial';
 
 /** Why this method. */
 export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], RuleSentence>> = {
@@ -61,6 +63,9 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
   'takes-off-thin-coating': () => 'It takes off the thin coating too.',
 };
 
-/** A reason for the method, by its rule alone. */
+/** All that may stand as the reason for an advice: the choice, what stands before it, a test patch. */
+const reasons = { ...choiceSentences, ...holdSentences, ...trialSentences };
+
+/** A reason for the advice, by its rule alone. */
 export const choiceSentence: RuleSentence = (reason, say) =>
-  choiceSentences[reason.rule as (typeof choiceRules)[number]](reason, say);
+  reasons[reason.rule as keyof typeof reasons](reason, say);

@@ -1,6 +1,7 @@
 import type { holdRules } from '$lib/advice/rules';
 import type { Reason } from '$lib/advice/types';
 import { elementNames, methodNames, saltNames } from '$lib/words/en/names';
+import { trialSentences } from './trial';
 import type { RuleSentence } from '$lib/words/types';
 import { amount, named, namedAll, saw } from './facts';
 
@@ -70,6 +71,9 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
   },
 };
 
+/** What stands before the work, and what a test patch put there. */
+const before = { ...holdSentences, ...trialSentences };
+
 /** What holds the work, by its rule alone: what stands in sight needs no other rule's words. */
 export const holdSentence: RuleSentence = (reason, say) =>
-  holdSentences[reason.rule as (typeof holdRules)[number]](reason, say);
+  before[reason.rule as keyof typeof before](reason, say);
