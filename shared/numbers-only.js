@@ -5,6 +5,10 @@ import { fileURLToPath } from 'node:url';
 const prefix = '\0numbers:';
 /** What is shown beside a figure and never reckoned with. */
 const shownOnly = new Set(['note', 'source', 'seen', 'partBasis']);
+/** Who asks a figure on what basis it stands while reckoning; every other page asks `figure-notes.ts`. */
+const askBasis = ['ladders.json', 'settings.json', '../src/lib/readiness/checks.ts'];
+const basisAsked = () =>
+  askBasis.map((file) => readFileSync(new URL(file, import.meta.url), 'utf8')).join('\n');
 /** Files of figures that one page fetches for itself (`photo-figures.ts`). */
 const apart = /photo\.json$/;
 
@@ -62,8 +66,16 @@ export function numbersOnly() {
             (named ??= namedIn(program()))(id),
           )
         : Object.entries(whole);
-      const numbers = JSON.stringify(Object.fromEntries(kept), (key, value) =>
-        shownOnly.has(key) ? undefined : value,
+      const asked = browser ? basisAsked() : '';
+      const numbers = JSON.stringify(
+        Object.fromEntries(
+          kept.map(([id, figure]) =>
+            browser && !asked.includes(`${id}`)
+              ? [id, { ...figure, basis: undefined }]
+              : [id, figure],
+          ),
+        ),
+        (key, value) => (shownOnly.has(key) ? undefined : value),
       );
       return { code: `export default ${numbers};`, moduleType: 'js' };
     },
