@@ -21,5 +21,5 @@ export const trialSentences: Readonly<Record<(typeof trialRules)[number], RuleSe
   'no-method-left': () =>
     'Every method that would do here has failed on your test patches. Stop. Show the patches to a licensed structural engineer: the concrete itself may be too weak to repair.',
   'stopped-on-patch': (reason) =>
-    `Your test patch stopped: ${namedAll(reason, 'why', stops as Record<string, string>).join('; ')}. Find that out, and change the answer, before anybody goes on.`,
+    `Your test patch stopped: ${namedAll(reason, 'why', stops as Record<string, string>).join('; ')}. Find that out, with a licensed structural engineer where it carries load, and change the answer before anybody goes on.`,
 };
