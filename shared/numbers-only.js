@@ -47,6 +47,8 @@ const namedIn = (text) => /** @param {string} id */ (id) => {
 export function numbersOnly() {
   /** @type {((id: string) => boolean) | undefined} */
   let named;
+  /** @type {string | undefined} */
+  let asked;
   return {
     name: 'numbers-only',
     enforce: 'pre',
@@ -66,14 +68,11 @@ export function numbersOnly() {
             (named ??= namedIn(program()))(id),
           )
         : Object.entries(whole);
-      const asked = browser ? basisAsked() : '';
+      const spared = (/** @type {string} */ id) =>
+        browser && !(asked ??= basisAsked()).includes(id);
       const numbers = JSON.stringify(
         Object.fromEntries(
-          kept.map(([id, figure]) =>
-            browser && !asked.includes(`${id}`)
-              ? [id, { ...figure, basis: undefined }]
-              : [id, figure],
-          ),
+          kept.map(([id, figure]) => [id, spared(id) ? { ...figure, basis: undefined } : figure]),
         ),
         (key, value) => (shownOnly.has(key) ? undefined : value),
       );

@@ -2,7 +2,10 @@ import fc from 'fast-check';
 import type { DayLog, Moment, TaskLog } from '$lib/answers/day-log';
 import type { Job } from '$lib/answers/job';
 import { withLogs } from '$lib/answers/task-log';
+import { planJob, type Plan } from '$lib/plan/plan';
+import type { Task } from '$lib/plan/tasks';
 import type { StepId } from '$shared/methods';
+import { tradeJob } from './trade-jobs';
 
 /** A moment of May 2026 in a place two hours ahead of UTC. */
 export const at = (day: number, time: string): Moment =>
@@ -66,3 +69,27 @@ export const anyDayLog = (steps: readonly StepId[]): fc.Arbitrary<DayLog> =>
     maxKeys: 3,
     noNullPrototype: true,
   }) as unknown as fc.Arbitrary<DayLog>;
+
+const broken = { depth: 40, looseness: ['hollow'], finish: ['overlay'], area: 6 };
+/** Two zones that are broken out, invented. */
+export const brokenJob = tradeJob(
+  [broken, { ...broken, area: 3 }],
+  {},
+  { crew: 2, hoursPerDay: 8 },
+);
+/** A task of a plan. */
+export const taskOf = ({ tasks }: Plan, step: StepId, zone: string | null = 'z0'): Task => {
+  const found = tasks.find((each) => each.step === step && each.zone === zone);
+  if (!found) throw new Error(`no ${step}`);
+  return found;
+};
+/** Hours at the task that a step usually takes. */
+export const usual = (of: Job | Plan, step: StepId, zone: string | null = 'z0'): number =>
+  taskOf('tasks' in of ? of : planJob(of), step, zone).hours?.atTask.typical ?? 0;
+/** A log of a step that took so many hours from 07:00 on. */
+export const took = (hours: number, day = 4, people = 1): TaskLog => {
+  const minutes = Math.round(hours * 60);
+  const end = 7 * 60 + minutes;
+  const text = `${String(Math.floor(end / 60)).padStart(2, '0')}:${String(end % 60).padStart(2, '0')}`;
+  return doneIn(at(day, '07:00'), at(day, text), people);
+};

@@ -1,33 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { started, type TaskLog } from '$lib/answers/day-log';
-import type { Job } from '$lib/answers/job';
 import { figureTerm, isKnown, typicalOf } from '$lib/plan/amount';
-import { planJob, type Plan } from '$lib/plan/plan';
-import type { Task } from '$lib/plan/tasks';
+import { planJob } from '$lib/plan/plan';
 import { crewDaysOf } from '$lib/safety/from-plan';
 import { valueOf } from '$shared/figures';
-import type { StepId } from '$shared/methods';
 import { settledJob } from '../helpers/crew-jobs';
-import { at, doneIn, logged } from '../helpers/crew-log';
-import { tradeJob } from '../helpers/trade-jobs';
+import { at, brokenJob as job, doneIn, logged, taskOf, took, usual } from '../helpers/crew-log';
 
-const broken = { depth: 40, looseness: ['hollow'], finish: ['overlay'], area: 6 };
-const job = tradeJob([broken, { ...broken, area: 3 }], {}, { crew: 2, hoursPerDay: 8 });
-const taskOf = ({ tasks }: Plan, step: StepId, zone: string | null = 'z0'): Task => {
-  const found = tasks.find((each) => each.step === step && each.zone === zone);
-  if (!found) throw new Error(`no ${step}`);
-  return found;
-};
-const usual = (of: Job | Plan, step: StepId, zone: string | null = 'z0'): number =>
-  taskOf('tasks' in of ? of : planJob(of), step, zone).hours?.atTask.typical ?? 0;
-/** A log of a step that took so many hours from 07:00 on. */
-const took = (hours: number, day = 4, people = 1): TaskLog => {
-  const minutes = Math.round(hours * 60);
-  const end = 7 * 60 + minutes;
-  const text = `${String(Math.floor(end / 60)).padStart(2, '0')}:${String(end % 60).padStart(2, '0')}`;
-  return doneIn(at(day, '07:00'), at(day, text), people);
-};
 const before = planJob(job);
 
 describe('without a word of the crew', () => {

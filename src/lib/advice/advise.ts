@@ -19,6 +19,10 @@ import { survey, type Survey } from './survey';
 import type { Advice, Reason, Verdict } from './types';
 import type { Outcome, ZoneAdvice } from './zone-advice';
 
+type Ended = { readonly verdict: Verdict };
+const stoppedLast = (one: Ended, other: Ended): number =>
+  +(one.verdict === 'stop') - +(other.verdict === 'stop');
+
 /**
  * Advice for a zone, whatever is still open about it.
  * What is not answered counts as not sure; every possibility is carried through, and the advice
@@ -41,9 +45,7 @@ export function adviseZone(
   const verdict = overall(outcomes);
   const settled = outcomes.length === 1;
   // What the likeliest cases say holds only as far as the cases beside them say it too.
-  const going = surveyed.tallies.toSorted(
-    (one, other) => +(one.verdict === 'stop') - +(other.verdict === 'stop'),
-  );
+  const going = surveyed.tallies.toSorted(stoppedLast);
   const around = casesAround(going, { ...site, ...zone });
   const left = methodsLeft(outcomes);
   return {
@@ -60,9 +62,7 @@ export function adviseZone(
     possibleHolds: surveyed.possibleHolds,
     rejections: rejectionsInCommon(
       verdict === 'prepare' ? [likeliest.method as MethodId] : left,
-      outcomes
-        .map(({ example }) => example)
-        .sort((one, other) => +(one.verdict === 'stop') - +(other.verdict === 'stop')),
+      outcomes.map(({ example }) => example).sort(stoppedLast),
       [...around.map(({ demands }) => demands), ...surveyed.demands],
     ),
     target: likeliest.target,

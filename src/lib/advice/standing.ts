@@ -3,7 +3,6 @@ import { questionIds, type QuestionId } from '$lib/answers/questions';
 import { methodIds, type MethodId } from '$shared/methods';
 import { choose, rejectionsFor } from './choice';
 import { fixedOf, kindsFor, plainSite } from './completions';
-import type { Demands } from './demands';
 import { groupsOf } from './groups';
 import { methodsLeft } from './methods-left';
 import { survey } from './survey';
@@ -18,19 +17,18 @@ interface State {
   why: Reason;
 }
 type States = Readonly<Record<MethodId, State>>;
+interface Moment {
+  readonly states: States;
+  /** In how many ways the choice of method can be told apart. */
+  readonly ways: number;
+}
 
 /** Answers come one by one, so the states before the last answer have been worked out already. */
-const remembered = new Map<string, States>();
+const remembered = new Map<string, Moment>();
 const mostRemembered = 64;
 
-/** One set of demands for each way the choice of method can be told apart. */
-const demandsAmong = (site: SiteAnswers, zone: ZoneAnswers): readonly Demands[] => {
-  const base = { thickness: site.thickness ?? 'unknown', setting: plainSite.setting } as const;
-  return groupsOf(kindsFor(site, zone), base, fixedOf(zone), false).demands;
-};
-
 /** Where each method stands when only these answers count. */
-function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
+function momentOf(site: SiteAnswers, zone: ZoneAnswers): Moment {
   const { element, thickness } = site;
   const { depth, looseness, contamination, texture, cracks, steel, finish, area } = zone;
   // Only these take part in the choice; the others leave every method where it was.
@@ -52,7 +50,9 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
   const states = Object.fromEntries(
     methodIds.map((id) => [id, { chosen: false, wouldDo: false, why: { rule: 'meets-all' } }]),
   ) as Record<MethodId, State>;
-  for (const demands of demandsAmong(site, zone)) {
+  const base = { thickness: thickness ?? 'unknown', setting: plainSite.setting } as const;
+  const { demands: ways } = groupsOf(kindsFor(site, zone), base, fixedOf(zone), false);
+  for (const demands of ways) {
     const choice = choose(demands);
     states[choice.method].chosen = true;
     for (const { method, wouldDo, ...why } of rejectionsFor(choice, demands)) {
@@ -62,8 +62,9 @@ function statesAt(site: SiteAnswers, zone: ZoneAnswers): States {
     }
   }
   if (remembered.size >= mostRemembered) remembered.clear();
-  remembered.set(key, states);
-  return states;
+  const moment = { states, ways: ways.length };
+  remembered.set(key, moment);
+  return moment;
 }
 
 /** Up to so many ways to choose, the whole advice is thought through on a phone between two taps. */
@@ -73,8 +74,8 @@ const mostThoughtThrough = 60;
  * The methods that some way of completing the answers leads to without the work being stopped, as
  * the advice counts them. While very much is open, nothing is stopped for sure: all of them.
  */
-function goingOn(site: SiteAnswers, zone: ZoneAnswers): ReadonlySet<MethodId> {
-  if (demandsAmong(site, zone).length > mostThoughtThrough) return new Set(methodIds);
+function goingOn(site: SiteAnswers, zone: ZoneAnswers, ways: number): ReadonlySet<MethodId> {
+  if (ways > mostThoughtThrough) return new Set(methodIds);
   return new Set(methodsLeft(survey(site, zone).tallies));
 }
 
@@ -84,12 +85,12 @@ function goingOn(site: SiteAnswers, zone: ZoneAnswers): ReadonlySet<MethodId> {
  * first answer, in the order of the interview, that ruled it out.
  */
 export function standingOf(site: SiteAnswers, zone: ZoneAnswers): Standing[] {
-  const going = goingOn(site, zone);
   const given = questionIds.filter(
     (id) => site[id as never] !== undefined || zone[id as never] !== undefined,
   );
   const upTo = (count: number) => pick(site, zone, given.slice(0, count));
-  const now = statesAt(...upTo(given.length));
+  const { states: now, ways } = momentOf(...upTo(given.length));
+  const going = goingOn(site, zone, ways);
   return methodIds.map((method): Standing => {
     const state = now[method];
     if (state.chosen && going.has(method)) return { method, state: 'standing' };
@@ -98,7 +99,7 @@ export function standingOf(site: SiteAnswers, zone: ZoneAnswers): Standing[] {
     const { why } = state;
     if (state.wouldDo) return { method, state: 'would-do', why };
     const at = given.findIndex((_, index) => {
-      const then = statesAt(...upTo(index + 1))[method];
+      const then = momentOf(...upTo(index + 1)).states[method];
       return !then.chosen && !then.wouldDo;
     });
     const by = given[at];

@@ -1,3 +1,4 @@
+import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import type { Unavailable } from './job-store';
 
 /**
@@ -21,4 +22,30 @@ export async function openPatiently<T>(
   } catch {
     return 'refused';
   }
+}
+
+/** How a store of its own is opened; for tests also how long it waits, ms. */
+export interface OpenOptions {
+  readonly name?: string;
+  readonly patience?: number;
+}
+
+/**
+ * Opens a database of one version, or says why it cannot be had. Never throws.
+ * @param name what it is called on the device where the options do not say
+ * @param upgrade makes its stores when it is new
+ */
+export function openOwn<Schema extends DBSchema>(
+  name: string,
+  upgrade: (database: IDBPDatabase<Schema>) => void,
+  options: OpenOptions,
+): Promise<IDBPDatabase<Schema> | Unavailable> {
+  const open = (blocked: () => void) =>
+    openDB<Schema>(options.name ?? name, 1, {
+      upgrade,
+      blocked,
+      // A later version of the site in another tab asks for the storage, or it is deleted: let go.
+      blocking: (_current, _next, event) => (event.target as IDBDatabase).close(),
+    });
+  return openPatiently(open, options.patience ?? 4000);
 }

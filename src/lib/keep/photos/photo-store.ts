@@ -1,7 +1,7 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import type { DBSchema, IDBPDatabase } from 'idb';
 import { bounds } from '$lib/keep/bounds';
 import type { Unavailable } from '$lib/keep/job-store';
-import { openPatiently } from '$lib/keep/patience';
+import { openOwn, type OpenOptions } from '$lib/keep/patience';
 import { inOrder, type Photo, type WholePhoto } from '$lib/answers/photo';
 
 /** What became of a write. `full`: the zone has as many photos as it takes. `gone`: it is not there. */
@@ -40,22 +40,13 @@ const both = ['photos', 'pictures'] as const;
 export const photosName = 'down-to-sound.photos';
 
 /** Opens the photos on this device, or says why they cannot be had. Never throws. */
-export async function openPhotoStore(
-  options: { readonly name?: string; readonly patience?: number } = {},
-): Promise<PhotoStore | Unavailable> {
-  const name = options.name ?? photosName;
-  const open = (blocked: () => void) =>
-    openDB<Schema>(name, 1, {
-      upgrade(database) {
-        database.createObjectStore('photos', { keyPath: 'id' }).createIndex('job', 'job');
-        database.createObjectStore('pictures');
-      },
-      blocked,
-      // A later version of the site in another tab asks for the storage, or it is deleted: let go.
-      blocking: (_current, _next, event) => (event.target as IDBDatabase).close(),
-    });
-  const opened = await openPatiently(open, options.patience ?? 4000);
-  return typeof opened === 'string' ? opened : photoStore(name, opened);
+export async function openPhotoStore(options: OpenOptions = {}): Promise<PhotoStore | Unavailable> {
+  const upgrade = (database: Database) => {
+    database.createObjectStore('photos', { keyPath: 'id' }).createIndex('job', 'job');
+    database.createObjectStore('pictures');
+  };
+  const opened = await openOwn<Schema>(photosName, upgrade, options);
+  return typeof opened === 'string' ? opened : photoStore(options.name ?? photosName, opened);
 }
 
 function photoStore(name: string, database: Database): PhotoStore {

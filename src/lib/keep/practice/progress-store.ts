@@ -1,6 +1,6 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import type { DBSchema, IDBPDatabase } from 'idb';
 import { merged, withResult, type Progress, type Result } from '$lib/practice/progress';
-import { openPatiently } from '$lib/keep/patience';
+import { openOwn, type OpenOptions } from '$lib/keep/patience';
 import type { Checked } from '$lib/keep/problem';
 import type { Unavailable } from '$lib/keep/job-store';
 import { parseProgress, writeProgress } from './progress-file';
@@ -38,20 +38,12 @@ const key = 'mine';
 export const progressName = 'down-to-sound.practice';
 
 /** Opens what is kept on this device; when that cannot be had, a store in memory that says why. Never throws. */
-export async function openProgressStore(
-  options: { readonly name?: string; readonly patience?: number } = {},
-): Promise<ProgressStore> {
-  const name = options.name ?? progressName;
-  const open = (blocked: () => void) =>
-    openDB<Schema>(name, 1, {
-      upgrade(database) {
-        database.createObjectStore('progress');
-      },
-      blocked,
-      // A later version of the site in another tab asks for the storage: let go of it.
-      blocking: (_current, _next, event) => (event.target as IDBDatabase).close(),
-    });
-  const opened = await openPatiently(open, options.patience ?? 4000);
+export async function openProgressStore(options: OpenOptions = {}): Promise<ProgressStore> {
+  const opened = await openOwn<Schema>(
+    progressName,
+    (database) => void database.createObjectStore('progress'),
+    options,
+  );
   return typeof opened === 'string' ? memoryProgress(opened) : deviceProgress(opened);
 }
 

@@ -1,8 +1,8 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import type { DBSchema, IDBPDatabase } from 'idb';
 import * as v from 'valibot';
 import type { SetResult } from '$lib/practice/given';
 import type { Unavailable } from '$lib/keep/job-store';
-import { openPatiently } from '$lib/keep/patience';
+import { openOwn, type OpenOptions } from '$lib/keep/patience';
 import { describe, refuse, type Checked, type Problem } from '$lib/keep/problem';
 import { problemOf } from '$lib/keep/refusal';
 import { object, says } from '$lib/keep/shapes';
@@ -100,20 +100,12 @@ interface Schema extends DBSchema {
 export const resultsName = 'down-to-sound.given';
 
 /** Opens what is kept on this device; when that cannot be had, a store in memory that says why. Never throws. */
-export async function openResultStore(
-  options: { readonly name?: string; readonly patience?: number } = {},
-): Promise<ResultStore> {
-  const name = options.name ?? resultsName;
-  const open = (blocked: () => void) =>
-    openDB<Schema>(name, 1, {
-      upgrade(database) {
-        database.createObjectStore('given');
-      },
-      blocked,
-      // A later version of the site in another tab asks for the storage: let go of it.
-      blocking: (_current, _next, event) => (event.target as IDBDatabase).close(),
-    });
-  const opened = await openPatiently(open, options.patience ?? 4000);
+export async function openResultStore(options: OpenOptions = {}): Promise<ResultStore> {
+  const opened = await openOwn<Schema>(
+    resultsName,
+    (database) => void database.createObjectStore('given'),
+    options,
+  );
   return typeof opened === 'string' ? memoryResults(opened) : deviceResults(opened);
 }
 
