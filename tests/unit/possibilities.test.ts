@@ -13,6 +13,7 @@ import type { TriedAnswers } from '$lib/answers/trial-record';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { methodIds } from '$shared/methods';
 import { completions, countCompletions, sets } from '../helpers/enumerate';
+import { thickOrRubbery } from '../helpers/tried-out';
 
 /** Random answers, mostly sure, some open, small enough to enumerate. */
 const one = (id: QuestionId) =>
@@ -111,7 +112,7 @@ describe('advice for open answers', () => {
         expect(rules(quick.holds)).toEqual([...plain.inAll].sort());
         expect(rules([...quick.holds, ...quick.possibleHolds])).toEqual([...plain.holds].sort());
       }),
-      { numRuns: 300 },
+      { numRuns: 300, examples: [[thickOrRubbery]] },
     );
   });
 
@@ -221,6 +222,11 @@ describe('advice for open answers', () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('copes with nothing answered but a failed test patch', () => {
+    const { triedOut } = thickOrRubbery;
+    expect(adviseZone({}, { triedOut }).methods).not.toContain('needle-scale');
   });
 
   it('copes with nothing answered at all', () => {

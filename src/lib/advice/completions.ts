@@ -4,7 +4,6 @@ import {
   choicesOf,
   type BarLoss,
   type Choice,
-  type Contaminant,
   type DepthBand,
   type Looseness,
   type QuestionId,
@@ -13,6 +12,7 @@ import {
 import type { TriedAnswers } from '$lib/answers/trial-record';
 import { methodIds } from '$shared/methods';
 import { isFirmHollow, showsBar, type Demands } from './demands';
+import { traitAfterPatch, traitOfContamination } from './dirt-traits';
 import { fullDepthHold } from './hole';
 import { reachOf } from './holds';
 import { gradeOf, sheetMoisture } from './sheet';
@@ -90,7 +90,7 @@ export interface DepthState {
 }
 
 /** All kinds of every question, for one site and zone. */
-export function kindsFor(site: SiteAnswers, zone: ZoneAnswers) {
+export function kindsFor(site: SiteAnswers, zone: TriedAnswers) {
   const contamination = openMany('contamination', zone.contamination);
   return {
     element: kindsOf(possible('element', site.element), (element) =>
@@ -99,7 +99,9 @@ export function kindsFor(site: SiteAnswers, zone: ZoneAnswers) {
     salts: kindsOf(possible('salts', site.salts), (salts) => (salts === 'none' ? 'none' : 'some')),
     freezeThaw: kindsOf(possible('freezeThaw', site.freezeThaw), (frost) => frost),
     depthAndLooseness: depthKinds(site, zone),
-    contamination: kindsOf(subsets(contamination), traitOfContamination),
+    contamination: kindsOf(subsets(contamination), (set) =>
+      zone.triedOut?.length ? traitAfterPatch(set) : traitOfContamination(set),
+    ),
     texture: kindsOf(possible('texture', zone.texture), (texture) => texture),
     cracks: kindsOf(possible('cracks', zone.cracks), (cracks) => cracks),
     steel: kindsOf(steelStates(zone), ({ steel, barLoss }) =>
@@ -110,16 +112,6 @@ export function kindsFor(site: SiteAnswers, zone: ZoneAnswers) {
 }
 
 export type Kinds = ReturnType<typeof kindsFor>;
-
-/** Oil, a thin coating, a heavy one, growth and salt bloom each change something. */
-const traitOfContamination = (set: readonly Contaminant[]): string =>
-  [
-    set.includes('oil'),
-    set.includes('thin-coating'),
-    set.includes('thick-coating') || set.includes('rubbery-coating'),
-    set.includes('growth'),
-    set.includes('salt-bloom'),
-  ].join();
 
 export function steelStates(zone: ZoneAnswers): SteelState[] {
   return possible('steel', zone.steel).flatMap((steel): SteelState[] =>
