@@ -73,7 +73,7 @@ export class UnderWarnings {
     { method, depthHold, spent }: Group,
     steps: number,
   ): Endings {
-    const reach = { ...reachOf(zone, method, this.#cutting(cutsIn(steps))), spent };
+    const reach = reachOf(zone, method, this.#cutting(cutsIn(steps)), spent);
     const { removes, cuts, deep } = reach;
     const loss = showsBar(zone) ? zone.barLoss : undefined;
     const moves = zone.cracks === 'moving';

@@ -15,8 +15,8 @@ export interface Reach {
   readonly cuts: boolean;
   /** Goes deeper than the figure `tendon.depth`, or saws or drills. */
   readonly deep: boolean;
-  /** Every method that would do has failed on a test patch; absent where one is left. */
-  readonly spent?: boolean;
+  /** Every method that would do has failed on a test patch. */
+  readonly spent: boolean;
 }
 
 /** Holds that leave no surface method standing at all: the concrete or its bed is what failed. */
@@ -54,13 +54,18 @@ const carries = {
 /** Whether concrete overhead, or with air or a room below it, or holding something up. */
 export const carriesLoad = (element: SettledSite['element']): boolean => carries[element];
 
-export function reachOf(zone: SettledZone, method: MethodId | null, work: Work): Reach {
+export function reachOf(
+  zone: SettledZone,
+  method: MethodId | null,
+  work: Work,
+  spent = false,
+): Reach {
   const removes = method === 'break-out' || method === 'water-jet' || !!work['free-bar'];
   const cuts = removes || !!work['chase-crack'] || !!work['saw-cut'] || !!work['route-crack'];
   const loose = zone.looseness !== 'tight';
   // A band that reaches past the limit counts as past it.
   const deepest = zone.depthMm ?? rangeOfBand(zone.depth, 'unknown')[1];
-  return { removes, cuts, deep: cuts || (loose && deepest > valueOf('tendon.depth')) };
+  return { removes, cuts, deep: cuts || (loose && deepest > valueOf('tendon.depth')), spent };
 }
 
 /**

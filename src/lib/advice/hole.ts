@@ -1,4 +1,5 @@
 import { rangeOfBand } from '$lib/answers/depth';
+import type { DepthBand, Looseness } from '$lib/answers/questions';
 import { rangeOf, valueOf } from '$shared/figures';
 import { methodIds, type MethodId } from '$shared/methods';
 import { isFloor } from './place';
@@ -14,14 +15,17 @@ import type { Hold, SettledSite, SettledZone } from './types';
 type Damage = Pick<SettledZone, 'depth' | 'depthMm' | 'looseness'>;
 type Bars = Pick<SettledZone, 'steel' | 'barCover' | 'barDiameter'>;
 
+/** Asked of a zone many times over, of few bands and states: each is judged once. */
+const reachedOnly: Partial<Record<Looseness, Partial<Record<DepthBand, boolean>>>> = {};
+
 /** No method gentler than breaking out gets the loose concrete off. */
 export const onlyBreakingReaches = ({ depth: band, looseness }: Damage): boolean =>
-  methodIds.every(
+  ((reachedOnly[looseness] ??= {})[band] ??= methodIds.every(
     (method) =>
       method === 'break-out' ||
       method === 'water-jet' ||
       judgeRemoval(method, { remove: { band, looseness } } as Demands) !== null,
-  );
+  ));
 
 /** Whether a method makes a hole here: breaking out does, a jet where nothing gentler reaches or a bar shows. */
 export const makesHole = (method: MethodId, zone: Damage & Pick<Bars, 'steel'>): boolean =>

@@ -19,12 +19,12 @@ export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
   const choice = choose(demands);
   const { method, rest, spent } = choice;
   const work = workFor({ site, zone, demands, method, rest });
-  const reach = { ...reachOf(zone, method, work), spent };
+  const reach = reachOf(zone, method, work, spent);
   const holds = holdsOf(site, zone, reach, fullDepthHold(site, zone));
   const verdict = verdictOf(holds);
   const underneath = isBeyondSurface(holds) ? null : method;
   const steps = stepsOf(work, site, zone);
-  const target = targetOf(site, zone, demands, underneath);
+  const target = targetOf(site, zone, demands, method, underneath);
   return {
     verdict,
     method: verdict === 'prepare' ? method : null,
@@ -48,7 +48,7 @@ export function workFor(situation: Situation): Work {
   callCracks(work, situation);
   callSteel(work, situation);
   callAfter(work, situation);
-  callWarnings(work, situation.site, reachOf(situation.zone, situation.method, work));
+  callWarnings(work, situation);
   return work;
 }
 

@@ -1,6 +1,5 @@
 import type { FigureId } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
-import { methodsFor } from './choice';
 import { isBonded, showsBar, type Demands } from './demands';
 import { clearBehindBar, makesHole } from './hole';
 import { profileLeft } from './methods/judge';
@@ -15,15 +14,24 @@ export const followsTexture = (
 ): boolean => finish === 'sealer' && method !== null && methods[method].profile === 'as-found';
 
 /** Holes and chased cracks are filled before any finish, and the fill is bonded. */
-const opensHole = (site: SettledSite, zone: SettledZone, demands: Demands): boolean =>
-  demands.bar || chasesCrack(site, zone) || makesHole(methodsFor(demands).method, zone);
+const opensHole = (
+  site: SettledSite,
+  zone: SettledZone,
+  demands: Demands,
+  chosen: MethodId,
+): boolean => demands.bar || chasesCrack(site, zone) || makesHole(chosen, zone);
 
-/** What the surface must be when preparation ends. */
+/**
+ * What the surface must be when preparation ends.
+ * @param chosen the method, whatever may still hold it up
+ * @param method the same; null where no surface method applies
+ */
 export function targetOf(
   site: SettledSite,
   zone: SettledZone,
   demands: Demands,
-  method: MethodId | null,
+  chosen: MethodId,
+  method: MethodId | null = chosen,
 ): Target {
   const figure = zone.makerProfile === undefined ? profileFigureOf(zone.finish) : null;
   const figures: FigureId[] = ['open.limit'];
@@ -36,7 +44,7 @@ export function targetOf(
     ...(followsTexture(zone, method) && { followsTexture: true as const }),
     leaves: method && profileLeft(method, demands.texture),
     bruisedSkin:
-      !isBonded(zone) && !opensHole(site, zone, demands)
+      !isBonded(zone) && !opensHole(site, zone, demands, chosen)
         ? 'may-stay'
         : site.freezeThaw === 'often'
           ? 'must-go'

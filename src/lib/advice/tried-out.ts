@@ -17,7 +17,9 @@ const shows = ({ why }: TriedOut, ...any: readonly string[]): boolean =>
  * does its failure tell something of what they ask for.
  */
 export const failedHere = (demands: Demands): readonly TriedOut[] =>
-  demands.triedOut.filter(({ method }) => !methodRules[method].shortfall(demands));
+  !demands.triedOut.length
+    ? demands.triedOut
+    : demands.triedOut.filter(({ method }) => !methodRules[method].shortfall(demands));
 
 /** Bruises as much as what bruised already; or, where it went too deep, takes off more. */
 const isHarder = (method: MethodId, failed: TriedOut): boolean =>

@@ -1,10 +1,9 @@
 import type { Finish, Warning } from '$lib/answers/questions';
 import { isFirmHollow, removalFacts } from '$lib/advice/demands';
 import { holeRange, makesHole } from '$lib/advice/hole';
-import type { Reach } from '$lib/advice/holds';
+import { reachOf } from '$lib/advice/holds';
 import { isFloor, isSpot } from '$lib/advice/place';
 import { sawDepth } from '$lib/advice/saw-depth';
-import type { SettledSite } from '$lib/advice/types';
 import { valueOf } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
 import { chasesCrack } from './cracks';
@@ -34,7 +33,10 @@ export function callBefore(work: Work, situation: Situation): void {
 }
 
 /** What was ticked at the site and touches this work: a wash reaches no cable, and takes no prop away. */
-export function callWarnings(work: Work, { warnings }: SettledSite, reach: Reach): void {
+export function callWarnings(work: Work, { site, zone, method }: Situation): void {
+  const { warnings } = site;
+  if (!warnings.length) return;
+  const reach = reachOf(zone, method, work);
   const touched: Readonly<Partial<Record<Warning, boolean>>> = {
     'holds-something-up': reach.removes,
     'tendons-possible': reach.deep,
