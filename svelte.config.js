@@ -11,6 +11,10 @@ import { explainerSource, moduleScript } from './src/lib/learn/markdown/preproce
  */
 const base = process.env.BASE_PATH ? `/${process.env.BASE_PATH.replace(/^\/|\/$/g, '')}` : '';
 
+/** The language the site is built in: a folder of `src/lib/words`. */
+const language = process.env.SITE_LANGUAGE ?? 'en';
+const contentFolder = language === 'en' ? 'content' : `content/${language}`;
+
 /** @type {import('@sveltejs/kit').Config} */
 export default {
   extensions: ['.svelte', '.md'],
@@ -32,11 +36,14 @@ export default {
     paths: { base },
     // The page does it when it stands (lib/keep/offline-copy.ts).
     serviceWorker: { register: false },
+    // A build speaks one language: whatever says something imports it by these two names.
     alias: {
+      $words: `src/lib/words/${language}`,
+      '$words/*': `src/lib/words/${language}/*`,
       $shared: 'shared',
       '$shared/*': 'shared/*',
-      $content: 'content',
-      '$content/*': 'content/*',
+      $content: contentFolder,
+      '$content/*': `${contentFolder}/*`,
     },
     prerender: { handleHttpError: 'fail', handleMissingId: 'fail' },
     // Hashes rather than 'unsafe-inline': the site runs no script but its own.

@@ -3,7 +3,7 @@ import { mostBytes, readJobBytes } from '$lib/keep/job-file';
 import { harmless } from '$lib/keep/problem';
 import { drawnJob } from '$lib/survey/drawn';
 import { surveyOf } from '$lib/survey/survey';
-import { commandWords, problemSentence } from '$lib/words/en/keep';
+import { commandWords, problemSentence } from '$words/keep';
 import { adviceDocument } from './advice-document';
 import { adviseAll } from './advice-pool';
 

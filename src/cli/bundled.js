@@ -55,7 +55,12 @@ async function make(folder) {
     platform: 'node',
     format: 'esm',
     target: 'node20',
-    alias: { $lib: './src/lib', $shared: './shared', $content: './content' },
+    alias: {
+      $lib: './src/lib',
+      $words: './src/lib/words/en',
+      $shared: './shared',
+      $content: './content',
+    },
     // For libraries written for require.
     banner: {
       js: "import{createRequire as __require}from'node:module';const require=__require(import.meta.url);",

@@ -2,7 +2,7 @@ import { createServer, type Server } from 'node:http';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from '@playwright/test';
 import { siteListener } from '../../src/cli/site-server';
-import { frameWords } from '../../src/lib/words/en/ui/frame';
+import { frameWords } from '$words/ui/frame';
 
 /**
  * A page laid under another can be made to be clicked unseen (clickjacking, CWE-1021). The header

@@ -2,7 +2,7 @@ import { createServer, type Server } from 'node:http';
 import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { siteListener } from '../../src/cli/site-server';
-import { frameWords } from '../../src/lib/words/en/ui/frame';
+import { frameWords } from '$words/ui/frame';
 
 /** The copy on the device: when it is made, what becomes of a file that does not come, who is spared. */
 const hand = siteListener(fileURLToPath(new URL('../../build', import.meta.url)));

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { siteListener } from '../../src/cli/site-server';
-import { frameWords } from '../../src/lib/words/en/ui/frame';
+import { frameWords } from '$words/ui/frame';
 import { belowPath as base } from '../helpers/below';
 import { pageKinds } from './page-kinds';
 

@@ -4,7 +4,7 @@ import type { Job, Zone } from '$lib/answers/job';
 import { parseJob } from '$lib/keep/job-file';
 import { planJob, type Plan } from '$lib/plan/plan';
 import { needsOf } from '$lib/readiness/open-needs';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import type { Case, PlanExpectation, ZoneExpectation } from './case';
 
 const list = (value: string | readonly string[]): readonly string[] => [value].flat();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import { parseJob } from '$lib/keep/job-file';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import { wholeJobs } from './told-jobs';
 import { toldOf } from './told';
 

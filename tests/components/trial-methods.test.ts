@@ -7,7 +7,7 @@ import TrialPage from '$lib/ui/trial/TrialPage.svelte';
 import { preferences } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { speech } from '$lib/ui/speech.svelte';
-import { hazardWords } from '$lib/words/en/hazards';
+import { hazardWords } from '$words/hazards';
 import { tradeJob } from '../helpers/trade-jobs';
 import {
   box,

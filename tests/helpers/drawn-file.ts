@@ -1,6 +1,6 @@
 import type { Job } from '$lib/answers/job';
 import { parseJob } from '$lib/keep/job-file';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import { rectangle } from './drawings';
 
 /** A job file with a drawing, as survey data is promised to be given. */

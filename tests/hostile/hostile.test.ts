@@ -7,7 +7,7 @@ import { parseJob, readJobBlob, readJobText, writeJob, type Checked } from '$lib
 import { readShareLink, shareLink } from '$lib/keep/share-link';
 import { newestVersion } from '$lib/keep/tables/tables';
 import type { Job } from '$lib/answers/job';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import { anyJob } from '../helpers/any-job';
 import { nasty, spoil } from '../helpers/spoil';
 

@@ -5,7 +5,7 @@ import { authored } from '$lib/practice/authored';
 import { casesOf, lastStart, mostGenerated, type PracticeSet } from '$lib/practice/set';
 import { generatedId } from '$lib/practice/generate';
 import { findCase } from '$lib/practice/next';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 
 const page = 'https://example.test/learn/practice/';
 const ids = authored.map(({ id }) => id);

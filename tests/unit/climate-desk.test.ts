@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { Desk, type FromDesk, type ToDesk } from '$lib/ui/weather/desk';
-import { problemSentence } from '$lib/words/en/climate-file';
-import { readingReason, weatherSentence } from '$lib/words/en/climate';
+import { problemSentence } from '$words/climate-file';
+import { readingReason, weatherSentence } from '$words/climate';
 import { readFreezeThaw } from '$lib/climate/answer';
 import { readWeather } from '$lib/climate/weather';
 import { fatalProblems, oddities, rowProblems } from '$lib/climate/file/types';

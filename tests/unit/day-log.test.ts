@@ -17,7 +17,7 @@ import { beganOn, logAt, withLogs } from '$lib/answers/task-log';
 import { mergeJobs } from '$lib/keep/merge';
 import { parseJob, writeJob } from '$lib/keep/job-file';
 import { readShareLink, shareLink } from '$lib/keep/share-link';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import { at, anyDayLog, doneIn, logged } from '../helpers/crew-log';
 import { tradeJob } from '../helpers/trade-jobs';
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { questionWords } from '$lib/words/en/questions';
+import { questionWords } from '$words/questions';
 import { formatter } from '$lib/words/format';
 
 // Common practice, no source: whoever has a sound surface has to find it among the depths.

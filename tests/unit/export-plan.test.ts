@@ -8,11 +8,11 @@ import { isKnown } from '$lib/plan/amount';
 import { planJob } from '$lib/plan/plan';
 import { quantityIds, zoneQuantityIds } from '$lib/plan/quantities';
 import { formatter } from '$lib/words/format';
-import { spanWords } from '$lib/words/en/plan/amounts';
-import { planDocument } from '$lib/words/en/plan/document';
-import { quantityNames } from '$lib/words/en/plan/quantities';
-import { quantityRows, tableHead } from '$lib/words/en/plan/table';
-import { toolWords } from '$lib/words/en/safety/tools';
+import { spanWords } from '$words/plan/amounts';
+import { planDocument } from '$words/plan/document';
+import { quantityNames } from '$words/plan/quantities';
+import { quantityRows, tableHead } from '$words/plan/table';
+import { toolWords } from '$words/safety/tools';
 import { drawnBay } from '../helpers/drawn-bay';
 
 const say = formatter('metric');

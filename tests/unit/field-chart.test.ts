@@ -5,7 +5,7 @@ import { adviseSettled } from '$lib/advice/settle';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
 import { choicesOf, type Contaminant, type Finish } from '$lib/answers/questions';
 import { fieldChart } from '$lib/learn/chart/spoken';
-import { methodWords } from '$lib/words/en/methods';
+import { methodWords } from '$words/methods';
 import { formatter } from '$lib/words/format';
 import { methods, type MethodId } from '$shared/methods';
 import Page from '../../src/routes/learn/chart/+page.svelte';

@@ -8,7 +8,7 @@ import { roomFor, withoutAdded, withZones } from '$lib/ui/job/edits';
 import { glanceOf } from '$lib/ui/job/glance';
 import { answerNow, changeBack, changeInPlace } from '$lib/ui/job/in-place';
 import { withAnswer } from '$lib/ui/with-answer';
-import { questionWords } from '$lib/words/en/questions';
+import { questionWords } from '$words/questions';
 import { formatter } from '../helpers/plain-formatter';
 import { anyAnswer, anyJob } from '../helpers/any-job';
 

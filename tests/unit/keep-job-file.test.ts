@@ -5,7 +5,7 @@ import { notSure } from '$lib/answers/answers';
 import { jobText, parseJob, readJobBlob, readJobText, writeJob } from '$lib/keep/job-file';
 import { currentVersion } from '$lib/keep/job-shape';
 import { atPresentVersion } from '$lib/keep/versions';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import { anyJob } from '../helpers/any-job';
 
 const folder = new URL('job-files/', import.meta.url);

@@ -8,7 +8,7 @@ import { rowsOf, type Table } from '$lib/keep/tables/table';
 import { newest, newestVersion, nothingChanged, tables } from '$lib/keep/tables/tables';
 import { version1 } from '$lib/keep/tables/version-1';
 import { version2 } from '$lib/keep/tables/version-2';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 
 /** What a question means, wherever it stands and in whatever order its choices are shown. */
 const meaning = ({ scope, kind, unit = '', choices = [] }: Omit<Table[number], 'id'>) =>

@@ -4,7 +4,7 @@ import { limitIds, limitsHere, type LimitId } from '$lib/advice/owner-limits';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { sealedSlab } from '../helpers/sealed-slabs';
 import { formatter } from '../helpers/plain-formatter';
-import { ownersTest, testWords } from '$lib/words/en/tests';
+import { ownersTest, testWords } from '$words/tests';
 import type { TestId } from '$lib/advice/types';
 
 const { site, zone } = sealedSlab;

@@ -10,7 +10,7 @@ import {
   type NumberField,
   type TypedQuestion,
 } from '$lib/answers/parse-number';
-import { numberInWords } from '$lib/words/en/number-in-words';
+import { numberInWords } from '$words/number-in-words';
 import { questions } from '$lib/answers/questions';
 import { rangeOf } from '$shared/figures';
 

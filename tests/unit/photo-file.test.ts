@@ -13,7 +13,7 @@ import {
 } from '$lib/keep/job-file';
 import { shareLink } from '$lib/keep/share-link';
 import type { Photo, WholePhoto } from '$lib/answers/photo';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import { asTaken, tinyJpeg } from '../helpers/jpeg';
 
 const job: Job = {

@@ -3,7 +3,7 @@ import { parseJob } from '$lib/keep/job-file';
 import { isKnown, product, type Amount } from '$lib/plan/amount';
 import { planJob } from '$lib/plan/plan';
 import { zoneQuantityIds } from '$lib/plan/quantities';
-import { workingLine } from '$lib/words/en/plan/working';
+import { workingLine } from '$words/plan/working';
 import { wholeJobs } from '../cases/told-jobs';
 import { formatter, untied } from '../helpers/plain-formatter';
 import { tradeJob } from '../helpers/trade-jobs';

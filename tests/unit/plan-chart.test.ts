@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { daysChart } from '$lib/drawing/plan/days';
 import { stripWidth } from '$lib/drawing/plan/order';
 import { planJob } from '$lib/plan/plan';
-import { rowLines } from '$lib/words/en/plan/days';
+import { rowLines } from '$words/plan/days';
 import { formatter } from '$lib/words/format';
 import { rampJob } from '../helpers/ramp-job';
 import { tradeJob } from '../helpers/trade-jobs';

@@ -3,7 +3,7 @@ import { askedHere, offeredHere } from '$lib/plan/ask';
 import { planJob } from '$lib/plan/plan';
 import { priceDrivers } from '$lib/plan/price-drivers';
 import { formatter } from '$lib/words/format';
-import { priceDriverSentence } from '$lib/words/en/owner-asks';
+import { priceDriverSentence } from '$words/owner-asks';
 import { tradeJob } from '../helpers/trade-jobs';
 
 const plan = (zones: readonly object[], site: object = {}) => planJob(tradeJob(zones, site));

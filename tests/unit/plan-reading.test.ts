@@ -5,7 +5,7 @@ import { isKnown } from '$lib/plan/amount';
 import { measureIds } from '$lib/plan/courses';
 import { planJob } from '$lib/plan/plan';
 import { readForOwner } from '$lib/plan/reading';
-import { readingWords } from '$lib/words/en/owner';
+import { readingWords } from '$words/owner';
 import { settledJob } from '../helpers/crew-jobs';
 import { rampJob } from '../helpers/ramp-job';
 import { tradeJob } from '../helpers/trade-jobs';

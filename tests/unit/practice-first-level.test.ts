@@ -5,7 +5,7 @@ import { isAside, picturesOf } from '$lib/practice/facts';
 import { generate } from '$lib/practice/generate';
 import { grade } from '$lib/practice/grade';
 import { askedAt, levelOf, levels } from '$lib/practice/level';
-import { caseTitle, toldOf } from '$lib/words/en/practice/told';
+import { caseTitle, toldOf } from '$words/practice/told';
 import { formatter } from '$lib/words/format';
 
 const all: readonly Case[] = [

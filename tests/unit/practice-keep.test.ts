@@ -19,7 +19,7 @@ import {
   type Progress,
   type Result,
 } from '$lib/practice/progress';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import { spoil } from '../helpers/spoil';
 
 const start = Date.UTC(2026, 0, 5, 9);

@@ -19,7 +19,7 @@ import { calls } from '$lib/practice/case';
 import { drawing } from '$lib/practice/generate';
 import type { SetResult } from '$lib/practice/given';
 import { casesOf, lastStart } from '$lib/practice/set';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import { anyResult, inOrder } from '../helpers/any-result';
 
 const letters = '23456789ABCDEFGHJKLMNPQRSTUVWXYZabcdefghijkmnopqrstuvwxyz';

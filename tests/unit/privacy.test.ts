@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parts } from '$lib/keep/everything';
-import { jobsWords } from '$lib/words/en/ui/jobs';
-import { privacyWords } from '$lib/words/en/privacy';
+import { jobsWords } from '$words/ui/jobs';
+import { privacyWords } from '$words/privacy';
 import { hostHeaders } from '../helpers/small-site';
 
 /** The page on privacy says what holds: held here against the headers, the rules in each page, and the code. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkIds } from '$lib/answers/readiness-record';
 import { checks } from '$lib/readiness/checks';
 import { needRules, problemIds, verdictRules, type Problem } from '$lib/readiness/rules';
-import { readinessWords } from '$lib/words/en/readiness';
+import { readinessWords } from '$words/readiness';
 import { formatter } from '$lib/words/format';
 
 describe.each(['metric', 'us'] as const)('words of readiness, %s', (units) => {

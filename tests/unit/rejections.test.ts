@@ -3,7 +3,7 @@ import { adviseZone } from '$lib/advice/advise';
 import { countRejections, standOf } from '$lib/advice/rejected';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { methodIds } from '$shared/methods';
-import { ruleSentences } from '$lib/words/en/rules';
+import { ruleSentences } from '$words/rules';
 import { formatter } from '$lib/words/format';
 import { mossyPatio } from '../helpers/sealed-slabs';
 

@@ -9,7 +9,7 @@ import { hazardsOf } from '$lib/safety/mix';
 import { safetyOf } from '$lib/safety/safety-of';
 import { crewDays, wholeJobOf } from '$lib/safety/whole-job';
 import { formatter } from '$lib/words/format';
-import { briefingLine } from '$lib/words/en/safety';
+import { briefingLine } from '$words/safety';
 import { settledJob } from '../helpers/crew-jobs';
 import { tradeJob } from '../helpers/trade-jobs';
 

@@ -3,7 +3,7 @@ import { briefingOf } from '$lib/safety/briefing';
 import { safetyOf } from '$lib/safety/safety-of';
 import type { ShiftTask } from '$lib/safety/types';
 import { formatter } from '$lib/words/format';
-import { briefingLine, helpSentence } from '$lib/words/en/safety';
+import { briefingLine, helpSentence } from '$words/safety';
 
 const say = formatter('metric');
 const day = (crew: number, ...tasks: readonly ShiftTask[]) => {

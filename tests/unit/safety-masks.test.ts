@@ -4,7 +4,7 @@ import { safetyOf } from '$lib/safety/safety-of';
 import type { ShiftTask } from '$lib/safety/types';
 import { lungsInShort, maskInShort } from '$lib/ui/crew/in-short';
 import { formatter } from '$lib/words/format';
-import { briefingLine } from '$lib/words/en/safety';
+import { briefingLine } from '$words/safety';
 
 const shot: ShiftTask = { step: 'shotblast', setting: 'open', hours: [2, 2] };
 const blast: ShiftTask = {

@@ -3,7 +3,7 @@ import { safetyOf, type SafetyOfWorker } from '$lib/safety/safety-of';
 import { shiftProblems } from '$lib/safety/problems';
 import type { ShiftTask } from '$lib/safety/types';
 import { formatter } from '../helpers/plain-formatter';
-import * as words from '$lib/words/en/safety';
+import * as words from '$words/safety';
 
 const say = formatter('metric');
 function worker(...tasks: ShiftTask[]): SafetyOfWorker {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { methodIds, type StepId } from '$shared/methods';
-import { ruleSentences } from '$lib/words/en/rules';
+import { ruleSentences } from '$words/rules';
 import { formatter } from '$lib/words/format';
 import { untied } from '../helpers/plain-formatter';
 

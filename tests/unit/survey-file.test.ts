@@ -4,7 +4,7 @@ import { jobSchema } from '$lib/keep/job-schema';
 import { readShareLink, shareLink } from '$lib/keep/share-link';
 import { diceFrom } from '$lib/practice/dice';
 import { surveyOf } from '$lib/survey/survey';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import { anyDrawing, drawn, rectangle } from '../helpers/drawings';
 import { drawnFile, goodDrawing as good, readDrawn } from '../helpers/drawn-file';
 

@@ -4,7 +4,7 @@ import { compact } from '$lib/keep/compact';
 import { pack } from '$lib/keep/packing';
 import { readShareLink, shareLink } from '$lib/keep/share-link';
 import { diceFrom } from '$lib/practice/dice';
-import { problemSentence } from '$lib/words/en/keep';
+import { problemSentence } from '$words/keep';
 import { drawn, rectangle } from '../helpers/drawings';
 
 describe('taps in a link', () => {

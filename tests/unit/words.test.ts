@@ -3,7 +3,7 @@ import { choicesOf, questionIds } from '$lib/answers/questions';
 import { testIds } from '$lib/advice/types';
 import { ruleIds } from '$lib/advice/rules';
 import { words } from '$lib/words';
-import { possibleHoldSentences } from '$lib/words/en/rules/possible-holds';
+import { possibleHoldSentences } from '$words/rules/possible-holds';
 import { formatter } from '$lib/words/format';
 import type { Say } from '$lib/words/types';
 import { hazardIds, methodIds, stepIds } from '$shared/methods';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { zoneNames } from '$lib/words/en/zone-names';
+import { zoneNames } from '$words/zone-names';
 
 describe('names of zones', () => {
   it('are their own, or their places, or both where two have the same', () => {

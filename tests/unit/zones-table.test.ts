@@ -8,7 +8,7 @@ import { cellText, plainCell } from '$lib/keep/export-csv';
 import { choiceIn } from '$lib/ui/choice-words';
 import { readZones } from '$lib/ui/job/read-zones';
 import { zonesCsv } from '$lib/ui/job/zones-table';
-import { questionWords } from '$lib/words/en/questions';
+import { questionWords } from '$words/questions';
 import { formatter } from '../helpers/plain-formatter';
 import { anyJob } from '../helpers/any-job';
 

@@ -1,6 +1,6 @@
 import type { Answer } from '$lib/answers/answers';
 import { choicesOf, questions, type QuestionId } from '$lib/answers/questions';
-import { questionPageWords as labels } from '$lib/words/en/ui/question';
+import { questionPageWords as labels } from '$words/ui/question';
 import type { QuestionsWords, QuestionWords, Say } from '$lib/words/types';
 import { choiceIn } from './choice-words';
 

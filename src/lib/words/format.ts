@@ -1,7 +1,7 @@
 import { toFahrenheit, toUs, type Convertible, type UnitSystem } from '$lib/answers/units';
 import { figures, rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { Unit } from '$shared/types';
-import { english } from './en/language';
+import { ownLanguage } from '$words/language';
 import { decimalsFor, inchFraction, roundest } from './round';
 import type { Formatter, Language } from './types';
 import { minutesIn, shown, type ShownUnit } from './units';
@@ -24,7 +24,7 @@ const daysPerWeek = 7;
 export function formatter(
   units: UnitSystem,
   own?: OwnFigures,
-  language: Language = english,
+  language: Language = ownLanguage,
 ): Formatter {
   const us = units === 'us';
   const { locale, to, fractions } = language;

@@ -1,4 +1,4 @@
-import { englishWords } from './en';
+import { allWords } from '$words';
 import type { Words } from './types';
 
 /**
@@ -7,9 +7,9 @@ import type { Words } from './types';
  * with a `Language` for the formatter.
  *
  * Importing this brings in everything; a page that needs only its questions imports
- * `$lib/words/en/questions`, and so on for each part.
+ * `$words/questions`, and so on for each part.
  */
-export const words: Words = englishWords;
+export const words: Words = allWords;
 
 export { formatter } from './format';
 export type { Formatter, Say, Words } from './types';

@@ -1,6 +1,6 @@
 import { choicesOf, type DepthBand, type Looseness } from '$lib/answers/questions';
-import { questionWords } from '$lib/words/en/questions';
-import { chartWords, depthRunWords, soilBriefly } from '$lib/words/en/ui/chart';
+import { questionWords } from '$words/questions';
+import { chartWords, depthRunWords, soilBriefly } from '$words/ui/chart';
 import { formatter } from '$lib/words/format';
 import { chartPlaces, soils, type ChartPlace, type Soil } from './cells';
 import type { Column } from './grid';

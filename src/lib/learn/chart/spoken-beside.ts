@@ -1,8 +1,8 @@
 import type { Looseness } from '$lib/answers/questions';
-import { methodWords } from '$lib/words/en/methods';
-import { questionWords } from '$lib/words/en/questions';
-import { briefly, chartWords, finishBriefly } from '$lib/words/en/ui/chart';
-import { verdictWords } from '$lib/words/en/verdicts';
+import { methodWords } from '$words/methods';
+import { questionWords } from '$words/questions';
+import { briefly, chartWords, finishBriefly } from '$words/ui/chart';
+import { verdictWords } from '$words/verdicts';
 import { formatter } from '$lib/words/format';
 import {
   chartStops,

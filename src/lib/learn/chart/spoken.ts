@@ -1,11 +1,11 @@
 import type { Hold } from '$lib/advice/types';
 import { choicesOf, type DepthBand, type Looseness, type Texture } from '$lib/answers/questions';
-import { methodWords } from '$lib/words/en/methods';
-import { questionWords } from '$lib/words/en/questions';
-import { holdSentences } from '$lib/words/en/rules/holds';
-import { stepWords } from '$lib/words/en/steps';
-import { briefly, chartWords, depthRunWords, soilBriefly } from '$lib/words/en/ui/chart';
-import { verdictWords } from '$lib/words/en/verdicts';
+import { methodWords } from '$words/methods';
+import { questionWords } from '$words/questions';
+import { holdSentences } from '$words/rules/holds';
+import { stepWords } from '$words/steps';
+import { briefly, chartWords, depthRunWords, soilBriefly } from '$words/ui/chart';
+import { verdictWords } from '$words/verdicts';
 import { formatter } from '$lib/words/format';
 import { methodIds, methods, type StepId } from '$shared/methods';
 import {

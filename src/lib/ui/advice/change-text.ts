@@ -2,7 +2,7 @@ import { depthBands } from '$lib/answers/depth';
 import type { DepthBand } from '$lib/answers/questions';
 import type { Margin } from '$lib/advice/zone-advice';
 import { choiceWords } from '$lib/ui/speak-answer';
-import { advicePageWords as labels } from '$lib/words/en/ui/advice';
+import { advicePageWords as labels } from '$words/ui/advice';
 import type { QuestionsWords, Say } from '$lib/words/types';
 
 /** A changed answer in a few words: "Depth from 6.4 mm", "Cracks: Crumbling edges", "Oil: no". */

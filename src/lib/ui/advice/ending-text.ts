@@ -1,7 +1,7 @@
 import type { Ended } from '$lib/advice/zone-advice';
-import { methodWords } from '$lib/words/en/methods';
-import { resultWords } from '$lib/words/en/ui/reading';
-import { verdictWords } from '$lib/words/en/verdicts';
+import { methodWords } from '$words/methods';
+import { resultWords } from '$words/ui/reading';
+import { verdictWords } from '$words/verdicts';
 import type { Say } from '$lib/words/types';
 
 /** What something comes to, in a few words: the verdict where it is not to go on, and the method. */

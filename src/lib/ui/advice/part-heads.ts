@@ -1,7 +1,7 @@
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Reader } from '$lib/ui/preferences.svelte';
-import { advicePageWords as labels } from '$lib/words/en/ui/advice';
-import { ownerTitles, partTitles } from '$lib/words/en/ui/reading';
+import { advicePageWords as labels } from '$words/ui/advice';
+import { ownerTitles, partTitles } from '$words/ui/reading';
 import { readings, stopsEitherWay, type PartId } from './readings';
 
 /** The test to do now takes the place of tool and setting: there is no method yet. */

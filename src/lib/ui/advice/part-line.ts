@@ -1,7 +1,7 @@
 import { countRejections, stands } from '$lib/advice/rejected';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
-import { choiceSentence } from '$lib/words/en/rules/choice';
-import { advicePageWords as labels } from '$lib/words/en/ui/advice';
+import { choiceSentence } from '$words/rules/choice';
+import { advicePageWords as labels } from '$words/ui/advice';
 import type { Say } from '$lib/words/types';
 import type { Further } from '$lib/ui/thoughts/further';
 import { borderOpen, type PartId } from './readings';

@@ -1,4 +1,4 @@
-import { partTitles } from '$lib/words/en/ui/reading';
+import { partTitles } from '$words/ui/reading';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Reader } from '$lib/ui/preferences.svelte';
 

@@ -1,7 +1,7 @@
 import type { Step } from '$lib/advice/types';
 import type { InterviewContext } from '$lib/interview/context';
 import { placeOfZone, toolFor } from '$lib/plan/tools';
-import { toolHere, type ToolSaid } from '$lib/words/en/settings';
+import { toolHere, type ToolSaid } from '$words/settings';
 import type { Say } from '$lib/words/types';
 import type { MethodId } from '$shared/methods';
 

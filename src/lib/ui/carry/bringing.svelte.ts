@@ -1,8 +1,8 @@
 import type { Job } from '$lib/answers/job';
 import { desk } from '$lib/ui/jobs/desk.svelte';
 import { session } from '$lib/ui/session.svelte';
-import { putWords } from '$lib/words/en/keep';
-import { jobsWords as words } from '$lib/words/en/ui/jobs';
+import { putWords } from '$words/keep';
+import { jobsWords as words } from '$words/ui/jobs';
 
 /** A job that comes back from another place, on its way into one that is kept here. */
 class Bringing {

@@ -3,7 +3,7 @@ import type { Safety, SafetyOfWorker } from '$lib/safety/safety-of';
 import { toStep } from '$lib/safety/bounds';
 import type { Bounds } from '$lib/safety/types';
 import { vibrationLimit } from '$lib/safety/vibration';
-import { boundsWords, crewPageWords as words } from '$lib/words/en/safety';
+import { boundsWords, crewPageWords as words } from '$words/safety';
 import type { Formatter } from '$lib/words/types';
 import { rangeOf, valueOf, type OwnFigures } from '$shared/figures';
 

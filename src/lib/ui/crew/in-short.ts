@@ -11,7 +11,7 @@ import {
   cardWords as card,
   controlInShort,
   toolWords,
-} from '$lib/words/en/safety';
+} from '$words/safety';
 import type { Formatter } from '$lib/words/types';
 
 const way = ({ controls }: SilicaWay): string =>

@@ -1,7 +1,7 @@
 import type { TaskLog } from '$lib/answers/day-log';
 import { keyText, logAt, withLogs, type TaskKey } from '$lib/answers/task-log';
 import { session } from '$lib/ui/session.svelte';
-import { logWords as words } from '$lib/words/en/safety/log';
+import { logWords as words } from '$words/safety/log';
 
 type Logs = readonly (TaskKey & { readonly log: TaskLog })[];
 

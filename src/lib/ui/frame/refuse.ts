@@ -1,4 +1,4 @@
-import { frameWords } from '$lib/words/en/ui/frame';
+import { frameWords } from '$words/ui/frame';
 
 /** In place of the page: that it does not work inside another, and a link to it on its own. */
 export function refuseFrame(): void {

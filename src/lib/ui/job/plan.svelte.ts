@@ -3,7 +3,7 @@ import { planJob, type Plan } from '$lib/plan/plan';
 import { preferences } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { formatter } from '$lib/words/format';
-import { zoneNames } from '$lib/words/en/zone-names';
+import { zoneNames } from '$words/zone-names';
 
 const plan = $derived(planJob(session.job));
 const say = $derived(formatter(preferences.units, session.job.own));

@@ -1,7 +1,7 @@
 import type { Way } from '$lib/answers/number-text';
 import { readNumber, type NumberField, type Unread } from '$lib/answers/parse-number';
-import { numberMessages } from '$lib/words/en/numbers';
-import { problemWords, spokenLimit } from '$lib/words/en/ui/typing';
+import { numberMessages } from '$words/numbers';
+import { problemWords, spokenLimit } from '$words/ui/typing';
 import type { Say } from '$lib/words/types';
 import { rangeOf, type FigureId } from '$shared/figures';
 

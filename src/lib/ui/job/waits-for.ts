@@ -1,9 +1,9 @@
 import type { Hold } from '$lib/advice/types';
 import type { QuestionId } from '$lib/answers/questions';
 import { capital } from '$lib/words/capital';
-import { jobPageWords as words } from '$lib/words/en/plan/job';
-import { questionWords } from '$lib/words/en/questions';
-import { verdictWords } from '$lib/words/en/verdicts';
+import { jobPageWords as words } from '$words/plan/job';
+import { questionWords } from '$words/questions';
+import { verdictWords } from '$words/verdicts';
 import type { Say } from '$lib/words/types';
 
 /** Whom a zone waits for and which answers are still open, in one line; who may be needed stands with the advice where answers are open. */

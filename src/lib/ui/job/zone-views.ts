@@ -9,7 +9,7 @@ import type { Plan } from '$lib/plan/plan';
 import { drawnJob } from '$lib/survey/drawn';
 import { surveyOf } from '$lib/survey/survey';
 import type { MethodId } from '$shared/methods';
-import { zoneNames } from '$lib/words/en/zone-names';
+import { zoneNames } from '$words/zone-names';
 
 /** A zone as its line in the list shows it. */
 export interface ZoneView {

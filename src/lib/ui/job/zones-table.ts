@@ -10,7 +10,7 @@ import {
 } from '$lib/answers/questions';
 import { csvOf } from '$lib/keep/export-csv';
 import { choiceIn } from '$lib/ui/choice-words';
-import { zonesTableWords as table } from '$lib/words/en/plan/zones-table';
+import { zonesTableWords as table } from '$words/plan/zones-table';
 import type { QuestionsWords, Say } from '$lib/words/types';
 
 /** Between answers in one cell. */

@@ -4,8 +4,8 @@ import type { FilePhoto } from '$lib/keep/photos/photo-file';
 import type { WholePhoto } from '$lib/answers/photo';
 import { newJobId, type JobSummary, type StoredJob } from '$lib/keep/job-store';
 import { session } from '$lib/ui/session.svelte';
-import { problemSentence, putWords } from '$lib/words/en/keep';
-import { jobsWords as words } from '$lib/words/en/ui/jobs';
+import { problemSentence, putWords } from '$words/keep';
+import { jobsWords as words } from '$words/ui/jobs';
 import { copyName } from './files';
 
 interface Said {

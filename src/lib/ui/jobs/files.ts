@@ -3,7 +3,7 @@ import { bounds } from '$lib/keep/bounds';
 import type { WholePhoto } from '$lib/answers/photo';
 import { jobFileName } from '$lib/keep/file-name';
 import { session } from '$lib/ui/session.svelte';
-import { jobsWords as words } from '$lib/words/en/ui/jobs';
+import { jobsWords as words } from '$words/ui/jobs';
 
 /** Hands a text to the reader as a file of that name. */
 export function download(text: string, name: string, type = 'application/json'): void {

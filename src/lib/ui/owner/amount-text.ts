@@ -1,9 +1,9 @@
 import { isKnown, type Amount } from '$lib/plan/amount';
 import type { MeasureId } from '$lib/plan/courses';
-import { lowered } from '$lib/words/en/capital';
-import { ownerPageWords as labels } from '$lib/words/en/owner';
-import { amountWords, spanWords } from '$lib/words/en/plan/amounts';
-import { questionWords } from '$lib/words/en/questions';
+import { lowered } from '$words/capital';
+import { ownerPageWords as labels } from '$words/owner';
+import { amountWords, spanWords } from '$words/plan/amounts';
+import { questionWords } from '$words/questions';
 import type { Say } from '$lib/words/types';
 
 /**

@@ -4,7 +4,7 @@ import { bounds } from '$lib/keep/bounds';
 import type { Unavailable } from '$lib/keep/job-store';
 import type { PhotoPut, PhotoStore } from '$lib/keep/photos/photo-store';
 import { session } from '$lib/ui/session.svelte';
-import { photoWords as words } from '$lib/words/en/photos';
+import { photoWords as words } from '$words/photos';
 import { askToKeep, whetherKept, type Kept } from './persist';
 import { remake } from './remake';
 import { shelf, sweep } from './shelf';

@@ -1,6 +1,6 @@
 import { bounds } from '$lib/keep/bounds';
 import { isJpeg, plainJpeg } from '$lib/keep/photos/jpeg';
-import type { NotTaken } from '$lib/words/en/photos';
+import type { NotTaken } from '$words/photos';
 
 /** A picture made again: small, upright, and nothing in its bytes but itself. */
 export interface Remade {

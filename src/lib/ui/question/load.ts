@@ -1,6 +1,6 @@
 import { questions, type QuestionId } from '$lib/answers/questions';
 import { loadPictures } from '$lib/drawing/choice/load';
-import { loadQuestionWords } from '$lib/words/en/questions/load';
+import { loadQuestionWords } from '$words/questions/load';
 
 /** The field for a number and what reads it. */
 async function loadTyping() {

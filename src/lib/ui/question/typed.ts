@@ -6,7 +6,7 @@ import {
 } from '$lib/answers/parse-number';
 import { questions } from '$lib/answers/questions';
 import type { UnitSystem } from '$lib/answers/units';
-import { problemWords, spokenLimit } from '$lib/words/en/ui/typing';
+import { problemWords, spokenLimit } from '$words/ui/typing';
 import type { Say } from '$lib/words/types';
 import type { Draft, Drafted, NumberFrom } from './draft';
 

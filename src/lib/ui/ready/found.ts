@@ -1,7 +1,7 @@
 import type { CheckId, ReadinessRecord } from '$lib/answers/readiness-record';
 import { checks } from '$lib/readiness/checks';
 import type { ZoneReadiness } from '$lib/readiness/zone';
-import { readinessWords, readyPage } from '$lib/words/en/readiness';
+import { readinessWords, readyPage } from '$words/readiness';
 import type { Say } from '$lib/words/types';
 import { spokenTime } from './times';
 

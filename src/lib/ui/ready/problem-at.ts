@@ -1,5 +1,5 @@
 import type { Problem, ProblemField } from '$lib/readiness/rules';
-import { readinessWords } from '$lib/words/en/readiness';
+import { readinessWords } from '$words/readiness';
 import type { Say } from '$lib/words/types';
 
 /** What is wrong at one place, in a sentence; empty where nothing is. */

@@ -1,4 +1,4 @@
-import { surveyWords as words } from '$lib/words/en/survey';
+import { surveyWords as words } from '$words/survey';
 import { rangeOf, type FigureId } from '$shared/figures';
 
 /** What is typed in one field of a row of numbers. */

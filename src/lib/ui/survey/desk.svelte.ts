@@ -4,7 +4,7 @@ import { markFault, faultOf, type FaultId } from '$lib/survey/faults';
 import { boxOf, type Box, type Ring } from '$lib/survey/geometry';
 import { outlineOf } from '$lib/survey/outline';
 import { session } from '$lib/ui/session.svelte';
-import { drawnFaults, surveyWords as words } from '$lib/words/en/survey';
+import { drawnFaults, surveyWords as words } from '$words/survey';
 import { rangeOf } from '$shared/figures';
 import { markName, withoutField } from './marks';
 

@@ -12,7 +12,7 @@ import {
   tidy,
   type Ring,
 } from '$lib/survey/geometry';
-import { crackNames, surveyWords as words } from '$lib/words/en/survey';
+import { crackNames, surveyWords as words } from '$words/survey';
 import type { Say } from '$lib/words/types';
 
 /** An object without one of its fields. */

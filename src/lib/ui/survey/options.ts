@@ -1,6 +1,6 @@
 import type { Zone } from '$lib/answers/job';
 import type { CrackKind } from '$lib/answers/survey';
-import { crackNames, surveyWords as words } from '$lib/words/en/survey';
+import { crackNames, surveyWords as words } from '$words/survey';
 
 const kinds: readonly CrackKind[] = ['hairline', 'open', 'crumbling', 'moving'];
 export const crackOptions: readonly (readonly [CrackKind | '', string])[] = [

@@ -3,7 +3,7 @@ import { distance, distanceTo, inside, same, sidesOf } from '$lib/survey/geometr
 import { toUs, fromUs } from '$lib/answers/units';
 import { planned } from '$lib/ui/job/plan.svelte';
 import { session } from '$lib/ui/session.svelte';
-import { surveyWords as words } from '$lib/words/en/survey';
+import { surveyWords as words } from '$words/survey';
 import { desk } from './desk.svelte';
 import { between, lineAt, markAt, markName, moved, squareRound, tapAt } from './marks';
 import { nearest, sounding } from './sounding.svelte';

@@ -1,5 +1,5 @@
 import type { SurveyResult } from '$lib/survey/survey';
-import { surveyResultWords } from '$lib/words/en/survey-results';
+import { surveyResultWords } from '$words/survey-results';
 import type { Say } from '$lib/words/types';
 import { valueOf, type OwnFigures } from '$shared/figures';
 

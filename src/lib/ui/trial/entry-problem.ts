@@ -1,6 +1,6 @@
 import type { Entry } from '$lib/answers/readiness-record';
 import { entryLimits, numberIn } from '$lib/trial/found';
-import { numberMessages } from '$lib/words/en/numbers';
+import { numberMessages } from '$words/numbers';
 import type { Say } from '$lib/words/types';
 import { figures, rangeOf } from '$shared/figures';
 

@@ -1,6 +1,6 @@
 import { readNumber, showNumber, type NumberField } from '$lib/answers/parse-number';
 import type { Wrong } from '$lib/ui/job/take-number';
-import { numberMessages } from '$lib/words/en/numbers';
+import { numberMessages } from '$words/numbers';
 import type { Say } from '$lib/words/types';
 import { figures, rangeOf, type FigureId } from '$shared/figures';
 

@@ -3,9 +3,9 @@ import type { Zone } from '$lib/answers/job';
 import { ladderOf } from '$lib/trial/aim';
 import { adviseTried } from '$lib/trial/chain';
 import { trialOf } from '$lib/trial/zone-trial';
-import { outcomeNames } from '$lib/words/en/trial/outcomes';
-import { recordLine, trialPage } from '$lib/words/en/trial/page';
-import { notchLine } from '$lib/words/en/trial/settings';
+import { outcomeNames } from '$words/trial/outcomes';
+import { recordLine, trialPage } from '$words/trial/page';
+import { notchLine } from '$words/trial/settings';
 import type { Say } from '$lib/words/types';
 
 /** What a record of readiness says of the squares tried in a zone; empty where none was read. */

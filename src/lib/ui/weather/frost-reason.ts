@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { choicesOf } from '$lib/answers/questions';
 import { frequencies, wetnesses, type FreezeThawReading } from '$lib/climate/types';
 import { siteName } from '$lib/ui/site-name';
-import type { WeatherSaid } from '$lib/words/en/climate';
+import type { WeatherSaid } from '$words/climate';
 
 /** Why the frost question was answered as it was, when the answer came from the frost page. */
 export interface FrostReason {

@@ -10,7 +10,7 @@ import { testWords } from './tests';
 import { verdictWords } from './verdicts';
 
 /** All of English. Pages that need one part import its file instead, to stay small. */
-export const englishWords: Words = {
+export const allWords: Words = {
   questions: questionWords,
   rules: ruleSentences,
   margins: marginSentence,

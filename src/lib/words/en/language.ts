@@ -1,7 +1,7 @@
 import type { Language } from '$lib/words/types';
 
 /** English, spelled the British way; its lists carry no comma before "and". */
-export const english: Language = {
+export const ownLanguage: Language = {
   locale: 'en-GB',
   to: 'to',
   fractions: [

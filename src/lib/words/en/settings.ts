@@ -4,7 +4,7 @@ import type { SettingBasis, SettingPart } from '$shared/settings';
 import type { ToolId } from '$shared/tools';
 import type { SurfaceHere } from '$lib/advice/surface-here';
 import type { Say } from '$lib/words/types';
-import { capitalised } from '$lib/words/en/capital';
+import { capitalised } from '$words/capital';
 import { toolWords } from './safety/tools';
 
 /** What each line of the settings is called. */

@@ -1,6 +1,6 @@
 import { figuresIn } from '$lib/learn/check';
 import { sayFigure } from '$lib/learn/figure-words';
-import { verdictWords } from '$lib/words/en/verdicts';
+import { verdictWords } from '$words/verdicts';
 import { explained } from '$lib/learn/kinds';
 import { explainerOf, explainers, listed } from '$lib/learn/library.server';
 import { wholeFigures } from '$shared/figure-notes';

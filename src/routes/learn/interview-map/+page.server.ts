@@ -1,9 +1,9 @@
 import { explainerFor } from '$lib/learn/links';
 import { interviewMap } from '$lib/interview/map';
 import { questions, type QuestionId } from '$lib/answers/questions';
-import { questionWords } from '$lib/words/en/questions';
-import { skipWords } from '$lib/words/en/ui/question';
-import { mapWords } from '$lib/words/en/ui/interview-map';
+import { questionWords } from '$words/questions';
+import { skipWords } from '$words/ui/question';
+import { mapWords } from '$words/ui/interview-map';
 import { formatter } from '$lib/words/format';
 import { version } from '../../../../package.json';
 import { layOut } from './places';

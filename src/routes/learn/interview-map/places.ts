@@ -1,7 +1,7 @@
 import type { SkipReason } from '$lib/advice/relevance';
 import type { InterviewPlace } from '$lib/interview/context';
 import type { InterviewMap } from '$lib/interview/map';
-import { skipWords } from '$lib/words/en/ui/question';
+import { skipWords } from '$words/ui/question';
 
 /** A state of the machine, as a box. */
 export type MapState = InterviewPlace | 'next';

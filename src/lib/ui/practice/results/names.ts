@@ -2,9 +2,9 @@ import type { SetResult } from '$lib/practice/given';
 import { isMethod, type Call } from '$lib/practice/case';
 import { findCase } from '$lib/practice/next';
 import type { Say } from '$lib/words/types';
-import { methodWords } from '$lib/words/en/methods';
-import { firstWords, resultsWords as words } from '$lib/words/en/practice/results';
-import { caseTitle } from '$lib/words/en/practice/told';
+import { methodWords } from '$words/methods';
+import { firstWords, resultsWords as words } from '$words/practice/results';
+import { caseTitle } from '$words/practice/told';
 
 /** When a run ended, on the clock of whoever reads it. */
 export const endedAt = ({ minute }: SetResult): string =>

@@ -1,6 +1,6 @@
 import { setKeyOf } from '$lib/keep/practice/result-code';
-import { problemSentence } from '$lib/words/en/keep';
-import { resultsWords as words } from '$lib/words/en/practice/results';
+import { problemSentence } from '$words/keep';
+import { resultsWords as words } from '$words/practice/results';
 import type { Outcome } from './bring';
 import { whoOf } from './names';
 

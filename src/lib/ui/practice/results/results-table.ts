@@ -1,6 +1,6 @@
 import { csvOf } from '$lib/keep/export-csv';
 import type { Say } from '$lib/words/types';
-import { resultsWords as words } from '$lib/words/en/practice/results';
+import { resultsWords as words } from '$words/practice/results';
 import type { GivenSet } from './sets';
 import { callName, titleOf } from './names';
 

@@ -1,6 +1,6 @@
 import type { Substitute } from '$lib/plan/machines';
 import type { MethodId } from '$shared/methods';
-import { methodNames } from '$lib/words/en/names';
+import { methodNames } from '$words/names';
 import type { Say } from '$lib/words/types';
 
 /** What a machine the crew has costs, against the one advised. */

@@ -2,8 +2,8 @@ import { dateOf, instantOf, spellsOf, stateOf, type Moment } from '$lib/answers/
 import type { Job } from '$lib/answers/job';
 import { logAt } from '$lib/answers/task-log';
 import { faultOf, hoursBetween } from '$lib/plan/spent';
-import { clockWords, logWords, momentWords, spentWords } from '$lib/words/en/safety/log';
-import { stepWords } from '$lib/words/en/steps';
+import { clockWords, logWords, momentWords, spentWords } from '$words/safety/log';
+import { stepWords } from '$words/steps';
 import type { Say } from '$lib/words/types';
 import { dateWords } from './days';
 

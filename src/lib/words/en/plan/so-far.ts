@@ -1,5 +1,5 @@
 import type { Plan } from '$lib/plan/plan';
-import { stepWords } from '$lib/words/en/steps';
+import { stepWords } from '$words/steps';
 import type { Say } from '$lib/words/types';
 import { spanWords } from './amounts';
 

@@ -3,7 +3,7 @@ import type { Say } from '$lib/words/types';
 import { amountWords, spanWords } from './amounts';
 import { quantityWords as words } from './figures';
 import { termNames } from './quantities';
-import { trialPage } from '$lib/words/en/trial/page';
+import { trialPage } from '$words/trial/page';
 
 const mmPerMetre = 1000;
 /** A factor is said closer than what comes out, so that it multiplies to it. */

@@ -1,6 +1,6 @@
-import { capitalised } from '$lib/words/en/capital';
+import { capitalised } from '$words/capital';
 import type { NeedRule } from '$lib/readiness/rules';
-import { finishNames } from '$lib/words/en/names';
+import { finishNames } from '$words/names';
 import type { NeedSentence } from '$lib/words/readiness-types';
 
 const finishOf: (...why: Parameters<NeedSentence>) => string = (why) => {

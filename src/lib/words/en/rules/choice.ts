@@ -1,6 +1,6 @@
-import { capitalised } from '$lib/words/en/capital';
+import { capitalised } from '$words/capital';
 import type { choiceRules } from '$lib/advice/rules';
-import { looseNames, methodNames } from '$lib/words/en/names';
+import { looseNames, methodNames } from '$words/names';
 import type { RuleSentence } from '$lib/words/types';
 import { depthSaid, named, saw } from './facts';
 import { holdSentences } from './holds';

@@ -1,5 +1,5 @@
 import type { Reason } from '$lib/advice/types';
-import { depthNames } from '$lib/words/en/names';
+import { depthNames } from '$words/names';
 import type { Say } from '$lib/words/types';
 
 /** Reading the values a rule saw. A value that is missing reads as empty, so a sentence can leave it out. */

@@ -1,6 +1,6 @@
 import type { holdRules } from '$lib/advice/rules';
 import type { Reason } from '$lib/advice/types';
-import { elementNames, methodNames, saltNames } from '$lib/words/en/names';
+import { elementNames, methodNames, saltNames } from '$words/names';
 import { trialSentences } from './trial';
 import type { RuleSentence } from '$lib/words/types';
 import { amount, named, namedAll, saw } from './facts';

@@ -1,6 +1,6 @@
-import { capitalised } from '$lib/words/en/capital';
+import { capitalised } from '$words/capital';
 import type { rejectionRules } from '$lib/advice/rules';
-import { contaminantNames, looseNames, methodNames, reachNames } from '$lib/words/en/names';
+import { contaminantNames, looseNames, methodNames, reachNames } from '$words/names';
 import type { RuleSentence } from '$lib/words/types';
 import { amount, depthSaid, named, namedAll, saw } from './facts';
 

@@ -1,6 +1,6 @@
-import { capitalised } from '$lib/words/en/capital';
+import { capitalised } from '$words/capital';
 import type { stepRules } from '$lib/advice/rules';
-import { contaminantNames, looseNames, saltNames } from '$lib/words/en/names';
+import { contaminantNames, looseNames, saltNames } from '$words/names';
 import type { RuleSentence, Say } from '$lib/words/types';
 import { crackAndSteelSentences } from './cracks-steel';
 import { amount, depthSaid, named, namedAll, saw } from './facts';

@@ -1,6 +1,6 @@
 import type { Reason } from '$lib/advice/types';
 import type { WhyId } from '$lib/trial/outcome';
-import { methodNames } from '$lib/words/en/names';
+import { methodNames } from '$words/names';
 import type { RuleSentence } from '$lib/words/types';
 import { named, namedAll } from './facts';
 

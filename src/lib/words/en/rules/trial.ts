@@ -1,6 +1,6 @@
 import type { trialRules } from '$lib/advice/rules';
-import { capitalised } from '$lib/words/en/capital';
-import { methodNames } from '$lib/words/en/names';
+import { capitalised } from '$words/capital';
+import { methodNames } from '$words/names';
 import type { WhyId } from '$lib/trial/outcome';
 import type { RuleSentence } from '$lib/words/types';
 import { namedAll } from './facts';

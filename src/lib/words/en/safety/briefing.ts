@@ -1,6 +1,6 @@
 import type { BriefingLine } from '$lib/safety/briefing';
 import { noiseAim, type Safety } from '$lib/safety/safety-of';
-import { hazardWords } from '$lib/words/en/hazards';
+import { hazardWords } from '$words/hazards';
 import type { Say } from '$lib/words/types';
 import { protectorSentence } from './noise';
 import { toolWords } from './tools';

@@ -1,6 +1,6 @@
 import type { Ears, Fills, Help } from '$lib/safety/help';
-import { methodWords } from '$lib/words/en/methods';
-import { stepWords } from '$lib/words/en/steps';
+import { methodWords } from '$words/methods';
+import { stepWords } from '$words/steps';
 import type { Say } from '$lib/words/types';
 import { toolWords } from './tools';
 

@@ -1,6 +1,6 @@
 import { dateOf, type Moment } from '$lib/answers/day-log';
 import type { LogFaultId } from '$lib/plan/spent';
-import { dateWords } from '$lib/words/en/plan/days';
+import { dateWords } from '$words/plan/days';
 import type { Say } from '$lib/words/types';
 
 /** "07:30" */

@@ -1,4 +1,4 @@
-import { lowered } from '$lib/words/en/capital';
+import { lowered } from '$words/capital';
 import type { StepId } from '$shared/methods';
 import type { Say, StepWords } from '$lib/words/types';
 

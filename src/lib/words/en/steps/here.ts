@@ -1,7 +1,7 @@
 import type { RuleId } from '$lib/advice/rules';
 import type { Step } from '$lib/advice/types';
 import type { Say, StepWords } from '$lib/words/types';
-import { stepWords } from '$lib/words/en/steps';
+import { stepWords } from '$words/steps';
 import type { StepId } from '$shared/methods';
 import { aroundByCase } from './around';
 import { byCase } from './finish';

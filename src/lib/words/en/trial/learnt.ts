@@ -1,6 +1,6 @@
 import { isKnown, type Term } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
-import { methodWords } from '$lib/words/en/methods';
+import { methodWords } from '$words/methods';
 import type { Say } from '$lib/words/types';
 import type { Unit } from '$shared/types';
 import { methodIds, type MethodId, type StepId } from '$shared/methods';

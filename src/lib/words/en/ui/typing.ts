@@ -1,6 +1,6 @@
 import type { FieldUnit, NumberProblem } from '$lib/answers/parse-number';
-import { numberInWords } from '$lib/words/en/number-in-words';
-import { numberMessages } from '$lib/words/en/numbers';
+import { numberInWords } from '$words/number-in-words';
+import { numberMessages } from '$words/numbers';
 import type { Say } from '$lib/words/types';
 
 /** What is wrong with a typed number. */
