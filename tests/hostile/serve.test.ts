@@ -54,5 +54,5 @@ it(`survives ${tries} malformed requests`, async () => {
   console.log(`${tries} malformed requests in ${seconds.toFixed(1)} s: ${told.join(', ')}`);
   // What was tried reached every kind of answer.
   for (const status of [200, 206, 301, 400, 404, 405, 416])
-    expect(statuses.get(status) ?? 0, String(status)).toBeGreaterThan(10);
+    expect(statuses.get(status) ?? 0, String(status)).toBeGreaterThan(rounds(0, 10));
 });

@@ -82,7 +82,7 @@ describe('speed', () => {
     );
     const large = { length: 20_000, width: 30_000 };
     const joints = evenJoints(large, 4000, 4000);
-    const times = Array.from({ length: 15 }, (_, turn) => {
+    const times = Array.from({ length: 7 }, (_, turn) => {
       const survey: Survey = {
         slab: large,
         joints,
@@ -94,7 +94,7 @@ describe('speed', () => {
       return process.cpuUsage(start).user / 1000;
     }).sort((a, b) => a - b);
     console.log(
-      `400 spots in 40 bays: ${times[7]?.toFixed(1)} ms (middle), ${times[0]?.toFixed(1)} ms (best)`,
+      `400 spots in 40 bays: ${times[3]?.toFixed(1)} ms (middle), ${times[0]?.toFixed(1)} ms (best)`,
     );
     expect(times[0]).toBeLessThan(50 * slowness());
   });

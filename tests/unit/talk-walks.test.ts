@@ -12,7 +12,7 @@ import { Session } from '$lib/ui/session.svelte';
 import { Talker } from '$lib/ui/question/talker';
 import { withChange, withoutZone, withZone } from '$lib/ui/job/edits';
 import { answersTo, anyStep, asked, type Step } from '../helpers/talk-steps';
-import { rounds } from '../helpers/rounds';
+import { nightly, rounds } from '../helpers/rounds';
 
 /**
  * Walks of random events through the machine, the job in hand and the real store, while a second
@@ -222,7 +222,8 @@ describe('walks through the interview, on the real store', () => {
       expect(count.writes).toBeGreaterThan(count.walks);
     });
 
-  it('reach every state, but the one before the device has answered', () => {
+  // So few of a day may miss one; a way to each stands in talk.test.ts.
+  it.runIf(nightly)('reach every state, but the one before the device has answered', () => {
     const all = Object.keys(talk.states).filter(
       (state) => !['settle', 'adopted', 'opening'].includes(state),
     );
