@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const prefix = '\0numbers:';
+const prefix = '\0facts:';
 /** What is shown beside a figure and never reckoned with. */
 const shownOnly = new Set(['note', 'source', 'seen', 'partBasis']);
 /** Who asks a figure on what basis it stands while reckoning; every other page asks `figure-notes.ts`. */
@@ -44,13 +44,13 @@ const namedIn = (text) => /** @param {string} id */ (id) => {
  * only explainers name: what `figures.ts` imports loses them on the way into the browser's build. Outside the build the files are read whole.
  * @returns {import('vite').Plugin}
  */
-export function numbersOnly() {
+export function factsForPages() {
   /** @type {((id: string) => boolean) | undefined} */
   let named;
   /** @type {string | undefined} */
   let asked;
   return {
-    name: 'numbers-only',
+    name: 'facts-for-pages',
     enforce: 'pre',
     async resolveId(source, importer) {
       if (!source.endsWith('.json') || !importer?.endsWith('/shared/figures.ts')) return null;
