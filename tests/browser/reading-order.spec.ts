@@ -8,7 +8,7 @@ import { answerAll } from './page-checks';
  */
 const kept = ['element', 'thickness', 'contamination'];
 
-test('a driveway from the first question to the advice', async ({ page }) => {
+test('a driveway from the first question to the advice @nightly', async ({ page }) => {
   test.setTimeout(120_000);
   const journey = journeys['a scaled driveway in a frost climate with crumbling cracks'];
   await page.goto('/assess/element/');
@@ -24,7 +24,7 @@ test('a driveway from the first question to the advice', async ({ page }) => {
   await expect(page.locator('main')).toMatchAriaSnapshot({ name: 'advice.aria.yml' });
 });
 
-test('a wrong number is tied to its field, and focus goes there', async ({ page }) => {
+test('a wrong number is tied to its field, and focus goes there @nightly', async ({ page }) => {
   await page.goto('/assess/thickness/');
   const field = page.locator('#thickness-number');
   await field.fill('-3');
