@@ -34,6 +34,9 @@ export default defineConfig({
   test: {
     // All cores: nothing else runs beside the tests.
     maxWorkers: '100%',
+    // Long, so that a busy machine turns nothing red; the rates are printed and judged by eye.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
     projects: [
       {
         extends: true,
@@ -42,9 +45,8 @@ export default defineConfig({
           environment: 'node',
           // One set of modules for all files: the engine keeps no state between them.
           isolate: false,
+          setupFiles: ['tests/helpers/patience.ts'],
           include: ['tests/{unit,published,every-route,hostile,cases}/**/*.test.ts'],
-          // Long, so that a busy machine turns nothing red; the rates are printed and judged by eye.
-          testTimeout: 600_000,
         },
       },
       {
@@ -54,7 +56,7 @@ export default defineConfig({
           name: 'components',
           environment: 'jsdom',
           include: ['tests/components/**/*.test.ts'],
-          setupFiles: ['tests/helpers/components.ts'],
+          setupFiles: ['tests/helpers/components.ts', 'tests/helpers/patience.ts'],
         },
       },
     ],
