@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const prefix = '\0numbers:';
+const prefix = '\0facts:';
 /** The figures that come with the pages that name them. */
 const later = 'virtual:figures-later';
 /**
@@ -65,7 +65,7 @@ const read = (file) => JSON.parse(readFileSync(file, 'utf8'));
  * names them. Outside the build for the browser the files are read whole.
  * @returns {import('vite').Plugin}
  */
-export function numbersOnly() {
+export function factsForPages() {
   /** @type {((id: string) => boolean) | undefined} */
   let named;
   /** @type {((id: string) => boolean) | undefined} */
@@ -98,7 +98,7 @@ export function numbersOnly() {
       .filter(([id]) => isNamed(id)));
 
   return {
-    name: 'numbers-only',
+    name: 'facts-for-pages',
     enforce: 'pre',
     async resolveId(source, importer) {
       if (source === later) return `\0${later}`;
