@@ -5,7 +5,7 @@ import { noSideways } from './page-checks';
 /**
  * How the main screens look, held to pictures kept beside this file; and that every one of them
  * stands in forced colours and with text twice as large. Make new pictures, after looking at them:
- * npm run browser -- looks --update-snapshots
+ * NIGHTLY=1 npm run browser -- looks --update-snapshots
  */
 const driveway = '9 Larch Row, driveway (invented example)';
 const screens: Readonly<Record<string, string>> = {

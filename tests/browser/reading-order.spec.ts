@@ -4,7 +4,8 @@ import { answerAll } from './page-checks';
 
 /**
  * What a screen reader meets, in its order: the accessibility tree of the main journeys, held to
- * trees kept beside this file. Make new ones, after reading them: npm run browser -- reading-order --update-snapshots
+ * trees kept beside this file. Make new ones, after reading them:
+ * NIGHTLY=1 npm run browser -- reading-order --update-snapshots
  */
 const kept = ['element', 'thickness', 'contamination'];
 

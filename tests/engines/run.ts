@@ -1,27 +1,36 @@
 /**
  * The built site walked in other browsers than the tests drive: `npm run engines` (build first).
- * Ends with 1 where something is wrong or nothing could be walked; a browser that is not there
- * counts as not run, never as passed.
+ * Ends with 1 where something is wrong; a browser that is not there counts as not run, never as passed.
  */
+import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
 import { firefox } from './firefox';
 import { servedSite } from './site';
 import { walk } from './walk';
 import { webkit } from './webkit';
 
-const named = process.argv[2];
-const build = process.argv[3] ?? fileURLToPath(new URL('../../build', import.meta.url));
-const count = { passed: 0, failed: 0, 'not run': 0 };
+const { values } = parseArgs({
+  options: {
+    /** One of them alone. */
+    only: { type: 'string' },
+    /** The built site. */
+    build: { type: 'string', default: fileURLToPath(new URL('../../build', import.meta.url)) },
+    /** Where the counts are written to. */
+    report: { type: 'string' },
+  },
+});
+const count = { passed: 0, failed: 0, left: 0 };
 
 for (const engine of [webkit, firefox]) {
-  if (named && named !== engine.name.toLowerCase()) continue;
+  if (values.only && values.only !== engine.name.toLowerCase()) continue;
   if (!engine.found()) {
-    count['not run'] += 1;
+    count.left += 1;
     console.log(`${engine.name}: not run, it is not on this machine. Get it: ${engine.get}`);
     continue;
   }
   const began = Date.now();
-  const site = await servedSite(build);
+  const site = await servedSite(values.build);
   try {
     const tab = await engine.open();
     const { done, faults, missing } = await walk(tab, site).finally(() => tab.close());
@@ -37,9 +46,7 @@ for (const engine of [webkit, firefox]) {
     await site.end();
   }
 }
-console.log(
-  `other engines: ${Object.entries(count)
-    .map(([what, many]) => `${many} ${what}`)
-    .join(', ')}`,
-);
-process.exit(count.failed || !count.passed ? 1 : 0);
+const { passed, failed, left } = count;
+console.log(`other engines: ${passed} passed, ${failed} failed, ${left} not run`);
+if (values.report) writeFileSync(values.report, JSON.stringify(count));
+process.exit(failed ? 1 : 0);
