@@ -6,6 +6,7 @@ import { adviseSettled } from '$lib/advice/settle';
 import type { Hold, SettledSite, SettledZone } from '$lib/advice/types';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { words } from '$lib/words';
+import { ruleSentences } from '$words/rules';
 import { methodIds } from '$shared/methods';
 import { formatter } from '../helpers/plain-formatter';
 import type { Say } from '$lib/words/types';
@@ -167,7 +168,7 @@ it('a sound surface whose closed skin comes off is not told that nothing does', 
   expect(rules).toContain('nothing-to-remove');
   expect(rules).toContain('trowelled-is-closed');
   const say = formatter('metric');
-  const said = reasons.map((reason) => words.reason(reason, say)).join(' ');
+  const said = reasons.map((reason) => ruleSentences[reason.rule](reason, say)).join(' ');
   expect(said).toMatch(/closed skin/);
   expect(said).not.toMatch(/nothing (has|have) to (be taken|come) off/i);
 });
