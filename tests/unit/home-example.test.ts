@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoJob } from '$lib/keep/demos';
-import { readForOwner } from '$lib/plan/reading';
+import { readForOwner } from '$lib/plan/conclusion';
 import { planJob } from '$lib/plan/plan';
 import { exampleFor } from '$lib/ui/home/example-for';
 
@@ -8,10 +8,10 @@ import { exampleFor } from '$lib/ui/home/example-for';
 describe('the example on the start page', () => {
   it.each(['own', 'explain'] as const)('to “I %s it” weighs restoring and replacing', (reader) => {
     const job = demoJob(exampleFor(reader).id);
-    const { reading, courses, lighter } = readForOwner(job, planJob(job));
-    expect(reading).toBe('restore');
-    expect(courses.restore).not.toBeNull();
-    expect(courses.replace).not.toBeNull();
+    const { conclusion, options, lighter } = readForOwner(job, planJob(job));
+    expect(conclusion).toBe('restore');
+    expect(options.restore).not.toBeNull();
+    expect(options.replace).not.toBeNull();
     expect(Object.values(lighter)).toContain('first');
   });
   it('shows the sheet at once to whoever explains', () => {

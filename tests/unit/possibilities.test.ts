@@ -13,6 +13,7 @@ import type { TriedAnswers } from '$lib/answers/trial-record';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { methodIds } from '$shared/methods';
 import { completions, countCompletions, sets } from '../helpers/enumerate';
+import { rounds } from '../helpers/rounds';
 import { thickOrRubbery } from '../helpers/tried-out';
 
 /** Random answers, mostly sure, some open, small enough to enumerate. */
@@ -112,7 +113,7 @@ describe('advice for open answers', () => {
         expect(rules(quick.holds)).toEqual([...plain.inAll].sort());
         expect(rules([...quick.holds, ...quick.possibleHolds])).toEqual([...plain.holds].sort());
       }),
-      { numRuns: 300, examples: [[thickOrRubbery]] },
+      { numRuns: rounds(100, 300), examples: [[thickOrRubbery]] },
     );
   });
 
@@ -151,7 +152,7 @@ describe('advice for open answers', () => {
               if (other && other.rule !== 'held') expect(key(other)).toBe(key(said));
             }
       }),
-      { numRuns: 150 },
+      { numRuns: rounds(50, 150) },
     );
   });
 
@@ -171,7 +172,7 @@ describe('advice for open answers', () => {
           );
         }
       }),
-      { numRuns: 60 },
+      { numRuns: rounds(15, 60) },
     );
   });
 
@@ -199,7 +200,7 @@ describe('advice for open answers', () => {
         const rejected = advice.rejections.map(({ method }) => method);
         expect(rejected.length + (advice.method ? 1 : advice.methods.length)).toBe(8);
       }),
-      { numRuns: 100 },
+      { numRuns: rounds(35, 100) },
     );
   });
 
@@ -220,7 +221,7 @@ describe('advice for open answers', () => {
         expect([...chosen]).toEqual(expect.arrayContaining(standing));
         expect(standing).toEqual(expect.arrayContaining([...goingOn]));
       }),
-      { numRuns: 60 },
+      { numRuns: rounds(15, 60) },
     );
   });
 

@@ -1,4 +1,4 @@
-import { partTitles } from '$words/ui/reading';
+import { partTitles } from '$words/ui/reader';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Reader } from '$lib/ui/preferences.svelte';
 
@@ -15,7 +15,7 @@ export const forOwner = [
 ] as const satisfies readonly PartId[];
 
 /** What a reader sees first, and what stands open. Nothing is left out, and holds are never folded. */
-export interface Reading {
+export interface PartOrder {
   readonly order: readonly PartId[];
   /** The rest is one line each, that opens. */
   readonly open: readonly PartId[];
@@ -26,7 +26,7 @@ const first = ['holds', 'possible', 'find-out', 'begin'] as const;
 const last = ['left-open', 'numbers', 'answers'] as const;
 
 /** The same parts for each way of reading. */
-export const readings: Readonly<Record<Reader, Reading>> = {
+export const partOrders: Readonly<Record<Reader, PartOrder>> = {
   work: {
     order: [
       ...first,
@@ -106,7 +106,7 @@ export const stopsEitherWay = ({ verdict, holds }: ZoneAdvice): boolean =>
  * only may hold the work, and last where it only stands beside it.
  */
 export function partsFor(reader: Reader, advice: ZoneAdvice): readonly PartId[] {
-  const parts = readings[reader].order.filter((id) => said[id]?.(advice) ?? true);
+  const parts = partOrders[reader].order.filter((id) => said[id]?.(advice) ?? true);
   const front = (id: PartId) => [id, ...parts.filter((each) => each !== id)];
   if (stopsEitherWay(advice)) return front('possible');
   if (!parts.includes('find-out')) return parts;

@@ -16,7 +16,7 @@ const logsOf = (keys: readonly TaskKey[]): Logs =>
   keys.map(({ zone, step }) => ({ zone, step, log: logAt(session.job, { zone, step }) }));
 
 /** Everything the crew tells goes through here: it is saved with the job and can be undone. */
-class LogDesk {
+class LogState {
   #last = $state.raw<Last | null>(null);
   /** What is said once it has been undone. */
   told = $state('');
@@ -58,4 +58,4 @@ class LogDesk {
   }
 }
 
-export const logDesk = new LogDesk();
+export const logState = new LogState();

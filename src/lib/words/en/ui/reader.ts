@@ -2,7 +2,7 @@ import type { Verdict } from '$lib/advice/types';
 import type { Beginning } from '$lib/advice/zone-advice';
 
 /** The three ways of reading the same advice. */
-export const readingPageWords = {
+export const readerPageWords = {
   legend: 'How you read it',
   unchosen: 'Not chosen yet: shown as for whoever works on it.',
   said: {

@@ -19,7 +19,7 @@ interface Undo {
 }
 
 /** What can be done with the photos of one zone. Each step is kept at once and can be undone; none throws. */
-export class PhotoDesk {
+export class PhotosState {
   photos = $state.raw<readonly Photo[]>([]);
   said = $state.raw<readonly Said[]>([]);
   busy = $state(false);

@@ -5,9 +5,9 @@ import type { Job, Zone } from '$lib/answers/job';
 import { siteQuestionIds, zoneQuestionIds, type QuestionId } from '$lib/answers/questions';
 import type { Block, TextDocument } from '$lib/keep/export-document';
 import { markdownOf } from '$lib/keep/export-markdown';
-import { courseIds, measureIds } from '$lib/plan/courses';
+import { ownerOptionIds, measureIds } from '$lib/plan/options';
 import { planJob, type Plan } from '$lib/plan/plan';
-import { readForOwner } from '$lib/plan/reading';
+import { readForOwner } from '$lib/plan/conclusion';
 import { needsOf } from '$lib/readiness/open-needs';
 import { crewDaysOf } from '$lib/safety/from-plan';
 import { noiseAim, safetyOf, type SafetyOfWorker } from '$lib/safety/safety-of';
@@ -17,7 +17,7 @@ import { measureText } from '$lib/ui/owner/amount-text';
 import { speakAnswer } from '$lib/ui/speak-answer';
 import { possibleHoldSentence } from '$words/rules/possible-holds';
 import { allWords as words } from '$words';
-import { measureWords, ownerPageWords, pointSentences, readingWords } from '$words/owner';
+import { measureWords, ownerPageWords, pointSentences, conclusionWords } from '$words/owner';
 import { planDocument } from '$words/plan/document';
 import { planPageWords } from '$words/plan/page';
 import { checkWords } from '$words/readiness/checks';
@@ -140,7 +140,7 @@ function exposures(plan: Plan, job: Job, say: Say): string[] {
 }
 
 function ownerBlocks(given: Job, plan: Plan, say: Say, nameOf: (id: string) => string): Block[] {
-  const { reading, points, notKnown, courses } = readForOwner(given, plan);
+  const { conclusion, points, notKnown, options } = readForOwner(given, plan);
   const told = (all: typeof notKnown) =>
     all.map((point) =>
       pointSentences[point.id](
@@ -149,19 +149,22 @@ function ownerBlocks(given: Job, plan: Plan, say: Say, nameOf: (id: string) => s
       ),
     );
   return [
-    { kind: 'text', text: `${readingWords[reading].name}. ${readingWords[reading].line}` },
-    ...courseIds.flatMap((id) => [
-      ...list(`For: ${ownerPageWords.course[id]}`, told(points[id]?.speaksFor ?? [])),
-      ...list(`Against: ${ownerPageWords.course[id]}`, told(points[id]?.against ?? [])),
+    {
+      kind: 'text',
+      text: `${conclusionWords[conclusion].name}. ${conclusionWords[conclusion].line}`,
+    },
+    ...ownerOptionIds.flatMap((id) => [
+      ...list(`For: ${ownerPageWords.option[id]}`, told(points[id]?.speaksFor ?? [])),
+      ...list(`Against: ${ownerPageWords.option[id]}`, told(points[id]?.against ?? [])),
     ]),
     ...list('Not known yet', told(notKnown)),
     {
       kind: 'table',
-      head: ['', ...courseIds.map((id) => ownerPageWords.courseShort[id])],
+      head: ['', ...ownerOptionIds.map((id) => ownerPageWords.optionShort[id])],
       rows: measureIds.map((id) => [
         measureWords[id].name,
-        ...courseIds.map((course) => {
-          const taken = courses[course];
+        ...ownerOptionIds.map((option) => {
+          const taken = options[option];
           return taken ? measureText(id, taken[id], say) : ownerPageWords.notPlanned;
         }),
       ]),

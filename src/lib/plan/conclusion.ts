@@ -1,23 +1,23 @@
 import type { Job, Prices } from '$lib/answers/job';
 import type { OwnFigures } from '$shared/figures';
 import { conditionsOf, type Conditions } from './conditions';
-import { compareCourses, overlapsOf, type Lighter } from './compare';
+import { compareOptions, overlapsOf, type Lighter } from './compare';
 import {
   replacing,
   replacingParts,
   restoring,
-  type CourseId,
-  type Courses,
+  type OwnerOptionId,
+  type OwnerOptions,
   type MeasureId,
-} from './courses';
+} from './options';
 import type { Plan } from './plan';
-import { notKnownYet, pointsOf, type Point, type PointsOfCourses } from './points';
+import { notKnownYet, pointsOf, type Point, type PointsOfOptions } from './points';
 import { deepestOf, sizeOf, volumeShare } from './shares';
 import { signsOf } from './signs';
 import type { Reach } from './tasks';
 
 /** What an owner is told first. Not a verdict from one number: the points beside it carry it. */
-export const readingIds = [
+export const conclusionIds = [
   'restore',
   'parts-only',
   'doubtful',
@@ -28,19 +28,19 @@ export const readingIds = [
   'engineer-first',
   'not-known-yet',
 ] as const;
-export type ReadingId = (typeof readingIds)[number];
+export type ConclusionId = (typeof conclusionIds)[number];
 
-export interface OwnersReading {
-  readonly reading: ReadingId;
-  /** What speaks for and against each course that there is. */
-  readonly points: PointsOfCourses;
+export interface OwnersConclusion {
+  readonly conclusion: ConclusionId;
+  /** What speaks for and against each option that there is. */
+  readonly points: PointsOfOptions;
   readonly notKnown: readonly Point[];
   readonly conditions: Conditions;
   /**
    * Restore: null where nothing can be; what had to be left out of it is in `leftOut`. Parts: replace
    * those that are broken out or gone and restore the rest; null where there are none.
    */
-  readonly courses: Courses;
+  readonly options: OwnerOptions;
   /** Zones that restoring does not count, so that it cannot be held against the others. */
   readonly leftOut: readonly string[];
   /** Parts of the whole, 0 to 1; null while its size, thickness or a zone is not known. */
@@ -51,8 +51,10 @@ export interface OwnersReading {
   };
   /** Restoring against replacing all: `first` means restoring takes less. */
   readonly lighter: Readonly<Record<MeasureId, Lighter>>;
-  /** Courses whose ranges cross, so that neither is said to take less. */
-  readonly overlaps: Readonly<Record<MeasureId, readonly (readonly [CourseId, CourseId])[]>>;
+  /** OwnerOptions whose ranges cross, so that neither is said to take less. */
+  readonly overlaps: Readonly<
+    Record<MeasureId, readonly (readonly [OwnerOptionId, OwnerOptionId])[]>
+  >;
   readonly deepest: number | null;
   /** Part of the whole that rings: firm, or weak in its skin alone; null while the whole is not known. */
   readonly rings: number | null;
@@ -78,7 +80,7 @@ export function readForOwner(
   plan: Plan,
   prices: Prices = given.prices ?? {},
   own: OwnFigures | undefined = given.own,
-): OwnersReading {
+): OwnersConclusion {
   const job = plan.drawn;
   const conditions = conditionsOf(job, plan);
   const signs = signsOf(plan, conditions, own);
@@ -87,23 +89,23 @@ export function readForOwner(
     .map(({ id }) => id)
     .filter((id) => !plan.zones.some((zone) => zone.id === id));
   const madeNew = zonesIn('break-out', 'replace');
-  const courses: Courses = {
+  const options: OwnerOptions = {
     restore: restoring(plan, job, prices, own),
     parts: replacingParts(plan, job, madeNew, prices, own),
     replace: replacing(plan, job, prices, own),
   };
-  // A course that leaves something out is less by that alone.
-  const counted: Courses = {
-    restore: leftOut.length ? null : courses.restore,
-    parts: leftOut.some((id) => !madeNew.includes(id)) ? null : courses.parts,
-    replace: courses.replace,
+  // A option that leaves something out is less by that alone.
+  const counted: OwnerOptions = {
+    restore: leftOut.length ? null : options.restore,
+    parts: leftOut.some((id) => !madeNew.includes(id)) ? null : options.parts,
+    replace: options.replace,
   };
-  const lighter = compareCourses(counted.restore, courses.replace);
+  const lighter = compareOptions(counted.restore, options.replace);
   const { share } = conditions;
   const engineer =
     warned('settled-or-rocking') || warned('fire-or-chemical') || zonesIn('engineer').length > 0;
   const waits = plan.zones.some(({ holds }) => holds.length > 0);
-  const reading = ((): ReadingId => {
+  const conclusion = ((): ConclusionId => {
     if (engineer) return 'engineer-first';
     if (held('map-cracking').length) return 'laboratory-first';
     if (mostlyGone) return 'replace';
@@ -113,27 +115,27 @@ export function readForOwner(
     return share === null || share['not-entered'] > mostly ? 'parts-only' : 'restore';
   })();
   return {
-    reading,
-    points: pointsOf(signs, conditions, { restore: !!courses.restore, parts: !!courses.parts }, [
+    conclusion,
+    points: pointsOf(signs, conditions, { restore: !!options.restore, parts: !!options.parts }, [
       { one: 'restore', other: 'replace', lighter },
       {
         one: 'parts',
         other: 'replace',
-        lighter: compareCourses(counted.parts, courses.replace),
+        lighter: compareOptions(counted.parts, options.replace),
       },
       {
         one: 'restore',
         other: 'parts',
-        lighter: compareCourses(counted.restore, counted.parts),
+        lighter: compareOptions(counted.restore, counted.parts),
       },
     ]),
     notKnown: notKnownYet(plan, signs, conditions),
     conditions,
-    courses,
+    options,
     leftOut,
     shares: { area: share, volume: volumeShare(plan, conditions) },
     lighter,
-    overlaps: overlapsOf(courses),
+    overlaps: overlapsOf(options),
     deepest: deepestOf(job),
     rings:
       conditions.whole === null

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import { isKnown, type Amount } from '$lib/plan/amount';
-import { compareCourses } from '$lib/plan/compare';
-import { replacing, restoring } from '$lib/plan/courses';
+import { compareOptions } from '$lib/plan/compare';
+import { replacing, restoring } from '$lib/plan/options';
 import { planJob } from '$lib/plan/plan';
-import { readForOwner } from '$lib/plan/reading';
+import { readForOwner } from '$lib/plan/conclusion';
 import { rangeOf } from '$shared/figures';
 
 const span = (amount: Amount | null) => {
@@ -52,7 +52,7 @@ const wide = (zones: Parameters<typeof job>[0]): Job => ({
 });
 const restored = (it_: Job) => restoring(planJob(it_), it_);
 const replaced = (it_: Job, prices = {}) => replacing(planJob(it_), it_, prices);
-const reading = (zones: Parameters<typeof job>[0], site: object = {}) => {
+const conclusion = (zones: Parameters<typeof job>[0], site: object = {}) => {
   const it_ = job(zones, site);
   return readForOwner(it_, planJob(it_));
 };
@@ -70,14 +70,14 @@ describe('carbon and mass, worked by hand', () => {
   // Haulage of debris and fresh concrete at 0.12 to 0.25 kgCO2e/t km (UK government factors 2012)
   // over 10 to 50 km: debris 5.6 to 60.1 kg; fresh 2.1 x 2,323 = 4,878 kg to 2.2 x 2,403 = 5,287 kg: 5.9 to 66.1 kg.
   // Sum: 551.1 to 966.6 kg.
-  const course = replaced(job([zone('a', { area: 20 })]));
+  const option = replaced(job([zone('a', { area: 20 })]));
   it('of replacing', () => {
-    expect(span(course.material)[0]).toBeCloseTo(2.1, 6);
-    expect(span(course.material)[1]).toBeCloseTo(2.2, 6);
-    expect(span(course.debris)[0]).toBeCloseTo(4646, 0);
-    expect(span(course.debris)[1]).toBeCloseTo(4806, 0);
-    expect(span(course.carbon)[0]).toBeCloseTo(551.1, 0);
-    expect(span(course.carbon)[1]).toBeCloseTo(966.6, 0);
+    expect(span(option.material)[0]).toBeCloseTo(2.1, 6);
+    expect(span(option.material)[1]).toBeCloseTo(2.2, 6);
+    expect(span(option.debris)[0]).toBeCloseTo(4646, 0);
+    expect(span(option.debris)[1]).toBeCloseTo(4806, 0);
+    expect(span(option.carbon)[0]).toBeCloseTo(551.1, 0);
+    expect(span(option.carbon)[1]).toBeCloseTo(966.6, 0);
   });
 
   // Restoring 1 m2 hollow to 40 mm: fill 0.0736 to 0.1982 m3 (see the plan's checks), mortar at
@@ -105,7 +105,7 @@ describe('carbon and mass, worked by hand', () => {
   it('uses the published limits', () => expect(rangeOf('carbon.ready-mix')).toEqual([257, 382]));
 
   it("gives no cost without the reader's own prices, and theirs with them", () => {
-    expect(course.cost).toBeNull();
+    expect(option.cost).toBeNull();
     const priced = replaced(job([zone('a', { area: 20 })]), {
       perHour: 0,
       perConcrete: 200,
@@ -118,28 +118,28 @@ describe('carbon and mass, worked by hand', () => {
 });
 
 describe('no thumb on the scale', () => {
-  it('equal courses compare as alike', () => {
-    const course = replaced(job([zone('a', {})]));
-    expect(new Set(Object.values(compareCourses(course, course)))).toEqual(
+  it('equal options compare as alike', () => {
+    const option = replaced(job([zone('a', {})]));
+    expect(new Set(Object.values(compareOptions(option, option)))).toEqual(
       new Set(['alike', 'not-known']),
     );
   });
-  it('swapping the courses swaps the result', () => {
+  it('swapping the options swaps the result', () => {
     const corner = { area: 1, looseness: ['hollow'], depth: 30 };
     const it_ = job([zone('most', { area: 45 }), zone('corner', corner)]);
     const [one, other] = [restored(it_), replaced(it_)];
     const swap = { first: 'second', second: 'first', alike: 'alike', 'not-known': 'not-known' };
-    const there = compareCourses(one, other);
-    const back = compareCourses(other, one);
+    const there = compareOptions(one, other);
+    const back = compareOptions(other, one);
     expect(Object.values(there)).toContain('first');
     for (const [measure, result] of Object.entries(there))
       expect(back[measure as keyof typeof back]).toBe(swap[result]);
   });
 });
 
-describe('the reading', () => {
+describe('the conclusion', () => {
   it('says restore for a sound slab with a bad corner', () => {
-    const { reading: said, conditions } = reading(
+    const { conclusion: said, conditions } = conclusion(
       [zone('most', { area: 45 }), zone('corner', { area: 5, depth: 30, looseness: ['hollow'] })],
       { thickness: 150 },
     );
@@ -147,7 +147,7 @@ describe('the reading', () => {
     expect(conditions.share?.sound).toBeCloseTo(0.9, 9);
   });
   it('says replace where it is mostly rotten', () => {
-    const { reading: said, points } = reading([
+    const { conclusion: said, points } = conclusion([
       zone('most', { area: 40, depth: 30, looseness: ['rotten'] }),
       zone('rest', { area: 10 }),
     ]);
@@ -156,34 +156,38 @@ describe('the reading', () => {
     expect(points.restore?.against.map(({ id }) => id)).toContain('mostly-gone');
   });
   it('says replace where it is gone to full depth', () => {
-    expect(reading([zone('a', { depth: ['through'] })]).reading).toBe('replace');
-    expect(reading([zone('a', { depth: 60, looseness: ['fractured'] })]).reading).toBe('replace');
+    expect(conclusion([zone('a', { depth: ['through'] })]).conclusion).toBe('replace');
+    expect(conclusion([zone('a', { depth: 60, looseness: ['fractured'] })]).conclusion).toBe(
+      'replace',
+    );
   });
   it('says replace that part where only a part is gone', () => {
-    const some = reading([zone('a', { depth: ['through'], area: 2 }), zone('b', { area: 20 })]);
-    expect(some.reading).toBe('restore-part');
+    const some = conclusion([zone('a', { depth: ['through'], area: 2 }), zone('b', { area: 20 })]);
+    expect(some.conclusion).toBe('restore-part');
   });
   it('sends cracks like a map to the laboratory', () => {
     // Petrography tells whether the concrete itself fails (ASTM C856, from memory).
-    const said = reading([zone('a', {})], { warnings: { yes: ['map-cracking'], maybe: [] } });
-    expect(said.reading).toBe('laboratory-first');
+    const said = conclusion([zone('a', {})], { warnings: { yes: ['map-cracking'], maybe: [] } });
+    expect(said.conclusion).toBe('laboratory-first');
   });
   it.each(['settled-or-rocking', 'fire-or-chemical'])('says engineer first for %s', (warning) => {
-    const said = reading([zone('a', {})], { warnings: { yes: [warning], maybe: [] } });
-    expect(said.reading).toBe('engineer-first');
+    const said = conclusion([zone('a', {})], { warnings: { yes: [warning], maybe: [] } });
+    expect(said.conclusion).toBe('engineer-first');
   });
   it('says engineer first where structure would be cut', () => {
-    const said = reading([zone('a', { depth: 30, looseness: ['hollow'] })], {
+    const said = conclusion([zone('a', { depth: 30, looseness: ['hollow'] })], {
       element: ['suspended-slab'],
       thickness: 150,
     });
-    expect(said.reading).toBe('engineer-first');
+    expect(said.conclusion).toBe('engineer-first');
   });
   it('says not known yet where answers that matter are open', () => {
-    expect(reading([zone('a', { looseness: ['tight', 'rotten'] })]).reading).toBe('not-known-yet');
+    expect(conclusion([zone('a', { looseness: ['tight', 'rotten'] })]).conclusion).toBe(
+      'not-known-yet',
+    );
   });
   it('always names what is not known, and that no one percentage holds', () => {
-    const { notKnown } = reading([zone('a', { area: 'unknown' })], { thickness: 'unknown' });
+    const { notKnown } = conclusion([zone('a', { area: 'unknown' })], { thickness: 'unknown' });
     expect(notKnown.map(({ id }) => id)).toEqual([
       'unmeasured',
       'thickness-unknown',

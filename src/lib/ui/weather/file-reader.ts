@@ -21,7 +21,7 @@ export type Chosen = Partial<FileUnits> & {
 };
 
 /** What the page asks of the worker. */
-export type ToDesk =
+export type ToFileReader =
   | { readonly kind: 'open'; readonly bytes: ArrayBuffer }
   | { readonly kind: 'fit'; readonly roles: Roles; readonly chosen: Chosen }
   | { readonly kind: 'count'; readonly own: OwnFigures };
@@ -39,7 +39,7 @@ export interface ReadSummary {
 }
 
 /** What the worker answers. */
-export type FromDesk =
+export type FromFileReader =
   | { readonly kind: 'progress'; readonly share: number }
   | { readonly kind: 'stopped'; readonly problem: Problem }
   | { readonly kind: 'layout'; readonly layout: Layout; readonly read: ReadSummary }
@@ -77,18 +77,18 @@ function summarise({ rows, days, problems }: FileRead): ReadSummary {
 }
 
 /** Holds one file and answers about it. Runs in the worker, and in tests without one. */
-export class Desk {
+export class FileReading {
   #table: Table = [];
   #odd = false;
   #layout: Layout | null = null;
   #days: readonly Day[] = [];
-  readonly #post: (answer: FromDesk) => void;
+  readonly #post: (answer: FromFileReader) => void;
 
-  constructor(post: (answer: FromDesk) => void) {
+  constructor(post: (answer: FromFileReader) => void) {
     this.#post = post;
   }
 
-  take(request: ToDesk): void {
+  take(request: ToFileReader): void {
     if (request.kind === 'open') this.#open(new Uint8Array(request.bytes));
     else if (request.kind === 'fit') this.#fit(request.roles, request.chosen);
     else if (this.#days.length)

@@ -28,7 +28,7 @@ const nameOf = ({ name }: { readonly name: string }): string => name || words.un
  * What can be done with the jobs of this device. What a deletion took away is held until the tab
  * is closed or loaded anew. Every step says how it ended in `said`; none throws.
  */
-class JobsDesk {
+class JobsState {
   jobs = $state.raw<readonly JobSummary[]>([]);
   /** Whether the list has been read, or could not be. */
   listed = $state(false);
@@ -247,4 +247,4 @@ class JobsDesk {
   }
 }
 
-export const desk = new JobsDesk();
+export const jobsState = new JobsState();

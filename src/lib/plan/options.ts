@@ -16,11 +16,11 @@ import {
 import { calendarOf } from './calendar';
 import { layDays, spanOf } from './days';
 import { areaOf, fullDepth, nothing } from './full-depth';
-import { cutThrough, longest, some, stepsKept } from './course-parts';
+import { cutThrough, longest, some, stepsKept } from './option-parts';
 import type { Plan } from './plan';
 import { totalsOf } from './quantities';
 
-/** What a course of action takes. All courses are measured by the same list. */
+/** What a option of action takes. All options are measured by the same list. */
 export const measureIds = [
   'debris',
   'material',
@@ -34,15 +34,15 @@ export const measureIds = [
   'cost',
 ] as const;
 export type MeasureId = (typeof measureIds)[number];
-export const courseIds = ['restore', 'parts', 'replace'] as const;
-export type CourseId = (typeof courseIds)[number];
-export type Course = Readonly<Record<MeasureId, Amount | null>>;
+export const ownerOptionIds = ['restore', 'parts', 'replace'] as const;
+export type OwnerOptionId = (typeof ownerOptionIds)[number];
+export type OwnerOption = Readonly<Record<MeasureId, Amount | null>>;
 
-/** The courses side by side; null where there is none of that kind. */
-export interface Courses {
-  readonly restore: Course | null;
-  readonly parts: Course | null;
-  readonly replace: Course;
+/** The options side by side; null where there is none of that kind. */
+export interface OwnerOptions {
+  readonly restore: OwnerOption | null;
+  readonly parts: OwnerOption | null;
+  readonly replace: OwnerOption;
 }
 
 const exact = (value: number): Span => [value, value];
@@ -58,7 +58,7 @@ const haulage = (mass: Amount, own?: OwnFigures): Amount =>
     figureTerm('rate', 'haul.distance', own),
   );
 
-/** Zones by what a course does with them. */
+/** Zones by what a option does with them. */
 export interface Parts {
   /** Zones restored by the plan. */
   readonly restored: readonly string[];
@@ -71,16 +71,16 @@ export interface Parts {
 const tonnes: Term = { what: 'mass', span: exact(1 / kgPerTonne), unit: 'ratio' };
 
 /**
- * What a course takes, line by line the same for all: breaking, hauling, placing and curing are in
+ * What a option takes, line by line the same for all: breaking, hauling, placing and curing are in
  * every one, the same crew works the same hours, and nothing that goes on top is in any.
  */
-export function courseOf(
+export function optionOf(
   plan: Plan,
   job: Job,
   { restored, cutOut = [], replaced }: Parts,
   prices: Prices = {},
   own?: OwnFigures,
-): Course {
+): OwnerOption {
   const kept = new Map(plan.zones.map((zone) => [zone.id, stepsKept(zone)]));
   const tasks = plan.tasks
     .map((task) => ({
@@ -185,10 +185,10 @@ export function restoring(
   job: Job,
   prices: Prices = {},
   own?: OwnFigures,
-): Course | null {
+): OwnerOption | null {
   if (!plan.zones.length) return null;
   const restored = plan.zones.map(({ id }) => id);
-  return courseOf(plan, job, { restored, replaced: nothing('m3') }, prices, own);
+  return optionOf(plan, job, { restored, replaced: nothing('m3') }, prices, own);
 }
 
 /** What replacing these parts and restoring the rest takes; null where there is no such part. */
@@ -198,7 +198,7 @@ export function replacingParts(
   parts: readonly string[],
   prices: Prices = {},
   own?: OwnFigures,
-): Course | null {
+): OwnerOption | null {
   if (!parts.length) return null;
   const restored = plan.zones.map(({ id }) => id).filter((id) => !parts.includes(id));
   // A patch is broken out past its damage; a zone that is gone, as far as it goes.
@@ -207,11 +207,16 @@ export function replacingParts(
     return patch ?? areaOf(job, [id]);
   });
   const replaced = fullDepth(sum('m2', grounds), job);
-  return courseOf(plan, job, { restored, cutOut: parts, replaced }, prices, own);
+  return optionOf(plan, job, { restored, cutOut: parts, replaced }, prices, own);
 }
 
 /** What replacing the whole surface takes: break it all out, haul it, pour it again. */
-export function replacing(plan: Plan, job: Job, prices: Prices = {}, own?: OwnFigures): Course {
+export function replacing(
+  plan: Plan,
+  job: Job,
+  prices: Prices = {},
+  own?: OwnFigures,
+): OwnerOption {
   const known = job.zones.reduce(
     (total, { answers: { area } }) => total + (typeof area === 'number' ? area : 0),
     0,
@@ -220,7 +225,7 @@ export function replacing(plan: Plan, job: Job, prices: Prices = {}, own?: OwnFi
     job.totalArea === undefined
       ? { missing: ['area'], unit: 'm2' }
       : product('m2', [{ what: 'area', span: exact(Math.max(job.totalArea, known)), unit: 'm2' }]);
-  return courseOf(plan, job, { restored: [], replaced: fullDepth(whole, job) }, prices, own);
+  return optionOf(plan, job, { restored: [], replaced: fullDepth(whole, job) }, prices, own);
 }
 
 /** Cost from the reader's own prices; null while one that is needed is missing. */

@@ -32,7 +32,7 @@ const mostJoints = rangeOf('limit.joints')[1];
 const kept = 200;
 
 /** What is done on the drawing of the job in hand. Each change is saved with the job, and can be undone. */
-class Desk {
+class DrawingState {
   tool = $state<Tool>('spot');
   /** What the next mark is given. */
   heard = $state<'rings' | 'dull'>('dull');
@@ -245,4 +245,4 @@ class Desk {
 export const withSurvey = (job: Job, survey: Survey | undefined): Job =>
   survey ? { ...job, survey } : withoutField(job, 'survey');
 
-export const desk = new Desk();
+export const drawing = new DrawingState();

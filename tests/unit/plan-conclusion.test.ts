@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import { isKnown } from '$lib/plan/amount';
-import { measureIds } from '$lib/plan/courses';
+import { measureIds } from '$lib/plan/options';
 import { planJob } from '$lib/plan/plan';
-import { readForOwner } from '$lib/plan/reading';
-import { readingWords } from '$words/owner';
+import { readForOwner } from '$lib/plan/conclusion';
+import { conclusionWords } from '$words/owner';
 import { settledJob } from '../helpers/crew-jobs';
 import { rampJob } from '../helpers/ramp-job';
 import { tradeJob } from '../helpers/trade-jobs';
@@ -14,8 +14,8 @@ const read = (job: Job) => ({ ...readForOwner(job, planJob(job)), plan: planJob(
 const anyJob = fc
   .tuple(settledJob, fc.option(fc.double({ min: 1, max: 2000, noNaN: true }), { nil: undefined }))
   .map(([job, totalArea]): Job => ({ ...job, ...(totalArea !== undefined && { totalArea }) }));
-/** Readings whose words say that it can be restored, and nothing against it. */
-const says = Object.entries(readingWords).flatMap(([id, { name, line }]) =>
+/** Conclusions whose words say that it can be restored, and nothing against it. */
+const says = Object.entries(conclusionWords).flatMap(([id, { name, line }]) =>
   /can be (restored|prepared)/.test(name + line) && !/doubtful/.test(name) ? [id] : [],
 );
 
@@ -26,7 +26,7 @@ describe('over any job the owner’s sheet', () => {
     expect(says).toContain('restore');
     fc.assert(
       fc.property(anyJob, (job) => {
-        const { reading, plan, conditions } = read(job);
+        const { conclusion, plan, conditions } = read(job);
         const worst = Object.values(conditions.of);
         const bad =
           plan.held.length > 0 ||
@@ -36,7 +36,7 @@ describe('over any job the owner’s sheet', () => {
           );
         if (!bad) return;
         stopped += 1;
-        expect(says).not.toContain(reading);
+        expect(says).not.toContain(conclusion);
       }),
       { numRuns: 80 },
     );
@@ -46,10 +46,10 @@ describe('over any job the owner’s sheet', () => {
   it('never gives a share without the whole, and shares come to one', () => {
     fc.assert(
       fc.property(anyJob, (job) => {
-        const { shares, reading } = read(job);
+        const { shares, conclusion } = read(job);
         if (job.totalArea === undefined) {
           expect(shares).toEqual({ area: null, volume: null });
-          expect(['restore', 'replace']).not.toContain(reading);
+          expect(['restore', 'replace']).not.toContain(conclusion);
           return;
         }
         const sum = Object.values(shares.area ?? {}).reduce((total, each) => total + each, 0);
@@ -65,25 +65,25 @@ describe('over any job the owner’s sheet', () => {
 
   it('never speaks for a slab of which most has not been entered', () => {
     const job = tradeJob([{ area: 4 }], {}, { totalArea: 100 });
-    expect(read(job).reading).toBe('parts-only');
-    expect(read({ ...job, totalArea: 4 }).reading).toBe('restore');
+    expect(read(job).conclusion).toBe('parts-only');
+    expect(read({ ...job, totalArea: 4 }).conclusion).toBe('restore');
   });
 
   it('never condemns the slab for one zone that is the smaller part of it', () => {
     const gone = { depth: ['through'], area: 2 };
     const job = tradeJob([gone, { area: 48 }], {}, { totalArea: 50 });
-    expect(read(job).reading).toBe('restore-part');
-    expect(read({ ...job, totalArea: 2 }).reading).toBe('restore-part');
-    expect(read(tradeJob([gone], {}, { totalArea: 2 })).reading).toBe('replace');
-    expect(read(tradeJob([gone])).reading).toBe('restore-part');
+    expect(read(job).conclusion).toBe('restore-part');
+    expect(read({ ...job, totalArea: 2 }).conclusion).toBe('restore-part');
+    expect(read(tradeJob([gone], {}, { totalArea: 2 })).conclusion).toBe('replace');
+    expect(read(tradeJob([gone])).conclusion).toBe('restore-part');
   });
 
-  it('calls no course less where ranges cross, or where it leaves something out', () => {
+  it('calls no option less where ranges cross, or where it leaves something out', () => {
     fc.assert(
       fc.property(anyJob, (job) => {
         const {
           lighter,
-          courses: { restore, replace },
+          options: { restore, replace },
           leftOut,
         } = read(job);
         for (const id of measureIds) {
@@ -98,12 +98,12 @@ describe('over any job the owner’s sheet', () => {
     );
   });
 
-  it('counts the three courses by the same lines', () => {
+  it('counts the three options by the same lines', () => {
     const hollow = { depth: 40, looseness: ['hollow'], area: 4 };
     const { restore, parts, replace } = read(
       tradeJob([{ area: 36 }, hollow], { thickness: 150 }, { totalArea: 40 }),
-    ).courses;
-    for (const course of [restore, parts, replace])
+    ).options;
+    for (const option of [restore, parts, replace])
       for (const id of [
         'debris',
         'material',
@@ -114,7 +114,7 @@ describe('over any job the owner’s sheet', () => {
         'hire-days',
         'carbon',
       ] as const)
-        expect(course?.[id] && isKnown(course[id]), id).toBe(true);
+        expect(option?.[id] && isKnown(option[id]), id).toBe(true);
   });
 
   it('says that ranges cross wherever two of them do, and only there', () => {
@@ -122,14 +122,14 @@ describe('over any job the owner’s sheet', () => {
       one[0] <= other[1] && other[0] <= one[1];
     fc.assert(
       fc.property(anyJob, (job) => {
-        const { courses, overlaps } = read(job);
+        const { options, overlaps } = read(job);
         for (const id of measureIds)
           for (const [one, other] of [
             ['restore', 'parts'],
             ['restore', 'replace'],
             ['parts', 'replace'],
           ] as const) {
-            const [first, second] = [courses[one]?.[id], courses[other]?.[id]];
+            const [first, second] = [options[one]?.[id], options[other]?.[id]];
             const both = first && second && isKnown(first) && isKnown(second);
             const said = overlaps[id].some(([a, b]) => a === one && b === other);
             expect(said).toBe(!!both && crossing(first.span, second.span));
@@ -139,7 +139,7 @@ describe('over any job the owner’s sheet', () => {
     );
   });
 
-  it('speaks for and against every course that there is', () => {
+  it('speaks for and against every option that there is', () => {
     const gone = { depth: ['through'], area: 2 };
     const { points } = read(tradeJob([gone, { area: 48 }], {}, { totalArea: 50 }));
     const ids = (list: readonly { id: string }[] = []) => list.map(({ id }) => id);
@@ -153,7 +153,7 @@ describe('over any job the owner’s sheet', () => {
   // 8 h day (common practice, figure `crew.usable`): 1.8 to 4 days, so 2 to 4.
   it('counts a day of noise, dust and hire for each day that the slab is broken out', () => {
     const job = tradeJob([{ area: 60 }], { thickness: 100 }, { totalArea: 60, hoursPerDay: 8 });
-    const { replace } = read(job).courses;
+    const { replace } = read(job).options;
     for (const id of ['noise-days', 'dust-days', 'hire-days'] as const) {
       const amount = replace[id];
       expect(amount && isKnown(amount) && amount.span, id).toEqual([2, 4]);
@@ -183,28 +183,28 @@ describe('the share that rings', () => {
 // Common practice, no source: one doubtful part is no word on the whole, and the whole none on the part.
 describe('a part whose depth makes a patch doubtful', () => {
   it('is told as a part where most of the whole is not', () => {
-    expect(read(rampJob()).reading).toBe('part-doubtful');
+    expect(read(rampJob()).conclusion).toBe('part-doubtful');
     expect(read(rampJob()).doubtful).toEqual(['z1']);
   });
-  it('is the reading where it is most of the whole, or most of it is not known', () => {
+  it('is the conclusion where it is most of the whole, or most of it is not known', () => {
     const job = rampJob();
     const edge = job.zones.slice(1, 2).map((zone): Job['zones'][number] => ({
       ...zone,
       answers: { ...zone.answers, looseness: ['hollow'] },
     }));
     const only = { ...job, zones: edge };
-    expect(read({ ...only, totalArea: 2 }).reading).toBe('doubtful');
-    expect(read({ ...only, totalArea: 52 }).reading).toBe('doubtful');
-    expect(read({ name: job.name, site: job.site, zones: job.zones }).reading).toBe('doubtful');
+    expect(read({ ...only, totalArea: 2 }).conclusion).toBe('doubtful');
+    expect(read({ ...only, totalArea: 52 }).conclusion).toBe('doubtful');
+    expect(read({ name: job.name, site: job.site, zones: job.zones }).conclusion).toBe('doubtful');
   });
 });
 
-// Common practice, no source: what a course takes more than another course speaks against it.
+// Common practice, no source: what a option takes more than another option speaks against it.
 describe('replacing the broken parts', () => {
   it('has against it what it surely takes more than restoring', () => {
-    const { courses, points } = read(rampJob());
+    const { options, points } = read(rampJob());
     const more = points.parts?.against.filter(({ id }) => id === 'more');
-    const { restore, parts } = courses;
+    const { restore, parts } = options;
     const surely = measureIds.filter((id) => {
       const [one, other] = [restore?.[id], parts?.[id]];
       return one && other && isKnown(one) && isKnown(other) && other.span[0] > one.span[1];
@@ -214,11 +214,11 @@ describe('replacing the broken parts', () => {
   });
 
   // A cut through the slab takes no less than the shallow one that a patch needs: a saw ten times slower
-  // is as much slower in both courses.
+  // is as much slower in both options.
   it('saws round the part as a patch does', () => {
     const hours = (id: 'restore' | 'parts', saw?: number) => {
       const job = { ...rampJob(), ...(saw && { own: { 'rate.saw-cut': saw } }) };
-      const amount = read(job).courses[id]?.hours;
+      const amount = read(job).options[id]?.hours;
       if (!amount || !isKnown(amount)) throw new Error(id);
       return amount.span[1];
     };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isKnown, type Amount } from '$lib/plan/amount';
 import { planJob } from '$lib/plan/plan';
-import { readForOwner } from '$lib/plan/reading';
+import { readForOwner } from '$lib/plan/conclusion';
 import { measureText } from '$lib/ui/owner/amount-text';
 import { formatter } from '../helpers/plain-formatter';
 import { tradeJob } from '../helpers/trade-jobs';
@@ -41,17 +41,17 @@ describe('what speaks for and against', () => {
     expect(ids(points.replace?.against)).toContain('cause-stays');
   });
   it('days of hire are never weighed: small machines are no breaker', () => {
-    for (const course of Object.values(read([hollow], { thickness: 150 }).points))
-      for (const { measures = [] } of [...course.speaksFor, ...course.against])
+    for (const option of Object.values(read([hollow], { thickness: 150 }).points))
+      for (const { measures = [] } of [...option.speaksFor, ...option.against])
         expect(measures).not.toContain('hire-days');
   });
 });
 
-describe('every course', () => {
+describe('every option', () => {
   it('makes the place safe: 0.5 to 2 h', () => {
-    const { courses } = read([hollow], { thickness: 150 });
+    const { options } = read([hollow], { thickness: 150 });
     // 100 m2 of 150 mm: 15 m3 at 1.9 to 3.2 h (as reported), poured again with 5 to 10 % more at 2 to 5 h.
-    const [low, high] = spanOf(courses.replace.hours);
+    const [low, high] = spanOf(options.replace.hours);
     expect(low).toBeCloseTo(0.5 + 15 * 1.9 + 15 * 1.05 * 2, 6);
     expect(high).toBeCloseTo(2 + 15 * 3.2 + 15 * 1.1 * 5, 6);
   });
@@ -61,15 +61,15 @@ describe('every course', () => {
       ...{ steel: ['corroded'], barLoss: ['within-limit'], barCover: 30, barDiameter: 10 },
       barLength: 2,
     };
-    const { courses } = read([scale], { thickness: 200 });
+    const { options } = read([scale], { thickness: 200 });
     // Shotblasting 20 m2 at 7.5 to 30 m2/h is 0.67 h at the least, and the strip is soon broken out.
-    expect(spanOf(courses.parts?.hours)[0]).toBeGreaterThan(0.5 + 20 / 30);
+    expect(spanOf(options.parts?.hours)[0]).toBeGreaterThan(0.5 + 20 / 30);
   });
   it('that patches takes 10 to 30 h of hands for each cubic metre of mortar', () => {
     const plan = planJob(tradeJob([hollow], { thickness: 150 }));
     const fill = spanOf(plan.totals.fill);
     const work = plan.steps.flatMap(({ hours }) => (hours ? [spanOf(hours)] : []));
-    const [low, high] = spanOf(read([hollow], { thickness: 150 }).courses.restore?.hours);
+    const [low, high] = spanOf(read([hollow], { thickness: 150 }).options.restore?.hours);
     expect(low).toBeCloseTo(
       work.reduce((sum, each) => sum + each[0], 10 * fill[0]),
       6,
@@ -83,7 +83,7 @@ describe('every course', () => {
 
 describe('days closed', () => {
   const closed = (zone: object, site: object = {}) =>
-    spanOf(read([zone], site).courses.restore?.['days-closed']);
+    spanOf(read([zone], site).options.restore?.['days-closed']);
   it('a sealed floor waits 1 to 7 days for cars, a mortared one 7 to 14, a wall for nobody', () => {
     const days = (zone: object, site: object = {}) =>
       planJob(tradeJob([zone], site)).schedule.count;
@@ -98,16 +98,16 @@ describe('days closed', () => {
   });
   it('washing throws no dust', () => {
     const washed = { finish: ['sealer'], area: 20 };
-    expect(spanOf(read([washed]).courses.restore?.['dust-days'])).toEqual([0, 0]);
+    expect(spanOf(read([washed]).options.restore?.['dust-days'])).toEqual([0, 0]);
   });
 });
 
 describe('what is not counted', () => {
   it('is not told as none: new material, carbon, dust', () => {
-    const course = read([{ contamination: { yes: ['thin-coating'], maybe: [] }, area: 20 }]).courses
+    const option = read([{ contamination: { yes: ['thin-coating'], maybe: [] }, area: 20 }]).options
       .restore;
     const say = formatter('metric');
-    expect(measureText('material', course?.material ?? null, say)).toMatch(/not counted/i);
-    expect(measureText('carbon', course?.carbon ?? null, say)).toMatch(/not counted/i);
+    expect(measureText('material', option?.material ?? null, say)).toMatch(/not counted/i);
+    expect(measureText('carbon', option?.carbon ?? null, say)).toMatch(/not counted/i);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { Desk, type FromDesk, type ToDesk } from '$lib/ui/weather/desk';
+import { FileReading, type FromFileReader, type ToFileReader } from '$lib/ui/weather/file-reader';
 import { problemSentence } from '$words/climate-file';
 import { readingReason, weatherSentence } from '$words/climate';
 import { readFreezeThaw } from '$lib/climate/answer';
@@ -10,24 +10,25 @@ import { bytesOf, inventDays, isoDate, wave } from '../helpers/weather';
 
 const days = inventDays(2001, 2003, (date) => ({ ...wave(date), rain: 2 }));
 const lines = days.map((d) => [isoDate(d), d.min, d.max, d.rain].join(','));
-const file = (text: string): ToDesk => ({
+const file = (text: string): ToFileReader => ({
   kind: 'open',
   bytes: bytesOf(text).buffer as ArrayBuffer,
 });
 
-/** A desk, and the last answer of each kind it gave. */
+/** A reader, and the last answer of each kind it gave. */
 function sit() {
-  const said: FromDesk[] = [];
-  const desk = new Desk((answer) => said.push(answer));
-  const last = <K extends FromDesk['kind']>(kind: K) =>
-    said.findLast((answer) => answer.kind === kind) as Extract<FromDesk, { kind: K }> | undefined;
-  return { desk, said, last };
+  const said: FromFileReader[] = [];
+  const reader = new FileReading((answer) => said.push(answer));
+  const last = <K extends FromFileReader['kind']>(kind: K) =>
+    said.findLast((answer) => answer.kind === kind) as
+      Extract<FromFileReader, { kind: K }> | undefined;
+  return { reader, said, last };
 }
 
-describe('the desk that holds a file', () => {
+describe('the reader that holds a file', () => {
   test('opens, shows a layout with telling days, counts, and counts again with the reader’s own figure', () => {
-    const { desk, said, last } = sit();
-    desk.take(
+    const { reader, said, last } = sit();
+    reader.take(
       file(
         ['date,tmin,tmax,prcp', ...lines.filter((line) => !line.startsWith('2002-06'))].join('\n'),
       ),
@@ -37,18 +38,18 @@ describe('the desk that holds a file', () => {
     expect(sample[0]).toMatchObject({ year: 2001, month: 1, day: 1 });
     const coldest = Math.min(...days.map(({ min }) => min ?? 0));
     expect(sample.some(({ min }) => min === coldest)).toBe(true);
-    desk.take({ kind: 'count', own: {} });
+    reader.take({ kind: 'count', own: {} });
     expect(last('weather')?.weather.years.map(({ kept }) => kept)).toEqual([true, false, true]);
-    desk.take({ kind: 'count', own: { 'weather.missing-days': 30 } });
+    reader.take({ kind: 'count', own: { 'weather.missing-days': 30 } });
     expect(last('weather')?.weather.years.map(({ kept }) => kept)).toEqual([true, true, true]);
   });
 
   test('takes the reader’s word for a unit and a column, and no longer calls them guesses', () => {
-    const { desk, last } = sit();
-    desk.take(file(['date,tmin,tmax,prcp', ...lines].join('\n')));
+    const { reader, last } = sit();
+    reader.take(file(['date,tmin,tmax,prcp', ...lines].join('\n')));
     const before = last('layout');
     expect(before?.layout.unsure).toEqual(['temperature', 'rain']);
-    desk.take({
+    reader.take({
       kind: 'fit',
       roles: before?.layout.roles ?? {},
       chosen: { temperature: 'C', rain: 'tenths-mm' },
@@ -60,15 +61,15 @@ describe('the desk that holds a file', () => {
   });
 
   test('a count before there is anything to count says nothing', () => {
-    const { desk, said } = sit();
-    desk.take({ kind: 'count', own: {} });
-    desk.take({ kind: 'fit', roles: {}, chosen: {} });
+    const { reader, said } = sit();
+    reader.take({ kind: 'count', own: {} });
+    reader.take({ kind: 'fit', roles: {}, chosen: {} });
     expect(said).toEqual([]);
   });
 
   test('thousands of problems are not handed over one by one', () => {
-    const { desk, last } = sit();
-    desk.take(file(['date,tmin,tmax', ...lines.map(() => 'nonsense,1,2')].join('\n')));
+    const { reader, last } = sit();
+    reader.take(file(['date,tmin,tmax', ...lines.map(() => 'nonsense,1,2')].join('\n')));
     const read = last('layout')?.read;
     expect(read?.stopped).toBe(true);
     expect(read?.problems.length).toBeLessThanOrEqual(20);
