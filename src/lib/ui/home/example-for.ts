@@ -6,7 +6,7 @@ import type { Reader } from '$lib/ui/preferences.svelte';
  * weighs restoring against replacing; whoever works, one with drawn zones and something to find out.
  */
 export function exampleFor(reader: Reader | null): {
-  readonly id: DemoId;
+  readonly id: Extract<DemoId, 'larch-row' | 'community-hall-forecourt'>;
   readonly page: 'advice' | 'owner';
 } {
   if (reader === 'explain') return { id: 'community-hall-forecourt', page: 'owner' };
