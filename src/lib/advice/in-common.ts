@@ -3,7 +3,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { choose, methodsFor, rejectionsFor } from './choice';
 import { demandsOf, type Demands } from './demands';
 import { besides, spread, type Completion } from './neighbours';
-import { workFor } from './settle';
+import { workFor } from './steps/all';
 import type { Work } from './steps/work';
 import { targetOf } from './target';
 import {

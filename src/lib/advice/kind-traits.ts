@@ -13,7 +13,7 @@ import {
   type Demands,
 } from './demands';
 import { fullDepthHold, onlyBreakingReaches } from './hole';
-import { reachOf } from './holds';
+import { isDeep } from './holds';
 import { judgeProfile, judgeRemoval, judgeTexture } from './methods/judge';
 import { moistureOf } from './sheet';
 import type { SettledSite, SettledZone } from './types';
@@ -140,7 +140,7 @@ export function traitsOf(
     depthHolds,
     depthAs: numbered(depthHolds, (hold) => [hold?.rule, hold?.facts]),
     /** Whether it goes where tendons may lie. */
-    deep: numbered(states, (state) => reachOf(zoneOf(state), null, {}).deep),
+    deep: numbered(states, isDeep),
     /** By depth and looseness, then finish: what steps can tell apart. */
     looseAs: numbered(statesAndFinishes, (at) => [
       at.looseness === 'tight',

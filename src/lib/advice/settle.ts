@@ -5,11 +5,8 @@ import { demandsOf, type Demands } from './demands';
 import { findOutFor } from './find-out';
 import { fullDepthHold } from './hole';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf } from './holds';
-import { callAfter } from './steps/after';
-import { callBefore, callMethod, callWarnings } from './steps/before';
-import { callCracks } from './steps/cracks';
-import { callSteel } from './steps/steel';
-import { workOrder, type Situation, type Work } from './steps/work';
+import { workFor } from './steps/all';
+import { workOrder, type Work } from './steps/work';
 import { targetOf } from './target';
 import type { Advice, Hold, Rejection, SettledSite, SettledZone, Step, Verdict } from './types';
 
@@ -19,7 +16,7 @@ export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
   const choice = choose(demands);
   const { method, rest, spent } = choice;
   const work = workFor({ site, zone, demands, method, rest });
-  const reach = reachOf(zone, method, work, spent);
+  const reach = reachOf(site, zone, method, spent);
   const holds = holdsOf(site, zone, reach, fullDepthHold(site, zone));
   const verdict = verdictOf(holds);
   const underneath = isBeyondSurface(holds) ? null : method;
@@ -38,18 +35,6 @@ export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
     cautions: cautionsOf(underneath === null ? [] : steps, site, zone, holds),
     findOut: findOutFor(site, zone, holds),
   };
-}
-
-/** All the work a zone calls for when the method is settled, whatever may still hold it up. */
-export function workFor(situation: Situation): Work {
-  const work: Work = {};
-  callBefore(work, situation);
-  callMethod(work, situation);
-  callCracks(work, situation);
-  callSteel(work, situation);
-  callAfter(work, situation);
-  callWarnings(work, situation);
-  return work;
 }
 
 function stepsOf(work: Work, site: SettledSite, zone: SettledZone): Step[] {

@@ -83,10 +83,10 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   let total = 0;
 
   /** What a group comes to with one combination of the following questions, and where that is counted. */
-  const find = (group: Group, next: Next, steps: number): Found => {
+  const find = (group: Group, next: Next): Found => {
     const siteNow = { ...group.site, ...next.site };
     const zoneNow = { ...group.zone, ...next.zone };
-    const endings = under.endingsOf(siteNow, zoneNow, group, steps);
+    const endings = under.endingsOf(siteNow, zoneNow, group);
     return {
       endings,
       counted: endings.list.map(({ verdict, beyond, sets }) => {
@@ -106,7 +106,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
 
   // Where the walk stands, shared so that a step of it makes nothing new.
   let [group, next, steps] = [{} as Group, {} as Next, 0];
-  const findHere = () => find(group, next, steps);
+  const findHere = () => find(group, next);
   for (group of groups) {
     const nexts = fits(group.demands);
     let work = works.get(group.worksAs);

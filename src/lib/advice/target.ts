@@ -42,7 +42,7 @@ export function targetOf(
     profile: demands.profile,
     ...(zone.makerProfile !== undefined && demands.profile && { fromSheet: true as const }),
     ...(followsTexture(zone, method) && { followsTexture: true as const }),
-    leaves: method && profileLeft(method, demands.texture),
+    leaves: method && profileLeft(method, demands),
     bruisedSkin:
       !isBonded(zone) && !opensHole(site, zone, demands, chosen)
         ? 'may-stay'
