@@ -1,5 +1,5 @@
 import { methodIds, type MethodId } from '$shared/methods';
-import { methodsFor } from './choice';
+import { choose, type Tools } from './choice';
 import { plainSite, plainZone, type Kinds } from './completions';
 import { demandsOf, type Demands } from './demands';
 import { dirtSteps } from './following';
@@ -50,23 +50,22 @@ export interface Group {
   readonly seen: Record<Choosing, number>;
 }
 
-/** The groups, and one set of demands for each way the choice of method can be told apart. */
+/** What the choice comes to. */
+export interface Chosen extends Tools {
+  readonly demands: Demands;
+  /** The places of both methods among all, as one number. */
+  readonly toolsAs: number;
+}
+
 export interface Grouped {
   readonly groups: readonly Group[];
   /** More than any `endsAs`. */
   readonly ends: number;
-  readonly demands: readonly Demands[];
+  /** One for each way the choice of method can be told apart. */
+  readonly choices: readonly Chosen[];
 }
 
 const ids = methodIds.length;
-
-/** What the choice comes to, by the place of the methods among all. */
-interface Chosen {
-  readonly method: number;
-  readonly rest: number;
-  readonly spent: boolean;
-  readonly demands: Demands;
-}
 
 /**
  * Walks the choosing questions and gathers what comes to the same.
@@ -129,19 +128,14 @@ export function groupsOf(
   });
   const chooseHere = (): Chosen => {
     const demands = demandsOf(siteHere(), zoneHere());
-    const { method, rest, spent } = methodsFor(demands);
-    return { method: methodIds.indexOf(method), rest: methodIds.indexOf(rest), spent, demands };
+    const { method, rest, spent } = choose(demands);
+    const toolsAs = methodIds.indexOf(method) * ids + methodIds.indexOf(rest);
+    return { demands, method, rest, spent, toolsAs };
   };
   const situationHere = (): Situation => {
     const [site, zone] = [siteHere(), zoneHere()];
     const { method, rest } = chosen;
-    return {
-      site,
-      zone,
-      demands: demandsOf(site, zone),
-      method: at(methodIds, method),
-      rest: at(methodIds, rest),
-    };
+    return { site, zone, demands: demandsOf(site, zone), method, rest };
   };
   const filledHere = () => +!!tooRough(situationHere());
   const dirtHere = () => dirtSteps(situationHere());
@@ -199,9 +193,9 @@ export function groupsOf(
               for (bi = 0; bi < B; bi += 1) {
                 chosen = choices.of((open * K + ki) * B + bi, chooseHere);
                 if (!gather) continue;
-                const { method, rest } = chosen;
+                const tools = chosen.toolsAs;
+                const method = Math.floor(tools / ids);
                 const filled = rough.of(method * looks + look, filledHere);
-                const tools = method * ids + rest;
                 // What the steps see, but for the dirt.
                 worksAs = workings.numberOf(
                   (((works * K + ki) * B + bi) * ids * ids + tools) * 2 + filled,
@@ -245,6 +239,6 @@ export function groupsOf(
   return {
     groups: [...groups.values()],
     ends: endings.all.length,
-    demands: choices.all.map(({ demands }) => demands),
+    choices: choices.all,
   };
 }

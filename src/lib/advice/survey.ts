@@ -16,8 +16,7 @@ import {
   type Following,
   type Next,
 } from './following';
-import type { Demands } from './demands';
-import { choosing, groupsOf, type Choosing, type Group } from './groups';
+import { choosing, groupsOf, type Choosing, type Chosen, type Group } from './groups';
 import { Kept } from './kept';
 import { HazardsAnywhere } from './hazards-anywhere';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
@@ -53,8 +52,8 @@ export interface Survey {
   readonly commonSteps: readonly StepId[];
   /** Steps that some completion which is not stopped calls for, in order. */
   readonly anySteps: readonly StepId[];
-  /** One set of demands for each way the choice of method can be told apart. */
-  readonly demands: readonly Demands[];
+  /** One for each way the choice of method can be told apart. */
+  readonly choices: readonly Chosen[];
   /** What stands before the work in every completion, gravest first. */
   readonly holds: readonly Hold[];
   /** What stands before it in some completions and not in others, gravest first. */
@@ -69,7 +68,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const warningSets = subsets(warnings);
   const settings = possible('setting', site.setting);
   const base = { thickness: site.thickness ?? 'unknown', setting: settings[0] as Setting } as const;
-  const { groups, demands, ends } = groupsOf(kinds, base, fixedOf(zone));
+  const { groups, choices, ends } = groupsOf(kinds, base, fixedOf(zone));
   const follow = followingOf(kinds);
   const fits = followingFor(follow);
   const under = new UnderWarnings(warnings, warningSets);
@@ -105,7 +104,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   };
 
   // Where the walk stands, shared so that a step of it makes nothing new.
-  let [group, next, steps] = [{} as Group, {} as Next, 0];
+  let [group, next] = [{} as Group, {} as Next];
   const findHere = () => find(group, next);
   for (group of groups) {
     const nexts = fits(group.demands);
@@ -116,7 +115,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     let going = 0;
     for (let index = 0; index < nexts.length; index += 1) {
       next = nexts[index] as Next;
-      steps = work[index] as number;
+      const steps = work[index] as number;
       const key = (group.endsAs * mostCuts + cutsAs(steps)) * mostHoldsAs + next.holdsAs;
       const { endings, counted } = known.of(key, findHere);
       const here = group.weight * next.weight * settings.length;
@@ -150,7 +149,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     total,
     commonSteps: common === everyStep ? [] : stepsIn(common),
     anySteps: stepsIn(called),
-    demands,
+    choices,
     holds: holds.certain.map(asTold),
     possibleHolds: holds.possible.map(asTold),
     cautions: hazards.all(under.hazards()),

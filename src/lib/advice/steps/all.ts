@@ -10,9 +10,11 @@ import { workOrder, type Situation, type StepReason, type Work } from './work';
 /** In the order in which the reasons of one step are told. */
 const parts = [stepsBefore, mainSteps, crackSteps, steelSteps, stepsAfter, coveringSteps];
 
-/** Every step in order, with all the reasons it can have. */
-export const steps: readonly { readonly id: StepId; readonly reasons: readonly StepReason[] }[] =
-  workOrder.map((id) => ({ id, reasons: parts.flatMap((part) => part[id] ?? []) }));
+/** All the reasons a step can have, in the order in which they are told. */
+export const reasonsFor = (id: StepId): readonly StepReason[] =>
+  parts.flatMap((part) => part[id] ?? []);
+
+const steps = workOrder.map((id) => ({ id, reasons: reasonsFor(id) }));
 
 /** All the work a zone calls for when the method is settled, whatever may still hold it up. */
 export function workFor(situation: Situation): Work {
