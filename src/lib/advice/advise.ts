@@ -8,7 +8,7 @@ import { methodsLeft } from './methods-left';
 import { adviseSettled } from './settle';
 import { workOrder } from './steps/work';
 import { survey, type Survey, type Tally } from './survey';
-import { TrueOfAll, waysAmong } from './true-of-all';
+import { TrueOfAll } from './true-of-all';
 import type { Advice, Reason, Verdict } from './types';
 import type { Outcome, ZoneAdvice } from './zone-advice';
 
@@ -39,8 +39,7 @@ export function adviseZone(
   const settled = outcomes.length === 1;
   // What the likeliest cases say is told as sure only where all the others say it too.
   const [going] = surveyed.tallies.toSorted(stoppedLast) as [Tally];
-  const mayStop = outcomes.some((outcome) => outcome.verdict === 'stop');
-  const all = new TrueOfAll(site, zone, { ways: waysAmong(surveyed.choices), mayStop });
+  const all = new TrueOfAll(site, zone, surveyed);
   const left = methodsLeft(outcomes);
   return {
     verdict,

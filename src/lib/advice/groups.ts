@@ -2,7 +2,7 @@ import { methodIds, type MethodId } from '$shared/methods';
 import { choose, type Tools } from './choice';
 import { plainSite, plainZone, type Kinds } from './completions';
 import { demandsOf, type Demands } from './demands';
-import { dirtSteps } from './following';
+import { dirtSteps, type Following } from './following';
 import { Kept } from './kept';
 import { traitsOf, type Fixed, type Numbered } from './kind-traits';
 import { tooRough } from './steps/after';
@@ -48,6 +48,9 @@ export interface Group {
   weight: number;
   /** For each choosing question: bit i is set when its i-th kind is among them. */
   readonly seen: Record<Choosing, number>;
+  /** The same of the following questions, where the work goes on, and where a surface method stands. */
+  readonly going: Record<Following, number>;
+  readonly standing: Record<Following, number>;
 }
 
 /** What the choice comes to. */
@@ -159,6 +162,8 @@ export function groupsOf(
       coatedSome: false,
       weight: 0,
       seen: { element: 0, depthAndLooseness: 0, contamination: 0, texture: 0, finish: 0 },
+      going: { cracks: 0, steel: 0, freezeThaw: 0, salts: 0 },
+      standing: { cracks: 0, steel: 0, freezeThaw: 0, salts: 0 },
     };
     groups.set(worksAs * endsRoom + endsAs, group);
     return group;

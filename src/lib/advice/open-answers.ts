@@ -6,11 +6,12 @@ import { fixedOf, openMany, possible, possibleDepths, subsets } from './completi
 import { showsBar } from './demands';
 import type { SettledSite, SettledZone } from './types';
 
-/** One thing that is still open, as far as somebody has looked at it. */
-interface Look {
+/** One thing that is still open, and how it comes out in the possibility looked at. */
+export interface Look {
   readonly name: string;
   place: number;
-  readonly last: number;
+  value: unknown;
+  readonly among: readonly unknown[];
 }
 
 /**
@@ -44,11 +45,16 @@ export class OpenAnswers {
     if (among.length === 1) return among[0] as T;
     let look = this.#known.get(name);
     if (!look) {
-      look = { name, place: 0, last: among.length - 1 };
+      look = { name, place: 0, value: among[0], among };
       this.#known.set(name, look);
       this.#looks.push(look);
     }
-    return among[look.place] as T;
+    return look.value as T;
+  }
+
+  /** What has been looked at. */
+  get looks(): readonly Look[] {
+    return this.#looks;
   }
 
   /** Whether it has been looked at in this possibility. */
@@ -57,8 +63,9 @@ export class OpenAnswers {
   /** Turns to the next possibility that differs in something looked at. */
   #goOn(): boolean {
     for (let look = this.#looks.at(-1); look; look = this.#looks.at(-1)) {
-      if (look.place < look.last) {
+      if (look.place < look.among.length - 1) {
         look.place += 1;
+        look.value = look.among[look.place];
         return true;
       }
       this.#looks.pop();
@@ -90,10 +97,10 @@ export class OpenAnswers {
       const among = possible(name, answers[name]);
       return { enumerable: true, get: () => this.look(name, among as readonly string[]) };
     };
-    const depths = possibleDepths(answers).map((depth) =>
-      typeof depth === 'number'
-        ? { depth: bandOf(depth, thickness), depthMm: depth }
-        : { depth, depthMm: undefined },
+    // A depth is measured, or one of several bands.
+    const measured = typeof answers.depth === 'number' ? answers.depth : undefined;
+    const bands = possibleDepths(answers).map((depth) =>
+      typeof depth === 'number' ? bandOf(depth, thickness) : depth,
     );
     const { barLoss } = answers;
     const dirt = new OpenDirt(this, openMany('contamination', answers.contamination));
@@ -104,8 +111,8 @@ export class OpenAnswers {
       cracks: one('cracks'),
       steel: one('steel'),
       finish: one('finish'),
-      depth: { get: () => this.look('depth', depths).depth },
-      depthMm: { get: () => this.look('depth', depths).depthMm },
+      depth: { get: () => this.look('depth', bands) },
+      depthMm: { value: measured },
       barLoss: {
         get: () => (barLoss && showsBar(zone) ? this.look('barLoss', barLoss) : undefined),
       },

@@ -76,7 +76,7 @@ function rejectAll(
  * in the place of the method: what would do takes concrete off too, and must wait.
  * @param beyond whether no surface method stands
  */
-export const isHeld = ({ wouldDo }: Rejection, verdict: Verdict, beyond: boolean): boolean =>
+const isHeld = ({ wouldDo }: Rejection, verdict: Verdict, beyond: boolean): boolean =>
   verdict !== 'prepare' && (beyond || (verdict === 'stop' && wouldDo));
 
 /**

@@ -54,6 +54,7 @@ export interface Survey {
   readonly anySteps: readonly StepId[];
   /** One for each way the choice of method can be told apart. */
   readonly choices: readonly Chosen[];
+  readonly groups: readonly Group[];
   /** What stands before the work in every completion, gravest first. */
   readonly holds: readonly Hold[];
   /** What stands before it in some completions and not in others, gravest first. */
@@ -123,7 +124,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
       for (const { tally, sets } of counted) {
         tally.weight += here * sets;
         const { seen } = tally;
-        for (const name of following) seen[name] |= next.seen[name];
+        note(seen, next);
         if (tally.last === group) continue;
         tally.last = group;
         for (const name of choosing) seen[name] |= group.seen[name];
@@ -131,8 +132,12 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
       if (endings.goesOn) {
         all &= steps;
         going |= steps;
+        note(group.going, next);
       }
-      if (endings.surface) any |= steps;
+      if (endings.surface) {
+        any |= steps;
+        note(group.standing, next);
+      }
     }
     common &= group.dirtAll | all;
     if (going) called |= group.dirtAny | going;
@@ -150,10 +155,18 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     commonSteps: common === everyStep ? [] : stepsIn(common),
     anySteps: stepsIn(called),
     choices,
+    groups,
     holds: holds.certain.map(asTold),
     possibleHolds: holds.possible.map(asTold),
     cautions: hazards.all(under.hazards()),
   };
+}
+
+function note(seen: Record<Following, number>, next: Next): void {
+  seen.cracks |= next.seen.cracks;
+  seen.steel |= next.seen.steel;
+  seen.freezeThaw |= next.seen.freezeThaw;
+  seen.salts |= next.seen.salts;
 }
 
 function withoutElement(hold: Hold): Hold {

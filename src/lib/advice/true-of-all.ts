@@ -6,9 +6,10 @@ import { demandsAsked, demandsOf } from './demands';
 import { fullDepthHold } from './hole';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf } from './holds';
 import { OpenAnswers } from './open-answers';
-import { isHeld } from './settle';
+import { Reached, type Need } from './reached';
 import { reasonsFor } from './steps/all';
 import type { Situation } from './steps/work';
+import type { Survey } from './survey';
 import { targetRules } from './target';
 import {
   targetParts,
@@ -60,23 +61,22 @@ export class TrueOfAll {
   readonly #open: OpenAnswers;
   /** What the rules look at. */
   readonly #asked: Situation & Choice;
+  readonly #reached: Reached;
   readonly #mayStop: boolean;
   readonly #leastWarned: SettledSite;
 
-  /**
-   * @param ways every way the choice of method comes out
-   * @param mayStop whether any possibility stops the work
-   */
   constructor(
     site: SiteAnswers,
     zone: TriedAnswers,
-    { ways, mayStop }: { readonly ways: readonly Tools[]; readonly mayStop: boolean },
+    { choices, groups, kinds, tallies }: Pick<Survey, 'choices' | 'groups' | 'kinds' | 'tallies'>,
   ) {
+    const ways = waysAmong(choices);
     const open = new OpenAnswers(site, zone);
     const demands = demandsAsked(open.site, open.zone);
     const tools = () => open.look('tools', ways);
     this.#open = open;
-    this.#mayStop = mayStop;
+    this.#reached = new Reached(groups, kinds);
+    this.#mayStop = tallies.some(({ verdict }) => verdict === 'stop');
     this.#asked = {
       site: open.site,
       zone: open.zone,
@@ -111,9 +111,7 @@ export class TrueOfAll {
     const rules = reasonsFor(step.id);
     const why = step.why.filter((reason) => {
       const gives = giverOf(rules, told, reason);
-      return !this.#open.some(
-        () => !gives(this.#asked) && this.#isSo() && (!this.#mayStop || this.#goesOn()),
-      );
+      return !this.#open.some(() => !gives(this.#asked) && this.#isSo('goesOn'));
     });
     return { ...step, why };
   }
@@ -123,7 +121,7 @@ export class TrueOfAll {
     const told = choose(demandsOf(site, zone));
     return reasons.map((reason) => {
       const gives = giverOf(choiceReasons, told, reason);
-      return this.#open.some(() => !gives(this.#asked) && this.#isSo())
+      return this.#open.some(() => !gives(this.#asked) && this.#isSo('any'))
         ? { ...reason, likeliest: true }
         : reason;
     });
@@ -136,9 +134,8 @@ export class TrueOfAll {
       return this.#open.some(
         () =>
           String(targetRules[part](this.#asked)) !== told &&
-          this.#isSo() &&
           // Where no surface method stands, none leaves anything.
-          (part !== 'leaves' || !this.#mayStop || !isBeyondSurface(this.#holds())),
+          this.#isSo(part === 'leaves' ? 'stands' : 'any'),
       );
     });
   }
@@ -169,21 +166,33 @@ export class TrueOfAll {
   /** Whether something else is said against a method here. */
   #saysElse(told: Rejection): boolean {
     const here = whyNot(this.#asked, told.method);
-    if (!here || same(here, told) || !this.#isSo()) return false;
-    if (!this.#mayStop || this.#asked.spent) return true;
+    if (!here || same(here, told)) return false;
+    // Where it is the test patches that leave none, each says how it failed, whatever holds the work.
+    if (this.#asked.spent) return this.#isSo('any');
+    return this.#isSo(here.wouldDo ? 'goesOn' : 'stands');
+  }
+
+  /**
+   * Whether what was looked at is so in some possibility: the method taken for granted is the one
+   * chosen, and what is needed is given. What is quickest found out comes first.
+   */
+  #isSo(need: Need): boolean {
+    const { looks } = this.#open;
+    const taken = this.#open.isSeen('tools') ? this.#asked : null;
+    if (!this.#reached.mayBe(looks, taken, this.#mayStop ? need : 'any')) return false;
+    if (!this.#gives(need)) return false;
+    if (taken) {
+      const { method, rest, spent } = choose(taken.demands);
+      if (taken.method !== method || taken.rest !== rest || taken.spent !== spent) return false;
+    }
+    return true;
+  }
+
+  #gives(need: Need): boolean {
+    if (need === 'any' || !this.#mayStop) return true;
     const holds = this.#holds();
-    return !isHeld(here, verdictOf(holds), isBeyondSurface(holds));
+    return need === 'goesOn' ? verdictOf(holds) !== 'stop' : !isBeyondSurface(holds);
   }
-
-  /** Whether the method that was taken for granted is the one chosen in the possibility looked at. */
-  #isSo(): boolean {
-    if (!this.#open.isSeen('tools')) return true;
-    const { method, rest, spent } = choose(this.#asked.demands);
-    const taken = this.#asked;
-    return taken.method === method && taken.rest === rest && taken.spent === spent;
-  }
-
-  #goesOn = (): boolean => verdictOf(this.#holds()) !== 'stop';
 
   /** What stands before the work. More warnings only add to it, so those nobody looked at are left out. */
   #holds(): readonly Hold[] {
@@ -197,7 +206,7 @@ export class TrueOfAll {
 }
 
 /** Each way of choosing once. */
-export function waysAmong(all: readonly Tools[]): readonly Tools[] {
+function waysAmong(all: readonly Tools[]): readonly Tools[] {
   const ways = new Map(all.map((each) => [`${each.method} ${each.rest} ${each.spent}`, each]));
   return [...ways.values()];
 }
