@@ -1,13 +1,13 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
-import { numbersOnly } from './shared/numbers-only.js';
+import { factsForPages } from './shared/facts-for-pages.js';
 import { licences } from './src/licences.js';
 import { explainers } from './src/lib/learn/markdown/plugin.js';
 
 export default defineConfig({
-  plugins: [numbersOnly(), explainers(), licences(), sveltekit()],
-  worker: { plugins: () => [numbersOnly(), licences()] },
+  plugins: [factsForPages(), explainers(), licences(), sveltekit()],
+  worker: { plugins: () => [factsForPages(), licences()] },
   build: {
     rollupOptions: {
       output: {

@@ -1,6 +1,6 @@
 import carbon from './figures/carbon.json';
 import climate from './figures/climate.json';
-import courses from './figures/courses.json';
+import options from './figures/owner-options.json';
 import covering from './figures/covering.json';
 import cracks from './figures/cracks.json';
 import depth from './figures/depth.json';
@@ -31,7 +31,7 @@ import type { Figure } from './types';
 export const figureFiles = [
   carbon,
   climate,
-  courses,
+  options,
   covering,
   cracks,
   depth,

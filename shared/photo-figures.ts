@@ -5,7 +5,7 @@ type PhotoFigureId = keyof typeof photo;
 
 /**
  * Figures of measuring on a photo, by id, for the one page that measures: what every page carries of
- * `figures.ts` comes to a browser without them (`numbers-only.js`).
+ * `figures.ts` comes to a browser without them (`facts-for-pages.js`).
  */
 const photoFigures = photo as Readonly<Record<string, unknown>> as Readonly<
   Record<PhotoFigureId, FigureNumbers>

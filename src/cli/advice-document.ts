@@ -6,7 +6,7 @@ import type { Covering } from '$lib/plan/days';
 import { adviseTried } from '$lib/trial/chain';
 import { planJob, type AdviceOf, type Plan } from '$lib/plan/plan';
 import type { SoFar } from '$lib/plan/so-far';
-import { readForOwner } from '$lib/plan/reading';
+import { readForOwner } from '$lib/plan/conclusion';
 import { crewDaysOf } from '$lib/safety/from-plan';
 import { safetyOf } from '$lib/safety/safety-of';
 import { drawnJob } from '$lib/survey/drawn';
@@ -22,7 +22,7 @@ export interface AdviceDocument {
   readonly heldUp: HeldUp;
   /** All zones together: steps in order, quantities with their working, working days. */
   readonly plan: object;
-  /** Restore, replace parts, or replace all: the reading, shares of the whole, courses. */
+  /** Restore, replace parts, or replace all: the conclusion, shares of the whole, options. */
   readonly owner: object;
   /** Every step on every zone: who does it with what, when, and how long it takes. */
   readonly tasks: readonly object[];
@@ -124,10 +124,10 @@ function taskEntries({ schedule: { placed }, soFar }: Plan) {
   });
 }
 
-/** What the owner is told: courses line by line, shares of the whole or null while it is not known. */
+/** What the owner is told: options line by line, shares of the whole or null while it is not known. */
 function ownerEntry(job: Job, plan: Plan) {
-  const { reading, shares, courses, overlaps, leftOut } = readForOwner(job, plan);
-  return { reading, shares, courses, overlaps, leftOut };
+  const { conclusion, shares, options, overlaps, leftOut } = readForOwner(job, plan);
+  return { conclusion, shares, options, overlaps, leftOut };
 }
 
 /** Days on which the crew does the same stand once, with the first and the last of them. */

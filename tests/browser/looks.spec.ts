@@ -29,7 +29,7 @@ const screens: Readonly<Record<string, string>> = {
 const pictured = ['home', 'question', 'advice', 'job', 'plan', 'ready', 'owner', 'chart'];
 const looks = [
   { name: 'phone', viewport: { width: 360, height: 780 }, colorScheme: 'light' },
-  { name: 'desk', viewport: { width: 1280, height: 900 }, colorScheme: 'light' },
+  { name: 'wide', viewport: { width: 1280, height: 900 }, colorScheme: 'light' },
   { name: 'night', viewport: { width: 768, height: 900 }, colorScheme: 'dark' },
 ] as const;
 

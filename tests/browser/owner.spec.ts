@@ -51,7 +51,7 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
   await expect(page.locator('h1')).toHaveText(said ?? '');
   await noFaults(page, 'advice for one who explains');
   await page.getByRole('link', { name: 'To the owner’s sheet' }).click();
-  // Each of the three courses with what speaks for it and against it.
+  // Each of the three options with what speaks for it and against it.
   for (const side of ['For', 'Against'])
     await expect(page.locator('dl.short').getByText(side, { exact: true })).toHaveCount(3);
   await expect(page.getByRole('img', { name: /^The area by condition/ })).toBeVisible();
@@ -85,7 +85,7 @@ test('the sheet opens from a share link, for somebody who has none of it', async
   await expect(other.getByRole('button', { name: 'Add it' })).toBeHidden();
   await other.goto('/owner/');
   await expect(other.locator('.head')).toContainText(driveway);
-  await expect(other.getByRole('heading', { name: 'What each course takes' })).toBeVisible();
+  await expect(other.getByRole('heading', { name: 'What each option takes' })).toBeVisible();
   await context.close();
 });
 
@@ -95,7 +95,7 @@ for (const name of demos)
   }) => {
     await example(page, name);
     await page.goto('/owner/');
-    await expect(page.getByRole('heading', { name: 'What each course takes' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'What each option takes' })).toBeVisible();
     for (const format of ['A4', 'Letter'] as const)
       expect(await sheetsOf(page, format), format).toBeLessThanOrEqual(2);
   });

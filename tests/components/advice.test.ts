@@ -6,7 +6,7 @@ import { adviseZone } from '$lib/advice/advise';
 import { limitsHere } from '$lib/advice/owner-limits';
 import AdvicePage from '$lib/ui/advice/AdvicePage.svelte';
 import { rest, whileOpen } from '$lib/ui/advice/arriving.svelte';
-import { forOwner, partsFor, readings } from '$lib/ui/advice/readings';
+import { forOwner, partsFor, partOrders } from '$lib/ui/advice/part-order';
 import { preferences, readers } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { formatter } from '$lib/words/format';
@@ -176,7 +176,7 @@ describe('ways of reading', () => {
       );
       for (const other of others) expect(other).toEqual(first);
     }
-    for (const { open } of Object.values(readings)) expect(open).toContain('holds');
+    for (const { open } of Object.values(partOrders)) expect(open).toContain('holds');
   });
 
   it('are switched on the page, and it says so', async () => {

@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import { bringing } from '$lib/ui/carry/bringing.svelte';
 import Bring from '$lib/ui/carry/Bring.svelte';
-import { desk } from '$lib/ui/jobs/desk.svelte';
+import { jobsState } from '$lib/ui/jobs/jobs-state.svelte';
 import { preferences } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
 
@@ -33,7 +33,7 @@ beforeEach(async () => {
   await session.startNew(here);
   session.update((job) => job);
   await session.settled();
-  await desk.refresh();
+  await jobsState.refresh();
 });
 afterEach(cleanup);
 const depth = () => session.zone('a')?.answers.depth;

@@ -119,12 +119,17 @@ describe('photos on a sheet', () => {
 });
 
 describe('a file with photos', () => {
-  it('is offered without them, and refused where they are too large for one', async () => {
+  // Common practice, no source: what is silently left behind is missed on the site, and what goes
+  // along silently may show somebody; so neither is done before it is chosen.
+  it('is saved with or without them, each by a button, and without where they are too large', async () => {
     const { rerender } = render(SaveBox, { id: session.id, photos: [whole({})], done: vi.fn() });
-    expect(screen.getByRole('checkbox', { name: 'With its photo (0.1 MB)' })).not.toBeChecked();
+    expect(screen.queryByRole('checkbox')).toBeNull();
+    expect(screen.getByRole('button', { name: 'With its photo (0.1 MB)' })).toHaveFocus();
+    expect(screen.getByRole('button', { name: 'Without photos' })).toBeInTheDocument();
     const large = { ...whole({}), picture: { size: bounds.photosInFile + 1 } as Blob };
     await rerender({ photos: [large] });
-    expect(screen.getByRole('checkbox')).toBeDisabled();
+    expect(screen.queryByRole('button', { name: /With its photo/ })).toBeNull();
+    expect(screen.getByRole('button', { name: 'Without photos' })).toBeInTheDocument();
     expect(screen.getByText(/too large for one file/)).toBeInTheDocument();
   });
 });

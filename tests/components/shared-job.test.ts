@@ -2,7 +2,7 @@ import { cleanup, render, screen } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Job } from '$lib/answers/job';
-import { desk } from '$lib/ui/jobs/desk.svelte';
+import { jobsState } from '$lib/ui/jobs/jobs-state.svelte';
 import JobsPage from '$lib/ui/jobs/JobsPage.svelte';
 import SharedJobAsk from '$lib/ui/jobs/SharedJobAsk.svelte';
 import { session } from '$lib/ui/session.svelte';
@@ -26,7 +26,7 @@ const ask = () => render(SharedJobAsk, { read: { ok: true, value: job }, leave: 
 beforeEach(async () => {
   await session.startNew();
   for (const { id } of await session.list()) await (await session.store()).remove(id);
-  desk.hush();
+  jobsState.hush();
 });
 afterEach(cleanup);
 
@@ -53,7 +53,7 @@ describe('a job that comes by a link', () => {
     expect(on.getAttribute('href')).toMatch(/\/job\/$/);
     expect(session.job.name).toBe(job.name);
     // The way on is of that one step.
-    desk.hush();
+    jobsState.hush();
     await vi.waitFor(() => expect(screen.queryByRole('link', { name: 'See the job' })).toBeNull());
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { isKnown, typicalOf, type Amount } from '$lib/plan/amount';
 import { planJob } from '$lib/plan/plan';
 import { quantityIds } from '$lib/plan/quantities';
-import { readForOwner } from '$lib/plan/reading';
+import { readForOwner } from '$lib/plan/conclusion';
 import { settledJob } from '../helpers/crew-jobs';
 import { tradeJob } from '../helpers/trade-jobs';
 

@@ -5,11 +5,11 @@ import { describe, expect, it } from 'vitest';
 
 const glossary = readGlossary(glossaryFile);
 const cut = termFinder(
-  Object.entries(glossary).map(([id, { term, forms = [], near, apart }]) => ({
+  Object.entries(glossary).map(([id, { term, forms = [], near, unless }]) => ({
     id,
     spellings: [term, ...forms],
     ...(near && { near }),
-    ...(apart && { apart }),
+    ...(unless && { unless }),
   })),
 );
 const linked = (text: string) => cut(text, () => true).flatMap(({ id }) => id ?? []);

@@ -4,7 +4,7 @@ import { isKnown, product, type Amount } from '$lib/plan/amount';
 import { planJob } from '$lib/plan/plan';
 import { zoneQuantityIds } from '$lib/plan/quantities';
 import { workingLine } from '$words/plan/working';
-import { wholeJobs } from '../cases/told-jobs';
+import { wholeJobs } from '../cases/golden-jobs';
 import { formatter, untied } from '../helpers/plain-formatter';
 import { tradeJob } from '../helpers/trade-jobs';
 

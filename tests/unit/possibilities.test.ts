@@ -12,12 +12,12 @@ import type { Answers } from '$lib/answers/answers';
 import type { QuestionId } from '$lib/answers/questions';
 import { anyAnswers } from '../helpers/any-answers';
 import { completions, countCompletions, sets } from '../helpers/enumerate';
+import { nightly, rounds } from '../helpers/rounds';
 import { recess, thickOrRubbery } from '../helpers/tried-out';
 
 /** Fewer and smaller than at night, where every completion of 5,000 sets of answers is looked at. */
-const nightly = !!process.env['NIGHTLY'];
 const most = nightly ? 20_000 : 4000;
-const runs = (usual: number) => (nightly ? 5000 : usual);
+const atNight = 5000;
 
 const answersArb = anyAnswers.filter((answers) => countCompletions(answers) <= most);
 
@@ -72,7 +72,7 @@ describe('advice for open answers', () => {
         expect(rules(quick.holds)).toEqual([...plain.inAll].sort());
         expect(rules([...quick.holds, ...quick.possibleHolds])).toEqual([...plain.holds].sort());
       }),
-      { numRuns: runs(300), examples: [[recess], [thickOrRubbery]] },
+      { numRuns: rounds(100, atNight), examples: [[recess], [thickOrRubbery]] },
     );
   });
 
@@ -113,7 +113,7 @@ describe('advice for open answers', () => {
         }
       }),
       {
-        numRuns: runs(150),
+        numRuns: rounds(60, atNight),
 
         examples: [[recess], [thickOrRubbery]],
       },
@@ -136,7 +136,7 @@ describe('advice for open answers', () => {
           );
         }
       }),
-      { numRuns: 60 },
+      { numRuns: rounds(15, 60) },
     );
   });
 
@@ -164,7 +164,7 @@ describe('advice for open answers', () => {
         const rejected = advice.rejections.map(({ method }) => method);
         expect(rejected.length + (advice.method ? 1 : advice.methods.length)).toBe(8);
       }),
-      { numRuns: 100 },
+      { numRuns: rounds(35, 100) },
     );
   });
 
@@ -185,7 +185,7 @@ describe('advice for open answers', () => {
         expect([...chosen]).toEqual(expect.arrayContaining(standing));
         expect(standing).toEqual(expect.arrayContaining([...goingOn]));
       }),
-      { numRuns: 60 },
+      { numRuns: rounds(15, 60) },
     );
   });
 

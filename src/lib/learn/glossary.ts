@@ -11,7 +11,7 @@ const term = v.strictObject({
    */
   near: v.optional(v.array(v.pipe(v.string(), v.minLength(2)))),
   /** Beginnings of words that tell another sense: beside them it is not linked. */
-  apart: v.optional(v.array(v.pipe(v.string(), v.minLength(2)))),
+  unless: v.optional(v.array(v.pipe(v.string(), v.minLength(2)))),
   /** One to three plain sentences. */
   says: v.pipe(v.string(), v.minLength(20)),
   /** Whether an owner's sheet may use it, and has to say what it means. */

@@ -1,19 +1,19 @@
 import { isKnown, type Amount } from './amount';
 import {
-  courseIds,
+  ownerOptionIds,
   measureIds,
-  type Course,
-  type CourseId,
-  type Courses,
+  type OwnerOption,
+  type OwnerOptionId,
+  type OwnerOptions,
   type MeasureId,
-} from './courses';
+} from './options';
 
 export type Lighter = 'first' | 'second' | 'alike' | 'not-known';
 
-/** Which of two courses takes less, measure by measure. Ranges that overlap are alike: no thumb on the scale. */
-export function compareCourses(
-  first: Course | null,
-  second: Course | null,
+/** Which of two options takes less, measure by measure. Ranges that overlap are alike: no thumb on the scale. */
+export function compareOptions(
+  first: OwnerOption | null,
+  second: OwnerOption | null,
 ): Readonly<Record<MeasureId, Lighter>> {
   const lighter = (one: Amount | null, other: Amount | null): Lighter => {
     if (!one || !other || !isKnown(one) || !isKnown(other)) return 'not-known';
@@ -25,17 +25,17 @@ export function compareCourses(
   ) as Record<MeasureId, Lighter>;
 }
 
-/** Courses whose ranges cross, measure by measure: of these none is said to take less. */
+/** OwnerOptions whose ranges cross, measure by measure: of these none is said to take less. */
 export function overlapsOf(
-  courses: Courses,
-): Readonly<Record<MeasureId, readonly (readonly [CourseId, CourseId])[]>> {
-  const pairs = courseIds.flatMap((one, place) =>
-    courseIds.slice(place + 1).map((other) => [one, other] as const),
+  options: OwnerOptions,
+): Readonly<Record<MeasureId, readonly (readonly [OwnerOptionId, OwnerOptionId])[]>> {
+  const pairs = ownerOptionIds.flatMap((one, place) =>
+    ownerOptionIds.slice(place + 1).map((other) => [one, other] as const),
   );
   return Object.fromEntries(
     measureIds.map((id) => [
       id,
-      pairs.filter(([one, other]) => compareCourses(courses[one], courses[other])[id] === 'alike'),
+      pairs.filter(([one, other]) => compareOptions(options[one], options[other])[id] === 'alike'),
     ]),
-  ) as Record<MeasureId, (readonly [CourseId, CourseId])[]>;
+  ) as Record<MeasureId, (readonly [OwnerOptionId, OwnerOptionId])[]>;
 }

@@ -1,7 +1,7 @@
 import type { FigureId } from '$shared/figures';
 import type { Conditions } from './conditions';
 import type { Lighter } from './compare';
-import { measureIds, type CourseId, type MeasureId } from './courses';
+import { measureIds, type OwnerOptionId, type MeasureId } from './options';
 import type { Plan } from './plan';
 import type { Signs } from './signs';
 
@@ -33,14 +33,14 @@ export const pointIds = [
 ] as const;
 export type PointId = (typeof pointIds)[number];
 
-/** One thing that speaks for or against a course, or is not known, with what it was seen from. */
+/** One thing that speaks for or against a option, or is not known, with what it was seen from. */
 export interface Point {
   readonly id: PointId;
   readonly share?: number;
   readonly zones?: readonly string[];
   readonly measures?: readonly MeasureId[];
-  /** The course that it takes less, or more, than. */
-  readonly than?: CourseId;
+  /** The option that it takes less, or more, than. */
+  readonly than?: OwnerOptionId;
   readonly figures?: readonly FigureId[];
 }
 
@@ -48,7 +48,7 @@ export interface ForAndAgainst {
   readonly speaksFor: readonly Point[];
   readonly against: readonly Point[];
 }
-export type PointsOfCourses = Readonly<Partial<Record<CourseId, ForAndAgainst>>>;
+export type PointsOfOptions = Readonly<Partial<Record<OwnerOptionId, ForAndAgainst>>>;
 
 const roundOff = 1e-9;
 const some = (point: Point): Point[] => (point.zones?.length ? [point] : []);
@@ -69,34 +69,38 @@ const causes = (signs: Signs): Point[] => [
   ...losses(signs),
 ];
 
-/** Two courses held against each other, measure by measure. */
+/** Two options held against each other, measure by measure. */
 export interface Weighed {
-  readonly one: CourseId;
-  readonly other: CourseId;
+  readonly one: OwnerOptionId;
+  readonly other: OwnerOptionId;
   readonly lighter: Readonly<Record<MeasureId, Lighter>>;
 }
 
-/** Measures by which a course surely takes less than another, or more. */
-function measuresOf(course: CourseId, id: 'less' | 'more', weighed: readonly Weighed[]): Point[] {
+/** Measures by which a option surely takes less than another, or more. */
+function measuresOf(
+  option: OwnerOptionId,
+  id: 'less' | 'more',
+  weighed: readonly Weighed[],
+): Point[] {
   return weighed.flatMap(({ one, other, lighter }): Point[] => {
-    if (course !== one && course !== other) return [];
-    const which = (course === one) === (id === 'less') ? 'first' : 'second';
+    if (option !== one && option !== other) return [];
+    const which = (option === one) === (id === 'less') ? 'first' : 'second';
     // Days of hire of small machines and of a breaker are no like things: shown, never weighed.
     const measures = measureIds.filter((each) => lighter[each] === which && each !== 'hire-days');
-    return measures.length ? [{ id, measures, than: course === one ? other : one }] : [];
+    return measures.length ? [{ id, measures, than: option === one ? other : one }] : [];
   });
 }
 
 /**
- * What speaks for and against each course that there is; what it surely takes more than another
+ * What speaks for and against each option that there is; what it surely takes more than another
  * speaks against it. Source: common practice, no published source.
  */
 export function pointsOf(
   signs: Signs,
   { share }: Conditions,
-  courses: Readonly<Record<'restore' | 'parts', boolean>>,
+  options: Readonly<Record<'restore' | 'parts', boolean>>,
   weighed: readonly Weighed[],
-): PointsOfCourses {
+): PointsOfOptions {
   const gone = some({
     id: 'full-depth-parts',
     zones: signs.zonesIn('replace'),
@@ -123,7 +127,7 @@ export function pointsOf(
   const moves = signs.warned('settled-or-rocking') || signs.held('moving-crack').length > 0;
   const againstRestore = [...gone, ...mostlyGone, ...past, ...why];
   return {
-    ...((courses.restore || againstRestore.length > 0) && {
+    ...((options.restore || againstRestore.length > 0) && {
       restore: {
         speaksFor: [
           ...when(sound, { id: 'mostly-sound', share: share?.sound ?? 0 }),
@@ -138,7 +142,7 @@ export function pointsOf(
         ],
       },
     }),
-    ...(courses.parts && {
+    ...(options.parts && {
       parts: {
         speaksFor: [
           ...some({

@@ -22,13 +22,15 @@ export interface Formatter {
   readonly units: UnitSystem;
   /** A bare number with the separators of the language. */
   number(value: number): string;
-  /** mm: "6.4 mm" or "1/4 in". */
+  /** mm: "6.4 mm" or "1/4 in", from 36 in on "3 ft 7 1/4 in". */
   length(value: number): string;
   /** mm to mm: "75 to 100 mm" or "3 to 4 in". */
   lengths(low: number, high: number): string;
-  /** m: "12.5 m" or "41 ft". */
+  /** m: "12.5 m" or, as on a tape, "3 ft 7 1/4 in". */
   distance(value: number): string;
-  /** m2 */
+  /** mm of rain or snow, never in feet: "914 mm" or "36 in". */
+  rain(value: number): string;
+  /** m2; in square feet whole from 10 on. */
   area(value: number): string;
   /** m3: "0.5 m³" or "0.65 cu yd". */
   volume(value: number): string;

@@ -4,18 +4,18 @@ import { termFinder } from './terms.js';
 
 /** @typedef {{ type: string, tagName?: string, value?: string, properties?: Record<string, unknown>, children?: Node[] }} Node */
 
-const apart = new Set(['a', 'h1', 'h2', 'h3', 'h4', 'code', 'pre']);
+const unlinked = new Set(['a', 'h1', 'h2', 'h3', 'h4', 'code', 'pre']);
 
 /** The terms with all their spellings, and the page that explains each. */
 function readTerms() {
-  /** @type {Record<string, {term: string, forms?: string[], near?: string[], apart?: string[], see?: string}>} */
+  /** @type {Record<string, {term: string, forms?: string[], near?: string[], unless?: string[], see?: string}>} */
   const glossary = JSON.parse(readFileSync('content/glossary.json', 'utf8'));
-  return Object.entries(glossary).map(([id, { term, forms = [], near, apart: not, see }]) => ({
+  return Object.entries(glossary).map(([id, { term, forms = [], near, unless: not, see }]) => ({
     id,
     see,
     spellings: [term, ...forms],
     ...(near && { near }),
-    ...(not && { apart: not }),
+    ...(not && { unless: not }),
   }));
 }
 
@@ -51,7 +51,7 @@ export function glossaryLinks() {
     const walk = (node) => {
       node.children = node.children?.flatMap((child) => {
         if (child.type === 'text') return cut(child.value ?? '', first).map(nodeOf);
-        if (!apart.has(child.tagName ?? '')) walk(child);
+        if (!unlinked.has(child.tagName ?? '')) walk(child);
         return [child];
       });
     };

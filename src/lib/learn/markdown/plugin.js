@@ -38,7 +38,12 @@ function readOwnerTerms() {
 /** Every term with its spellings and what tells its sense, for links to the glossary. */
 function readTerms() {
   return Object.entries(JSON.parse(readFileSync(glossary, 'utf8'))).map(
-    ([id, { term, forms = [], near, apart }]) => ({ id, spellings: [term, ...forms], near, apart }),
+    ([id, { term, forms = [], near, unless }]) => ({
+      id,
+      spellings: [term, ...forms],
+      near,
+      unless,
+    }),
   );
 }
 

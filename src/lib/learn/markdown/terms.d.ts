@@ -5,7 +5,7 @@ export interface Term {
   /** Beginnings of words of which one must stand in the same sentence: they tell the trade's sense. */
   readonly near?: readonly string[];
   /** Beginnings of words that tell another sense: with one of them in the sentence it is no term. */
-  readonly apart?: readonly string[];
+  readonly unless?: readonly string[];
 }
 
 /** A stretch of text; with the id of a term where it is one that was taken. */

@@ -53,10 +53,10 @@ export function termFinder(terms) {
       if (!entry) continue;
       const { term, spelling } = entry;
       if (spelling === spelling.toUpperCase() && found !== spelling) continue;
-      if (term.near || term.apart) {
+      if (term.near || term.unless) {
         const sentence = sentenceAt(text, match.index, match.index + found.length);
         if (term.near && !stands(term.near, sentence)) continue;
-        if (stands(term.apart, sentence)) continue;
+        if (stands(term.unless, sentence)) continue;
       }
       if (!take(term.id)) continue;
       if (match.index > from) pieces.push({ text: text.slice(from, match.index) });

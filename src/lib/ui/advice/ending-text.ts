@@ -1,6 +1,6 @@
 import type { Ended } from '$lib/advice/zone-advice';
 import { methodWords } from '$words/methods';
-import { resultWords } from '$words/ui/reading';
+import { resultWords } from '$words/ui/reader';
 import { verdictWords } from '$words/verdicts';
 import type { Say } from '$lib/words/types';
 

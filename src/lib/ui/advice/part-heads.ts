@@ -1,8 +1,8 @@
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Reader } from '$lib/ui/preferences.svelte';
 import { advicePageWords as labels } from '$words/ui/advice';
-import { ownerTitles, partTitles } from '$words/ui/reading';
-import { readings, stopsEitherWay, type PartId } from './readings';
+import { ownerTitles, partTitles } from '$words/ui/reader';
+import { partOrders, stopsEitherWay, type PartId } from './part-order';
 
 /** The test to do now takes the place of tool and setting: there is no method yet. */
 export const isTestFirst = ({ verdict, findOut }: ZoneAdvice): boolean =>
@@ -10,7 +10,7 @@ export const isTestFirst = ({ verdict, findOut }: ZoneAdvice): boolean =>
 
 /** A test that nothing waits for is a row like the rest, and so are steps that may not start yet. */
 export const isFolded = (id: PartId, reader: Reader, advice: ZoneAdvice): boolean =>
-  !readings[reader].open.includes(id) ||
+  !partOrders[reader].open.includes(id) ||
   id === 'find-out' ||
   (id === 'cautions' && reader === 'own' && isTestFirst(advice)) ||
   (id === 'steps' && advice.method === null && advice.steps.length > 0);

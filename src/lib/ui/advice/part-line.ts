@@ -4,7 +4,7 @@ import { choiceSentence } from '$words/rules/choice';
 import { advicePageWords as labels } from '$words/ui/advice';
 import type { Say } from '$lib/words/types';
 import type { Further } from '$lib/ui/thoughts/further';
-import { borderOpen, type PartId } from './readings';
+import { borderOpen, type PartId } from './part-order';
 
 /** What a folded part comes to, beside its title: a count, or the first reason. */
 export function partLine(

@@ -1,5 +1,5 @@
 import type { Job } from '$lib/answers/job';
-import { desk } from '$lib/ui/jobs/desk.svelte';
+import { jobsState } from '$lib/ui/jobs/jobs-state.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { putWords } from '$words/keep';
 import { jobsWords as words } from '$words/ui/jobs';
@@ -14,7 +14,7 @@ class Bringing {
   last = $state.raw<{ readonly id: string; readonly before: Job } | null>(null);
 
   begin(job: Job, from: string | null = null): void {
-    desk.hush();
+    jobsState.hush();
     this.last = null;
     this.job = job;
     this.from = from;
@@ -25,19 +25,22 @@ class Bringing {
 
   /** Puts what came of it in the place of a job; what that was can be put back. */
   put(id: string, job: Job, said: string): Promise<void> {
-    return desk.step(async () => {
-      const before = await desk.jobOf(id);
-      if (!before) return desk.say(words.vanished, true);
+    return jobsState.step(async () => {
+      const before = await jobsState.jobOf(id);
+      if (!before) return jobsState.say(words.vanished, true);
       if (id === session.id) {
         session.update(() => job);
         await session.settled();
       } else {
-        const stored = await desk.stored(id);
+        const stored = await jobsState.stored(id);
         const put = await (await session.store()).put(id, job, stored?.revision ?? 0);
         if (!put.ok)
-          return desk.say(put.why === 'newer' ? words.changedElsewhere : putWords[put.why], true);
+          return jobsState.say(
+            put.why === 'newer' ? words.changedElsewhere : putWords[put.why],
+            true,
+          );
       }
-      desk.say(said);
+      jobsState.say(said);
       this.job = null;
       this.last = { id, before };
     });

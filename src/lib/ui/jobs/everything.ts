@@ -4,7 +4,7 @@ import { openResultStore, resultsName } from '$lib/keep/practice/result-store';
 import { shelf } from '$lib/ui/photos/shelf';
 import { session } from '$lib/ui/session.svelte';
 import { siteName } from '$lib/ui/site-name';
-import { desk } from './desk.svelte';
+import { jobsState } from './jobs-state.svelte';
 
 const name = siteName('down-to-sound');
 const ending = name.slice('down-to-sound'.length);
@@ -33,10 +33,10 @@ export async function deleteAll() {
     import('$lib/ui/practice/practice.svelte'),
     import('$lib/ui/practice/results/given.svelte'),
   ]);
-  await desk.forget();
+  await jobsState.forget();
   const left = await deleteEverything(places);
   if (!left.includes('results')) practice.drop();
   if (!left.includes('given')) given.drop();
-  await desk.refresh();
+  await jobsState.refresh();
   return left;
 }

@@ -1,5 +1,5 @@
 import { isKnown, type Amount } from '$lib/plan/amount';
-import type { MeasureId } from '$lib/plan/courses';
+import type { MeasureId } from '$lib/plan/options';
 import { lowered } from '$words/capital';
 import { ownerPageWords as labels } from '$words/owner';
 import { amountWords, spanWords } from '$words/plan/amounts';
@@ -8,7 +8,7 @@ import type { Say } from '$lib/words/types';
 
 /**
  * A measure as the owner reads it: a range, or what it still needs.
- * @param largest the largest number of the measure, so that all courses are in one unit
+ * @param largest the largest number of the measure, so that all options are in one unit
  */
 export function measureText(
   id: MeasureId,
@@ -18,7 +18,7 @@ export function measureText(
 ): string {
   if (!amount) return id === 'cost' ? labels.needsPrices : labels.notFigured;
   if (isKnown(amount)) {
-    // What a course takes none of here, it may take elsewhere: a coat, the dust of a machine.
+    // What a option takes none of here, it may take elsewhere: a coat, the dust of a machine.
     if (!amount.span[1] && (id === 'material' || id === 'carbon')) return labels.onlyOnTop;
     if (!amount.span[1] && id === 'debris') return labels.onlyDust;
     // Money has no unit we know; days are said in the name of the measure.

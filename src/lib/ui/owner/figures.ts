@@ -1,6 +1,6 @@
 import type { FigureId } from '$shared/figures';
 
-/** What the courses and the points are counted with. */
+/** What the options and the points are counted with. */
 export const figures: readonly FigureId[] = [
   'carbon.ready-mix',
   'carbon.ready-mix-mean',

@@ -7,7 +7,7 @@ import { within } from '$lib/ui/patience';
 import { withAnswer } from '$lib/ui/with-answer';
 
 /** What the interview needs of the job in hand. */
-export interface Desk {
+export interface InHand {
   readonly hand: number;
   readonly job: Job;
   /** Why the last state is not on the device; null while nothing is in the way. */
@@ -37,14 +37,14 @@ const pause = 1000;
 /** Runs the machine of the interview between a page and the job in hand, once that has been opened. Decides nothing. */
 export class Talker {
   readonly #actor = createActor(talk);
-  readonly #desk: Desk;
+  readonly #inHand: InHand;
   #told: { job: Job; hand: number } | undefined;
   #trouble: string | null = null;
 
   readonly #pause: number;
 
-  constructor(desk: Desk, outside: Outside, wait = pause) {
-    this.#desk = desk;
+  constructor(inHand: InHand, outside: Outside, wait = pause) {
+    this.#inHand = inHand;
     this.#pause = wait;
     this.#actor.on('write', (order) => void this.#write(order));
     this.#actor.on('go', (order) => outside.go(order));
@@ -69,7 +69,7 @@ export class Talker {
 
   /** Tells the machine of the job in hand, and of the way it is kept, where either has changed. */
   hear(): void {
-    const { job, hand, trouble, saving } = this.#desk;
+    const { job, hand, trouble, saving } = this.#inHand;
     if (this.#told?.job !== job || this.#told.hand !== hand) {
       this.#told = { job, hand };
       const { site, zones } = job;
@@ -81,7 +81,7 @@ export class Talker {
 
   /** Says how the last write ended; while another is under way, that one will say. */
   #ended(): void {
-    const { trouble, gone, why, saving } = this.#desk;
+    const { trouble, gone, why, saving } = this.#inHand;
     if (saving === 'saving') return;
     this.#trouble = trouble;
     const reason = gone ? 'gone' : (trouble ?? why);
@@ -89,9 +89,9 @@ export class Talker {
   }
 
   async #write({ zone, given }: OrderOf<'write'>): Promise<void> {
-    this.#desk.update((job) => withAnswer(job, zone, given));
+    this.#inHand.update((job) => withAnswer(job, zone, given));
     this.hear();
-    const settled = this.#desk.settled();
+    const settled = this.#inHand.settled();
     if (!(await within(this.#pause, settled))) {
       const late = { type: 'LATE' } as const;
       if (!refusalOf(this.state, late)) this.#actor.send(late);

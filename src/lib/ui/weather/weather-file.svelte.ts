@@ -1,7 +1,7 @@
 import type { Layout, Problem, Roles } from '$lib/climate/file/types';
 import type { Weather } from '$lib/climate/types';
 import { valueOf, type OwnFigures } from '$shared/figures';
-import type { Chosen, FromDesk, ReadSummary, ToDesk } from './desk';
+import type { Chosen, FromFileReader, ReadSummary, ToFileReader } from './file-reader';
 
 /** How far a file has come. */
 export type Stage = 'none' | 'reading' | 'stopped' | 'confirm' | 'counted' | 'failed';
@@ -41,9 +41,9 @@ export class WeatherFile {
       // The address is fixed when the site is built; nothing reacts to it.
       // eslint-disable-next-line svelte/prefer-svelte-reactivity
       this.#worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-      this.#worker.onmessage = ({ data }: MessageEvent<FromDesk>) => this.#take(data);
+      this.#worker.onmessage = ({ data }: MessageEvent<FromFileReader>) => this.#take(data);
       this.#worker.onerror = () => this.#fail();
-      this.#worker.postMessage({ kind: 'open', bytes } satisfies ToDesk, [bytes]);
+      this.#worker.postMessage({ kind: 'open', bytes } satisfies ToFileReader, [bytes]);
     } catch {
       this.#fail();
     }
@@ -85,11 +85,11 @@ export class WeatherFile {
     this.weather = null;
   }
 
-  #send(request: ToDesk): void {
+  #send(request: ToFileReader): void {
     this.#worker?.postMessage(request);
   }
 
-  #take(answer: FromDesk): void {
+  #take(answer: FromFileReader): void {
     if (answer.kind === 'progress') this.share = answer.share;
     else if (answer.kind === 'stopped') this.#stop(answer.problem);
     else if (answer.kind === 'layout') {

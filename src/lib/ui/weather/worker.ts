@@ -1,5 +1,5 @@
-import { Desk, type ToDesk } from './desk';
+import { FileReading, type ToFileReader } from './file-reader';
 
 /** Reads weather files away from the page, so that the page never stands still. */
-const desk = new Desk((answer) => self.postMessage(answer));
-self.onmessage = ({ data }: MessageEvent<ToDesk>) => desk.take(data);
+const reader = new FileReading((answer) => self.postMessage(answer));
+self.onmessage = ({ data }: MessageEvent<ToFileReader>) => reader.take(data);

@@ -1,7 +1,7 @@
-import type { CourseId, MeasureId } from '$lib/plan/courses';
+import type { OwnerOptionId, MeasureId } from '$lib/plan/options';
 import type { ConditionId } from '$lib/plan/conditions';
 import type { Point, PointId } from '$lib/plan/points';
-import type { ReadingId } from '$lib/plan/reading';
+import type { ConclusionId } from '$lib/plan/conclusion';
 import type { Named, Say } from '$lib/words/types';
 import { spanWords } from './plan/amounts';
 
@@ -20,7 +20,7 @@ export const conditionWords: Readonly<Record<ConditionId, Named>> = {
 };
 
 /** What an owner is told first. */
-export const readingWords: Readonly<Record<ReadingId, Named>> = {
+export const conclusionWords: Readonly<Record<ConclusionId, Named>> = {
   restore: {
     name: 'This concrete can be restored',
     line: 'No part you entered is too deep or too rotten for a repair down to sound concrete.',
@@ -42,16 +42,16 @@ export const readingWords: Readonly<Record<ReadingId, Named>> = {
     line: 'A part has gone too deep for a repair down to sound concrete.',
   },
   replace: {
-    name: 'Replacing is the better course',
+    name: 'Replacing is the better option',
     line: 'Most of it is rotten or gone through the slab. A repair would have little sound concrete to hold on to.',
   },
   'laboratory-first': {
     name: 'A laboratory first',
-    line: 'Cracks like a map can mean that the concrete itself fails. Have a core looked at before anybody prices either course.',
+    line: 'Cracks like a map can mean that the concrete itself fails. Have a core looked at before anybody prices either option.',
   },
   'engineer-first': {
     name: 'A licensed engineer first',
-    line: 'Something here is not a surface problem. Ask for a look before anybody prices either course.',
+    line: 'Something here is not a surface problem. Ask for a look before anybody prices either option.',
   },
   'not-known-yet': {
     name: 'Not known yet',
@@ -100,7 +100,7 @@ export const measureWords: Readonly<Record<MeasureId, Named>> = {
   cost: { name: 'Cost at your prices', line: 'Only from the prices you type in. We know none.' },
 };
 
-const doing: Readonly<Record<CourseId, string>> = {
+const doing: Readonly<Record<OwnerOptionId, string>> = {
   restore: 'restoring',
   parts: 'replacing parts',
   replace: 'replacing all',
@@ -171,16 +171,16 @@ export const ownerPageWords = {
   empty:
     'There is nothing to weigh yet. Answer the questions about one part of the concrete first.',
   start: 'Start with the questions',
-  course: {
+  option: {
     restore: 'Restore',
     parts: 'Replace the broken parts, restore the rest',
     replace: 'Replace all',
-  } satisfies Readonly<Record<CourseId, string>>,
-  courseShort: {
+  } satisfies Readonly<Record<OwnerOptionId, string>>,
+  optionShort: {
     restore: 'Restore',
     parts: 'Replace parts',
     replace: 'Replace all',
-  } satisfies Readonly<Record<CourseId, string>>,
+  } satisfies Readonly<Record<OwnerOptionId, string>>,
   rings: 'of the area is not hollow',
   ringsOpen: (share: string) => `of the area is not hollow; ${share} not known`,
   comesOff: 'of the concrete comes off',
@@ -190,16 +190,16 @@ export const ownerPageWords = {
   drives: 'What drives the price',
   weigh: 'For and against',
   allPoints: 'All that speaks for and against',
-  allMeasures: 'What else each course takes',
+  allMeasures: 'What else each option takes',
   conditions: 'What state it is in',
   ofArea: (area: string) => `Of ${area} in all.`,
-  courses: 'What each course takes',
-  coursesLine:
-    'Breaking, hauling, placing and curing are in each course. What goes on top afterwards is in none; a slab made new may need nothing on top.',
+  options: 'What each option takes',
+  optionsLine:
+    'Breaking, hauling, placing and curing are in each option. What goes on top afterwards is in none; a slab made new may need nothing on top.',
   leftOut: (zones: string) => `Only what can be planned is counted in. Left out: ${zones}.`,
   overlap: (where: string) => `Ranges overlap, so none of these surely takes less: ${where}.`,
-  overlapIn: (courses: string, measures: string) => `${courses} in ${measures}`,
-  allCourses: 'all courses',
+  overlapIn: (options: string, measures: string) => `${options} in ${measures}`,
+  allOptions: 'all options',
   pair: (one: string, other: string) => `${one} and ${other}`,
   noParts: 'No part is broken out or gone through, so there is no part to replace on its own.',
   volume: (low: number, high: number, say: Say) =>
@@ -232,6 +232,6 @@ export const ownerPageWords = {
   deepest: (share: string) => `Deepest damage measured: ${share} of the thickness.`,
   hole: (depths: string, share: string) =>
     `The hole goes on into sound concrete: ${depths} deep in all, ${share} of the thickness at most.`,
-  chartLabel: (measure: string, courses: string) => `${measure}: ${courses}`,
+  chartLabel: (measure: string, options: string) => `${measure}: ${options}`,
   barLabel: (parts: string) => `The area by condition: ${parts}`,
 };

@@ -10,32 +10,38 @@ const limitOf: Readonly<Record<Fills, string>> = {
 };
 const times = (say: Say, part: number): string => `${say.number(Math.round(10 * part) / 10)} times`;
 
-/** What the ears need where noise stays over. */
-function earsLine(say: Say, { needed, by }: Ears): string {
-  const off = `So protect the ears: ${say.number(Math.ceil(needed - 1e-9))} dB must come off there`;
-  switch (by) {
-    case 'one':
-      return `${off}, and a good protector takes that off in real use. Its rating stands on the card.`;
-    case 'both':
-      return `${off}. Plugs and muffs together take that off in real use; one of them does not.`;
-    case 'neither':
-      return `${off}, more than plugs and muffs together take off. Give the work to a specialist, or spread it over more days.`;
-  }
-}
+const protectors: Readonly<Record<Ears['by'], string>> = {
+  one: 'a good protector does that',
+  both: 'that takes plugs and muffs together',
+  neither: 'plugs and muffs together do not do that',
+};
+/** What has to come off at the ear, and what does it. */
+const offEars = (say: Say, { needed, by }: Ears): string =>
+  `${say.number(Math.ceil(needed - 1e-9))}\u00A0dB must come off at the ear: ${protectors[by]}`;
 
 /** What a change leaves, and what then protects. */
 function left(say: Say, { then, still, ears }: Help): string {
   if (then <= 1 + 1e-9)
     return 'Then usual values stay under the vibration action value and the noise limit.';
-  const plain = `Even so it is still ${times(say, then)} ${limitOf[still]}: with this work, these tools and this crew you cannot stay under it today.`;
-  return ears
-    ? `${plain} ${earsLine(say, ears)}`
-    : `${plain} Gloves do not take it away. Spread the work over more days, or give it to a specialist.`;
+  return [
+    `Even so it is still ${times(say, then)} ${limitOf[still]}.`,
+    ...(still === 'vibration'
+      ? ['Gloves do not take it away. Spread the work over more days, or give it to a specialist.']
+      : []),
+    ...(ears ? [`With the change, ${offEars(say, ears)}.`] : []),
+    ...(ears?.by === 'neither'
+      ? ['Give the work to a specialist, or spread it over more days.']
+      : []),
+  ].join(' ');
 }
+
+/** What the ears need as it is planned: the card says the same. */
+const asPlanned = (say: Say, { earsNow }: Help): string =>
+  earsNow ? ` As planned, ${offEars(say, earsNow)}.` : '';
 
 /** What is too much, which change helps most, and what it leaves. */
 export const helpSentence = (say: Say, help: Help): string =>
-  `As the tools usually are, the day takes ${times(say, help.now)} ${limitOf[help.over]}. ${changeLine(say, help)} ${left(say, help)}`;
+  `As the tools usually are, the day takes ${times(say, help.now)} ${limitOf[help.over]}.${asPlanned(say, help)} ${changeLine(say, help)} ${left(say, help)}`;
 
 function changeLine(say: Say, help: Help): string {
   const steps = stepWords(say);

@@ -57,7 +57,7 @@ export const safetyFigureNames = {
 } as const satisfies Readonly<Partial<Record<FigureId, string>>>;
 
 /** What a number about restoring or replacing is the number of. */
-export const courseFigureNames = {
+export const optionFigureNames = {
   'compare.mostly': 'Share that counts as most of it',
   'rule.galion': 'One town’s share for replacing',
   'rule.lauderhill': 'Another town’s share for replacing',

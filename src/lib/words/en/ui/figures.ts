@@ -1,11 +1,11 @@
 import type { FigureId } from '$shared/figures';
 import { checkFigureNames } from './figures-checks';
-import { courseFigureNames, safetyFigureNames } from './figures-safety';
+import { optionFigureNames, safetyFigureNames } from './figures-safety';
 
 /** What a number of the advice is the number of. A figure without a name here is shown by its value. */
 export const figureNames: Readonly<Partial<Record<FigureId, string>>> = {
   ...safetyFigureNames,
-  ...courseFigureNames,
+  ...optionFigureNames,
   ...checkFigureNames,
   'bar.along': 'How far to follow a bar past the rust',
   'bar.bonded-share': 'How much of a clean bar must still be gripped',

@@ -1,0 +1,154 @@
+import type { Job, Prices } from '$lib/answers/job';
+import type { OwnFigures } from '$shared/figures';
+import { conditionsOf, type Conditions } from './conditions';
+import { compareOptions, overlapsOf, type Lighter } from './compare';
+import {
+  replacing,
+  replacingParts,
+  restoring,
+  type OwnerOptionId,
+  type OwnerOptions,
+  type MeasureId,
+} from './options';
+import type { Plan } from './plan';
+import { notKnownYet, pointsOf, type Point, type PointsOfOptions } from './points';
+import { deepestOf, sizeOf, volumeShare } from './shares';
+import { signsOf } from './signs';
+import type { Reach } from './tasks';
+
+/** What an owner is told first. Not a verdict from one number: the points beside it carry it. */
+export const conclusionIds = [
+  'restore',
+  'parts-only',
+  'doubtful',
+  'part-doubtful',
+  'restore-part',
+  'replace',
+  'laboratory-first',
+  'engineer-first',
+  'not-known-yet',
+] as const;
+export type ConclusionId = (typeof conclusionIds)[number];
+
+export interface OwnersConclusion {
+  readonly conclusion: ConclusionId;
+  /** What speaks for and against each option that there is. */
+  readonly points: PointsOfOptions;
+  readonly notKnown: readonly Point[];
+  readonly conditions: Conditions;
+  /**
+   * Restore: null where nothing can be; what had to be left out of it is in `leftOut`. Parts: replace
+   * those that are broken out or gone and restore the rest; null where there are none.
+   */
+  readonly options: OwnerOptions;
+  /** Zones that restoring does not count, so that it cannot be held against the others. */
+  readonly leftOut: readonly string[];
+  /** Parts of the whole, 0 to 1; null while its size, thickness or a zone is not known. */
+  readonly shares: {
+    readonly area: Conditions['share'];
+    /** What comes off, of the volume of the whole: least, usual and most. */
+    readonly volume: Reach | null;
+  };
+  /** Restoring against replacing all: `first` means restoring takes less. */
+  readonly lighter: Readonly<Record<MeasureId, Lighter>>;
+  /** OwnerOptions whose ranges cross, so that neither is said to take less. */
+  readonly overlaps: Readonly<
+    Record<MeasureId, readonly (readonly [OwnerOptionId, OwnerOptionId])[]>
+  >;
+  readonly deepest: number | null;
+  /** Part of the whole that rings: firm, or weak in its skin alone; null while the whole is not known. */
+  readonly rings: number | null;
+  /** Zones in which the hole goes past the depth to which a patch surely holds, or may. */
+  readonly doubtful: readonly string[];
+  /** Parts that are made new through their full depth, those that may have to be, of all entered. */
+  readonly madeNew: { readonly parts: number; readonly perhaps: number; readonly of: number };
+}
+
+/** Whether a zone may sound dull: a skin that has let go is no sound concrete, however thin. */
+const mayBeHollow = (job: Job, id: string): boolean => {
+  const looseness = job.zones.find((zone) => zone.id === id)?.answers.looseness;
+  return !looseness || looseness.some((each) => each === 'hollow' || each === 'rotten');
+};
+
+/**
+ * Restore or replace, from a planned job. Grave signs go first, whatever the shares say.
+ * Source: common practice, no published source; the shares it is measured against are published
+ * and disagree (figures `rule.*`).
+ */
+export function readForOwner(
+  given: Job,
+  plan: Plan,
+  prices: Prices = given.prices ?? {},
+  own: OwnFigures | undefined = given.own,
+): OwnersConclusion {
+  const job = plan.drawn;
+  const conditions = conditionsOf(job, plan);
+  const signs = signsOf(plan, conditions, own);
+  const { zonesIn, held, warned, doubtful, mostly, mostlyGone, mostlyFree } = signs;
+  const leftOut = job.zones
+    .map(({ id }) => id)
+    .filter((id) => !plan.zones.some((zone) => zone.id === id));
+  const madeNew = zonesIn('break-out', 'replace');
+  const options: OwnerOptions = {
+    restore: restoring(plan, job, prices, own),
+    parts: replacingParts(plan, job, madeNew, prices, own),
+    replace: replacing(plan, job, prices, own),
+  };
+  // A option that leaves something out is less by that alone.
+  const counted: OwnerOptions = {
+    restore: leftOut.length ? null : options.restore,
+    parts: leftOut.some((id) => !madeNew.includes(id)) ? null : options.parts,
+    replace: options.replace,
+  };
+  const lighter = compareOptions(counted.restore, options.replace);
+  const { share } = conditions;
+  const engineer =
+    warned('settled-or-rocking') || warned('fire-or-chemical') || zonesIn('engineer').length > 0;
+  const waits = plan.zones.some(({ holds }) => holds.length > 0);
+  const conclusion = ((): ConclusionId => {
+    if (engineer) return 'engineer-first';
+    if (held('map-cracking').length) return 'laboratory-first';
+    if (mostlyGone) return 'replace';
+    if (zonesIn('replace').length) return 'restore-part';
+    if (zonesIn('not-known').length || !job.zones.length || waits) return 'not-known-yet';
+    if (doubtful.length) return mostlyFree ? 'part-doubtful' : 'doubtful';
+    return share === null || share['not-entered'] > mostly ? 'parts-only' : 'restore';
+  })();
+  return {
+    conclusion,
+    points: pointsOf(signs, conditions, { restore: !!options.restore, parts: !!options.parts }, [
+      { one: 'restore', other: 'replace', lighter },
+      {
+        one: 'parts',
+        other: 'replace',
+        lighter: compareOptions(counted.parts, options.replace),
+      },
+      {
+        one: 'restore',
+        other: 'parts',
+        lighter: compareOptions(counted.restore, counted.parts),
+      },
+    ]),
+    notKnown: notKnownYet(plan, signs, conditions),
+    conditions,
+    options,
+    leftOut,
+    shares: { area: share, volume: volumeShare(plan, conditions) },
+    lighter,
+    overlaps: overlapsOf(options),
+    deepest: deepestOf(job),
+    rings:
+      conditions.whole === null
+        ? null
+        : sizeOf(
+            zonesIn('sound', 'surface').filter((id) => !mayBeHollow(job, id)),
+            job,
+          ) / conditions.whole,
+    doubtful,
+    madeNew: {
+      parts: zonesIn('replace').length,
+      perhaps: doubtful.length,
+      of: job.zones.length,
+    },
+  };
+}

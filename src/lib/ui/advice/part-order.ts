@@ -1,0 +1,117 @@
+import { partTitles } from '$words/ui/reader';
+import type { ZoneAdvice } from '$lib/advice/zone-advice';
+import type { Reader } from '$lib/ui/preferences.svelte';
+
+/** The parts of the advice, each of them there for every reader. */
+export type PartId = keyof typeof partTitles;
+
+/** What stands together, folded, for a reader who is not the owner. */
+export const forOwner = [
+  'may',
+  'limits',
+  'ask',
+  'quote',
+  'sheet',
+] as const satisfies readonly PartId[];
+
+/** What a reader sees first, and what stands open. Nothing is left out, and holds are never folded. */
+export interface PartOrder {
+  readonly order: readonly PartId[];
+  /** The rest is one line each, that opens. */
+  readonly open: readonly PartId[];
+}
+
+/** Before anything else for everybody: what holds the work, or the test that decides. */
+const first = ['holds', 'possible', 'find-out', 'begin'] as const;
+const last = ['left-open', 'numbers', 'answers'] as const;
+
+/** The same parts for each way of reading. */
+export const partOrders: Readonly<Record<Reader, PartOrder>> = {
+  work: {
+    order: [
+      ...first,
+      'cautions',
+      'steps',
+      'outcomes',
+      'reasons',
+      'others',
+      'margins',
+      'target',
+      'owner',
+      ...last,
+    ],
+    open: [...first, 'cautions', 'steps'],
+  },
+  own: {
+    order: [
+      'may',
+      'limits',
+      ...first,
+      'cautions',
+      'ask',
+      'quote',
+      'sheet',
+      'outcomes',
+      'reasons',
+      'steps',
+      'others',
+      'margins',
+      'target',
+      ...last,
+    ],
+    open: ['holds', 'possible', 'may', 'limits', 'cautions'],
+  },
+  explain: {
+    order: [
+      ...first,
+      'sheet',
+      'reasons',
+      'others',
+      'margins',
+      'outcomes',
+      'cautions',
+      'steps',
+      'target',
+      'owner',
+      ...last,
+    ],
+    open: [...first, 'sheet', 'reasons', 'cautions'],
+  },
+};
+
+/** Whether a strip along whatever stands upright is to be done, of a length nobody has said. */
+export const borderOpen = ({ steps }: ZoneAdvice): boolean =>
+  steps.some(({ why }) => why.some(({ rule }) => rule === 'border-if-upright'));
+
+/** Parts that have something to say only sometimes. */
+const said: Readonly<Partial<Record<PartId, (advice: ZoneAdvice) => boolean>>> = {
+  holds: ({ holds }) => holds.length > 0,
+  'find-out': ({ findOut }) => findOut.length > 0,
+  possible: ({ possibleHolds }) => possibleHolds.length > 0,
+  begin: ({ beginning }) => beginning !== null,
+  outcomes: ({ outcomes }) => outcomes.length > 1,
+  // What holds the work is told with its reasons above.
+  reasons: ({ verdict }) => verdict === 'prepare',
+  margins: ({ outcomes }) => outcomes.length === 1,
+  'left-open': (advice) => advice.assumptions.length > 0 || borderOpen(advice),
+  cautions: ({ cautions }) => cautions.length > 0,
+};
+
+/** Stopped whichever it turns out to be, though nothing is sure to stop it: what it may be is the reason. */
+export const stopsEitherWay = ({ verdict, holds }: ZoneAdvice): boolean =>
+  verdict === 'stop' && !holds.some((hold) => hold.verdict === 'stop');
+
+/**
+ * The parts of this advice in the order of the reader. The test that decides stands before what
+ * only may hold the work, and last where it only stands beside it.
+ */
+export function partsFor(reader: Reader, advice: ZoneAdvice): readonly PartId[] {
+  const parts = partOrders[reader].order.filter((id) => said[id]?.(advice) ?? true);
+  const front = (id: PartId) => [id, ...parts.filter((each) => each !== id)];
+  if (stopsEitherWay(advice)) return front('possible');
+  if (!parts.includes('find-out')) return parts;
+  if (advice.verdict === 'find-out-first') return front('find-out');
+  const end = parts.findIndex((id) => id === 'answers' || id === 'numbers');
+  const rest = parts.filter((id) => id !== 'find-out');
+  return [...rest.slice(0, end - 1), 'find-out', ...rest.slice(end - 1)];
+}

@@ -1,0 +1,80 @@
+import type { Verdict } from '$lib/advice/types';
+import type { Beginning } from '$lib/advice/zone-advice';
+
+/** The three ways of reading the same advice. */
+export const readerPageWords = {
+  legend: 'How you read it',
+  unchosen: 'Not chosen yet: shown as for whoever works on it.',
+  said: {
+    work: 'Same advice; hazards and steps first.',
+    own: 'Same advice; what you may do yourself first.',
+    explain: 'Same advice; reasons first.',
+  },
+  verdict: {
+    prepare: 'This can be repaired.',
+    'find-out-first': '',
+    stop: 'Leave it as it is. Somebody with a licence looks first.',
+  } satisfies Record<Verdict, string>,
+  sheetLine: 'Restore it, or replace it? One sheet weighs both.',
+  toSheet: 'To the owner’s sheet',
+} as const;
+
+/** The heading of each part. Some read another way to somebody who owns it. */
+export const partTitles = {
+  owner: 'For the owner',
+  may: 'What an owner may do here',
+  limits: 'What an owner leaves to others',
+  holds: 'What stands before the work',
+  'find-out': 'Find out first',
+  begin: 'Do now',
+  possible: 'What may have to come first',
+  outcomes: 'Ways it may turn out',
+  steps: 'Steps',
+  reasons: 'Why this way',
+  others: 'Why not another way',
+  target: 'What you are aiming for',
+  margins: 'What would change it',
+  'left-open': 'Left open',
+  cautions: 'What can hurt you',
+  ask: 'Ask a contractor',
+  quote: 'What a sound offer contains',
+  sheet: 'Restore or replace',
+  numbers: 'Figures and sources',
+  answers: 'What you answered',
+} as const;
+export const ownerTitles: Readonly<Partial<Record<keyof typeof partTitles, string>>> = {
+  may: 'What you may do yourself',
+  limits: 'What you leave to others here',
+  steps: 'What a careful crew does',
+  reasons: 'Why it is done this way',
+  cautions: 'What can hurt here',
+};
+
+/** How to begin while answers are open. */
+export const beginWords = {
+  nothing: 'Nothing yet is right in every case, but to look and to test.',
+  tryFirst: (method: string) =>
+    `Then try ${method} on one small spot: it does no harm if it is not enough. Tap and scrape the spot again.`,
+  why: {
+    'may-wait': 'Take nothing off yet: the work may still stop.',
+    'clean-first': 'Take nothing off yet: a machine could drive dirt in.',
+    'may-harm': 'Take nothing off yet: even the gentlest way left could spoil it.',
+  } satisfies Record<NonNullable<Beginning['why']>, string>,
+} as const;
+
+/** What the results of a test would mean. */
+export const resultWords = {
+  title: 'What each result would mean',
+  none: 'None of them',
+  'find-out-first': 'find out first',
+  stop: 'stop',
+  afterwards: (first: string, then: string) => `${first}; afterwards ${then.toLowerCase()}`,
+} as const;
+
+/** What two changed answers would do together. */
+export const pairWords = {
+  title: 'Two answers together',
+  line: 'Neither changes it alone. Both together make it gentler, or stop it.',
+  and: 'and',
+  none: 'No two other answers would make it gentler or stop it.',
+} as const;
