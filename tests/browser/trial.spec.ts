@@ -135,7 +135,7 @@ test('where no setting will do, advice and plan follow, and come back with the s
   await expect(page.getByText('Saved')).toBeVisible();
   await page.goto('/advice/');
   await expect(page.getByRole('heading', { name: /shotblast/i }).first()).toBeVisible();
-  await expect(page.getByText(/scarifying failed on your test patch/i).first()).toBeAttached();
+  await expect(page.getByText(/scarifying failed on your test square/i).first()).toBeAttached();
   await page.goto('/job/plan/');
   await expect(page.getByText(/shotblasting/i).first()).toBeAttached();
   await expect(page.getByText(/scarifying/i)).toHaveCount(0);
@@ -168,7 +168,7 @@ test('plan, crew’s day, owner’s sheet and record name the test patch', async
   for (const path of ['/job/plan/', '/crew/', '/owner/']) {
     await page.goto(path);
     await expect(
-      page.getByText(/a pass, 2 to 4.* passes for shotblasting, from your test patch/i).first(),
+      page.getByText(/a pass, 2 to 4.* passes for shotblasting, from your test square/i).first(),
     ).toBeVisible();
   }
   await page.goto('/ready/');
