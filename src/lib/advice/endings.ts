@@ -62,16 +62,17 @@ export class UnderWarnings {
     );
   }
 
-  endingsOf(site: SettledSite, zone: SettledZone, { method, depthHold, spent }: Group): Endings {
+  endingsOf(
+    site: SettledSite,
+    zone: SettledZone,
+    { method, depthHold, depthAs, spent }: Group,
+  ): Endings {
     const reach = reachOf(site, zone, method, spent);
     const { removes, cuts, deep } = reach;
     const loss = showsBar(zone) ? zone.barLoss : undefined;
     const moves = zone.cracks === 'moving';
-    const shows = surfaceHolds(site, zone).map(({ rule }) => rule);
-    const key = [
-      ...[site.element, removes, cuts, deep, spent, loss, moves, isStiff(zone), ...shows],
-      ...[depthHold?.rule, depthHold && JSON.stringify(depthHold.facts)],
-    ].join(' ');
+    let key = `${site.element} ${removes} ${cuts} ${deep} ${spent} ${loss} ${moves} ${isStiff(zone)} ${depthAs}`;
+    for (const { rule } of surfaceHolds(site, zone)) key += ` ${rule}`;
     const known = this.#known.get(key);
     if (known) return known;
     const holdsWith = (warnings: readonly Warning[]) =>

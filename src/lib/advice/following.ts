@@ -2,7 +2,7 @@ import type { StepId } from '$shared/methods';
 import { opensBelow, showsBar, type Demands } from './demands';
 import type { Kinds } from './completions';
 import type { Group } from './groups';
-import { workFor } from './steps/all';
+import { stepsCalled } from './steps/all';
 import { workOrder, type Situation } from './steps/work';
 import type { SettledSite, SettledZone } from './types';
 
@@ -84,21 +84,17 @@ const combined = (kinds: Kinds): readonly Next[] =>
     ),
   );
 
-/** The set of all steps: bit i is the i-th of the order of work, so there is room for 32. */
+/** The set of all steps. */
 export const everyStep = -1;
-if (workOrder.length > 32) throw new Error('More steps than a set of bits holds.');
-
-const setOf = (work: object): number =>
-  workOrder.reduce((set, id, place) => (id in work ? set | (1 << place) : set), 0);
 
 /** The steps of a set, in order. */
 export const stepsIn = (set: number): StepId[] =>
   workOrder.filter((_, place) => (set & (1 << place)) !== 0);
 
-/** Of a set, the steps that tell how deep and how hard the work goes. */
-const cutting = setOf({ 'saw-cut': 0, 'chase-crack': 0, 'route-crack': 0, 'free-bar': 0 });
-
-const cuttingPlaces = workOrder.flatMap((_, place) => (cutting & (1 << place) ? [place] : []));
+/** The places of the steps that tell how deep and how hard the work goes. */
+const cuttingPlaces = (['saw-cut', 'chase-crack', 'free-bar', 'route-crack'] as const).map((id) =>
+  workOrder.indexOf(id),
+);
 /** The cutting steps of a set as a number below `mostCuts`. */
 export const cutsAs = (set: number): number =>
   cuttingPlaces.reduce((sum, place, index) => sum | (((set >>> place) & 1) << index), 0);
@@ -122,15 +118,13 @@ export function worksFor(group: Group, nexts: readonly Next[]): readonly number[
   return nexts.map((next) => {
     let steps = known.get(next.worksAs);
     if (steps === undefined) {
-      steps = setOf(
-        workFor({
-          site: { ...site, ...next.site },
-          zone: { ...zone, ...next.zone, contamination: [] },
-          demands: bare,
-          method,
-          rest,
-        }),
-      );
+      steps = stepsCalled({
+        site: { ...site, ...next.site },
+        zone: { ...zone, ...next.zone, contamination: [] },
+        demands: bare,
+        method,
+        rest,
+      });
       known.set(next.worksAs, steps);
     }
     return steps;
@@ -141,5 +135,5 @@ export function worksFor(group: Group, nexts: readonly Next[]): readonly number[
 export function dirtSteps(situation: Situation): number {
   const { zone, demands } = situation;
   const without = { zone: { ...zone, contamination: [] }, demands: { ...demands, ...clean } };
-  return setOf(workFor(situation)) & ~setOf(workFor({ ...situation, ...without }));
+  return stepsCalled(situation) & ~stepsCalled({ ...situation, ...without });
 }

@@ -34,6 +34,8 @@ export interface Group {
   /** Every method that would do has failed on a test patch. */
   readonly spent: boolean;
   readonly depthHold: Hold | null;
+  /** Groups of one number have the same. */
+  readonly depthAs: number;
   /** Groups of one number come to the same holds, given the same steps. */
   readonly endsAs: number;
   /** Groups of one number call for the same steps but for those of the dirt, whatever cracks, steel and frost are. */
@@ -95,16 +97,15 @@ export function groupsOf(
   const [K, B] = [cracks.length, bars.length];
   if (Math.max(E, D, C, T, F) > 32) throw new Error('More kinds of an answer than 32 bits hold.');
   const looks = T * F;
-  // The largest key there can be still has to be a whole number.
   const choiceRoom = place.size * removal.size * cleared.size * profile.size * skin.size * K * B;
   const worksRoom = place.size * traits.looseAs.size * finishing.size * K * B * ids * ids * 2;
   const endsRoom = E * traits.deep.size * traits.covering.size * 4 * traits.depthAs.size * ids;
   const dirtRoom = place.size * dirt.size * profile.size * finishing.size * 2 * ids * ids;
   if (Math.max(choiceRoom, worksRoom * endsRoom, dirtRoom) > Number.MAX_SAFE_INTEGER)
-    throw new Error('A key of the walk no longer fits a whole number.');
+    throw new Error('The largest key there can be is no whole number any more.');
 
   const at = <T>(list: readonly T[], index: number) => list[index] as T;
-  // Apart from the other, so that each reads lists of one sort and the walk stays quick.
+  // Not by `at`, so that each reads lists of one sort and the walk stays quick.
   const part = ({ of }: Numbered, index: number) => of[index] as number;
   const choices = new Kept<Chosen>(choiceRoom);
   const rough = new Kept<number>(ids * looks);
@@ -144,7 +145,6 @@ export function groupsOf(
   const dirtHere = () => dirtSteps(situationHere());
   const goesTo = () => (ei * D + di) * B + bi;
   const groupHere = (): Group => {
-    // Written out: there are thousands, and spread ones are slow to make and to read.
     const { site, zone, demands, method, rest } = situationHere();
     const group: Group = {
       site,
@@ -154,6 +154,7 @@ export function groupsOf(
       rest,
       spent: chosen.spent,
       depthHold: at(traits.depthHolds, goesTo()),
+      depthAs: part(traits.depthAs, goesTo()),
       endsAs,
       worksAs,
       dirtAll: -1,
