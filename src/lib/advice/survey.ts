@@ -1,8 +1,15 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { Setting, Warning } from '$lib/answers/questions';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
-import { fixedOf, kindsFor, openMany, possible, subsets, type Kinds } from './completions';
-import { UnderWarnings, worstShortOfStop, type Endings } from './endings';
+import {
+  fixedOf,
+  possibilitiesFor,
+  openMany,
+  possible,
+  subsets,
+  type Possibilities,
+} from './completions';
+import { UnderWarnings, worstShortOfStop, type Verdicts } from './verdicts';
 import {
   cutsAs,
   everyStep,
@@ -30,7 +37,7 @@ export interface Tally {
   readonly method: MethodId | null;
   /** Completions that come to it. */
   weight: number;
-  /** For each question walked: bit i is set when its i-th kind can lead here. */
+  /** For each question walked: bit i is set when its i-th possibility can lead here. */
   readonly seen: Record<Walked, number>;
   /** Indices of the warning sets that can lead here. */
   readonly warnings: Set<number>;
@@ -41,7 +48,7 @@ export interface Tally {
 
 /** Everything that can come of the answers. */
 export interface Survey {
-  readonly kinds: Kinds;
+  readonly possibilities: Possibilities;
   readonly warningSets: readonly (readonly Warning[])[];
   /** Most likely first. */
   readonly tallies: readonly Tally[];
@@ -60,20 +67,20 @@ export interface Survey {
   readonly cautions: readonly HazardId[];
 }
 
-/** Walks every kind of completion of the answers and gathers what they come to. */
+/** Walks all completions of the answers and gathers what they come to. */
 export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
-  const kinds = kindsFor(site, zone);
+  const possibilities = possibilitiesFor(site, zone);
   const warnings = openMany('warnings', site.warnings);
   const warningSets = subsets(warnings);
   const settings = possible('setting', site.setting);
   const base = { thickness: site.thickness ?? 'unknown', setting: settings[0] as Setting } as const;
-  const { groups, choices, ends } = groupsOf(kinds, base, fixedOf(zone));
-  const follow = followingOf(kinds);
+  const { groups, choices, mostHolds } = groupsOf(possibilities, base, fixedOf(zone));
+  const follow = followingOf(possibilities);
   const fits = followingFor(follow);
   const under = new UnderWarnings(warnings, warningSets);
   const hazards = new HazardsAnywhere(settings, worstShortOfStop(warnings));
   const works = new Map<number, readonly number[]>();
-  const known = new Kept<Found>(ends * mostCuts * mostHoldsAs);
+  const known = new Kept<Found>(mostHolds * mostCuts * mostHoldsAs);
   let common = everyStep;
   let called = 0;
   let total = 0;
@@ -82,9 +89,9 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const find = (group: Group, next: Next): Found => {
     const site = { ...group.site, ...next.site };
     const zone = { ...group.zone, ...next.zone };
-    const endings = under.endingsOf(site, zone, group);
+    const verdicts = under.verdictsOf(site, zone, group);
     return {
-      endings,
+      verdicts,
       method: group.method,
       site,
       zone,
@@ -107,9 +114,9 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     for (let index = 0; index < nexts.length; index += 1) {
       next = nexts[index] as Next;
       const steps = work[index] as number;
-      const key = (group.endsAs * mostCuts + cutsAs(steps)) * mostHoldsAs + next.holdsAs;
+      const key = (group.holdsAs * mostCuts + cutsAs(steps)) * mostHoldsAs + next.holdsAs;
       const found = known.of(key, findHere);
-      const { endings } = found;
+      const { verdicts } = found;
       const here = group.weight * next.weight * settings.length;
       total += here * warningSets.length;
       found.weight += here;
@@ -118,14 +125,14 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
         found.last = group;
         for (const name of choosing) found.seen[name] |= group.seen[name];
       }
-      if (endings.goesOn) {
+      if (verdicts.goesOn) {
         all &= steps;
         going |= steps;
         note(group.going, next);
       }
-      if (endings.surface) {
+      if (verdicts.surface) {
         any |= steps;
-        note(group.standing, next);
+        note(group.surface, next);
       }
     }
     common &= group.dirtAll | all;
@@ -133,11 +140,11 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     if (any) hazards.note(group.dirtAny | any, group);
   }
   const holds = under.holds();
-  // Walls and soffits are one kind: where both are possible, neither is named.
-  const blurred = kinds.element.some(({ weight }) => weight > 1);
+  // Walls and soffits are one possibility: where both are possible, neither is named.
+  const blurred = possibilities.element.some(({ weight }) => weight > 1);
   const asTold = (hold: Hold): Hold => (blurred ? withoutElement(hold) : hold);
   return {
-    kinds,
+    possibilities,
     warningSets,
     tallies: talliesOf(known.all, warningSets),
     total,
@@ -168,7 +175,7 @@ function withoutElement(hold: Hold): Hold {
 
 /** What comes to the same holds by the same method. */
 interface Found {
-  readonly endings: Endings;
+  readonly verdicts: Verdicts;
   readonly method: MethodId;
   /** One of the completions, but for its warnings. */
   readonly site: SettledSite;
@@ -199,8 +206,8 @@ function talliesOf(
   warningSets: readonly (readonly Warning[])[],
 ): readonly Tally[] {
   const tallies = new Map<string, Tally & { readonly lists: Set<readonly number[]> }>();
-  for (const { endings, method, site, zone, weight, seen } of all)
-    for (const { verdict, beyond, sets } of endings.list) {
+  for (const { verdicts, method, site, zone, weight, seen } of all)
+    for (const { verdict, beyond, sets } of verdicts.list) {
       const stands = beyond ? null : method;
       const key = `${verdict} ${stands}`;
       let tally = tallies.get(key);
@@ -211,7 +218,7 @@ function talliesOf(
       }
       tally.weight += weight * sets.length;
       for (const name of walked) tally.seen[name] |= seen[name];
-      // Many endings share one list of sets.
+      // Many verdicts share one list of sets.
       if (tally.lists.has(sets)) continue;
       tally.lists.add(sets);
       for (const set of sets) tally.warnings.add(set);
