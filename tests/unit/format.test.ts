@@ -1,7 +1,8 @@
 import { convert } from 'convert';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatter } from '../helpers/plain-formatter';
+import { spanWords } from '$words/plan/amounts';
+import { formatter, untied } from '../helpers/plain-formatter';
 import { inchFraction, roundest } from '$lib/words/round';
 import { shown } from '$lib/words/units';
 import { figures, type FigureId } from '$shared/figures';
@@ -287,4 +288,12 @@ describe('the rest', () => {
     expect(us.typed('mm', 25.4)).toBe('1');
     expect(us.typed('m2', 1)).toBe('10.8');
   });
+});
+
+// What somebody measured comes back as the tape had it, in every list of amounts.
+it('an amount that was measured is told as a tape shows it, a range as it is rounded', () => {
+  expect(untied(spanWords([4, 4], 'm', us))).toBe('13 ft 1 in');
+  expect(untied(spanWords([6, 6], 'm2', us))).toBe('65 sq ft');
+  expect(spanWords([4, 4], 'm', metric)).toBe('4 m');
+  expect(spanWords([18, 40], 'm', us)).toBe('59 to 140 ft');
 });
