@@ -12,7 +12,7 @@ async function decide(page: Page, title: string, pick: string) {
   await page.getByRole('button', { name: 'Next case' }).click();
 }
 
-test('a set goes to a learner and its result back to the crew lead, once', async ({
+test('a set goes to a learner and its result back to the crew lead, once @nightly', async ({
   page,
   browser,
   baseURL,

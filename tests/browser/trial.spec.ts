@@ -44,7 +44,7 @@ test('a square is typed and ticked by keys, answered at once, and still there af
   await expect(page.locator('#next-step')).toHaveText(said);
 });
 
-test('two squares and what they come to are read in under 350 words', async ({ page }) => {
+test('two squares and what they come to are read in under 350 words @nightly', async ({ page }) => {
   await openSix(page, 'mossy patio', 'work');
   await page.goto('/trial/');
   const square = async (left: string) => {
@@ -69,7 +69,7 @@ test('two squares and what they come to are read in under 350 words', async ({ p
 });
 
 for (const method of triedMethods)
-  test(`${method}: what was found is typed and ticked in under a minute, and the form is one page`, async ({
+  test(`${method}: what was found is typed and ticked in under a minute, and the form is one page @nightly`, async ({
     page,
   }) => {
     await page.setViewportSize({ width: 360, height: 780 });
@@ -108,7 +108,7 @@ for (const method of triedMethods)
     }
   });
 
-test('where no setting will do, advice and plan follow, and come back with the square', async ({
+test('where no setting will do, advice and plan follow, and come back with the square @nightly', async ({
   page,
 }) => {
   await page.setViewportSize({ width: 360, height: 780 });

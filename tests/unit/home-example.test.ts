@@ -4,7 +4,7 @@ import { readForOwner } from '$lib/plan/conclusion';
 import { planJob } from '$lib/plan/plan';
 import { exampleFor } from '$lib/ui/home/example-for';
 
-// Common practice, no source: whoever shows a sheet to a customer wants both courses on it.
+// Common practice, no source: whoever shows a sheet to a customer wants both options on it.
 describe('the example on the start page', () => {
   it.each(['own', 'explain'] as const)('to “I %s it” weighs restoring and replacing', (reader) => {
     const job = demoJob(exampleFor(reader).id);
