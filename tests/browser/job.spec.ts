@@ -198,7 +198,7 @@ test('prints each part on its own', async ({ page }) => {
     return count;
   };
   // In letters that can be read, with the code, whom to call, and machines beside the picture.
-  expect(await pages('Print the plan')).toBe(3);
+  expect(await pages('Print the plan')).toBe(2);
   expect(await pages('Print zone sheets')).toBe(3);
   expect(await pages('Print the quantities')).toBe(1);
   expect(await pages('Print the cautions')).toBe(2);
