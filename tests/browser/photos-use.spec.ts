@@ -8,7 +8,7 @@ import { noFaultsInBoth, noSideways } from './page-checks';
 /** What becomes of photos beside their page: sheets, files, an area, and what is told about privacy. */
 test.use({ viewport: { width: 320, height: 640 } });
 
-test('no link carries a photo, a file only where it is ticked, and another device gets it from there', async ({
+test('no link carries a photo, a file only where it is ticked, and another device gets it from there @nightly', async ({
   page,
   browser,
 }) => {
@@ -66,7 +66,7 @@ test('no link carries a photo, a file only where it is ticked, and another devic
   await expect.poll(async () => (await photosKept(page)).length).toBe(1);
 });
 
-test('chosen photos stand before and after, side by side, on the owner’s sheet and on paper', async ({
+test('chosen photos stand before and after, side by side, on the owner’s sheet and on paper @nightly', async ({
   page,
 }) => {
   await openPhotos(page);
@@ -109,7 +109,7 @@ test('chosen photos stand before and after, side by side, on the owner’s sheet
   await expect.poll(async () => (await photosKept(page)).length).toBe(3);
 });
 
-test('an area between four chalk marks is a range; taken over only when pressed', async ({
+test('an area between four chalk marks is a range; taken over only when pressed @nightly', async ({
   page,
 }) => {
   await openPhotos(page);

@@ -8,7 +8,7 @@ import { bounds } from '$lib/keep/bounds';
 import type { PhotoStore } from '$lib/keep/photos/photo-store';
 import PhotosPage from '$lib/ui/photos/PhotosPage.svelte';
 import PhotoStrip from '$lib/ui/photos/PhotoStrip.svelte';
-import { shelf } from '$lib/ui/photos/shelf';
+import { bringPhotos, shelf, takeBack } from '$lib/ui/photos/shelf';
 import SaveBox from '$lib/ui/jobs/SaveBox.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { tradeJob } from '../helpers/trade-jobs';
@@ -131,5 +131,26 @@ describe('a file with photos', () => {
     expect(screen.queryByRole('button', { name: /With its photo/ })).toBeNull();
     expect(screen.getByRole('button', { name: 'Without photos' })).toBeInTheDocument();
     expect(screen.getByText(/too large for one file/)).toBeInTheDocument();
+  });
+});
+
+// Common practice, no source: who brings back from the site what was answered there brings its photos.
+describe('a job brought into another', () => {
+  it('brings its photos to the zones they belong to, each once, and takes them back', async () => {
+    const store = (await shelf()) as PhotoStore;
+    await keep(
+      whole({ job: 'phone', zone: 'a', caption: 'Gate' }),
+      whole({ job: 'phone', zone: 'x' }),
+    );
+    const zones = new Map([['a', zone().id]]);
+    const { came, left } = await bringPhotos('phone', session.id, zones);
+    expect(left).toBe(false);
+    expect((await store.of(session.id, zone().id)).map(({ caption }) => caption)).toEqual(['Gate']);
+    // Of a zone that does not come, nothing does; and nothing comes twice.
+    expect(await store.of(session.id)).toHaveLength(1);
+    expect((await bringPhotos('phone', session.id, zones)).came).toEqual([]);
+    expect(await store.of('phone')).toHaveLength(2);
+    await takeBack(came);
+    expect(await store.of(session.id)).toEqual([]);
   });
 });

@@ -10,3 +10,12 @@ export const rounds = (usual: number, atNight: number): number => (nightly ? atN
  */
 export const sampled = <T>(list: readonly T[], oneOf: number, from = 0): readonly T[] =>
   nightly ? list : list.filter((_each, place) => (place + from) % oneOf === 0);
+
+/**
+ * Stands at the end of the name of a browser test that only the night runs; the configuration leaves
+ * these out otherwise. One of them by day: `NIGHTLY=1 npm run browser -- focus`.
+ */
+export const nightTag = '@nightly';
+
+/** The tag for one of several tests made alike, of which some run every time. */
+export const nightUnless = (daily: boolean): string => (daily ? '' : ` ${nightTag}`);

@@ -53,6 +53,12 @@ describe('lengths', () => {
     expect(us.area(12.5 * 0.3048 ** 2)).toBe('12.5 sq ft');
     expect(us.area(0.5)).toBe('5.4 sq ft');
   });
+  // ASTM D3276, as makers print it: 3 °C or 5 °F above the dew point.
+  it('says degrees apart as a thermometer shows them', () => {
+    expect(us.between('K', 3, 3)).toBe('5 °F');
+    expect(us.between('K', 2, 3)).toBe('4 to 5 °F');
+    expect(metric.between('K', 3, 3)).toBe('3 °C');
+  });
   it('says rain in inches however much it is', () => {
     expect(us.rain(1100)).toBe('43.3 in');
     expect(metric.rain(110)).toBe('110 mm');

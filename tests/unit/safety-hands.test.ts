@@ -71,7 +71,7 @@ describe('whether the days of a plan hold for the hands', () => {
     expect(hammers.length).toBeGreaterThan(0);
     for (const { turns } of hammers)
       expect(turnsInShort(say, turns)).toMatch(
-        /hours planned, but one person has 30\sminutes before the action value and 2\shours/,
+        /hours planned\. One person has 30\sminutes to the action value, 2\shours to the limit/,
       );
   });
 

@@ -78,10 +78,15 @@ export function formatter(
     return `${ends(number(low / mmPerMetre), number(high / mmPerMetre))}${tie}m`;
   };
   const degrees = (low: number, high: number) => {
-    const turn = (value: number) => number(us ? toFahrenheit(value) : value, 0);
+    // Of a heat gun nobody reads single degrees Fahrenheit.
+    const hot = (value: number) => (value >= 200 ? Math.round(value / 10) * 10 : value);
+    const turn = (value: number) => number(us ? hot(toFahrenheit(value)) : value, 0);
     return `${ends(turn(low), turn(high))}${tie}°${us ? 'F' : 'C'}`;
   };
   const percents = (low: number, high: number) => `${ends(number(low), number(high))}%`;
+
+  const degreesApart = (value: number) =>
+    number(Math.abs(value) < 1 ? value : Math.round(value), Math.abs(value) < 1 ? 1 : 0);
 
   /** The units that are not a number and a label. */
   const special: Record<Exclude<Unit, ShownUnit>, (low: number, high: number) => string> = {
@@ -100,6 +105,9 @@ export function formatter(
   const speak = (unit: Unit, low: number, high: number): string => {
     if (!(unit in shown)) return special[unit as Exclude<Unit, ShownUnit>](low, high);
     const { label, factor } = shown[unit as ShownUnit][units];
+    // A thermometer is read to the degree: 3 °C apart is 5 °F, not 5.5.
+    if (us && unit === 'K')
+      return withLabel(ends(degreesApart(low * factor), degreesApart(high * factor)), label);
     const turn = (value: number) =>
       number(factor === 1 ? value : Number(roundest(value * factor).toPrecision(12)));
     return withLabel(ends(turn(low), turn(high)), label);

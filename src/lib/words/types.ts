@@ -1,4 +1,5 @@
 import type { LimitId } from '$lib/advice/owner-limits';
+import type { Called } from '$lib/advice/owner-may';
 import type {
   Choice,
   DepthQuestion,
@@ -8,7 +9,7 @@ import type {
 } from '$lib/answers/questions';
 import type { Convertible, UnitSystem } from '$lib/answers/units';
 import type { RuleId } from '$lib/advice/rules';
-import type { Hold, Reason, Target, TestId, Verdict } from '$lib/advice/types';
+import type { Reason, Target, TestId, Verdict } from '$lib/advice/types';
 import type { Margin } from '$lib/advice/zone-advice';
 import type { FigureId } from '$shared/figures';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
@@ -162,7 +163,7 @@ export interface Named {
 export interface VerdictWords {
   readonly verdicts: Readonly<Record<Verdict, Named>>;
   /** Who to call: what they are called, and what they do for you. */
-  readonly who: Readonly<Record<Hold['who'], Named>>;
+  readonly who: Readonly<Record<Called, Named>>;
   readonly moisture: Readonly<Record<Target['moisture'], Named>>;
   readonly bruisedSkin: Readonly<Record<Target['bruisedSkin'], Named>>;
   readonly finishes: Readonly<Record<Finish, Named>>;

@@ -2,6 +2,7 @@ import { instantOf, spellsOf, stateOf, type LogState, type TaskLog } from '$lib/
 import type { Job } from '$lib/answers/job';
 import { logAt } from '$lib/answers/task-log';
 import type { Span } from '$lib/plan/amount';
+import { untimedOn } from '$lib/plan/day-rows';
 import type { Plan } from '$lib/plan/plan';
 import { hoursBetween } from '$lib/plan/spent';
 import type { Task } from '$lib/plan/tasks';
@@ -25,8 +26,11 @@ export interface LogRow {
 export function rowsOn({ schedule, steps, zones }: Plan, [first, last]: Span): LogRow[] {
   const waiting = new Set(zones.flatMap(({ id, holds }) => (holds.length ? [id] : [])));
   const rows = new Map<string, LogRow>();
-  for (const { task, people, stretches } of schedule.placed) {
-    if (!stretches.some(({ day }) => day >= first && day <= last)) continue;
+  const days = Array.from({ length: last - first + 1 }, (_, at) => first + at);
+  for (const placed of schedule.placed) {
+    const { task, people, stretches } = placed;
+    const timed = stretches.some(({ day }) => day >= first && day <= last);
+    if (!timed && !days.some((day) => untimedOn(placed, day))) continue;
     // What is done once for the job goes ahead where any zone does.
     const held = task.zones.every((zone) => waiting.has(zone)) ? task.zones : [];
     const key = `${task.step} ${held.length ? 'held' : 'free'}`;

@@ -20,7 +20,7 @@ import { assumptionSentences } from './assumptions';
 import { coveringLines, hireLines, rowLines, rowName, toolNamed } from './days';
 import { jobPageWords } from './job';
 import { quantityWords } from './figures';
-import { orderReasons } from './order';
+import { orderReasons, stepInPlan } from './order';
 import { logLines } from './log-lines';
 import { planPageWords as words } from './page';
 import { quantityNames } from './quantities';
@@ -64,7 +64,7 @@ export function planDocument(
   const order = plan.steps.map(({ id, zones, after, wait, hours, tooling }) => {
     const done = doneOf(plan, id);
     return [
-      `${steps[id].name} (${say.list(zones.map(nameOf))})`,
+      `${stepInPlan(plan, id, steps)} (${say.list(zones.map(nameOf))})`,
       ...(done ? [words.order.done(done)] : []),
       ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),

@@ -11,37 +11,38 @@ const limitOf: Readonly<Record<Fills, string>> = {
 const times = (say: Say, part: number): string => `${say.number(Math.round(10 * part) / 10)} times`;
 
 const protectors: Readonly<Record<Ears['by'], string>> = {
-  one: 'a good protector does that',
-  both: 'that takes plugs and muffs together',
-  neither: 'plugs and muffs together do not do that',
+  one: 'and a good protector takes that off',
+  both: 'and plugs and muffs together take that off',
+  neither: 'more than plugs and muffs together take off',
 };
 /** What has to come off at the ear, and what does it. */
 const offEars = (say: Say, { needed, by }: Ears): string =>
-  `${say.number(Math.ceil(needed - 1e-9))}\u00A0dB must come off at the ear: ${protectors[by]}`;
+  `${say.number(Math.ceil(needed - 1e-9))}\u00A0dB must come off at the ear, ${protectors[by]}.`;
 
 /** What a change leaves, and what then protects. */
 function left(say: Say, { then, still, ears }: Help): string {
   if (then <= 1 + 1e-9)
     return 'Then usual values stay under the vibration action value and the noise limit.';
   return [
-    `Even so it is still ${times(say, then)} ${limitOf[still]}.`,
+    `That leaves ${times(say, then)} ${limitOf[still]}.`,
     ...(still === 'vibration'
       ? ['Gloves do not take it away. Spread the work over more days, or give it to a specialist.']
       : []),
-    ...(ears ? [`With the change, ${offEars(say, ears)}.`] : []),
+    ...(ears ? [`Then ${offEars(say, ears)}`] : []),
     ...(ears?.by === 'neither'
       ? ['Give the work to a specialist, or spread it over more days.']
       : []),
   ].join(' ');
 }
 
-/** What the ears need as it is planned: the card says the same. */
-const asPlanned = (say: Say, { earsNow }: Help): string =>
-  earsNow ? ` As planned, ${offEars(say, earsNow)}.` : '';
-
 /** What is too much, which change helps most, and what it leaves. */
 export const helpSentence = (say: Say, help: Help): string =>
-  `As the tools usually are, the day takes ${times(say, help.now)} ${limitOf[help.over]}.${asPlanned(say, help)} ${changeLine(say, help)} ${left(say, help)}`;
+  [
+    `With usual tools the day takes ${times(say, help.now)} ${limitOf[help.over]}.`,
+    ...(help.earsNow ? [`As planned, ${offEars(say, help.earsNow)}`] : []),
+    changeLine(say, help),
+    left(say, help),
+  ].join(' ');
 
 function changeLine(say: Say, help: Help): string {
   const steps = stepWords(say);
@@ -51,7 +52,7 @@ function changeLine(say: Say, help: Help): string {
     case 'tool':
       return `What helps most: for “${steps[help.step].name}” take the ${toolWords[help.to].name} in place of the ${toolWords[help.from].name}.`;
     case 'method':
-      return `What helps most: another method for “${steps[help.step].name}”: ${methodWords(say)[help.to].name.toLowerCase()}${help.specialist ? ', done by a specialist' : ''}.`;
+      return `What helps most: ${methodWords(say)[help.to].name.toLowerCase()} for “${steps[help.step].name}”${help.specialist ? ', by a specialist' : ''}.`;
   }
 }
 

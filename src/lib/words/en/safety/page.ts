@@ -185,8 +185,8 @@ export const cardWords = {
   turns: (tools: string): string => `${tools}, then change over.`,
   /** More is planned for one person than their hands may take. */
   tooLong: (tool: string, planned: string, action: string, limit: string): string =>
-    `${tool}: ${planned} planned, but one person has ${action} before the action value and ${limit} before the limit value.`,
-  shareIt: 'Take turns, or a gentler tool.',
+    `${tool}: ${planned} planned. One person has ${action} to the action value, ${limit} to the limit value.`,
+  shareIt: 'Take turns.',
   notWith: (tools: string): string => `Not the ${tools}: take another tool.`,
   askMaker: (tools: string): string => `Ask the maker about the ${tools}.`,
   still: 'Nothing that shakes.',

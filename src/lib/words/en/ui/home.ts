@@ -29,8 +29,8 @@ export const homeWords = {
     name: 'See an example',
     lines: {
       'larch-row': 'A salted driveway with four zones. Invented.',
-      'community-hall-forecourt': 'Ramp and forecourt of a hall. Invented.',
-      sheet: 'Restore or replace: the owner’s sheet of a forecourt. Invented.',
+      'community-hall-forecourt': 'A salted ramp and the yard of a hall. Invented.',
+      sheet: 'Restore or replace? The owner’s sheet of a hall. Invented.',
     },
   },
   practice: 'Practice',
