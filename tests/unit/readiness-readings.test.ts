@@ -15,6 +15,17 @@ describe('what is said of readings', () => {
       figures: ['dust.most', 'dust.scale'],
     });
   });
+  it('the same of what is looked at, where a row left blank is no row', () => {
+    const problems: Problem[] = [];
+    const bars = { readings: ['clean', '', 'rusty', 'rusty'] };
+    expect(judgeReadings('bars-clean', bars, null, context, problems).facts).toMatchObject({
+      failed: 2,
+      have: 3,
+      rows: ['3', '4'],
+      worst: 'rusty',
+    });
+    expect(problems).toEqual([]);
+  });
   it('a failure comes before what cannot be told yet, which comes before a pass', () => {
     expect(judgeCheck('half-cell', [-100, -250, -400]).rule).toBe('potential-high');
     expect(judgeCheck('half-cell', [-100, -250]).rule).toBe('potential-between');
