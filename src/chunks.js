@@ -5,7 +5,9 @@ import { fileURLToPath } from 'node:url';
 const from = (/** @type {string} */ path) => fileURLToPath(new URL(path, import.meta.url));
 const page = (/** @type {string} */ path) => from(`routes/${path}+page.svelte`);
 const layout = from('routes/+layout.svelte');
-const question = page('assess/[question=question]/');
+const question = ['svelte', 'ts'].map((ending) =>
+  from(`routes/assess/[question=question]/+page.${ending}`),
+);
 
 /** The pages that reckon with a job: whoever opens one of them opens others. */
 const working = [
@@ -37,6 +39,8 @@ const reading = [
 ].map(page);
 /** Pages to learn from, whose style sheets are found by the file that asks for them. */
 const learn = /\/(src\/routes\/learn|src\/lib\/learn|content)\//;
+/** What fetches the words, the drawings and the field of the one question that is asked. */
+const parts = /\/(ui\/question|words\/\w+\/questions|drawing\/choice)\/load\.ts$/;
 /** What has no style sheet. */
 const plain = /\.(ts|json)$|figures-later/;
 /** The worker's thoughts, which a page fetches only where it has no worker. */
@@ -75,8 +79,9 @@ export function chunkOf() {
   /** @param {Look} look */
   const sort = (look) => {
     const everywhere = reach([layout], look);
-    const asked = reach([question], look);
-    const beside = reach([question, layout], look, true);
+    const loads = [...reach(question, look)].filter((id) => parts.test(id));
+    const asked = new Set([...reach(question, look), ...reach(loads, look, true)]);
+    const beside = reach([...question, layout], look, true);
     const none = reach(light, look);
     const begin = reach([home], look);
     const some = reach(lighter, look);
