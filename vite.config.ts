@@ -39,6 +39,9 @@ export default defineConfig({
   test: {
     // All cores: nothing else runs beside the tests.
     maxWorkers: '100%',
+    // Long, so that a busy machine turns nothing red; the rates are printed and judged by eye.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
     projects: [
       {
         extends: true,
@@ -47,9 +50,8 @@ export default defineConfig({
           environment: 'node',
           // One set of modules for all files: the engine keeps no state between them.
           isolate: false,
+          setupFiles: ['tests/helpers/patience.ts'],
           include: ['tests/{unit,published,every-route,hostile,cases}/**/*.test.ts'],
-          // Long, so that a busy machine turns nothing red; the rates are printed and judged by eye.
-          testTimeout: 600_000,
         },
       },
       {
@@ -59,7 +61,7 @@ export default defineConfig({
           name: 'components',
           environment: 'jsdom',
           include: ['tests/components/**/*.test.ts'],
-          setupFiles: ['tests/helpers/components.ts'],
+          setupFiles: ['tests/helpers/components.ts', 'tests/helpers/patience.ts'],
         },
       },
     ],

@@ -156,7 +156,7 @@ async function tapThrough(context: BrowserContext): Promise<number> {
   return slowest;
 }
 
-test('on a slow phone a question is painted within 1.5 s and answers a tap within 100 ms', async ({
+test('on a slow phone a question is painted within 1.5 s and answers a tap within 100 ms @nightly', async ({
   browser,
   baseURL,
 }) => {

@@ -245,4 +245,4 @@ class DrawingState {
 export const withSurvey = (job: Job, survey: Survey | undefined): Job =>
   survey ? { ...job, survey } : withoutField(job, 'survey');
 
-export const drawingState = new DrawingState();
+export const drawing = new DrawingState();

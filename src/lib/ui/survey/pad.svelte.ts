@@ -4,7 +4,7 @@ import { toUs, fromUs } from '$lib/answers/units';
 import { planned } from '$lib/ui/job/plan.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { surveyWords as words } from '$words/survey';
-import { drawingState } from './drawing-state.svelte';
+import { drawing } from './drawing-state.svelte';
 import { between, lineAt, markAt, markName, moved, squareRound, tapAt } from './marks';
 import { nearest, sounding } from './sounding.svelte';
 import { areaRound, typedAreas } from './typed';
@@ -13,7 +13,6 @@ import { areaRound, typedAreas } from './typed';
 export const steps = { metric: [10, 50, 100, 250, 500], us: [0.5, 1, 3, 6, 12] } as const;
 /** A spot that is only tapped, mm: a first size to be changed. */
 const firstSpot = { metric: 300, us: fromUs('mm', 12) } as const;
-
 const survey = $derived(session.job.survey);
 
 /** What touch, mouse and keys do on the drawing, by the tool in hand. */
@@ -42,7 +41,7 @@ class Pad {
       const whole = Math.round(value / step) * step;
       return Number((units === 'us' ? fromUs('mm', toUs('mm', whole)) : whole).toFixed(1));
     };
-    const { x0, y0, x1, y1 } = drawingState.box;
+    const { x0, y0, x1, y1 } = drawing.box;
     // What is dragged to an edge is meant to lie on it, whatever the step.
     const edged = (value: number, low: number, high: number) =>
       Math.abs(value - low) < step / 2
@@ -53,30 +52,30 @@ class Pad {
     return [edged(x, x0, x1), edged(y, y0, y1)];
   }
 
-  /** Puts the cross in the middle of the slab. */
+  /** To the middle of the slab. */
   centre(): void {
-    const { x0, y0, x1, y1 } = drawingState.box;
+    const { x0, y0, x1, y1 } = drawing.box;
     this.cursor = this.rounded([(x0 + x1) / 2, (y0 + y1) / 2]);
   }
 
   /** Moves the cross by steps; over sounding.dots it goes from one to the next. */
   move(right: number, up: number): void {
-    const step = drawingState.tool === 'tap' ? sounding.spacing : this.step;
-    const { x0, y0, x1, y1 } = drawingState.box;
+    const step = drawing.tool === 'tap' ? sounding.spacing : this.step;
+    const { x0, y0, x1, y1 } = drawing.box;
     const [x, y] = this.cursor;
     const within = (value: number, low: number, high: number) =>
       Math.min(high, Math.max(low, value));
     this.cursor = [within(x + right * step, x0, x1), within(y + up * step, y0, y1)];
-    if (drawingState.tool === 'tap') {
+    if (drawing.tool === 'tap') {
       const dot = nearest(sounding.dots, this.cursor);
       if (dot && distance(dot, this.cursor) < sounding.spacing) this.cursor = dot;
     }
-    drawingState.told = this.spoken(this.cursor);
+    drawing.told = this.spoken(this.cursor);
   }
   spoken(place: Place): string {
     const { say } = planned;
     const at = words.at(say.length(place[0]), say.length(place[1]));
-    if (drawingState.tool !== 'tap') return at;
+    if (drawing.tool !== 'tap') return at;
     const tap = survey?.marks?.[sounding.tapAt(place) ?? -1];
     return tap?.kind === 'tap' ? words.told.sound(tap.rings, at) : at;
   }
@@ -84,14 +83,14 @@ class Pad {
   /** Enter: begins a shape at the cross, goes on with it, or ends it. */
   enter(): void {
     const { cursor } = this;
-    const { tool, begun } = drawingState;
+    const { tool, begun } = drawing;
     if (tool === 'tap') return this.#sound(cursor);
     if (tool === 'move') return this.#carry(cursor);
     const last = begun.at(-1);
     if (!last) {
-      drawingState.begun = [cursor];
-      drawingState.told = words.begun(1);
-    } else if ((tool === 'spot' || tool === 'zone') && !drawingState.byCorners)
+      drawing.begun = [cursor];
+      drawing.told = words.begun(1);
+    } else if ((tool === 'spot' || tool === 'zone') && !drawing.byCorners)
       this.#rectangle(begun[0] as Place, cursor);
     else if (same(last, cursor) || same(begun[0] as Place, cursor)) this.finish();
     else this.#goOn(cursor);
@@ -99,15 +98,12 @@ class Pad {
 
   /** A tap with finger or mouse. */
   tap(place: Place, reach: number): void {
-    const { tool } = drawingState;
+    const { tool } = drawing;
     const here = this.rounded(place);
     this.cursor = here;
     if (tool === 'tap') return this.#sound(place, reach);
     if (tool === 'move') return this.#pick(place, reach);
-    if (
-      drawingState.begun.length ||
-      ((tool === 'spot' || tool === 'zone') && drawingState.byCorners)
-    )
+    if (drawing.begun.length || ((tool === 'spot' || tool === 'zone') && drawing.byCorners))
       return this.enter();
     if (tool === 'spot' || tool === 'zone') return this.#rectangle(here, here);
     if (tool === 'upright') return this.#wall(place, reach);
@@ -115,40 +111,40 @@ class Pad {
   }
 
   drag(from: Place, to: Place, reach: number): void {
-    const { tool } = drawingState;
+    const { tool } = drawing;
     const [start, end] = [this.rounded(from), this.rounded(to)];
     this.cursor = end;
     if (tool === 'tap') this.#sound(to, reach);
     else if (tool === 'move') this.#shift(markAt(survey?.marks ?? [], from, reach), from, to);
     else if (tool === 'spot' || tool === 'zone') this.#rectangle(start, end);
-    else drawingState.draw(tool, [start, end]);
+    else drawing.draw(tool, [start, end]);
   }
   /** Whether a drag from here takes a mark along; else it shifts the drawing. */
   holds(place: Place, reach: number): boolean {
-    return drawingState.tool !== 'move' || markAt(survey?.marks ?? [], place, reach) !== null;
+    return drawing.tool !== 'move' || markAt(survey?.marks ?? [], place, reach) !== null;
   }
 
   #goOn(place: Place): void {
-    drawingState.begun = [...drawingState.begun, place];
-    drawingState.told = words.begun(drawingState.begun.length);
+    drawing.begun = [...drawing.begun, place];
+    drawing.told = words.begun(drawing.begun.length);
   }
   get canFinish(): boolean {
-    const least = drawingState.tool === 'spot' || drawingState.tool === 'zone' ? 3 : 2;
-    return drawingState.begun.length >= least;
+    const least = drawing.tool === 'spot' || drawing.tool === 'zone' ? 3 : 2;
+    return drawing.begun.length >= least;
   }
   finish(): void {
-    const { tool, begun } = drawingState;
-    if (tool !== 'tap' && tool !== 'move' && this.canFinish) drawingState.draw(tool, begun);
+    const { tool, begun } = drawing;
+    if (tool !== 'tap' && tool !== 'move' && this.canFinish) drawing.draw(tool, begun);
   }
   drop(): void {
-    drawingState.begun = [];
+    drawing.begun = [];
     this.carried = null;
-    drawingState.problem = '';
+    drawing.problem = '';
   }
 
   /** The shape that is being drawn, as it would be placed. */
   begun(from: Place | null, to: Place | null): readonly Place[] {
-    const { tool, begun } = drawingState;
+    const { tool, begun } = drawing;
     if (from && to) {
       if (tool === 'tap') return [];
       if (tool === 'move') return [from, to];
@@ -162,62 +158,60 @@ class Pad {
       : [...begun, this.cursor];
   }
   closed(from: Place | null, to: Place | null): boolean {
-    const box = drawingState.tool === 'spot' || drawingState.tool === 'zone';
-    return box && (Boolean(from && to) || !drawingState.byCorners);
+    const box = drawing.tool === 'spot' || drawing.tool === 'zone';
+    return box && (Boolean(from && to) || !drawing.byCorners);
   }
 
   #rectangle(one: Place, other: Place): void {
-    const { tool } = drawingState;
+    const { tool } = drawing;
     if (tool !== 'spot' && tool !== 'zone') return;
     const flat = Math.abs(one[0] - other[0]) < 1 || Math.abs(one[1] - other[1]) < 1;
-    if (!flat) drawingState.draw(tool, between(one, other));
-    else if (tool === 'spot')
-      drawingState.draw(tool, squareRound(other, firstSpot[planned.say.units]));
+    if (!flat) drawing.draw(tool, between(one, other));
+    else if (tool === 'spot') drawing.draw(tool, squareRound(other, firstSpot[planned.say.units]));
     else {
-      const typed = typedAreas(session.job).find(({ zone }) => zone === drawingState.zoneInHand);
+      const typed = typedAreas(session.job).find(({ zone }) => zone === drawing.zoneInHand);
       const bay = sounding.bays.find(({ ring }) => inside(other, ring));
-      if (typed) drawingState.draw(tool, areaRound(other, typed.area, drawingState.box));
-      else if (bay) drawingState.draw(tool, bay.ring);
-      else drawingState.draw(tool, squareRound(other, this.step));
+      if (typed) drawing.draw(tool, areaRound(other, typed.area, drawing.box));
+      else if (bay) drawing.draw(tool, bay.ring);
+      else drawing.draw(tool, squareRound(other, this.step));
     }
   }
 
   /** Something stands upright all along the side that was tapped. */
   #wall(place: Place, reach: number): void {
-    const side = sidesOf(drawingState.ring).find((each) => distanceTo(place, each) <= 2 * reach);
-    if (side) drawingState.draw('upright', side);
+    const side = sidesOf(drawing.ring).find((each) => distanceTo(place, each) <= 2 * reach);
+    if (side) drawing.draw('upright', side);
     else this.enter();
   }
 
   #sound(place: Place, reach = sounding.spacing): void {
-    if (drawingState.by === 'chain') {
-      drawingState.refuse(words.sound.asSpot);
+    if (drawing.by === 'chain') {
+      drawing.refuse(words.sound.asSpot);
       return;
     }
     const dot = nearest(sounding.dots, place);
     if (!dot || distance(dot, place) > Math.max(reach, sounding.spacing)) {
-      drawingState.refuse(words.sound.noDots);
+      drawing.refuse(words.sound.noDots);
       return;
     }
     this.cursor = dot;
     const { say } = planned;
-    const rings = drawingState.heard === 'rings';
+    const rings = drawing.heard === 'rings';
     const at = words.at(say.length(dot[0]), say.length(dot[1]));
     const known = sounding.tapAt(dot);
     const marks = survey?.marks ?? [];
     const told = words.sound.taken(rings ? words.sound.rings : words.sound.dull, at);
     if (known === undefined) {
-      drawingState.add(tapAt(dot, rings));
-      drawingState.told = told;
+      drawing.add(tapAt(dot, rings));
+      drawing.told = told;
     } else if ((marks[known] as { rings: boolean }).rings === rings)
-      drawingState.setMarks(marks.toSpliced(known, 1), words.sound.cleared);
-    else
-      drawingState.setMarks(marks.with(known, { ...(marks[known] as Mark), rings } as Mark), told);
+      drawing.setMarks(marks.toSpliced(known, 1), words.sound.cleared);
+    else drawing.setMarks(marks.with(known, { ...(marks[known] as Mark), rings } as Mark), told);
   }
   /** All sounding.dots that are left ring. */
   restRings(): void {
     const found = sounding.untapped.map((dot) => tapAt(dot, true));
-    drawingState.setMarks([...(survey?.marks ?? []), ...found], words.sound.left(0));
+    drawing.setMarks([...(survey?.marks ?? []), ...found], words.sound.left(0));
   }
 
   #pick(place: Place, reach: number): void {
@@ -226,13 +220,13 @@ class Pad {
     const joint = lineAt(survey?.joints ?? [], place, reach);
     const ground = index !== null && survey?.marks?.[index]?.kind === 'zone';
     if (joint !== null && (index === null || ground)) {
-      drawingState.picked = { of: 'joint', index: joint };
-      drawingState.told = words.names('joint', joint + 1);
+      drawing.picked = { of: 'joint', index: joint };
+      drawing.told = words.names('joint', joint + 1);
     } else {
-      drawingState.picked = index === null ? null : { of: 'mark', index };
-      if (index !== null) drawingState.told = markName(survey?.marks ?? [], index);
+      drawing.picked = index === null ? null : { of: 'mark', index };
+      if (index !== null) drawing.told = markName(survey?.marks ?? [], index);
     }
-    drawingState.problem = drawingState.picked ? '' : words.noMark;
+    drawing.problem = drawing.picked ? '' : words.noMark;
   }
   #carry(cursor: Place): void {
     if (this.carried) {
@@ -241,16 +235,15 @@ class Pad {
       return this.#shift(index, from, cursor);
     }
     this.#pick(cursor, this.step);
-    if (drawingState.picked?.of === 'mark')
-      this.carried = { index: drawingState.picked.index, from: cursor };
+    if (drawing.picked?.of === 'mark') this.carried = { index: drawing.picked.index, from: cursor };
   }
   #shift(index: number | null, from: Place, to: Place): void {
     const mark = index === null ? undefined : survey?.marks?.[index];
     if (index === null || !mark) return;
     const [ax, ay] = this.rounded(from);
     const [bx, by] = this.rounded(to);
-    if (!drawingState.change(index, moved(mark, bx - ax, by - ay)))
-      drawingState.picked = { of: 'mark', index };
+    if (!drawing.change(index, moved(mark, bx - ax, by - ay)))
+      drawing.picked = { of: 'mark', index };
   }
 }
 
