@@ -5,7 +5,9 @@ import { fileURLToPath } from 'node:url';
 const from = (/** @type {string} */ path) => fileURLToPath(new URL(path, import.meta.url));
 const page = (/** @type {string} */ path) => from(`routes/${path}+page.svelte`);
 const layout = from('routes/+layout.svelte');
-const question = page('assess/[question=question]/');
+const question = ['svelte', 'ts'].map((ending) =>
+  from(`routes/assess/[question=question]/+page.${ending}`),
+);
 
 /** The pages that reckon with a job: whoever opens one of them opens others. */
 const working = [
@@ -37,6 +39,8 @@ const reading = [
 ].map(page);
 /** Pages to learn from, whose style sheets are found by the file that asks for them. */
 const learn = /\/(src\/routes\/learn|src\/lib\/learn|content)\//;
+/** What fetches the words, the drawings and the field of the one question that is asked. */
+const parts = /\/(ui\/question|words\/\w+\/questions|drawing\/choice)\/load\.ts$/;
 /** What has no style sheet. */
 const plain = /\.(ts|json)$|figures-later/;
 /** The worker's thoughts, which a page fetches only where it has no worker. */
@@ -75,8 +79,9 @@ export function chunkOf() {
   /** @param {Look} look */
   const sort = (look) => {
     const everywhere = reach([layout], look);
-    const asked = reach([question], look);
-    const beside = reach([question, layout], look, true);
+    const loads = [...reach(question, look)].filter((id) => parts.test(id));
+    const asked = new Set([...reach(question, look), ...reach(loads, look, true)]);
+    const beside = reach([...question, layout], look, true);
     const none = reach(light, look);
     const begin = reach([home], look);
     const some = reach(lighter, look);
@@ -103,25 +108,25 @@ export function chunkOf() {
     (known ??= sort((each) => context.getModuleInfo(each)))(id);
 }
 
-/** @typedef {{ css?: string[], imports?: string[], isEntry?: boolean, isDynamicEntry?: boolean }} Chunk */
+/** @typedef {{ css?: string[], imports?: string[], dynamicImports?: string[], isEntry?: boolean, isDynamicEntry?: boolean }} Chunk */
 
 /**
- * All style sheets that come with a chunk. @param {Record<string, Chunk>} manifest
+ * A chunk and all that comes with it. @param {Record<string, Chunk>} manifest
  * @param {string} name @param {Set<string>} [seen]
- * @returns {string[]}
  */
-function sheetsOf(manifest, name, seen = new Set()) {
-  if (seen.has(name)) return [];
+function withAll(manifest, name, seen = new Set()) {
+  if (seen.has(name)) return seen;
   seen.add(name);
-  const { css = [], imports = [] } = manifest[name] ?? {};
-  return [...imports.flatMap((each) => sheetsOf(manifest, each, seen)), ...css];
+  for (const each of manifest[name]?.imports ?? []) withAll(manifest, each, seen);
+  return seen;
 }
 
 /**
  * What the framework does not reckon with where files are put together. An entry may export more
  * than its own names, so that a file can stand in a chunk without all it imports. And in the list by
- * which pages find their style sheets, each entry names all it comes with: a sheet that another
- * entry brings as well is otherwise given to whichever is met first, and a drawing stays black.
+ * which pages find what to fetch at once, each entry names all it comes with: what another entry
+ * brings as well is otherwise given to whichever is met first; a drawing stays black, or a script
+ * is fetched a round later.
  * @returns {import('vite').Plugin}
  */
 export function forChunks() {
@@ -141,11 +146,20 @@ export function forChunks() {
         if (!existsSync(file)) return;
         /** @type {Record<string, Chunk>} */
         const manifest = JSON.parse(readFileSync(file, 'utf8'));
-        for (const [name, chunk] of Object.entries(manifest))
-          if (chunk.isEntry || chunk.isDynamicEntry) {
-            const sheets = [...new Set(sheetsOf(manifest, name))];
-            if (sheets.length) chunk.css = sheets;
-          }
+        const told = structuredClone(manifest);
+        for (const [name, chunk] of Object.entries(manifest)) {
+          delete chunk.imports;
+          delete chunk.dynamicImports;
+          if (!chunk.isEntry && !chunk.isDynamicEntry) continue;
+          const all = [...withAll(told, name)];
+          const each = (/** @type {'css' | 'dynamicImports'} */ what) => [
+            ...new Set([...all].reverse().flatMap((one) => told[one]?.[what] ?? [])),
+          ];
+          const [css, later] = [each('css'), each('dynamicImports')];
+          if (css.length) chunk.css = css;
+          if (all.length > 1) chunk.imports = all.slice(1);
+          if (later.length) chunk.dynamicImports = later;
+        }
         writeFileSync(file, JSON.stringify(manifest));
       },
     },

@@ -1,15 +1,17 @@
 /**
  * Prints ratios of one run, in time of this process on its processor: the engine against a rules
  * engine and a rules language on the same decisions; how plan and survey grow; and what the built
- * site weighs. Red where answers differ. `tests/unit/bench.test.ts` has the budgets.
+ * site weighs; how long the command line takes. Red where answers differ. `tests/unit/bench.test.ts` has the budgets.
  */
 import { adviseZone } from '$lib/advice/advise';
 import { compare } from './compare';
 import { cpuOf } from './cpu';
 import { planGrowth, surveyGrowth, type Grown } from './growth';
-import { isBuilt, scriptsOf, wholeSite } from './site';
+import { commandTime } from './command';
+import { isBuilt, scriptsOf, sheetsOf, wholeSite } from './site';
 
 const counts = [10, 50, 200, 1000, 5000];
+const pages = ['', 'assess/element', 'advice', 'job', 'job/plan', 'crew', 'owner', 'ready'];
 const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
 
 const { compared, differing, ours, engine, language } = await compare(3000);
@@ -35,11 +37,18 @@ const told = (name: string, unit: string, rows: readonly Grown[]) => {
 told('plan of a whole job', 'zones', await planGrowth(counts));
 told('what a drawing comes to', 'marks', await surveyGrowth(counts));
 
+console.log(
+  `advise, one settled zone: ${commandTime().toFixed(0)} ms from call to end, best of five`,
+);
+
 if (isBuilt()) {
-  for (const path of ['assess/element', 'advice', 'job/plan', '']) {
+  // What is timed in a browser, and what jumps there: tests/browser/speed.spec.ts and shift.spec.ts.
+  for (const path of pages) {
     const { files, bytes } = scriptsOf(path);
     console.log(`JavaScript /${path} cannot do without: ${kB(bytes)} gzip in ${files} files`);
   }
+  for (const path of ['', 'assess/element', 'advice', 'job/plan', 'learn/grinding'])
+    console.log(`style sheets of /${path}: ${sheetsOf(path)}`);
   const { files, sent, kept } = wholeSite();
   console.log(
     `the whole site: ${(sent / 1e6).toFixed(2)} MB sent in brotli, ${(kept / 1e6).toFixed(2)} MB on the device, ${files} files`,

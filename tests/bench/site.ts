@@ -16,6 +16,10 @@ export function scriptsOf(path: string) {
   return { files: names.size, bytes };
 }
 
+/** How many style sheets a page links. */
+export const sheetsOf = (path: string): number =>
+  readFileSync(`${build}/${path}/index.html`, 'utf8').match(/href="[^"]+\.css"/g)?.length ?? 0;
+
 /** Bytes of the whole site as it is sent in brotli, and as it lies on the device. */
 export function wholeSite() {
   const all = readdirSync(build, { recursive: true, withFileTypes: true }).filter((entry) =>

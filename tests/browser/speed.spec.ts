@@ -42,6 +42,26 @@ test('answering the first question takes at most 75 kB of JavaScript', async ({ 
   expect(weight).toBeLessThanOrEqual(75_000);
 });
 
+/** What the working pages name in their heads, with the store: all they cannot do without, in kB gzip. */
+const needed: Readonly<Record<string, { readonly files: number; readonly kB: number }>> = {
+  advice: { files: 36, kB: 170 },
+  job: { files: 56, kB: 245 },
+  'job/plan': { files: 60, kB: 300 },
+  crew: { files: 48, kB: 275 },
+  owner: { files: 55, kB: 285 },
+  ready: { files: 48, kB: 275 },
+};
+for (const [path, { files, kB }] of Object.entries(needed))
+  test(`/${path}/ cannot do without at most ${kB} kB of JavaScript in ${files} files`, () => {
+    const html = read(`${path}/index.html`).toString();
+    const names = new Set(html.match(/_app\/immutable\/[\w./-]+\.js/g));
+    const weight = [...names].reduce((sum, name) => sum + zipped(read(name)), 0);
+    console.log(`/${path}/: ${(weight / 1000).toFixed(1)} kB gzip in ${names.size} files`);
+    expect(names.size).toBeGreaterThan(5);
+    expect(names.size).toBeLessThanOrEqual(files);
+    expect(weight).toBeLessThanOrEqual(kB * 1000);
+  });
+
 test('explainers, glossary, sources, chart and map carry no JavaScript', () => {
   const pages = filesOf('index.html').filter(
     (path) => path.startsWith('learn/') && !/^learn\/(practice|search)\//.test(path),

@@ -5,6 +5,22 @@ import { survey } from './survey';
 import type { Decision, ResultOf } from './zone-advice';
 
 /**
+ * The answers whose results are told for an open question; null is none of its choices. Empty where a
+ * number is asked for.
+ */
+export function resultsTold(
+  question: QuestionId,
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+): readonly (string | null)[] {
+  const answer = { ...site, ...zone }[question];
+  if (question === 'warnings' || question === 'contamination')
+    return [null, ...openMany(question, answer as never).maybe];
+  if (questions[question].kind === 'number' || typeof answer === 'number') return [];
+  return possible(question, answer as never);
+}
+
+/**
  * What each answer to an open question would mean here: everything the advice could then still come
  * to, likeliest first. For "tick all that apply" each choice that may be there is looked at by
  * itself, the others staying open, and then none of them.
@@ -19,21 +35,16 @@ export function resultsOf(
     const then = { ...answers, [question]: answer };
     return survey(then, then).tallies.map(({ verdict, method }) => ({ verdict, method }));
   };
+  const told = resultsTold(question, site, zone);
   if (question === 'warnings' || question === 'contamination') {
     const { yes, maybe } = openMany(question, answers[question] as never);
-    const without = (choice: string) => maybe.filter((each) => each !== choice);
-    return [
-      { choice: null, outcomes: comesTo({ yes, maybe: [] }) },
-      ...maybe.map((choice: string) => ({
-        choice,
-        outcomes: comesTo({ yes: [...yes, choice], maybe: without(choice) }),
-      })),
-    ];
+    const left = (choice: string) => maybe.filter((each) => each !== choice);
+    return told.map((choice) => ({
+      choice,
+      outcomes: comesTo(
+        choice === null ? { yes, maybe: [] } : { yes: [...yes, choice], maybe: left(choice) },
+      ),
+    }));
   }
-  const { kind } = questions[question];
-  if (kind === 'number' || typeof answers[question] === 'number') return [];
-  return possible(question, answers[question] as never).map((choice: string) => ({
-    choice,
-    outcomes: comesTo([choice]),
-  }));
+  return told.map((choice) => ({ choice, outcomes: comesTo([choice]) }));
 }

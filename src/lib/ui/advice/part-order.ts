@@ -1,3 +1,4 @@
+import type { QuestionId } from '$lib/answers/questions';
 import { partTitles } from '$words/ui/reader';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Reader } from '$lib/ui/preferences.svelte';
@@ -115,3 +116,10 @@ export function partsFor(reader: Reader, advice: ZoneAdvice): readonly PartId[] 
   const rest = parts.filter((id) => id !== 'find-out');
   return [...rest.slice(0, end - 1), 'find-out', ...rest.slice(end - 1)];
 }
+
+/** So many of the tests to do next are told with what their results would mean. */
+const told = 2;
+
+/** What those tests ask. */
+export const nextTests = ({ findOut }: ZoneAdvice): readonly QuestionId[] =>
+  findOut.slice(0, told).map(({ question }) => question);
