@@ -1,6 +1,6 @@
 import { slowness } from '../helpers/slowness';
 import { describe, expect, it } from 'vitest';
-import { methodsFor } from '$lib/advice/choice';
+import { choose } from '$lib/advice/choice';
 import { demandsOf } from '$lib/advice/demands';
 import { ruleIds, trialRules } from '$lib/advice/rules';
 import { adviseSettled } from '$lib/advice/settle';
@@ -76,7 +76,7 @@ describe('every route', () => {
           ...(sheet !== undefined && { makerProfile: sheet }),
         }));
         const classes = all.map((zone) => {
-          const method = methodsFor(demandsOf(site, zone)).rest;
+          const method = choose(demandsOf(site, zone)).rest;
           const wanted = methodOf(site, asTrade(zone));
           if (method !== wanted)
             expect.fail(
