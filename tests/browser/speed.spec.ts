@@ -49,7 +49,7 @@ const needed: Readonly<Record<string, { readonly files: number; readonly kB: num
   'job/plan': { files: 60, kB: 300 },
   crew: { files: 48, kB: 275 },
   owner: { files: 55, kB: 285 },
-  ready: { files: 48, kB: 275 },
+  ready: { files: 52, kB: 275 },
 };
 for (const [path, { files, kB }] of Object.entries(needed))
   test(`/${path}/ cannot do without at most ${kB} kB of JavaScript in ${files} files`, () => {

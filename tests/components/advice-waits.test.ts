@@ -58,7 +58,10 @@ describe('open answers', () => {
     const said = document.querySelector('.said') as HTMLElement;
     await waitFor(() => within(said).getAllByText('What each result would mean'), patience);
     const [first] = within(said).getAllByText('What each result would mean');
-    expect(first?.parentElement?.querySelectorAll('dt').length).toBeGreaterThan(1);
+    await waitFor(
+      () => expect(first?.parentElement?.querySelectorAll('dt').length).toBeGreaterThan(1),
+      patience,
+    );
     // A count of possibilities reads as a likelihood.
     expect(document.body.textContent).not.toContain('%');
   });
