@@ -4,10 +4,11 @@ import { defineConfig } from 'vitest/config';
 import { factsForPages } from './shared/facts-for-pages.js';
 import { licences } from './src/licences.js';
 import { explainers } from './src/lib/learn/markdown/plugin.js';
+import { textsInData } from './src/texts-in-data.js';
 
 export default defineConfig({
-  plugins: [factsForPages(), explainers(), licences(), sveltekit()],
-  worker: { plugins: () => [factsForPages(), licences()] },
+  plugins: [factsForPages(), textsInData(), explainers(), licences(), sveltekit()],
+  worker: { plugins: () => [factsForPages(), textsInData(), licences()] },
   build: {
     rollupOptions: {
       output: {

@@ -1,3 +1,4 @@
+import { inOrder } from '$lib/words/by-language';
 import { sayFigure } from '$lib/learn/figure-words';
 import { explainers, listed } from '$lib/learn/library.server';
 import { formatter } from '$lib/words/format';
@@ -44,7 +45,7 @@ export const load = () => ({
         )
         .map(listed),
     }))
-    .sort((a, b) => a.by.localeCompare(b.by, 'en-GB') || a.title.localeCompare(b.title, 'en-GB')),
+    .sort((a, b) => inOrder(a.by, b.by) || inOrder(a.title, b.title)),
   looked: Object.entries(looked).map(([method, found]) => ({
     method: method in steps ? steps[method as StepId].name : method,
     aspects: (Object.entries(found) as [Aspect, LookedFor][]).map(

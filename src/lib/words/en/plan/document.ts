@@ -4,7 +4,7 @@ import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
-import { capitalised } from '$words/capital';
+import { capital } from '$lib/words/by-language';
 import { hazardWords } from '$words/hazards';
 import { methodWords } from '$words/methods';
 import { ruleSentences } from '$words/rules';
@@ -54,7 +54,7 @@ export function planDocument(
     const told = [
       ...holds.map((hold) => ruleSentences[hold.rule](hold, say)),
       ...(holds.length ? [] : possibleHolds).map(({ who }) =>
-        capitalised(`${jobPageWords.may(verdictWords.who[who].name)}.`),
+        capital(`${jobPageWords.may(verdictWords.who[who].name)}.`),
       ),
     ];
     return told.length ? [`${nameOf(id)}: ${[...new Set(told)].join(' ')}`] : [];
