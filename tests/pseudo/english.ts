@@ -1,4 +1,5 @@
-import { sources } from '$shared/sources';
+import { readFileSync } from 'node:fs';
+import { filesIn } from '../helpers/texts';
 import { pseudoLocale } from './rule';
 
 const forms = (options: Intl.NumberFormatOptions) =>
@@ -23,10 +24,17 @@ const ofPlatform = new Set(
 );
 
 /** Names and codes that no language translates. */
-const names = new Set(['bar', 'psi', 'ppm', 'pH']);
+const names = new Set(['bar', 'psi', 'ppm', 'pH', 'MPa', 'min']);
+
+interface Source {
+  readonly title: string;
+  readonly by: string;
+}
 
 /** Titles and authors of the published sources, which stay as they were printed; the longest first. */
-const printed = Object.values(sources)
+const printed = filesIn('shared/sources', '.json')
+  .map((path) => JSON.parse(readFileSync(path, 'utf8')) as Record<string, Source>)
+  .flatMap((sources) => Object.values(sources))
   .flatMap(({ title, by }) => [title, by])
   .sort((one, other) => other.length - one.length);
 

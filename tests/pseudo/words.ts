@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, relative, resolve } from 'node:path';
 import ts from 'typescript';
 import { filesIn } from '../helpers/texts';
@@ -6,8 +6,6 @@ import { pseudo } from './rule';
 
 /** Methods whose argument is looked for in a text or a list. */
 const looksFor = new Set(['includes', 'startsWith', 'endsWith', 'split', 'indexOf', 'normalize']);
-/** What a function calls an argument that is looked up, where its type is any text. */
-const namesOfIds = new Set(['fact', 'value']);
 const compares = new Set([
   ts.SyntaxKind.EqualsEqualsEqualsToken,
   ts.SyntaxKind.ExclamationEqualsEqualsToken,
@@ -39,7 +37,9 @@ function isForReaders(node: ts.StringLiteralLike | ts.TemplateExpression, types:
     if (ts.isPropertyAccessExpression(called) && looksFor.has(called.name.text)) return false;
     const asked = types.getResolvedSignature(parent)?.parameters;
     const name = asked?.[parent.arguments.indexOf(node)]?.name;
-    if (name && namesOfIds.has(name)) return false;
+    // One that is asked for a fact of a reason is asked for its value too.
+    if (name === 'fact' || (name === 'value' && asked?.some((each) => each.name === 'fact')))
+      return false;
   }
   for (let above: ts.Node = parent; !ts.isStatement(above); above = above.parent)
     if (ts.isNewExpression(above) && /^Intl\./.test(above.expression.getText())) return false;

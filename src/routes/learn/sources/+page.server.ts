@@ -4,6 +4,7 @@ import { explainers, listed } from '$lib/learn/library.server';
 import { formatter } from '$lib/words/format';
 import { figuresIn } from '$lib/learn/check';
 import { stepWords } from '$words/steps';
+import { libraryWords } from '$words/ui/library';
 import { verdictWords } from '$words/verdicts';
 import { wholeFigures } from '$shared/figure-notes';
 import type { FigureId } from '$shared/figures';
@@ -14,6 +15,7 @@ import { bases, extents } from '$shared/types';
 
 export const csr = false;
 
+const { otherWork } = libraryWords.sourcesPage;
 const steps = stepWords(formatter('metric'));
 
 const lines = Object.entries(wholeFigures).map(([id, figure]) => ({
@@ -47,7 +49,8 @@ export const load = () => ({
     }))
     .sort((a, b) => inOrder(a.by, b.by) || inOrder(a.title, b.title)),
   looked: Object.entries(looked).map(([method, found]) => ({
-    method: method in steps ? steps[method as StepId].name : method,
+    method:
+      method in steps ? steps[method as StepId].name : otherWork[method as keyof typeof otherWork],
     aspects: (Object.entries(found) as [Aspect, LookedFor][]).map(
       ([aspect, { figures = [], looked: tried }]) => ({
         aspect,

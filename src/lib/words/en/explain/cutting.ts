@@ -1,6 +1,9 @@
 /** Drawings of cutting and breaking out: what they show, and the words in them. */
 
 export const chipBeside = {
+  smoother: 'smoother',
+  nearest: 'nearest',
+  rougher: 'rougher',
   label:
     'Three chips held over a rough face, seen from the side. The first is smoother than the face, the middle one as rough, the last rougher. The middle one is marked.',
   caption:

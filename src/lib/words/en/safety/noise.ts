@@ -102,7 +102,7 @@ export function hoursLeftSentence(say: Say, { hoursLeft, standing }: NoiseStandi
   if (least <= 0) return 'There may be no time left today.';
   return `After the longest time planned: at the loudest, ${say.hours(least)} more of this mix ${
     most > least && most < day ? `(at the quietest ${say.hours(most)}) ` : ''
-  }reach the limit.`;
+  }and the limit is reached.`;
 }
 
 /** What a protector has to do. */

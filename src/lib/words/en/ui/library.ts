@@ -52,7 +52,17 @@ export const libraryWords = {
     namedIn: 'Named in:',
     none: 'Figures without a published source',
     noneLine: 'Common practice, memory, or arithmetic. Use your own values where you have them.',
+    kinds: {
+      standard: 'standard',
+      regulation: 'regulation',
+      guide: 'guide',
+      research: 'research',
+      manual: 'manual',
+      trade: 'trade',
+      data: 'data',
+    },
     looked: 'Looked for',
+    otherWork: { 'pull-off': 'pull-off test', sounding: 'sounding' },
     aspects: {
       reach: 'Reach',
       profile: 'Profile left',
