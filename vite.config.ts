@@ -2,31 +2,36 @@ import { sveltekit } from '@sveltejs/kit/vite';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
 import { factsForPages } from './shared/facts-for-pages.js';
+import { chunkOf, forChunks } from './src/chunks.js';
 import { licences } from './src/licences.js';
 import { explainers } from './src/lib/learn/markdown/plugin.js';
 import { textsInData } from './src/texts-in-data.js';
 
 export default defineConfig({
-  plugins: [factsForPages(), textsInData(), explainers(), licences(), sveltekit()],
+  plugins: [factsForPages(), textsInData(), explainers(), licences(), sveltekit(), forChunks()],
   worker: { plugins: () => [factsForPages(), textsInData(), licences()] },
-  build: {
-    rollupOptions: {
-      output: {
-        // Small chunks pack worse than one, and the first question waits for all of these.
-        codeSplitting: {
-          groups: [
-            // The layout with all it imports is needed on every page: one chunk instead of thirty.
-            { name: 'everywhere', test: /src\/routes\/\+layout\.svelte$/ },
-            // What every answer is said with, and what every drawing is made with.
-            {
-              name: 'said',
-              test: /src\/lib\/(ui\/(speech\.svelte|choice-words|zone-in-address|question\/unsure-choice)|answers\/units|interview\/context)\.ts$/,
+  environments: {
+    client: {
+      build: {
+        rollupOptions: {
+          output: {
+            codeSplitting: {
+              groups: [
+                // The layout with all it imports is needed on every page: one chunk instead of thirty.
+                { name: 'everywhere', test: /src\/routes\/\+layout\.svelte$/ },
+                // What every answer is said with, and what every drawing is made with.
+                {
+                  name: 'said',
+                  test: /src\/lib\/(ui\/(speech\.svelte|choice-words|zone-in-address|question\/unsure-choice)|answers\/units|interview\/context)\.ts$/,
+                },
+                {
+                  name: 'drawn',
+                  test: /src\/lib\/drawing\/(Picture\.svelte|mark\.ts|motif\/(concrete|bar|people)\.ts|choice\/not-sure\.ts)$/,
+                },
+                { name: chunkOf(), includeDependenciesRecursively: false },
+              ],
             },
-            {
-              name: 'drawn',
-              test: /src\/lib\/drawing\/(Picture\.svelte|mark\.ts|motif\/(concrete|bar|people)\.ts|choice\/not-sure\.ts)$/,
-            },
-          ],
+          },
         },
       },
     },
@@ -35,6 +40,9 @@ export default defineConfig({
   test: {
     // All cores: nothing else runs beside the tests.
     maxWorkers: '100%',
+    // Long, so that a busy machine turns nothing red; the rates are printed and judged by eye.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
     projects: [
       {
         extends: true,
@@ -43,9 +51,8 @@ export default defineConfig({
           environment: 'node',
           // One set of modules for all files: the engine keeps no state between them.
           isolate: false,
+          setupFiles: ['tests/helpers/patience.ts'],
           include: ['tests/{unit,published,every-route,hostile,cases}/**/*.test.ts'],
-          // Long, so that a busy machine turns nothing red; the rates are printed and judged by eye.
-          testTimeout: 600_000,
         },
       },
       {
@@ -55,7 +62,7 @@ export default defineConfig({
           name: 'components',
           environment: 'jsdom',
           include: ['tests/components/**/*.test.ts'],
-          setupFiles: ['tests/helpers/components.ts'],
+          setupFiles: ['tests/helpers/components.ts', 'tests/helpers/patience.ts'],
         },
       },
     ],

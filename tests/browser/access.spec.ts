@@ -8,7 +8,7 @@ test('between them the journeys meet every question', () => {
   expect(met.toSorted()).toEqual(questionIds.toSorted());
 });
 
-test('no question is too pale in the dark, nor wider than 1280 px', async ({ page }) => {
+test('no question is too pale in the dark, nor wider than 1280 px @nightly', async ({ page }) => {
   test.setTimeout(180_000);
   await withAxe(page);
   await page.emulateMedia({ colorScheme: 'dark' });
@@ -21,7 +21,7 @@ test('no question is too pale in the dark, nor wider than 1280 px', async ({ pag
   }
 });
 
-test('a stop is told in words and shape, and has no fault', async ({ page }) => {
+test('a stop is told in words and shape, and has no fault @nightly', async ({ page }) => {
   await page.goto('/assess/element/');
   await answerAll(page, {
     element: 'slab',

@@ -68,7 +68,9 @@ test('what is ticked is still there after a look at a word of the trade, until C
   await expect(page.locator('input[name="texture"]:checked')).toHaveCount(0);
 });
 
-test('who comes back from an explainer finds their place in the advice', async ({ page }) => {
+test('who comes back from an explainer finds their place in the advice @nightly', async ({
+  page,
+}) => {
   await page.goto('/job/');
   await page.getByRole('button', { name: '9 Larch Row' }).click();
   await expect(page.locator('header .kept')).toBeVisible();

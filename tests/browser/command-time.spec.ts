@@ -44,7 +44,7 @@ let folder: string;
 test.beforeAll(() => (folder = mkdtempSync(join(tmpdir(), 'jobs-'))));
 test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-test('the advice for one settled zone is there in half a second', () => {
+test('the advice for one settled zone is there in half a second @nightly', () => {
   const file = join(folder, 'settled.json');
   writeFileSync(file, JSON.stringify(settled));
   const [bare = 0, npm = 0] = [alone, byNpm].map(([command = '', ...args]) => {
@@ -65,7 +65,7 @@ test('the advice for one settled zone is there in half a second', () => {
   expect(bare).toBeLessThan(500);
 });
 
-test('a thousand different open zones are advised in a minute', async () => {
+test('a thousand different open zones are advised in a minute @nightly', async () => {
   test.setTimeout(300_000);
   const file = join(folder, 'many.json');
   // Drawn apart: the tests of the engine and this runner read modules in their own ways.

@@ -33,7 +33,7 @@ test('a bad number is told at its field, and the result stands', async ({ page }
   expect(await page.locator('.pictures').innerText()).toBe(before);
 });
 
-test('nothing for axe to find, and no sideways scrolling', async ({ page }) => {
+test('nothing for axe to find, and no sideways scrolling @nightly', async ({ page }) => {
   await page.setViewportSize({ width: 320, height: 800 });
   await mix(page);
   for (const title of ['Tool by tool', 'Limits and sums', 'The briefing'])
@@ -43,7 +43,7 @@ test('nothing for axe to find, and no sideways scrolling', async ({ page }) => {
 });
 
 // Its first day ends where blasting has to wait for the saw's water to dry: the rest is another day's.
-test('the day of the plan with the most steps prints on one page', async ({ page }) => {
+test('the day of the plan with the most steps prints on one page @nightly', async ({ page }) => {
   await page.goto('/job/');
   await page.getByRole('button', { name: 'Boat-shed floor' }).click();
   await expect(page.locator('header .kept')).toBeVisible();

@@ -76,7 +76,7 @@ test('a day is ticked off by keys, is there after a reload, feeds the plan, and 
   );
 });
 
-test('what one tab ticks stands in the other', async ({ page, context }) => {
+test('what one tab ticks stands in the other @nightly', async ({ page, context }) => {
   await open(page);
   const other = await context.newPage();
   await other.goto('/crew/');
@@ -87,7 +87,7 @@ test('what one tab ticks stands in the other', async ({ page, context }) => {
   await expect(button(page, 'Start: Saw the edge')).toBeVisible();
 });
 
-test('its buttons are large enough for a glove', async ({ page }) => {
+test('its buttons are large enough for a glove @nightly', async ({ page }) => {
   await open(page);
   const least = await page
     .locator('#day-log .go')

@@ -41,7 +41,7 @@ test('the first screen asks who reads, starts, and opens an example in one tap',
   expect([elsewhere, errors]).toEqual([[], []]);
 });
 
-test('the drawing on the start page speaks the reader’s units', async ({ page }) => {
+test('the drawing on the start page speaks the reader’s units @nightly', async ({ page }) => {
   await page.goto('/');
   const figure = page.locator('main figure');
   await expect(figure).toContainText('50');
@@ -87,7 +87,7 @@ test.describe('without JavaScript', () => {
   });
 });
 
-test('what is typed on the index of explainers is searched for', async ({ page }) => {
+test('what is typed on the index of explainers is searched for @nightly', async ({ page }) => {
   await page.goto('/learn/');
   await page.getByRole('searchbox').fill('muriatic acid');
   await page.getByRole('button', { name: 'Search' }).click();
@@ -95,7 +95,7 @@ test('what is typed on the index of explainers is searched for', async ({ page }
   await expect(page.getByRole('link', { name: 'Why not acid?' })).toBeVisible();
 });
 
-test('no fault that axe finds, in light and dark', async ({ page }) => {
+test('no fault that axe finds, in light and dark @nightly', async ({ page }) => {
   await withAxe(page);
   for (const path of ['/', '/learn/', '/learn/chart/', '/learn/practice/']) {
     await page.goto(path);

@@ -18,7 +18,7 @@ const put = (record: object) =>
     };
   });
 
-test('one record with nonsense in it: the rest is shown, the bad one can be taken away and deleted', async ({
+test('one record with nonsense in it: the rest is shown, the bad one can be taken away and deleted @nightly', async ({
   page,
 }) => {
   await withJob(page);
@@ -52,7 +52,7 @@ test('one record with nonsense in it: the rest is shown, the bad one can be take
   expect((await kept(page)).map(({ id }) => id)).toContain('when');
 });
 
-test('storage deleted under the page is told, and the page goes on', async ({ page }) => {
+test('storage deleted under the page is told, and the page goes on @nightly', async ({ page }) => {
   await withJob(page);
   await page.evaluate(
     () =>

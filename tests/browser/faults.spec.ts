@@ -25,7 +25,7 @@ async function answer(page: Page, question: string, given: string): Promise<void
 test.describe('with the worker of the site', () => {
   test.use({ serviceWorkers: 'allow' });
 
-  test('a reload at every question loses no answer, with the network off from the middle on', async ({
+  test('a reload at every question loses no answer, with the network off from the middle on @nightly', async ({
     page,
     context,
   }) => {
@@ -102,7 +102,7 @@ test('no room left: it is told at once, the work can be had as a file, and is sa
   expect((await kept(page))[0]?.file.site).toEqual(site);
 });
 
-test('storage that will not open is told on the first question, and the work goes into a file', async ({
+test('storage that will not open is told on the first question, and the work goes into a file @nightly', async ({
   page,
 }) => {
   await page.addInitScript(() => {
@@ -123,7 +123,7 @@ test('storage that will not open is told on the first question, and the work goe
   expect(site).toMatchObject({ element: 'steps', setting: 'open' });
 });
 
-test('two tabs writing to one job at once: what either called saved is there', async ({
+test('two tabs writing to one job at once: what either called saved is there @nightly', async ({
   page,
   context,
 }) => {

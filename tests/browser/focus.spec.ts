@@ -36,7 +36,9 @@ const focused = (page: Page) =>
   page.evaluate(() => document.activeElement?.tagName.toLowerCase() ?? 'none');
 const somewhere = (page: Page) => expect.poll(() => focused(page)).not.toBe('body');
 
-test('zones of a job: delete, undo, copy, move, add, make of the rest', async ({ page }) => {
+test('zones of a job: delete, undo, copy, move, add, make of the rest @nightly', async ({
+  page,
+}) => {
   await withJob(page);
   await page.goto('/job/');
   await openTools(page, 'By the gate');
@@ -80,7 +82,7 @@ test('the rest of a surface: the button that made it goes, and the focus stands 
   await expect(first(page, 'The rest of it')).toBeFocused();
 });
 
-test('damaged spots of a zone: add, and remove the last of them', async ({ page }) => {
+test('damaged spots of a zone: add, and remove the last of them @nightly', async ({ page }) => {
   await openJobs(page);
   const zones = [
     {
@@ -103,7 +105,7 @@ test('damaged spots of a zone: add, and remove the last of them', async ({ page 
   await expect(button(page, 'Add a spot')).toBeFocused();
 });
 
-test('jobs: delete, undo, copy, rename, share, open a file', async ({ page }) => {
+test('jobs: delete, undo, copy, rename, share, open a file @nightly', async ({ page }) => {
   await withJob(page);
   await more(page);
   await press(page, list(page).getByRole('button', { name: 'Rename' }));
@@ -131,7 +133,7 @@ test('jobs: delete, undo, copy, rename, share, open a file', async ({ page }) =>
   await expect(undo).toBeFocused();
 });
 
-test('a question about the job in hand: what the reader chooses leaves the focus on the page', async ({
+test('a question about the job in hand: what the reader chooses leaves the focus on the page @nightly', async ({
   page,
   context,
 }) => {
@@ -169,7 +171,7 @@ test('a question: one or several, Continue, Back, and a change of an earlier ans
   await expect(page.locator('h1')).toBeFocused();
 });
 
-test('practice: forget and undo, leave a set, copy its link', async ({ page }) => {
+test('practice: forget and undo, leave a set, copy its link @nightly', async ({ page }) => {
   await page.goto('/learn/practice/');
   await expect(page.locator('#case')).toBeVisible();
   await press(page, page.locator('input[name="call"]').first(), 'Space');
@@ -185,7 +187,7 @@ test('practice: forget and undo, leave a set, copy its link', async ({ page }) =
   ).toBeFocused();
 });
 
-test('the crew’s day put together by hand: add and remove', async ({ page }) => {
+test('the crew’s day put together by hand: add and remove @nightly', async ({ page }) => {
   await page.goto('/crew/');
   const add = page.getByRole('button', { name: 'Add a task' }).first();
   await press(page, add);

@@ -86,7 +86,7 @@ async function example(page: Page, name: string): Promise<void> {
   await expect(page.locator('header .kept')).toBeVisible();
 }
 
-test('builds the community hall job from nothing, reorders, deletes and undoes', async ({
+test('builds the community hall job from nothing, reorders, deletes and undoes @nightly', async ({
   page,
 }) => {
   await page.goto('/job/');
@@ -198,13 +198,13 @@ test('prints each part on its own', async ({ page }) => {
     return count;
   };
   // In letters that can be read, with the code, whom to call, and machines beside the picture.
-  expect(await pages('Print the plan')).toBe(3);
+  expect(await pages('Print the plan')).toBe(2);
   expect(await pages('Print zone sheets')).toBe(3);
   expect(await pages('Print the quantities')).toBe(1);
   expect(await pages('Print the cautions')).toBe(2);
 });
 
-test('stays comfortable with 200 zones', async ({ page }) => {
+test('stays comfortable with 200 zones @nightly', async ({ page }) => {
   await example(page, 'ramp and forecourt');
   await page.goto('/job/');
   await openAnswers(page, 0);
@@ -233,7 +233,7 @@ test('stays comfortable with 200 zones', async ({ page }) => {
 });
 
 for (const path of ['/job/', '/job/plan/'])
-  test(`${path} has nothing axe finds, and fits 320 px`, async ({ page }) => {
+  test(`${path} has nothing axe finds, and fits 320 px @nightly`, async ({ page }) => {
     await page.setViewportSize({ width: 320, height: 700 });
     await example(page, 'front steps');
     await page.goto(path);

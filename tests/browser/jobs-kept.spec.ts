@@ -74,7 +74,10 @@ test('two tabs on one job: neither is overwritten', async ({ page, context }) =>
   await expect(deaf.getByText('This job was changed in another tab')).toBeHidden();
 });
 
-test('a tab takes what another saved when the reader says so', async ({ page, context }) => {
+test('a tab takes what another saved when the reader says so @nightly', async ({
+  page,
+  context,
+}) => {
   await withJob(page);
   const deaf = await context.newPage();
   await deaf.addInitScript(() => Reflect.deleteProperty(globalThis, 'BroadcastChannel'));
@@ -91,7 +94,7 @@ test('a tab takes what another saved when the reader says so', async ({ page, co
   expect(await names(page)).toEqual(['From the first tab']);
 });
 
-test('where nothing can be kept it is said at once, and the job goes into a file', async ({
+test('where nothing can be kept it is said at once, and the job goes into a file @nightly', async ({
   page,
 }) => {
   await page.addInitScript(() => {
@@ -108,7 +111,9 @@ test('where nothing can be kept it is said at once, and the job goes into a file
   expect(saved.site).toEqual(file.site);
 });
 
-test('a record that cannot be read is said, and can be saved as it is', async ({ page }) => {
+test('a record that cannot be read is said, and can be saved as it is @nightly', async ({
+  page,
+}) => {
   await withJob(page);
   await page.evaluate(
     () =>
@@ -136,7 +141,9 @@ test('a record that cannot be read is said, and can be saved as it is', async ({
   await expect.poll(() => names(page)).toEqual([name]);
 });
 
-test('fits 320 px, has targets for gloves, and passes axe in both colours', async ({ page }) => {
+test('fits 320 px, has targets for gloves, and passes axe in both colours @nightly', async ({
+  page,
+}) => {
   await withJob(page);
   await openFile(page, other);
   await expect.poll(async () => (await names(page)).length).toBe(2);

@@ -41,7 +41,7 @@ test('a broken file leaves the jobs as they are, and its place is named', async 
   await expect(page.locator('header .job')).toHaveText(name);
 });
 
-test('a link carries the job to another device, which is asked first', async ({
+test('a link carries the job to another device, which is asked first @nightly', async ({
   page,
   browser,
 }) => {
@@ -79,7 +79,10 @@ test('a link carries the job to another device, which is asked first', async ({
   await device.close();
 });
 
-test('the link is copied, or marked where the browser will not copy', async ({ page, context }) => {
+test('the link is copied, or marked where the browser will not copy @nightly', async ({
+  page,
+  context,
+}) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await withJob(page);
   const row = await more(page);
@@ -99,7 +102,7 @@ test('the link is copied, or marked where the browser will not copy', async ({ p
   expect(marked).toBe(await field.inputValue());
 });
 
-test('a job too large for a link is offered as a file', async ({ page }) => {
+test('a job too large for a link is offered as a file @nightly', async ({ page }) => {
   await openJobs(page);
   // Names without a pattern, so that nothing is left to compress: a plain congruential generator.
   let state = 1;

@@ -8,7 +8,7 @@ const pickNamed = (page: Page, group: Locator, name: string) =>
 const region = (page: Page) => page.getByRole('group', { name: 'Whose rules first' });
 const inHead = (page: Page, name: string) => page.locator('header').getByRole('link', { name });
 
-test('the job, its plan, the crew’s day and the record, by keyboard alone', async ({
+test('the job, its plan, the crew’s day and the record, by keyboard alone @nightly', async ({
   page,
   baseURL,
 }) => {

@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { test } from '@playwright/test';
 import { killer, nameNumber, openJob, saveOn, sessionFile, typeOn } from '../helpers/faults';
 import { expect, kept, withJob } from '../helpers/jobs-page';
+import { rounds } from '../helpers/rounds';
 
 /** Tabs killed while they save. What was called saved before must be there after. */
 const build = fileURLToPath(new URL('../../build', import.meta.url));
@@ -12,8 +13,8 @@ async function moment(round: number, most: number): Promise<void> {
   while (performance.now() < until) await new Promise((turn) => setImmediate(turn));
 }
 
-/** Kills in the middle of a write: a hundred of a night (`npm run nightly`), fewer of a day. */
-const wanted = process.env.NIGHTLY ? 100 : 25;
+/** Kills in the middle of a write. */
+const wanted = rounds(5, 100);
 
 test('a tab killed in the middle of a write, again and again, loses nothing that was saved', async ({
   browser,
@@ -58,7 +59,7 @@ test('a tab killed in the middle of a write, again and again, loses nothing that
   expect(inWrite).toBe(wanted);
 });
 
-test('the page of a job, killed while it is typed into, comes back with what it called saved', async ({
+test('the page of a job, killed while it is typed into, comes back with what it called saved @nightly', async ({
   page,
   context,
 }) => {

@@ -14,7 +14,7 @@ const parts = 2;
 test.beforeEach(({ page }) => withAxe(page));
 
 for (let part = 0; part < parts; part += 1)
-  test(`axe finds nothing on the pages to learn from, part ${part + 1} of ${parts}`, async ({
+  test(`axe finds nothing on the pages to learn from, part ${part + 1} of ${parts} @nightly`, async ({
     page,
   }) => {
     test.setTimeout(180_000);
@@ -65,7 +65,9 @@ test('the field chart prints on one sheet, and no name in it is cut', async ({ p
   }
 });
 
-test('the library in the dark: nothing too pale on a page of each kind', async ({ page }) => {
+test('the library in the dark: nothing too pale on a page of each kind @nightly', async ({
+  page,
+}) => {
   await page.emulateMedia({ colorScheme: 'dark' });
   for (const path of [
     '/',

@@ -43,7 +43,7 @@ test('closing the tab asks while something is ticked and not given, and not othe
   expect(await closing(page)).toBe(true);
 });
 
-test('closing the tab asks while the job is in this tab only', async ({ page }) => {
+test('closing the tab asks while the job is in this tab only @nightly', async ({ page }) => {
   await noStorage(page);
   await page.goto('/assess/element/');
   await live(page);
@@ -53,7 +53,7 @@ test('closing the tab asks while the job is in this tab only', async ({ page }) 
   expect(await closing(page)).toBe(true);
 });
 
-test('a link to a page that loads anew asks where the job would be lost by it, and only there', async ({
+test('a link to a page that loads anew asks where the job would be lost by it, and only there @nightly', async ({
   page,
 }) => {
   await noStorage(page);
@@ -78,7 +78,7 @@ test('a link to a page that loads anew asks where the job would be lost by it, a
   await page.waitForURL(/\/learn\//);
 });
 
-test('what is ticked goes along within the tab without asking, each question’s own', async ({
+test('what is ticked goes along within the tab without asking, each question’s own @nightly', async ({
   page,
 }) => {
   await withJob(page);
@@ -96,7 +96,7 @@ test('what is ticked goes along within the tab without asking, each question’s
   await expect(page.locator('input[value="often"]')).toBeChecked();
 });
 
-test('where a tab can keep nothing, leaving what is ticked asks', async ({ page }) => {
+test('where a tab can keep nothing, leaving what is ticked asks @nightly', async ({ page }) => {
   await page.addInitScript(() => {
     Storage.prototype.setItem = () => {
       throw new DOMException('full', 'QuotaExceededError');

@@ -5,7 +5,7 @@ import { noSideways } from './page-checks';
 /**
  * How the main screens look, held to pictures kept beside this file; and that every one of them
  * stands in forced colours and with text twice as large. Make new pictures, after looking at them:
- * npm run browser -- looks --update-snapshots
+ * NIGHTLY=1 npm run browser -- looks --update-snapshots
  */
 const driveway = '9 Larch Row, driveway (invented example)';
 const screens: Readonly<Record<string, string>> = {
@@ -66,7 +66,7 @@ async function machine(page: Page): Promise<string> {
 const madeWith = new URL('./looks/made-with.txt', import.meta.url);
 
 for (const { name, viewport, colorScheme } of looks)
-  test(`the main screens look as they did, ${name}`, async ({ page }, { config }) => {
+  test(`the main screens look as they did, ${name} @nightly`, async ({ page }, { config }) => {
     test.setTimeout(120_000);
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await page.setViewportSize(viewport);
@@ -87,7 +87,9 @@ for (const { name, viewport, colorScheme } of looks)
     }
   });
 
-test('every screen stands in forced colours and with text twice as large', async ({ page }) => {
+test('every screen stands in forced colours and with text twice as large @nightly', async ({
+  page,
+}) => {
   test.setTimeout(180_000);
   await page.setViewportSize({ width: 1280, height: 900 });
   await withExample(page);

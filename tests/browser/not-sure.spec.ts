@@ -41,7 +41,7 @@ const unsure = {
   borderLength: 'unsure',
 } as const;
 
-test('not sure about the whole zone: the methods beside the questions, then the advice in time', async ({
+test('not sure about the whole zone: the methods beside the questions, then the advice in time @nightly', async ({
   page,
   baseURL,
 }) => {
@@ -89,7 +89,9 @@ test('nothing known at all, site and zone: the advice still comes at once', asyn
   await expect(page.getByText('What each result would mean')).toHaveCount(2);
 });
 
-test('a method falls by the answer that rules it out, beside the question', async ({ page }) => {
+test('a method falls by the answer that rules it out, beside the question @nightly', async ({
+  page,
+}) => {
   await page.goto('/assess/element/');
   await page.locator('input[value="slab"]').check();
   await page.getByRole('button', { name: 'Continue' }).click();

@@ -41,7 +41,7 @@ const entries = (page: Page) =>
     return (await (await caches.open(name)).keys()).length;
   });
 
-test('one file that does not come costs that file alone, and the next visit fetches it', async ({
+test('one file that does not come costs that file alone, and the next visit fetches it @nightly', async ({
   page,
 }) => {
   refused.add('/learn/sounding/');
@@ -58,7 +58,9 @@ test('one file that does not come costs that file alone, and the next visit fetc
   expect(log.filter((path) => path.startsWith('/learn/'))).toEqual(['/learn/sounding/']);
 });
 
-test('what the browser has thrown away is fetched again at the next visit', async ({ page }) => {
+test('what the browser has thrown away is fetched again at the next visit @nightly', async ({
+  page,
+}) => {
   await page.goto(site);
   await expect(footer(page)).toContainText(words.whole, slowly);
   const before = await entries(page);
@@ -73,7 +75,7 @@ test('what the browser has thrown away is fetched again at the next visit', asyn
   await expect.poll(() => entries(page), slowly).toBe(before);
 });
 
-test('the copy is begun when the page stands and has all it wants', async ({ page }) => {
+test('the copy is begun when the page stands and has all it wants @nightly', async ({ page }) => {
   await page.goto(`${site}/assess/element/`);
   await expect(footer(page).getByRole('status')).toHaveText(words.whole, slowly);
   const begun = log.indexOf('/service-worker.js');
@@ -88,7 +90,7 @@ test('the copy is begun when the page stands and has all it wants', async ({ pag
   for (const path of scripts) expect(before, path).toContain(path);
 });
 
-test('a device that saves data is spared, told so, and asked', async ({ page }) => {
+test('a device that saves data is spared, told so, and asked @nightly', async ({ page }) => {
   await page.addInitScript(() =>
     Object.defineProperty(Navigator.prototype, 'connection', { value: { saveData: true } }),
   );

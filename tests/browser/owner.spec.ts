@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { unfold } from './folds';
 import { listen, noFaults, noSideways, sheetsOf } from './page-checks';
+import { nightUnless } from '../helpers/rounds';
 
 /** Opens one of the invented example jobs. */
 async function example(page: Page, name: string) {
@@ -65,7 +66,7 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
   expect(errors).toEqual([]);
 });
 
-test('the sheet opens from a share link, for somebody who has none of it', async ({
+test('the sheet opens from a share link, for somebody who has none of it @nightly', async ({
   page,
   browser,
 }) => {
@@ -90,7 +91,7 @@ test('the sheet opens from a share link, for somebody who has none of it', async
 });
 
 for (const name of demos)
-  test(`${name} prints on one leaf in letters that can be read, A4 and Letter`, async ({
+  test(`${name} prints on one leaf in letters that can be read, A4 and Letter${nightUnless(name === driveway)}`, async ({
     page,
   }) => {
     await example(page, name);

@@ -64,6 +64,39 @@ export async function onOneSheet(page: Page) {
     expect(`${format}: ${await sheetsOf(page, format)}`).toBe(`${format}: 1`);
 }
 
+/**
+ * The smallest letters of the page as printed, points, and what is set in them: those of drawings
+ * as they come out in their place. A page that is too broad is shrunk by the printer, letters and all.
+ * @param width between the margins, mm; of A4 upright where it is not said, which is narrower than Letter
+ */
+export async function smallestPrinted(
+  page: Page,
+  width = 186,
+): Promise<{ points: number; text: string }> {
+  const seen = page.viewportSize();
+  await page.setViewportSize({ width: Math.floor((width / 25.4) * 96), height: 1000 });
+  await page.emulateMedia({ media: 'print' });
+  const smallest = await page.evaluate(() => {
+    let least = { points: Infinity, text: '' };
+    const shrunk = Math.min(1, innerWidth / document.documentElement.scrollWidth);
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walk.nextNode()) {
+      const within = walk.currentNode.parentElement;
+      const text = walk.currentNode.textContent?.trim() ?? '';
+      if (!within || !text || within.closest('.unseen, #svelte-announcer, script, style')) continue;
+      if (!within.getClientRects().length || !within.checkVisibility()) continue;
+      const drawn = within instanceof SVGGraphicsElement ? within.getScreenCTM() : null;
+      const scale = drawn ? Math.hypot(drawn.a, drawn.b) : 1;
+      const points = parseFloat(getComputedStyle(within).fontSize) * scale * shrunk * 0.75;
+      if (points < least.points) least = { points, text };
+    }
+    return least;
+  });
+  await page.emulateMedia({ media: null });
+  if (seen) await page.setViewportSize(seen);
+  return smallest;
+}
+
 /** Whatever leaves the site, and whatever goes wrong in the page; both lists should stay empty. */
 export function listen(page: Page, origin: string) {
   const elsewhere: string[] = [];

@@ -62,7 +62,7 @@ test('a phone’s photo is turned upright, made small, and says nothing of place
   await noFaultsInBoth(page, 'photos');
 });
 
-test('what is no picture, broken, strange or empty is told, and the rest stays', async ({
+test('what is no picture, broken, strange or empty is told, and the rest stays @nightly', async ({
   page,
 }) => {
   await openPhotos(page);
@@ -92,7 +92,7 @@ test('what is no picture, broken, strange or empty is told, and the rest stays',
   expect(await colour(page, 0.75, 0.25)).toEqual([255, 255, 255]);
 });
 
-test('48 megapixels on a small phone', async ({ page }) => {
+test('48 megapixels on a small phone @nightly', async ({ page }) => {
   await openPhotos(page);
   const large = await picture(page, 8000, 6000);
   await addPhotos(page, asFile('large.jpg', large), 1);
@@ -100,7 +100,9 @@ test('48 megapixels on a small phone', async ({ page }) => {
   expect(sizeOfPlain(kept?.bytes as Uint8Array)).toEqual({ width: 1600, height: 1200 });
 });
 
-test('six a zone; storage that is full is told, and what was there stays', async ({ page }) => {
+test('six a zone; storage that is full is told, and what was there stays @nightly', async ({
+  page,
+}) => {
   await page.addInitScript(() => {
     const { put } = IDBObjectStore.prototype;
     IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...given) {
@@ -124,7 +126,7 @@ test('six a zone; storage that is full is told, and what was there stays', async
   await expect(cards(page)).toHaveCount(6);
 });
 
-test('the browser is asked once to keep them', async ({ page }) => {
+test('the browser is asked once to keep them @nightly', async ({ page }) => {
   await page.addInitScript(() => {
     navigator.storage.persist = async () => {
       sessionStorage.setItem('asked', `${sessionStorage.getItem('asked') ?? ''}.`);
@@ -143,7 +145,7 @@ test('the browser is asked once to keep them', async ({ page }) => {
   expect(await asked()).toBe('.');
 });
 
-test('marks, order, deletion and undo by keys alone; deleted is gone from the device', async ({
+test('marks, order, deletion and undo by keys alone; deleted is gone from the device @nightly', async ({
   page,
 }) => {
   await openPhotos(page);

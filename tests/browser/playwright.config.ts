@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { defineConfig } from '@playwright/test';
 import { usual } from '../helpers/chromium';
+import { nightly, nightTag } from '../helpers/rounds';
 
 /** The Chromium to drive: named in CHROMIUM_PATH, the system's, or Playwright's own. */
 const executablePath = process.env.CHROMIUM_PATH ?? usual.find((path) => existsSync(path));
@@ -14,6 +15,8 @@ export default defineConfig({
   // A folder of its own: what is here is cleared at the start.
   outputDir: '../../test-results/browser',
   fullyParallel: true,
+  // What takes long is left to the night.
+  ...(!nightly && { grepInvert: new RegExp(nightTag) }),
   workers: 2,
   // What is timed runs after the rest, with nothing beside it.
   projects: [

@@ -81,7 +81,9 @@ test('a set is solved, what was missed comes back, and progress can be taken alo
   expect([elsewhere, errors]).toEqual([[], []]);
 });
 
-test('a crew lead makes a link to a set, and a broken one says what is wrong', async ({ page }) => {
+test('a crew lead makes a link to a set, and a broken one says what is wrong @nightly', async ({
+  page,
+}) => {
   await page.goto('/learn/practice/');
   await page.getByText('Make a set', { exact: true }).click();
   await page.getByRole('checkbox', { name: 'A balcony at Gannet Court' }).check();

@@ -61,7 +61,7 @@ test.afterAll(async () => {
 const textsOf = (page: Page) =>
   page.evaluate(() => {
     const texts: string[] = [document.title];
-    const left = 'script, style, code';
+    const left = 'script, style, noscript, code';
     const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     while (walk.nextNode())
       if (!walk.currentNode.parentElement?.closest(left))

@@ -4,11 +4,12 @@ import { answerAll } from './page-checks';
 
 /**
  * What a screen reader meets, in its order: the accessibility tree of the main journeys, held to
- * trees kept beside this file. Make new ones, after reading them: npm run browser -- reading-order --update-snapshots
+ * trees kept beside this file. Make new ones, after reading them:
+ * NIGHTLY=1 npm run browser -- reading-order --update-snapshots
  */
 const kept = ['element', 'thickness', 'contamination'];
 
-test('a driveway from the first question to the advice', async ({ page }) => {
+test('a driveway from the first question to the advice @nightly', async ({ page }) => {
   test.setTimeout(120_000);
   const journey = journeys['a scaled driveway in a frost climate with crumbling cracks'];
   await page.goto('/assess/element/');
@@ -24,7 +25,7 @@ test('a driveway from the first question to the advice', async ({ page }) => {
   await expect(page.locator('main')).toMatchAriaSnapshot({ name: 'advice.aria.yml' });
 });
 
-test('a wrong number is tied to its field, and focus goes there', async ({ page }) => {
+test('a wrong number is tied to its field, and focus goes there @nightly', async ({ page }) => {
   await page.goto('/assess/thickness/');
   const field = page.locator('#thickness-number');
   await field.fill('-3');

@@ -132,7 +132,7 @@ test.describe('ready to cover', () => {
     await expect(page.locator('.head')).toContainText('It may be covered.');
   });
 
-  test('rain makes it not ready until it is cleaned again', async ({ page }) => {
+  test('rain makes it not ready until it is cleaned again @nightly', async ({ page }) => {
     await openReady(page);
     const clock = await openCard(page, 'open-time');
     await clock.getByText('It ended just now').click();
@@ -142,7 +142,7 @@ test.describe('ready to cover', () => {
     await expect(page.locator('.head')).toContainText('Not yet checked');
   });
 
-  test('a low base failure leads back into the work', async ({ page }) => {
+  test('a low base failure leads back into the work @nightly', async ({ page }) => {
     await openReady(page);
     const found = await pullOff(page, [1, 1.1, 0.9]);
     await expect(found.locator('> summary')).toContainText('The mean of the tests');
@@ -151,7 +151,7 @@ test.describe('ready to cover', () => {
     await expect(page).toHaveURL(/\/assess\/looseness\/\?zone=a/);
   });
 
-  test('a wrong entry is named, kept, and stays after a reload', async ({ page }) => {
+  test('a wrong entry is named, kept, and stays after a reload @nightly', async ({ page }) => {
     await openReady(page);
     await openCard(page, 'dust-tape');
     await page.locator('#dust-tape-0').fill('clean-ish');
@@ -162,7 +162,7 @@ test.describe('ready to cover', () => {
     await expect(page.locator('#dust-tape-0')).toHaveValue('clean-ish');
   });
 
-  test('ten thousand pasted rows are refused and stay in the box', async ({ page }) => {
+  test('ten thousand pasted rows are refused and stay in the box @nightly', async ({ page }) => {
     await openReady(page);
     const found = await openCard(page, 'pull-off');
     await found.getByText('Paste a table').click();
@@ -180,7 +180,7 @@ test.describe('ready to cover', () => {
     expect(left.length).toBe(text.length);
   });
 
-  test('test places are drawn once, and are the same after a reload', async ({ page }) => {
+  test('test places are drawn once, and are the same after a reload @nightly', async ({ page }) => {
     await openReady(page);
     const places = async () => {
       const found = await openCard(page, 'pull-off');
@@ -197,7 +197,7 @@ test.describe('ready to cover', () => {
     expect(await list.allTextContents()).toEqual(before);
   });
 
-  test('fits 320 px, has targets for gloves, and passes axe with all of it open', async ({
+  test('fits 320 px, has targets for gloves, and passes axe with all of it open @nightly', async ({
     page,
   }) => {
     await openReady(page);

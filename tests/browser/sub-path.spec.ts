@@ -49,7 +49,9 @@ test.afterAll(async () => {
 const whole = (page: Page) =>
   expect(page.getByRole('contentinfo')).toContainText(frameWords.offline.whole, slowly);
 
-test('every kind of page works, and none asks for anything outside the path', async ({ page }) => {
+test('every kind of page works, and none asks for anything outside the path @nightly', async ({
+  page,
+}) => {
   const outside: string[] = [];
   page.on('request', (request) => {
     const { pathname } = new URL(request.url());
@@ -86,7 +88,7 @@ test('every kind of page works, and none asks for anything outside the path', as
   expect(complaints).toEqual([]);
 });
 
-test('every kind of page works without a network, the page for what is not there too', async ({
+test('every kind of page works without a network, the page for what is not there too @nightly', async ({
   page,
   context,
 }) => {
@@ -110,7 +112,7 @@ const stores = (page: Page) =>
     caches: (await caches.keys()).sort(),
   }));
 
-test('two copies on one host never touch what is the other’s', async ({ page }) => {
+test('two copies on one host never touch what is the other’s @nightly', async ({ page }) => {
   const answer = async (at: string, choice: string) => {
     await page.goto(`${at}/assess/element/`);
     await page.locator(`input[value="${choice}"]`).check();

@@ -38,7 +38,7 @@ test('with keys alone: a slab, joints, a spot in eight presses, and undo', async
   await expect(marks(page)).toContainText('Joint 1: 4 m long');
 });
 
-test('with keys alone: a chain noted, taps, a crack, a depth, a joint in other numbers', async ({
+test('with keys alone: a chain noted, taps, a crack, a depth, a joint in other numbers @nightly', async ({
   page,
 }) => {
   await layOut(page);
@@ -90,7 +90,9 @@ test('with keys alone: a chain noted, taps, a crack, a depth, a joint in other n
   await expect(marks(page)).toContainText('Joint 1: 4 m long, from 2.5 m along');
 });
 
-test('a screen reader finds the drawing, what it comes to and every mark', async ({ page }) => {
+test('a screen reader finds the drawing, what it comes to and every mark @nightly', async ({
+  page,
+}) => {
   await page.goto('/job/');
   await page.getByRole('button', { name: '9 Larch Row' }).click();
   await expect(page.locator('header .kept')).toBeVisible();
@@ -143,7 +145,9 @@ test('a screen reader finds the drawing, what it comes to and every mark', async
   await expect(row.getByRole('rowheader')).toHaveText('1');
 });
 
-test('10,000 marks are told and nothing is lost; a full drawing stays quick', async ({ page }) => {
+test('10,000 marks are told and nothing is lost; a full drawing stays quick @nightly', async ({
+  page,
+}) => {
   const file = (count: number) => {
     const marks = Array.from({ length: count }, (_, at) => ({
       kind: 'tap',

@@ -63,7 +63,7 @@ test.describe('on a phone', () => {
     await expect(page.getByRole('img', { name: /The slab seen from above/ })).toBeVisible();
   });
 
-  test('the page to begin on is free of faults', async ({ page }) => {
+  test('the page to begin on is free of faults @nightly', async ({ page }) => {
     await page.goto('/survey/');
     await page.getByText('Corners, by side and turn').tap();
     await expect(page.getByRole('group', { name: 'Side 4' })).toBeVisible();
@@ -72,7 +72,7 @@ test.describe('on a phone', () => {
   });
 });
 
-test('the example: two sheets on paper with the sheet to chalk by, and pictures to keep', async ({
+test('the example: two sheets on paper with the sheet to chalk by, and pictures to keep @nightly', async ({
   page,
 }) => {
   await page.goto('/job/');

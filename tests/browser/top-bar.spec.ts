@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 /** The narrowest phone that is sold, in CSS pixels: common practice, no source. */
 test.use({ viewport: { width: 360, height: 740 } });
 
-test('on a phone an arrow says that the row of pages goes on, and a tap on it slides the row', async ({
+test('on a phone an arrow says that the row of pages goes on, and a tap on it slides the row @nightly', async ({
   page,
 }) => {
   await page.goto('/');
@@ -46,7 +46,9 @@ test('by keyboard every page of the row comes into sight beside the arrows', asy
   }
 });
 
-test('where there is room for the name of the job, all of it is read', async ({ page }) => {
+test('where there is room for the name of the job, all of it is read @nightly', async ({
+  page,
+}) => {
   await page.setViewportSize({ width: 1280, height: 740 });
   await page.goto('/', { waitUntil: 'networkidle' });
   await page.getByText('See an example').click();

@@ -44,7 +44,7 @@ test('a square is typed and ticked by keys, answered at once, and still there af
   await expect(page.locator('#next-step')).toHaveText(said);
 });
 
-test('two squares and what they come to are read in under 350 words', async ({ page }) => {
+test('two squares and what they come to are read in under 350 words @nightly', async ({ page }) => {
   await openSix(page, 'mossy patio', 'work');
   await page.goto('/trial/');
   const square = async (left: string) => {
@@ -69,7 +69,7 @@ test('two squares and what they come to are read in under 350 words', async ({ p
 });
 
 for (const method of triedMethods)
-  test(`${method}: what was found is typed and ticked in under a minute, and the form is one page`, async ({
+  test(`${method}: what was found is typed and ticked in under a minute, and the form is one page @nightly`, async ({
     page,
   }) => {
     await page.setViewportSize({ width: 360, height: 780 });
@@ -108,7 +108,7 @@ for (const method of triedMethods)
     }
   });
 
-test('where no setting will do, advice and plan follow, and come back with the square', async ({
+test('where no setting will do, advice and plan follow, and come back with the square @nightly', async ({
   page,
 }) => {
   await page.setViewportSize({ width: 360, height: 780 });
@@ -135,7 +135,7 @@ test('where no setting will do, advice and plan follow, and come back with the s
   await expect(page.getByText('Saved')).toBeVisible();
   await page.goto('/advice/');
   await expect(page.getByRole('heading', { name: /shotblast/i }).first()).toBeVisible();
-  await expect(page.getByText(/scarifying failed on your test patch/i).first()).toBeAttached();
+  await expect(page.getByText(/scarifying failed on your test square/i).first()).toBeAttached();
   await page.goto('/job/plan/');
   await expect(page.getByText(/shotblasting/i).first()).toBeAttached();
   await expect(page.getByText(/scarifying/i)).toHaveCount(0);
@@ -168,7 +168,7 @@ test('plan, crew’s day, owner’s sheet and record name the test patch', async
   for (const path of ['/job/plan/', '/crew/', '/owner/']) {
     await page.goto(path);
     await expect(
-      page.getByText(/a pass, 2 to 4.* passes for shotblasting, from your test patch/i).first(),
+      page.getByText(/a pass, 2 to 4.* passes for shotblasting, from your test square/i).first(),
     ).toBeVisible();
   }
   await page.goto('/ready/');

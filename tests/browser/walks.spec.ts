@@ -25,7 +25,7 @@ const zones = async (page: Page): Promise<readonly Zone[]> =>
 
 const goOn = (page: Page) => page.getByRole('button', { name: 'Continue' });
 
-test('another tab’s answer to the same question is told, and the reader says which stands', async ({
+test('another tab’s answer to the same question is told, and the reader says which stands @nightly', async ({
   page,
   context,
 }) => {
@@ -60,7 +60,10 @@ test('another tab’s answer to the same question is told, and the reader says w
     ]);
 });
 
-test('random steps of two tabs: every answer stands in its own zone', async ({ page, context }) => {
+test('random steps of two tabs: every answer stands in its own zone @nightly', async ({
+  page,
+  context,
+}) => {
   test.setTimeout(300_000);
   await withJob(page);
   const other = await context.newPage();

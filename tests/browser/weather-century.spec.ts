@@ -48,7 +48,7 @@ const until = (page: Page, heading: string) =>
     heading,
   );
 
-test('a hundred years of days are read and counted in under a second, and the page goes on', async ({
+test('a hundred years of days are read and counted in under a second, and the page goes on @nightly', async ({
   page,
 }) => {
   test.setTimeout(120_000);
@@ -78,7 +78,7 @@ test('a hundred years of days are read and counted in under a second, and the pa
 test.describe('with the worker of the site', () => {
   test.use({ serviceWorkers: 'allow' });
 
-  test('a weather file is read with the network off, once the site is on the device', async ({
+  test('a weather file is read with the network off, once the site is on the device @nightly', async ({
     page,
     context,
   }) => {

@@ -59,7 +59,9 @@ test('a file that is no weather says so and leaves the answers alone', async ({ 
   await expect(page.getByRole('radio', { name: 'It stays wet' })).toBeChecked();
 });
 
-test('a million rows are read beside the page, which never stops', async ({ page }, testInfo) => {
+test('a million rows are read beside the page, which never stops @nightly', async ({
+  page,
+}, testInfo) => {
   const path = testInfo.outputPath('million.csv');
   writeFileSync(path, `date,tmin,tmax,prcp,snow\n${'2001-01-01,1,2,3,0\n'.repeat(1_000_000)}`);
   await page.evaluate(() => {
@@ -105,7 +107,9 @@ async function beforeItsCode(page: Page): Promise<() => void> {
   return send;
 }
 
-test('what is ticked before the code has come is taken up when it has', async ({ page }) => {
+test('what is ticked before the code has come is taken up when it has @nightly', async ({
+  page,
+}) => {
   const send = await beforeItsCode(page);
   await page.getByRole('radio', { name: 'Some weeks' }).check();
   await page.getByText('in, ft').click();
@@ -117,14 +121,16 @@ test('what is ticked before the code has come is taken up when it has', async ({
   await expect(page.getByRole('radio', { name: 'Inches and feet' })).toBeChecked();
 });
 
-test('a file picked before the code has come is read when it has', async ({ page }) => {
+test('a file picked before the code has come is read when it has @nightly', async ({ page }) => {
   const send = await beforeItsCode(page);
   await give(page, 'marrow-quay.csv', inventFile());
   send();
   await expect(page.getByRole('button', { name: 'Count the days' })).toBeVisible(soon);
 });
 
-test('nothing runs over the side, and axe finds nothing in light and dark', async ({ page }) => {
+test('nothing runs over the side, and axe finds nothing in light and dark @nightly', async ({
+  page,
+}) => {
   await page.setViewportSize({ width: 320, height: 800 });
   await give(page, 'marrow-quay.csv', inventFile());
   await page.getByRole('button', { name: 'Count the days' }).click();
@@ -136,7 +142,7 @@ test('nothing runs over the side, and axe finds nothing in light and dark', asyn
   await noFaultsInBoth(page, 'weather');
 });
 
-test('the file can be changed for another, from the keyboard', async ({ page }) => {
+test('the file can be changed for another, from the keyboard @nightly', async ({ page }) => {
   await give(page, 'short.csv', Buffer.from('date,tmin,tmax\n'));
   await expect(page.getByRole('alert')).toContainText('Row 1: there are column names', soon);
   const again = page.getByLabel('Choose another file');

@@ -1,6 +1,7 @@
 import { test, type Page } from '@playwright/test';
 import { expect, kept, withJob } from '../helpers/jobs-page';
 import { savedMark } from '../helpers/faults';
+import { nightUnless } from '../helpers/rounds';
 
 /**
  * Nothing lands in the wrong place: an address that names what is not there says so, offers what is
@@ -66,7 +67,7 @@ test('a zone deleted in another tab takes no answer, and no other zone does', as
     .toEqual([...before, expect.objectContaining({ id: 'b', texture: 'pitted' })]);
 });
 
-test('a tab that does not hear of the others writes nothing into another zone', async ({
+test('a tab that does not hear of the others writes nothing into another zone @nightly', async ({
   page,
   context,
 }) => {
@@ -85,7 +86,7 @@ test('a tab that does not hear of the others writes nothing into another zone', 
   await expect(gone(deaf)).toBeVisible();
 });
 
-test('a zone deleted on the job page takes no answer after Back; after Undo it takes its own', async ({
+test('a zone deleted on the job page takes no answer after Back; after Undo it takes its own @nightly', async ({
   page,
 }) => {
   await withJob(page);
@@ -107,7 +108,7 @@ test('a zone deleted on the job page takes no answer after Back; after Undo it t
     .toEqual([...before, expect.objectContaining({ id: 'b', texture: 'pitted' })]);
 });
 
-test('the first zone stays the one that was asked about when it moves down the list', async ({
+test('the first zone stays the one that was asked about when it moves down the list @nightly', async ({
   page,
   context,
 }) => {
@@ -131,7 +132,7 @@ test('the first zone stays the one that was asked about when it moves down the l
 });
 
 for (const path of ['/assess/texture/', '/assess/element/', '/advice/', '/ready/', '/weather/'])
-  test(`${path} says that the zone of its address is not there, and offers those there are`, async ({
+  test(`${path} says that the zone of its address is not there, and offers those there are${nightUnless(path === '/advice/')}`, async ({
     page,
   }) => {
     await withJob(page);
@@ -151,7 +152,9 @@ for (const path of ['/assess/texture/', '/assess/element/', '/advice/', '/ready/
     expect((await kept(page))[0]?.revision).toBe(revision);
   });
 
-test('a zone that is there but not begun is not shown as another one', async ({ page }) => {
+test('a zone that is there but not begun is not shown as another one @nightly', async ({
+  page,
+}) => {
   await withJob(page);
   await page.goto('/job/');
   await page.getByRole('button', { name: 'Add a zone' }).click();
@@ -161,7 +164,7 @@ test('a zone that is there but not begun is not shown as another one', async ({ 
   await expect(page.locator('details.card')).toHaveCount(0);
 });
 
-test('a day that the plan does not have is said not to be there', async ({ page }) => {
+test('a day that the plan does not have is said not to be there @nightly', async ({ page }) => {
   await page.goto('/job/');
   await page.getByRole('button', { name: '9 Larch Row' }).click();
   await expect(savedMark(page)).toBeVisible();
@@ -187,7 +190,7 @@ test('a question that is not asked says why, and takes no answer', async ({ page
   await page.waitForURL(/assess\/freezeThaw\/\?zone=b/);
 });
 
-test('a job that is gone from the device is said to be gone, not taken for an empty one', async ({
+test('a job that is gone from the device is said to be gone, not taken for an empty one @nightly', async ({
   page,
 }) => {
   await withJob(page);
@@ -211,7 +214,7 @@ test('a job that is gone from the device is said to be gone, not taken for an em
   );
 });
 
-test('two tabs that took the same letter for a zone: Undo gives the one that comes back its own', async ({
+test('two tabs that took the same letter for a zone: Undo gives the one that comes back its own @nightly', async ({
   page,
   context,
 }) => {

@@ -18,7 +18,9 @@ async function example(page: Page, name: string): Promise<void> {
   await expect(page.locator('header .kept')).toBeVisible();
 }
 
-test('an answer is changed in place and undone by keyboard alone, at 320 px', async ({ page }) => {
+test('an answer is changed in place and undone by keyboard alone, at 320 px @nightly', async ({
+  page,
+}) => {
   await example(page, 'Boat-shed floor');
   const row = zones(page).filter({ hasText: 'Bars showing at the slip' });
   await expect(row).toContainText('Depth: 60 mm · Hollow');
@@ -40,7 +42,7 @@ test('an answer is changed in place and undone by keyboard alone, at 320 px', as
   await expect(row).toContainText('Depth: 45 mm · Hollow');
 });
 
-test('undo puts an answer back, and the focus where it was changed', async ({ page }) => {
+test('undo puts an answer back, and the focus where it was changed @nightly', async ({ page }) => {
   await example(page, 'Boat-shed floor');
   const row = zones(page).filter({ hasText: 'Worn walkway' });
   const before = await row.locator('.glance').textContent();
@@ -104,7 +106,7 @@ test('zones go out as a table and come back from it; what is wrong is named', as
   await expect(zones(page)).toHaveCount(count);
 });
 
-test('a price that can be read in two ways is asked', async ({ page }) => {
+test('a price that can be read in two ways is asked @nightly', async ({ page }) => {
   await example(page, 'Boat-shed floor');
   await page.goto('/owner/');
   await unfold(page, 'Your own prices');

@@ -73,7 +73,7 @@ describe('whoever owns it', () => {
 
   it('reads of no depth at which a sound patio would stop', async () => {
     const said = await shown(mossyPatio, '.said');
-    expect(said).toContain('Nothing has to come off');
+    expect(said).toContain('Nothing loose to take off');
     expect(said).not.toContain('Damage past');
   });
 

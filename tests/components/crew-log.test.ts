@@ -179,3 +179,37 @@ describe('the plan of a job that has begun', () => {
     expect(screen.getAllByText(/, done$/).length).toBeGreaterThan(0);
   });
 });
+
+describe('what waits to be cleared', () => {
+  // Common practice, no source: nobody works where the advice says stop or find out first, however
+  // the days are planned; the crew goes on with the rest.
+  const held = { yes: ['buried-services'], maybe: [] };
+  const two = () => {
+    const job = hollow({ crew: 2, hoursPerDay: 8 }, { warnings: held } as never);
+    const [zone] = job.zones;
+    if (!zone) throw new Error('no zone');
+    return {
+      ...job,
+      zones: [
+        zone,
+        {
+          ...zone,
+          id: 'b',
+          name: 'By the wall',
+          answers: { ...zone.answers, looseness: ['tight'], depth: 0 },
+        },
+      ],
+    } as Job;
+  };
+
+  it('is no step of the day: it stands apart, by its zone', async () => {
+    await open(two());
+    const heading = screen.getByRole('heading', { name: /only once this is cleared/ });
+    const apart = heading.nextElementSibling as HTMLElement;
+    expect(within(apart).getByText('Break out (Forecourt)')).toBeInTheDocument();
+    // Above it nothing is broken out, and no card has it as work.
+    expect(screen.queryByRole('button', { name: 'Start: Break out' })).toBeNull();
+    for (const card of screen.getAllByRole('article'))
+      expect(card.querySelector('p')?.textContent ?? '').not.toContain('Break out');
+  });
+});

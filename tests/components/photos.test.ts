@@ -8,7 +8,7 @@ import { bounds } from '$lib/keep/bounds';
 import type { PhotoStore } from '$lib/keep/photos/photo-store';
 import PhotosPage from '$lib/ui/photos/PhotosPage.svelte';
 import PhotoStrip from '$lib/ui/photos/PhotoStrip.svelte';
-import { shelf } from '$lib/ui/photos/shelf';
+import { bringPhotos, shelf, takeBack } from '$lib/ui/photos/shelf';
 import SaveBox from '$lib/ui/jobs/SaveBox.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { tradeJob } from '../helpers/trade-jobs';
@@ -119,12 +119,38 @@ describe('photos on a sheet', () => {
 });
 
 describe('a file with photos', () => {
-  it('is offered without them, and refused where they are too large for one', async () => {
+  // Common practice, no source: what is silently left behind is missed on the site, and what goes
+  // along silently may show somebody; so neither is done before it is chosen.
+  it('is saved with or without them, each by a button, and without where they are too large', async () => {
     const { rerender } = render(SaveBox, { id: session.id, photos: [whole({})], done: vi.fn() });
-    expect(screen.getByRole('checkbox', { name: 'With its photo (0.1 MB)' })).not.toBeChecked();
+    expect(screen.queryByRole('checkbox')).toBeNull();
+    expect(screen.getByRole('button', { name: 'With its photo (0.1 MB)' })).toHaveFocus();
+    expect(screen.getByRole('button', { name: 'Without photos' })).toBeInTheDocument();
     const large = { ...whole({}), picture: { size: bounds.photosInFile + 1 } as Blob };
     await rerender({ photos: [large] });
-    expect(screen.getByRole('checkbox')).toBeDisabled();
+    expect(screen.queryByRole('button', { name: /With its photo/ })).toBeNull();
+    expect(screen.getByRole('button', { name: 'Without photos' })).toBeInTheDocument();
     expect(screen.getByText(/too large for one file/)).toBeInTheDocument();
+  });
+});
+
+// Common practice, no source: who brings back from the site what was answered there brings its photos.
+describe('a job brought into another', () => {
+  it('brings its photos to the zones they belong to, each once, and takes them back', async () => {
+    const store = (await shelf()) as PhotoStore;
+    await keep(
+      whole({ job: 'phone', zone: 'a', caption: 'Gate' }),
+      whole({ job: 'phone', zone: 'x' }),
+    );
+    const zones = new Map([['a', zone().id]]);
+    const { came, left } = await bringPhotos('phone', session.id, zones);
+    expect(left).toBe(false);
+    expect((await store.of(session.id, zone().id)).map(({ caption }) => caption)).toEqual(['Gate']);
+    // Of a zone that does not come, nothing does; and nothing comes twice.
+    expect(await store.of(session.id)).toHaveLength(1);
+    expect((await bringPhotos('phone', session.id, zones)).came).toEqual([]);
+    expect(await store.of('phone')).toHaveLength(2);
+    await takeBack(came);
+    expect(await store.of(session.id)).toEqual([]);
   });
 });

@@ -29,7 +29,13 @@ describe('the end of a set', () => {
     const { run } = practice;
     if (!run) throw new Error('no run');
     render(SetDone, { run, onleave: () => undefined, onagain: () => undefined });
-    await user.click(screen.getByText('Give it to your crew lead'));
+    // It stands open, and nothing else there is louder.
+    expect(screen.getByText('Give it to your crew lead').closest('details')).toHaveAttribute(
+      'open',
+    );
+    expect(screen.getAllByRole('button').filter((each) => each.classList.contains('do'))).toEqual([
+      screen.getByRole('button', { name: 'Copy the link' }),
+    ]);
     expect(new URL(link()).pathname).toBe('/learn/practice/results/');
     const nameless = read();
     expect(nameless).toMatchObject({

@@ -34,11 +34,11 @@ describe('where a test patch counts', () => {
 
   it('is said where hours, days and exposure are', async () => {
     const { unmount } = render(FromPatch);
-    expect(screen.queryByText(/from your test patch/)).toBeNull();
+    expect(screen.queryByText(/from your test square/)).toBeNull();
     unmount();
     tried();
     render(FromPatch);
-    expect(screen.getByText(/from your test patch/)).toBeInTheDocument();
+    expect(screen.getByText(/from your test square/)).toBeInTheDocument();
   });
 
   it('is named in the readiness record', async () => {

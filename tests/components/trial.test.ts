@@ -71,7 +71,7 @@ describe('the page on which a square metre is tried', () => {
     preferences.units = 'us';
     render(TrialPage, { zone: null });
     expect(screen.getByText(/prepare about 10\ssq ft/i)).toBeInTheDocument();
-    expect(box(/patch, sq ft/i)).toHaveValue('10');
+    expect(box(/square, sq ft/i)).toHaveValue('10');
     await tick(/steel/i, /no/i);
     expect(trial()[0]?.area).toBeCloseTo(10 * 0.3048 ** 2, 6);
   });

@@ -1,6 +1,6 @@
 import { slowness } from '../helpers/slowness';
 import { describe, expect, it } from 'vitest';
-import { methodsFor } from '$lib/advice/choice';
+import { choose } from '$lib/advice/choice';
 import { demandsOf } from '$lib/advice/demands';
 import { ruleIds, trialRules } from '$lib/advice/rules';
 import { adviseSettled } from '$lib/advice/settle';
@@ -34,6 +34,7 @@ import { methodOf, strengths } from './trade-table';
 import type { TradeMethod } from './trade-types';
 import { isFirmHollow } from './trade-zone';
 import { every, sizeOf, spread } from './walks';
+import { rounds, sampled } from '../helpers/rounds';
 
 /** Everything asked of one advice; the fault in words, or null. */
 function faultOf(site: SettledSite, zone: SettledZone, rules?: Set<string>): string | null {
@@ -64,7 +65,8 @@ describe('every route', () => {
       const tail = { depth, looseness, contamination: dirt };
       const inner = [...every(tail)];
       const step = { depth: looseness.length * dirt.length, looseness: dirt.length };
-      for (const front of every({ element, area, texture, finish: finishes })) {
+      const fronts = [...every({ element, area, texture, finish: finishes })];
+      for (const front of sampled(fronts, 11, sheet)) {
         const { element: place, ...rest } = front;
         const site = { ...plainSite, element: place };
         const all = inner.map((one): SettledZone => ({
@@ -74,7 +76,7 @@ describe('every route', () => {
           ...(sheet !== undefined && { makerProfile: sheet }),
         }));
         const classes = all.map((zone) => {
-          const method = methodsFor(demandsOf(site, zone)).rest;
+          const method = choose(demandsOf(site, zone)).rest;
           const wanted = methodOf(site, asTrade(zone));
           if (method !== wanted)
             expect.fail(
@@ -148,7 +150,7 @@ describe('every route', () => {
       border: [undefined, 0, 6],
     } as const;
     let walked = 0;
-    for (const answers of spread({ ...site, ...zone }, 200_000)) {
+    for (const answers of spread({ ...site, ...zone }, rounds(25_000, 200_000))) {
       const one = settled(answers as Answers);
       const fault = faultOf(one.site, one.zone, rules);
       if (fault) expect.fail(`${fault}\n${JSON.stringify(one)}`);
@@ -187,12 +189,16 @@ describe('every route', () => {
         997,
       ),
     ];
+    const oneOf = rounds(7, 1);
     let walked = 0;
+    let place = 0;
     for (const { steel, ...answers } of every(axes)) {
+      place += 1;
+      if (place % oneOf) continue;
       const measured = steel === 'measured';
       const one = settled({
         ...answers,
-        ...sites[walked % sites.length],
+        ...sites[place % sites.length],
         steel: measured ? 'corroded' : steel,
         ...(measured && { barCover: 40, barDiameter: 12, barLoss: 'within-limit' as const }),
       });
@@ -201,11 +207,11 @@ describe('every route', () => {
       walked += 1;
     }
     say(`holds: ${walked.toLocaleString('en')} combinations, ${seconds().toFixed(1)} s`);
-    expect(walked).toBe(sizeOf(axes));
+    expect(walked).toBe(Math.floor(sizeOf(axes) / oneOf));
   });
 
   it('advises in well under 50 microseconds on average', () => {
-    const zones = [...spread({ depth, looseness, contamination, texture, finish }, 10_000)].map(
+    const zones = [...spread({ depth, looseness, contamination, texture, finish }, 4000)].map(
       (answers) => settled(answers).zone,
     );
     const site: SettledSite = { ...plainSite, freezeThaw: 'often', thickness: 150 };

@@ -1,7 +1,9 @@
 import '@testing-library/jest-dom/vitest';
+import { configure } from '@testing-library/svelte';
 import { readerHere } from '$lib/ui/reader-here';
 
 // In these tests somebody goes on with every page from the start.
+configure({ asyncUtilTimeout: 60_000 });
 void readerHere();
 dispatchEvent(new Event('scroll'));
 

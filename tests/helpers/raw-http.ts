@@ -20,9 +20,9 @@ export function sendRaw(port: number, bytes: string): Promise<string> {
     socket.on('error', (problem: NodeJS.ErrnoException) =>
       problem.code === 'ECONNREFUSED' ? reject(problem) : done(),
     );
-    socket.setTimeout(5000, () => {
+    socket.setTimeout(60_000, () => {
       socket.destroy();
-      reject(new Error(`no answer in 5 s to ${JSON.stringify(bytes.slice(0, 300))}`));
+      reject(new Error(`no answer in a minute to ${JSON.stringify(bytes.slice(0, 300))}`));
     });
   });
 }

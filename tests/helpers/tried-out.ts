@@ -22,3 +22,21 @@ export const thickOrRubbery = {
     { method: 'pressure-wash', because: 'too-much', why: ['bruised'] },
   ],
 } as const satisfies Answers & TriedAnswers;
+
+/** A hollow with a firm bottom: on a floor the slab is sounded before it is filled, on a wall it is not. */
+export const recess = {
+  element: ['slab', 'wall'],
+  setting: ['open'],
+  salts: ['none'],
+  freezeThaw: ['rare'],
+  thickness: 300,
+  warnings: { yes: [], maybe: [] },
+  depth: ['6-to-20'],
+  looseness: ['tight'],
+  contamination: { yes: [], maybe: [] },
+  texture: ['sandy'],
+  cracks: ['none'],
+  steel: ['none-seen'],
+  finish: ['rebuild'],
+  area: 5,
+} as const satisfies Answers;

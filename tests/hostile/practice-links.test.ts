@@ -107,7 +107,7 @@ describe('links to a set', () => {
       { seed, numRuns: 4000 },
     );
     let taken = 0;
-    const start = performance.now();
+    const start = process.cpuUsage();
     for (const [index, at, length, scrap] of cuts) {
       const link = links[index] ?? '';
       const place = at % (link.length + 1);
@@ -121,7 +121,7 @@ describe('links to a set', () => {
       judge(`#set1.${text}`);
     }
     expect(taken).toBeLessThan(cuts.length / 2);
-    expect((performance.now() - start) / 6000).toBeLessThan(20);
+    expect(process.cpuUsage(start).user / 6e6).toBeLessThan(20);
     expect(({} as { polluted?: unknown }).polluted).toBeUndefined();
   });
 });

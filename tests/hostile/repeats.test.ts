@@ -80,9 +80,9 @@ describe('a field that stands twice in one object', () => {
     const many = Array.from({ length: 190_000 }, (_, index) => `"k${index}": "${index}"`).join(',');
     const text = `{${many}, "k7": 1}`;
     expect(text.length).toBeLessThan(bounds.fileLength);
-    const start = performance.now();
+    const start = process.cpuUsage();
     expect(await readJson(text)).toMatchObject({ problem: { path: 'k7' } });
-    expect(performance.now() - start).toBeLessThan(10_000);
+    expect(process.cpuUsage(start).user / 1000).toBeLessThan(10_000);
   });
 
   it('is refused on the command line as on the site', async () => {

@@ -4,13 +4,14 @@ import { expect, it } from 'vitest';
 import { anyRequest, sendRaw } from '../helpers/raw-http';
 import { serveProcess } from '../helpers/serve-process';
 import { smallFiles, smallSite } from '../helpers/small-site';
+import { rounds } from '../helpers/rounds';
 
 /**
  * Requests made to break the server that `npm run serve` starts, as bytes on a socket of this
  * machine, from a fixed seed. Whatever comes: an answer that HTTP knows, never a fault of the
  * server, nothing that is not to be had; and the next reader is served as if nothing had been.
  */
-const tries = 10_000;
+const tries = rounds(1500, 10_000);
 const seed = 20_241_126;
 const atOnce = 50;
 /** 505: a version of HTTP it does not speak. */
@@ -53,5 +54,5 @@ it(`survives ${tries} malformed requests`, async () => {
   console.log(`${tries} malformed requests in ${seconds.toFixed(1)} s: ${told.join(', ')}`);
   // What was tried reached every kind of answer.
   for (const status of [200, 206, 301, 400, 404, 405, 416])
-    expect(statuses.get(status) ?? 0, String(status)).toBeGreaterThan(10);
+    expect(statuses.get(status) ?? 0, String(status)).toBeGreaterThan(rounds(0, 10));
 });

@@ -10,7 +10,7 @@ const spokenInHead = /^(?:title|summary): /;
 const turnedMarkdown = (text: string): string =>
   text
     .split(notRead)
-    .map((part, place) => (place % 2 ? part : pseudo(part)))
+    .map((part, place) => (place % 2 ? part.replace(/(?<=caption=")[^"]*/g, pseudo) : pseudo(part)))
     .join('');
 
 function turnedExplainer(text: string): string {

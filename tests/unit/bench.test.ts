@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../bench/compare';
 import { planGrowth, surveyGrowth, type Grown } from '../bench/growth';
+import { nightly, rounds } from '../helpers/rounds';
 
 /**
- * Budgets as ratios of one run in time of the processor, each with room for a busy machine.
+ * Budgets as ratios of one run in time of the processor, each with room for a busy machine; what
+ * compares short times is judged at night, when the machine is quiet.
  * `npm run bench` prints the same at full length.
  */
 const powerOver = (rows: readonly Grown[]): number => {
@@ -13,15 +15,16 @@ const powerOver = (rows: readonly Grown[]): number => {
 
 describe('the engine', () => {
   it('decides as two general engines do, and in a fraction of their time', async () => {
-    const { compared, differing, ours, engine, language } = await compare(600);
-    expect(compared).toBeGreaterThan(400);
+    const { compared, differing, ours, engine, language } = await compare(rounds(200, 600));
+    expect(compared).toBeGreaterThan(rounds(130, 400));
     expect(differing).toBe(0);
+    if (!nightly) return;
     // Usually 7 to 13, and 38 to 56; on a machine with six other programs running 3.7 has been seen.
     expect(engine / ours).toBeGreaterThan(2.5);
     expect(language / ours).toBeGreaterThan(12);
   });
 
-  it('plans in a time that grows with the zones, and hardly faster', async () => {
+  it.runIf(nightly)('plans in a time that grows with the zones, and hardly faster', async () => {
     expect(powerOver(await planGrowth([10, 50, 250]))).toBeLessThan(1.4);
   });
 

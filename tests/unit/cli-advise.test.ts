@@ -12,6 +12,7 @@ import { heldUp } from '../../src/cli/held-up';
 import { adviseCommand } from '../../src/cli/advise-command';
 import { methodIds } from '$shared/methods';
 import { openJobFile } from '../helpers/open-job';
+import { nightly } from '../helpers/rounds';
 
 const jobFile = fileURLToPath(new URL('job-files/version-1.json', import.meta.url));
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -133,20 +134,23 @@ describe('advice on the command line', () => {
     });
   });
 
-  it('says how far it is while a job takes long, and comes to the same on all cores', async () => {
-    const content = openJobFile(20);
-    const lines: string[] = [];
-    const alone = await adviseCommand(['-'], Readable.from([Buffer.from(content)]), {
-      tell: (line) => lines.push(line),
-      quiet: 20,
-    });
-    const counts = lines.map((line) => Number(/^(\d+) of 20 zones advised\n$/.exec(line)?.[1]));
-    expect(counts.length).toBeGreaterThan(1);
-    expect(counts.every((count, at) => count > (counts[at - 1] ?? 0) && count < 20)).toBe(true);
-    const { code, out } = advise(['-'], content);
-    expect(code).toBe(0);
-    expect(JSON.parse(out)).toEqual(JSON.parse(alone.out));
-  });
+  it.runIf(nightly)(
+    'says how far it is while a job takes long, and comes to the same on all cores',
+    async () => {
+      const content = openJobFile(20);
+      const lines: string[] = [];
+      const alone = await adviseCommand(['-'], Readable.from([Buffer.from(content)]), {
+        tell: (line) => lines.push(line),
+        quiet: 20,
+      });
+      const counts = lines.map((line) => Number(/^(\d+) of 20 zones advised\n$/.exec(line)?.[1]));
+      expect(counts.length).toBeGreaterThan(1);
+      expect(counts.every((count, at) => count > (counts[at - 1] ?? 0) && count < 20)).toBe(true);
+      const { code, out } = advise(['-'], content);
+      expect(code).toBe(0);
+      expect(JSON.parse(out)).toEqual(JSON.parse(alone.out));
+    },
+  );
 
   const bad: [string, string[], string | Buffer | undefined, RegExp][] = [
     [

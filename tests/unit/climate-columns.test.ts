@@ -1,5 +1,5 @@
-import { expect, test } from 'vitest';
-import { findRoles } from '$lib/climate/file/columns';
+import { describe, expect, test } from 'vitest';
+import { findRoles, hasDate } from '$lib/climate/file/columns';
 
 /**
  * Column names in use by public weather services (common practice, no published source).
@@ -135,3 +135,88 @@ const layouts: [string, string[], Record<string, number>][] = [
 test.each(layouts)('columns of %s', (_name, columns, roles) => {
   expect(findRoles(columns)).toEqual(roles);
 });
+
+/** Each word alone, as services and spreadsheets of many countries have it. Common practice, no source. */
+const alone: Record<string, string[]> = {
+  date: ['Date', 'dates', 'DateTime', 'time', 'YYYYMMDD', 'AAAAMMJJ', 'Datum', 'MESS_DATUM'],
+  min: ['Min', 'minimum', 'LOW', 'lowest', 'TMIN', 'tn', 'TNK', 'mint', 'mintp', 'MinTemperature'],
+  max: [
+    'Max',
+    'maximum',
+    'HIGH',
+    'highest',
+    'TMAX',
+    'tx',
+    'TXK',
+    'maxt',
+    'maxtp',
+    'MaxTemperature',
+  ],
+  rain: [
+    ...['PRCP', 'precip', 'Precipitation', 'RR', 'RSK', 'PCP', 'ppt', 'pcpn', 'PRECTOTCORR'],
+    ...['Rain', 'Rainfall'],
+  ],
+  snow: ['Snow', 'Snowfall'],
+  station: [
+    ...['Station', 'STN', 'Station ID', 'STATIONS_ID', 'Station name', 'Location', 'Site', 'Name'],
+    ...['NUM_POSTE', 'Climate ID'],
+  ],
+};
+test.each(Object.entries(alone).flatMap(([role, names]) => names.map((name) => [name, role])))(
+  '%s is the %s',
+  (name, role) => expect(findRoles([name])).toEqual({ [role]: 0 }),
+);
+
+const calendars = [
+  ['year', 'month', 'day'],
+  ['yyyy', 'mo', 'dy'],
+  ['yr', 'mon', 'day of month'],
+  ['Jahr', 'month', 'day'],
+];
+test.each(calendars)('%s, %s and %s are the date in three', (...columns) => {
+  expect(findRoles(columns)).toEqual({ year: 0, month: 1, day: 2 });
+});
+
+test('a date in one column is taken, whatever stands in three beside it', () => {
+  expect(findRoles(['Year', 'Month', 'Day', 'Date/Time', 'Min'])).toEqual({ date: 3, min: 4 });
+});
+
+/** What stands beside the weather that is wanted: other quantities, flags, times. Common practice, no source. */
+test.each([
+  ...['Min temp flag', 'Max temp quality', 'QC max', 'Rain source', 'Max attributes'],
+  ...['Grass min', 'Ground min', 'Snow on grnd', 'Soil max temp', 'Min humidity', 'Max RH'],
+  ...['Max wind', 'Max gust', 'Max spd', 'Max speed', 'Dir of max', 'Max pressure', 'Min dew'],
+  ...['Apparent max', 'Max feels like', 'Min chill', 'Rain hours', 'Max hmdx', 'Snow depth'],
+  ...['Snow lying', 'Snow cover', 'Snow water', 'Snow equivalent', 'Snow SWE', 'Rain days'],
+  ...['Rain probability', 'Rain type', 'Rain intensity', 'Rain rate', 'Max sunshine'],
+  ...['Mean max', 'Avg low', 'Average high', 'Extreme max', 'Max attribute', 'Rain hour'],
+  ...['Rain day', 'Min relhum', 'wind', '', '12', '-3.5', '.5'],
+])('%j is none of them', (name) => {
+  expect(findRoles([name])).toEqual({});
+});
+
+describe('of two columns that could be it', () => {
+  test.each([
+    ['the one that says temperature', ['Daily max', 'Max temp (°C)'], { max: 1 }],
+    ['the first of two alike', ['Max temp', 'Max temp'], { max: 0 }],
+    ['the one that says precipitation, of rain', ['Total rain', 'Total precip'], { rain: 1 }],
+    ['the whole name before a part of one', ['Local date', 'Date'], { date: 1 }],
+    ['a date that begins a name, where nothing is a date alone', ['Date (UTC) local'], { date: 0 }],
+    ['accents or none', ['Mínimum'], { min: 0 }],
+    ['words run together', ['dateTime', 'TempMax'], { date: 0, max: 1 }],
+    ['square brackets', ['Rain [mm]'], { rain: 0 }],
+    ['a column is one thing', ['Min Max temp'], { min: 0 }],
+    ['temperature by its letter', ['Daily max', 'T max'], { max: 1 }],
+  ])('%s', (_what, columns, roles) => {
+    expect(findRoles(columns)).toEqual(roles);
+  });
+});
+
+test.each([
+  [{ date: 0 }, true],
+  [{ year: 0, month: 1, day: 2 }, true],
+  [{ year: 0, month: 1 }, false],
+  [{ year: 0, day: 1 }, false],
+  [{ month: 0, day: 1 }, false],
+  [{}, false],
+])('%j holds a whole date: %s', (roles, whole) => expect(hasDate(roles)).toBe(whole));

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import { frequencyOfWeather, possibleReadings } from '$lib/climate/answer';
 import { dayAtPlace, dayNumber, isRealDate, placeInYear } from '$lib/climate/calendar';
 import { cyclesFromCounts } from '$lib/climate/cycles';
-import { usualFrosts, winterTest } from '$lib/climate/frosts';
 import { readWeather } from '$lib/climate/weather';
 import { valueOf } from '$shared/figures';
 import { bytesOf, inventDays, isoDate, readFile, wave } from '../helpers/weather';
@@ -78,6 +77,22 @@ describe('years with gaps', () => {
     expect(readWeather(days, { 'weather.missing-days': 20 }).cycles?.direct).toBeGreaterThan(0);
   });
 
+  test('a file that begins within a month is counted from the next one, in December from January', () => {
+    const from = (month: number, day: number) =>
+      readWeather(
+        inventDays(2001, 2003, wave).filter(
+          (date) =>
+            (date.year === 2001 &&
+              (date.month > month || (date.month === month && date.day >= day))) ||
+            (date.year === 2002 && date.month <= month),
+        ),
+      ).yearStarts;
+    expect(from(7, 1)).toBe(7);
+    expect(from(7, 2)).toBe(8);
+    expect(from(11, 30)).toBe(12);
+    expect(() => readWeather([])).toThrow('at least one day');
+  });
+
   test('a file that begins in mid-year is counted from its own first month', () => {
     const days = inventDays(2001, 2002, wave).filter(({ year, month }) =>
       year === 2001 ? month >= 7 : month <= 6,
@@ -85,72 +100,6 @@ describe('years with gaps', () => {
     const weather = readWeather(days);
     expect(weather.yearStarts).toBe(7);
     expect(weather.years.filter(({ kept }) => kept)).toHaveLength(1);
-  });
-});
-
-describe('first and last frost', () => {
-  // Frost from 10 November to 20 March, and never otherwise. Invented.
-  const winterly = ({ month, day }: { month: number; day: number }) =>
-    month > 11 || month < 3 || (month === 11 && day >= 10) || (month === 3 && day <= 20);
-  const north = inventDays(2001, 2006, (date) =>
-    winterly(date) ? { min: -2, max: 4 } : { min: 8, max: 18 },
-  );
-
-  test('north of the equator', () => {
-    const frosts = usualFrosts(north, false);
-    expect(frosts).toEqual({
-      first: { month: 11, day: 10 },
-      last: { month: 3, day: 20 },
-      winters: 6,
-    });
-    const inWinter = winterTest(frosts);
-    expect([
-      inWinter({ month: 11, day: 9 }),
-      inWinter({ month: 11, day: 10 }),
-      inWinter({ month: 3, day: 20 }),
-      inWinter({ month: 3, day: 21 }),
-    ]).toEqual([false, true, true, false]);
-  });
-
-  test('south of it, half a year on, by the weather itself', () => {
-    const south = inventDays(2001, 2006, ({ month, day }) =>
-      month === 7 || (month === 6 && day >= 5) || (month === 8 && day <= 25)
-        ? { min: -1, max: 6, rain: 1 }
-        : { min: 10, max: month <= 3 ? 30 : 20, rain: 0 },
-    );
-    const weather = readWeather(south);
-    expect(weather.south).toBe(true);
-    expect(weather.frosts).toMatchObject({
-      first: { month: 6, day: 5 },
-      last: { month: 8, day: 25 },
-    });
-    // 26 days of June, 31 of July, 25 of August, a millimetre each.
-    expect(weather.winterRain).toBeCloseTo(82, 9);
-  });
-
-  test('a single calendar year gives both', () => {
-    expect(
-      usualFrosts(
-        north.filter(({ year }) => year === 2003),
-        false,
-      ),
-    ).toEqual({ first: { month: 11, day: 10 }, last: { month: 3, day: 20 }, winters: 1 });
-  });
-
-  test('where frost does not come in most winters there is none, and no winter rain', () => {
-    const mild = inventDays(2001, 2006, (date) => ({
-      min: date.year === 2003 && date.month === 1 && date.day === 5 ? -1 : 6,
-      max: 15,
-      rain: 3,
-    }));
-    const weather = readWeather(mild);
-    expect(weather.frosts).toMatchObject({ first: null, last: null });
-    expect(weather).toMatchObject({
-      winterRain: 0,
-      index: 0,
-      weathering: 'negligible',
-      frequency: 'never',
-    });
   });
 });
 
@@ -199,6 +148,11 @@ describe('winter rain and the index', () => {
     expect(frequencyOfWeather(0, 'negligible')).toBe('never');
     expect(frequencyOfWeather(3, 'negligible')).toBe('few');
     expect(frequencyOfWeather(3, null)).toBe('few');
+    // Few days with much rain are severe by the index of ASTM C62: the class outweighs the days.
+    expect(frequencyOfWeather(30, 'severe')).toBe('many');
+    expect(frequencyOfWeather(30, 'moderate')).toBe('some');
+    expect(frequencyOfWeather(60, 'negligible')).toBe('few');
+    expect(frequencyOfWeather(1, 'severe')).toBe('many');
   });
 });
 
@@ -225,20 +179,24 @@ test('two questions not sure of give every reading still possible', () => {
   ]);
 });
 
-test('a hundred years of days are read in under a second of the processor', () => {
-  const days = inventDays(1920, 2019, (date) => ({ ...wave(date), rain: 1.2, snow: 0 }));
-  const file = bytesOf(
-    [
-      'date,tmin,tmax,prcp,snow',
-      ...days.map((d) => [isoDate(d), d.min, d.max, d.rain, d.snow].join(',')),
-    ].join('\n'),
-  );
-  const times = [1, 2, 3].map(() => {
-    const before = process.cpuUsage();
-    const read = readFile(file);
-    expect(readWeather(read.days).years).toHaveLength(100);
-    const { user, system } = process.cpuUsage(before);
-    return (user + system) / 1000;
-  });
-  expect(Math.min(...times)).toBeLessThan(1000);
-});
+// Not while rules are changed for trial: what is counted there is slower.
+test.skipIf(process.env.MUTATE_ROOM)(
+  'a hundred years of days are read in under a second of the processor',
+  () => {
+    const days = inventDays(1920, 2019, (date) => ({ ...wave(date), rain: 1.2, snow: 0 }));
+    const file = bytesOf(
+      [
+        'date,tmin,tmax,prcp,snow',
+        ...days.map((d) => [isoDate(d), d.min, d.max, d.rain, d.snow].join(',')),
+      ].join('\n'),
+    );
+    const times = [1, 2, 3].map(() => {
+      const before = process.cpuUsage();
+      const read = readFile(file);
+      expect(readWeather(read.days).years).toHaveLength(100);
+      const { user, system } = process.cpuUsage(before);
+      return (user + system) / 1000;
+    });
+    expect(Math.min(...times)).toBeLessThan(1000);
+  },
+);

@@ -7,6 +7,7 @@ import type { Answers } from '$lib/answers/answers';
 import { depthBands } from '$lib/answers/depth';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { completions } from '../helpers/enumerate';
+import { rounds } from '../helpers/rounds';
 
 const one = (id: QuestionId) => fc.constantFrom(...choicesOf(id)).map((choice) => [choice]);
 const many = (id: QuestionId, max: number) =>
@@ -76,7 +77,7 @@ describe('margins', () => {
           expect(then).toBe(`${verdict} ${method}`);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: rounds(60, 150) },
     );
   });
 
@@ -115,7 +116,7 @@ describe('margins', () => {
           }
         }
       }),
-      { numRuns: 150 },
+      { numRuns: rounds(60, 150) },
     );
   });
 
@@ -161,7 +162,7 @@ describe('margins', () => {
           for (const each of alone) expect(each).not.toBe(together);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: rounds(12, 60) },
     );
   });
 });

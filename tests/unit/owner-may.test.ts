@@ -23,6 +23,15 @@ const growth = { contamination: { yes: ['growth'], maybe: [] } } as const;
 
 // Common practice, no source: what a careful owner of a house does, and whom a foreman rings first.
 describe('who does it', () => {
+  // Water jetting is a specialist's, with their own machine: common practice, no source.
+  it('calls the jetting crew where water jetting is planned, and nowhere else', () => {
+    const advised = { holds: [], possibleHolds: [] };
+    const jet = { ...advised, steps: [], methods: ['water-jet'] as const };
+    expect(whomToCall({ warnings: { yes: [], maybe: [] } }, jet)).toEqual(['jetting-crew']);
+    const either = { ...jet, methods: ['water-jet', 'break-out'] as const };
+    expect(whomToCall({ warnings: { yes: [], maybe: [] } }, either)).toEqual([]);
+  });
+
   it.each<[string, SiteAnswers, ZoneAnswers, string | null]>([
     ['a mossy patio is washed by its owner', {}, growth, 'owner'],
     ['a suspended deck is not', { element: ['suspended-steps'] }, growth, 'crew'],

@@ -136,8 +136,8 @@ describe('the checks of a zone with open answers', () => {
   });
 
   it('answer at once when nothing at all is known', () => {
-    const start = performance.now();
+    const start = process.cpuUsage();
     expect(needsOf({}, {}, nothingAdvised).needs).toHaveLength(checkIds.length);
-    expect(performance.now() - start).toBeLessThan(8000);
+    expect(process.cpuUsage(start).user / 1000).toBeLessThan(8000);
   });
 });

@@ -53,9 +53,9 @@ describe('pasting pull-off results', () => {
 
   it('finds nothing in nothing, and reads 10,000 lines without a stall', () => {
     expect(testsFrom('  \n \n', 'metric')).toEqual([]);
-    const start = performance.now();
+    const start = process.cpuUsage();
     expect(testsFrom('1.8\tbase\n'.repeat(10_000), 'metric')).toHaveLength(10_000);
-    expect(performance.now() - start).toBeLessThan(8000);
+    expect(process.cpuUsage(start).user / 1000).toBeLessThan(8000);
   });
 });
 

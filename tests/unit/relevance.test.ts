@@ -2,11 +2,18 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { bandOf } from '$lib/answers/depth';
-import { choicesOf, questionIds, type QuestionId } from '$lib/answers/questions';
+import { choicesOf, followUps, questionIds, type QuestionId } from '$lib/answers/questions';
 import { onlyCompletion } from '$lib/advice/completions';
-import { askedQuestions, skipReasons, whyNotAsked, type SkipReason } from '$lib/advice/relevance';
+import {
+  askedQuestions,
+  skipReasons,
+  usuallyAsked,
+  whyNotAsked,
+  type SkipReason,
+} from '$lib/advice/relevance';
 import { adviseSettled } from '$lib/advice/settle';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
+import { rounds } from '../helpers/rounds';
 
 /** Every certain answer to a zone question; a few lengths where it is a number. */
 const everyChoice: Readonly<Partial<Record<QuestionId, readonly ZoneAnswers[]>>> = {
@@ -98,7 +105,10 @@ const situations = fc
 describe('a question that is not asked', () => {
   it('could not have changed verdict, method or steps, whatever its answer', () => {
     const reasons = new Map<SkipReason, number>();
-    for (const { site, zone } of fc.sample(situations, { numRuns: 12_000, seed: 20_251 })) {
+    for (const { site, zone } of fc.sample(situations, {
+      numRuns: rounds(1200, 12_000),
+      seed: 20_251,
+    })) {
       const [siteAnswers, zoneAnswers] = asAnswers(site, zone);
       const expected = outcome(siteAnswers, zoneAnswers);
       for (const [question, changes] of Object.entries(everyChoice)) {
@@ -135,6 +145,21 @@ describe('a question that is not asked', () => {
 
   it('never rests on an answer that was not given', () => {
     expect(askedQuestions({}, {})).toEqual(questionIds);
+  });
+
+  // Common practice, no source: most surfaces show no bar and no crack, and few people have the sheet.
+  it('counts at the start what most are asked, and what a rarer answer brings once it is given', () => {
+    const start = usuallyAsked({}, {});
+    expect(start).toEqual(questionIds.filter((id) => !followUps.includes(id)));
+    expect(start).toHaveLength(16);
+    const bar = usuallyAsked({}, { steel: ['corroded'] });
+    expect(bar.length - start.length).toBe(5);
+    // Never more than are asked in the end, never fewer than with every answer given.
+    expect(
+      usuallyAsked({}, { steel: ['corroded'], cracks: ['hairline'], makerProfile: ['csp-3'] }),
+    ).toEqual(
+      askedQuestions({}, { steel: ['corroded'], cracks: ['hairline'], makerProfile: ['csp-3'] }),
+    );
   });
 
   it('leaves the area, which every plan needs', () => {

@@ -193,9 +193,9 @@ describe('sharing out work', () => {
       { ...breaking(61, 4), step: 'edge-work' },
       { ...breaking(18, 14), step: 'needle-scale' },
     ];
-    const started = process.hrtime.bigint();
+    const started = process.cpuUsage();
     const result = share(tasks, ['vibration-action'], 4);
-    const milliseconds = Number(process.hrtime.bigint() - started) / 1e6;
+    const milliseconds = process.cpuUsage(started).user / 1000;
     if (result.can === 'not') throw new Error('expected a sharing');
     expect(result.people).toBeGreaterThanOrEqual(result.atLeast);
     expect(result.people).toBeLessThanOrEqual(result.atLeast * 2);

@@ -1,14 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import { checkIds } from '$lib/answers/readiness-record';
 import { facing, surfaceHere } from '$lib/advice/surface-here';
 import type { Step } from '$lib/advice/types';
 import type { ZoneAnswers } from '$lib/answers/answers';
 import { methodFrames } from '$lib/drawing/frames';
+import { explainers } from '$lib/learn/library.server';
 import { frameCaptions } from '$words/ui/frames';
 import { formatter } from '../helpers/plain-formatter';
 import { passHere, settingWords, toolHere } from '$words/settings';
 import { stepHere } from '$words/steps/here';
 import { figures } from '$shared/figures';
-import { methodIds } from '$shared/methods';
+import { methodIds, stepIds } from '$shared/methods';
 import { basesOf, settingParts, settings } from '$shared/settings';
 import { sources } from '$shared/sources';
 
@@ -60,6 +62,34 @@ describe('how each method is set', () => {
       'Chipping hammer to 15 lb',
     );
     expect(toolHere('shotblaster', undefined, formatter('us'))).toBe(null);
+  });
+});
+
+describe('every method and step', () => {
+  it.each(methodIds)(
+    '%s has its strip of settings in one explainer, as beside the main step',
+    (id) => {
+      expect(
+        explainers.filter(({ body }) => body.includes(`<MethodSettings method="${id}"`)),
+      ).toHaveLength(1);
+    },
+  );
+
+  // A name, a number or a capital at the head of a line: sentences begin so on every page.
+  const begins = /^[\p{Lu}\d]/u;
+  it.each(stepIds)('%s is told in lines that begin with a capital, or a figure', (id) => {
+    for (const say of speakers) {
+      const { name, how } = stepHere({ id, why: [], hazards: [] }, say);
+      for (const line of [name, ...how, ...frameCaptions({ kind: 'method', id })])
+        expect(line).toMatch(begins);
+    }
+  });
+
+  it('is set, and every check is shown, in lines that begin so too', () => {
+    for (const { method, part } of lines)
+      for (const say of speakers) expect(settingWords(say)[method][part]).toMatch(begins);
+    for (const id of checkIds)
+      for (const line of frameCaptions({ kind: 'check', id })) expect(line).toMatch(begins);
   });
 });
 

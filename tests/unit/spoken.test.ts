@@ -6,6 +6,7 @@ import { adviseSettled } from '$lib/advice/settle';
 import type { Hold, SettledSite, SettledZone } from '$lib/advice/types';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import { words } from '$lib/words';
+import { ruleSentences } from '$words/rules';
 import { methodIds } from '$shared/methods';
 import { formatter } from '../helpers/plain-formatter';
 import type { Say } from '$lib/words/types';
@@ -140,4 +141,34 @@ describe('advice over thousands of cases', () => {
     );
     expect(heard('full-depth', { half: 50, thickness: 100 })).toContain('50 mm');
   });
+});
+
+// A practice case said that nothing had to be taken off, and in the next line that its skin had to.
+it('a sound surface whose closed skin comes off is not told that nothing does', () => {
+  const site: SettledSite = {
+    element: 'slab',
+    setting: 'indoors',
+    salts: 'none',
+    freezeThaw: 'rare',
+    thickness: 120,
+    warnings: [],
+  };
+  const zone: SettledZone = {
+    depth: 'film',
+    looseness: 'tight',
+    contamination: [],
+    texture: 'smooth',
+    cracks: 'none',
+    steel: 'none-seen',
+    finish: 'thin-film',
+    area: 20,
+  };
+  const { reasons } = adviseSettled(site, zone);
+  const rules = reasons.map(({ rule }) => rule);
+  expect(rules).toContain('nothing-to-remove');
+  expect(rules).toContain('trowelled-is-closed');
+  const say = formatter('metric');
+  const said = reasons.map((reason) => ruleSentences[reason.rule](reason, say)).join(' ');
+  expect(said).toMatch(/closed skin/);
+  expect(said).not.toMatch(/nothing (has|have) to (be taken|come) off/i);
 });

@@ -12,6 +12,7 @@ import { Session } from '$lib/ui/session.svelte';
 import { Talker } from '$lib/ui/question/talker';
 import { withChange, withoutZone, withZone } from '$lib/ui/job/edits';
 import { answersTo, anyStep, asked, type Step } from '../helpers/talk-steps';
+import { nightly, rounds } from '../helpers/rounds';
 
 /**
  * Walks of random events through the machine, the job in hand and the real store, while a second
@@ -213,7 +214,7 @@ describe('walks through the interview, on the real store', () => {
         fc.asyncProperty(fc.array(anyStep, { minLength: 5, maxLength: 60, size: 'max' }), (steps) =>
           walk(kind, steps),
         ),
-        { numRuns: kind === 'device' ? 300 : 100, endOnFailure: false },
+        { numRuns: kind === 'device' ? rounds(60, 300) : rounds(30, 100), endOnFailure: false },
       );
       console.log(
         `walks (${kind}): ${count.walks}, ${count.events} events, ${count.taken} taken, ${count.refused} refused with a reason, ${count.writes} answers written, ${count.faults} faults and changes by another tab; ${reached.size} states reached`,
@@ -221,7 +222,8 @@ describe('walks through the interview, on the real store', () => {
       expect(count.writes).toBeGreaterThan(count.walks);
     });
 
-  it('reach every state, but the one before the device has answered', () => {
+  // So few of a day may miss one; a way to each stands in talk.test.ts.
+  it.runIf(nightly)('reach every state, but the one before the device has answered', () => {
     const all = Object.keys(talk.states).filter(
       (state) => !['settle', 'adopted', 'opening'].includes(state),
     );

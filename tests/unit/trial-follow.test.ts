@@ -3,7 +3,7 @@ import type { Advice } from '$lib/advice/types';
 import type { PatchTried } from '$lib/answers/trial-record';
 import { adviceDocument } from '../../src/cli/advice-document';
 import { planJob } from '$lib/plan/plan';
-import { adviseTried } from '$lib/trial/chain';
+import { adviseTried, triedAnswers } from '$lib/trial/chain';
 import type { MethodId } from '$shared/methods';
 import { tradeJob } from '../helpers/trade-jobs';
 
@@ -146,6 +146,26 @@ describe('advice after a method has failed on a test patch', () => {
     expect(why(advice, 'break-out')).toBe('deeper-than-wanted');
   });
 
+  it('needs no square at all', () => {
+    const { site, zone } = zoneOf(floor, []);
+    const { trial, ...bare } = zone;
+    expect(trial).toEqual([]);
+    expect(adviseTried(site, bare)).toMatchObject({ advice: { method: 'scarify' }, ended: [] });
+    expect(triedAnswers(site, bare)).toBe(bare.answers);
+    const sound = { ...zone, trial: [square] };
+    expect(triedAnswers(site, sound)).toBe(sound.answers);
+    expect(triedAnswers(site, { ...bare, trial: bruised })).toMatchObject({
+      triedOut: [{ method: 'scarify', because: 'too-much', why: ['bruised'] }],
+    });
+  });
+
+  it('takes a method out once, however many of the open answers come to it', () => {
+    const open = { ...floor, depth: ['under-3', '3-to-6'], texture: ['sandy', 'smooth'] };
+    const { ended, answers } = advised(open, bruised);
+    expect(ended.map(({ trial }) => trial.aim.method)).toEqual(['scarify']);
+    expect(answers.triedOut).toHaveLength(1);
+  });
+
   it('counts no failure against answers that ask for something else', () => {
     const rotten = { ...floor, looseness: ['rotten'], depth: ['20-to-50'], finish: ['rebuild'] };
     const { advice, answers } = advised(rotten, bruised);
@@ -171,7 +191,13 @@ describe('advice after a method has failed on a test patch', () => {
       facts: { why: ['hollow-below'] },
     });
     expect(advice.findOut[0]).toMatchObject({ question: 'looseness', test: 'hammer-tap' });
-    expect(ended).toHaveLength(1);
+    expect(
+      ended.map(({ trial, answers, advice: by }) => [
+        trial.last?.outcome.kind,
+        answers.triedOut,
+        by.verdict,
+      ]),
+    ).toEqual([['stop', undefined, 'prepare']]);
     expect(planJob(zoneOf(floor, [dull]).job).zones[0]?.holds).toHaveLength(1);
     // With the answer changed, or a sound square after it, nothing holds.
     const hollow = { ...floor, looseness: ['hollow'], depth: 30, finish: ['rebuild'] };

@@ -6,6 +6,7 @@ import { firstTry, readAll } from '$lib/trial/read';
 import { leftIds, stoneIds } from '$lib/answers/trial-record';
 import { ladderIds, settingLadders } from '$shared/ladders';
 import { methodIds, type MethodId } from '$shared/methods';
+import { rounds, sampled } from '../helpers/rounds';
 
 /** Every ladder with every kind of aim: nothing to come off, some, deep; smooth, rough, no profile; bars or none. */
 const aims: Aim[] = ladderIds.flatMap((ladder) => {
@@ -123,7 +124,7 @@ describe('the loop of trying a square metre', () => {
     };
     const clear = { area: 1, depths: [0], left: 'nothing', bar: 'no', sound: 'clear' } as const;
     let pairs = 0;
-    for (const aim of aims) {
+    for (const aim of sampled(aims, 7)) {
       const readings = readingsFor(aim);
       const depths = [...new Set(readings.map(({ depths: [depth = 0] }) => depth))].sort(
         (one, other) => one - other,
@@ -147,7 +148,7 @@ describe('the loop of trying a square metre', () => {
               }
           }
     }
-    expect(pairs).toBeGreaterThan(100_000);
+    expect(pairs).toBeGreaterThan(rounds(14_000, 100_000));
   });
 
   it('does not go back to a notch that has been judged', () => {

@@ -4,6 +4,7 @@ import type { SettledSite, SettledZone } from '$lib/advice/types';
 import { choicesOf } from '$lib/answers/questions';
 import type { TriedOut } from '$lib/answers/trial-record';
 import { methodIds, methods, type MethodId } from '$shared/methods';
+import { rounds } from '../helpers/rounds';
 
 const site: SettledSite = {
   element: 'slab',
@@ -65,6 +66,7 @@ describe('the loop from method to method', () => {
       for (const failure of failures)
         walk(here, start, [...failed, { method: underneath, ...failure }]);
     };
+    let place = 0;
     for (const element of ['slab', 'wall'] as const)
       for (const area of [0.5, 40, 5])
         for (const looseness of choicesOf('looseness'))
@@ -72,17 +74,20 @@ describe('the loop from method to method', () => {
             for (const texture of ['smooth', 'pitted'] as const)
               for (const contamination of [[], ['thin-coating'], ['thick-coating']] as const)
                 for (const steel of ['none-seen', 'exposed'] as const)
-                  for (const finish of ['sealer', 'thin-overlay', 'rebuild'] as const)
+                  for (const finish of ['sealer', 'thin-overlay', 'rebuild'] as const) {
+                    place += 1;
+                    if (place % rounds(5, 1)) continue;
                     walk(
                       { ...site, element },
                       { ...zone, area, looseness, depth, texture, contamination, steel, finish },
                       [],
                     );
-    expect(walked).toBeGreaterThan(30_000);
+                  }
+    expect(walked).toBeGreaterThan(rounds(6000, 30_000));
     expect(longest).toBeLessThan(methodIds.length);
-    expect(Math.min(...Object.values(ends))).toBeGreaterThan(100);
+    expect(Math.min(...Object.values(ends))).toBeGreaterThan(rounds(20, 100));
     console.log(`methods in a row: ${longest}; ways walked: ${walked}`);
-  }, 120_000);
+  });
 
   it('leaves advice without a failure as it was', () => {
     const plain = adviseSettled(site, { ...zone, looseness: 'fractured', depth: '3-to-6' });

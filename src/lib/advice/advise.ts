@@ -3,19 +3,12 @@ import type { TriedAnswers } from '$lib/answers/trial-record';
 import type { MethodId, StepId } from '$shared/methods';
 import { beginningOf } from './begin';
 import { assumptionsOf, rankFindOut } from './find-next';
-import {
-  casesAround,
-  reasonsInCommon,
-  type Case,
-  openTargets,
-  rejectionsInCommon,
-  stepInCommon,
-} from './in-common';
 import { marginsOf } from './margins';
 import { methodsLeft } from './methods-left';
 import { adviseSettled } from './settle';
 import { workOrder } from './steps/work';
-import { survey, type Survey } from './survey';
+import { survey, type Survey, type Tally } from './survey';
+import { TrueOfAll } from './true-of-all';
 import type { Advice, Reason, Verdict } from './types';
 import type { Outcome, ZoneAdvice } from './zone-advice';
 
@@ -44,9 +37,9 @@ export function adviseZone(
   const likeliest = (outcomes[0] as Outcome).example;
   const verdict = overall(outcomes);
   const settled = outcomes.length === 1;
-  // What the likeliest cases say holds only as far as the cases beside them say it too.
-  const going = surveyed.tallies.toSorted(stoppedLast);
-  const around = casesAround(going, { ...site, ...zone });
+  // What the likeliest cases say is told as sure only where all the others say it too.
+  const [going] = surveyed.tallies.toSorted(stoppedLast) as [Tally];
+  const all = new TrueOfAll(site, zone, surveyed);
   const left = methodsLeft(outcomes);
   return {
     verdict,
@@ -54,19 +47,18 @@ export function adviseZone(
     beside: verdict === 'prepare' ? likeliest.beside : null,
     methods: left,
     steps: dropFirst(
-      stepsInCommon(outcomes, surveyed).map((step) => stepInCommon(step, around)),
+      stepsInCommon(outcomes, surveyed).map((step) => all.step(step, going)),
       surveyed,
     ),
-    reasons: reasonsFor({ verdict, settled, likeliest, methods: left, surveyed, around }),
+    reasons: reasonsFor({ verdict, settled, likeliest, methods: left, surveyed, all }),
     holds: surveyed.holds,
     possibleHolds: surveyed.possibleHolds,
-    rejections: rejectionsInCommon(
+    rejections: all.rejections(
       verdict === 'prepare' ? [likeliest.method as MethodId] : left,
       outcomes.map(({ example }) => example).sort(stoppedLast),
-      [...around.map(({ demands }) => demands), ...surveyed.demands],
     ),
     target: likeliest.target,
-    openTargets: openTargets(likeliest.target, around),
+    openTargets: all.openTargets(likeliest.target),
     cautions: surveyed.cautions,
     findOut: rankFindOut(surveyed, site, zone, outcomes),
     beginning: settled || verdict === 'stop' ? null : beginningOf(surveyed, left),
@@ -113,17 +105,17 @@ function reasonsFor({
   settled,
   likeliest,
   methods,
-  surveyed: { holds },
-  around,
+  surveyed: { holds, tallies },
+  all,
 }: {
   verdict: Verdict;
   settled: boolean;
   likeliest: Advice;
   methods: readonly MethodId[];
   surveyed: Survey;
-  around: readonly Case[];
+  all: TrueOfAll;
 }): readonly Reason[] {
-  if (verdict === 'prepare') return reasonsInCommon(likeliest.reasons, around);
+  if (verdict === 'prepare') return all.reasons(likeliest.reasons, tallies[0] as Tally);
   if (settled || verdict === 'stop') return holds;
   return [{ rule: 'answers-differ', facts: { methods } }, ...holds];
 }

@@ -44,7 +44,7 @@ export function beginningOf(survey: Survey, methods: readonly MethodId[]): Begin
     ? 'may-wait'
     : !tried || (parts && workOrder.indexOf(parts) < workOrder.indexOf(firstOfTheWork))
       ? 'clean-first'
-      : survey.demands.some((demands) => doesHarm(tried, demands))
+      : survey.choices.some(({ demands }) => doesHarm(tried, demands))
         ? 'may-harm'
         : null;
   return { now, tryFirst: why === null && tried ? tried : null, why };

@@ -14,7 +14,7 @@ import { methodIds } from '$shared/methods';
 import { isFirmHollow, showsBar, type Demands } from './demands';
 import { traitAfterPatch, traitOfContamination } from './dirt-traits';
 import { fullDepthHold } from './hole';
-import { reachOf } from './holds';
+import { isDeep } from './holds';
 import { gradeOf, sheetMoisture } from './sheet';
 import { judgeRemoval } from './methods/judge';
 import { patchFacts } from './tried-out';
@@ -146,7 +146,7 @@ function depthKinds(site: SiteAnswers, zone: ZoneAnswers): Kind<DepthState>[] {
     return [
       methodIds.map((method) => !judgeRemoval(method, demands)).join(),
       ...holds,
-      reachOf(probe, null, {}).deep,
+      isDeep(probe),
       state.looseness === 'tight',
       state.looseness === 'powdery',
       state.looseness === 'hollow',

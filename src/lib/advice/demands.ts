@@ -92,37 +92,76 @@ export const removalFacts = ({
   remove: { band: depth, looseness, mm },
 }: Pick<Demands, 'remove'>) => ({ depth, looseness, ...(mm !== undefined && { mm }) });
 
+const isHeavy = (contaminant: Contaminant): boolean =>
+  contaminant === 'thick-coating' || contaminant === 'rubbery-coating';
+
 /**
- * The demands of a zone, from its answers.
+ * What every demand is found by, from the answers. Without machines a heavy coating is scraped off
+ * before; degreasing comes before any method.
  * Source: common practice, no published source, except the profile (figures `csp.needs.*`).
  */
+const found = {
+  place: (site, zone) => placeOf(site.element, zone.area, isFirmHollow(zone)),
+  remove: (_, { depth: band, looseness, depthMm: mm }) =>
+    mm === undefined ? { band, looseness } : { band, looseness, mm },
+  contaminants: (_, zone, machines) =>
+    zone.contamination.filter((each) => each !== 'oil' && (machines() || !isHeavy(each))),
+  oil: (_, zone) => zone.contamination.includes('oil'),
+  stripped: (_, zone, machines) => !machines() && zone.contamination.some(isHeavy),
+  heavyCoating: (_, zone, machines) => machines() && zone.contamination.some(isHeavy),
+  belowPlane: (_, zone) => zone.texture === 'pitted',
+  openCracks: (_, zone) => opensBelow(zone.cracks),
+  texture: (_, zone) => zone.texture,
+  skin: (_, zone) => skinOf(zone),
+  bar: (_, zone) => showsBar(zone),
+  profile: (_, zone) => profileWanted(zone),
+  triedOut: (_, zone) => zone.triedOut ?? [],
+} as const satisfies {
+  readonly [K in keyof Demands]: (
+    site: SettledSite,
+    zone: SettledZone,
+    machines: () => boolean,
+  ) => Demands[K];
+};
+
+/** The demands of a zone, from its answers. */
 export function demandsOf(site: SettledSite, zone: SettledZone): Demands {
-  const place = placeOf(site.element, zone.area, isFirmHollow(zone));
-  const machines = place === 'floor';
-  const has = (contaminant: Contaminant) => zone.contamination.includes(contaminant);
-  const heavyCoating = has('thick-coating') || has('rubbery-coating');
+  const place = found.place(site, zone);
+  const machines = () => place === 'floor';
   return {
     place,
-    remove: {
-      band: zone.depth,
-      looseness: zone.looseness,
-      ...(zone.depthMm !== undefined && { mm: zone.depthMm }),
-    },
-    // Degreasing comes before any method, and without machines a heavy coating is scraped off before.
-    contaminants: zone.contamination.filter(
-      (contaminant) =>
-        contaminant !== 'oil' &&
-        (machines || (contaminant !== 'thick-coating' && contaminant !== 'rubbery-coating')),
-    ),
-    oil: has('oil'),
-    stripped: !machines && heavyCoating,
-    heavyCoating: machines && heavyCoating,
-    belowPlane: zone.texture === 'pitted',
-    openCracks: opensBelow(zone.cracks),
-    texture: zone.texture,
-    skin: skinOf(zone),
-    bar: showsBar(zone),
-    profile: profileWanted(zone),
-    triedOut: zone.triedOut ?? [],
+    remove: found.remove(site, zone),
+    contaminants: found.contaminants(site, zone, machines),
+    oil: found.oil(site, zone),
+    stripped: found.stripped(site, zone, machines),
+    heavyCoating: found.heavyCoating(site, zone, machines),
+    belowPlane: found.belowPlane(site, zone),
+    openCracks: found.openCracks(site, zone),
+    texture: found.texture(site, zone),
+    skin: found.skin(site, zone),
+    bar: found.bar(site, zone),
+    profile: found.profile(site, zone),
+    triedOut: found.triedOut(site, zone),
   };
+}
+
+/** The same, each found when it is asked for and from no more than it needs. */
+export function demandsAsked(site: SettledSite, zone: SettledZone): Demands {
+  const machines = () => found.place(site, zone) === 'floor';
+  const remove = {
+    get band() {
+      return zone.depth;
+    },
+    get looseness() {
+      return zone.looseness;
+    },
+    get mm() {
+      return zone.depthMm;
+    },
+  };
+  const demands = { remove };
+  for (const name of Object.keys(found) as (keyof typeof found)[])
+    if (name !== 'remove')
+      Object.defineProperty(demands, name, { get: () => found[name](site, zone, machines) });
+  return demands as Demands;
 }

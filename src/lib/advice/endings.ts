@@ -13,7 +13,6 @@ import {
   warnsBeyondSurface,
 } from './holds';
 import type { RuleId } from './rules';
-import { cutsIn, stepsIn } from './following';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
 /** What one state of the work comes to under some of the sets of warnings. */
@@ -39,8 +38,6 @@ export interface Endings {
   readonly hazards: readonly HazardId[];
 }
 
-type Cutting = Parameters<typeof reachOf>[2];
-
 const grave = (verdict: Verdict): number =>
   verdict === 'stop' ? 2 : verdict === 'find-out-first' ? 1 : 0;
 const verdicts = ['prepare', 'find-out-first', 'stop'] as const;
@@ -56,7 +53,6 @@ export class UnderWarnings {
   readonly #sets: readonly number[];
   readonly #known = new Map<string, Endings>();
   readonly #lists = new Map<string, readonly Ending[]>();
-  readonly #cuts = new Map<number, Cutting>();
 
   constructor(warned: ManyAnswer<Warning>, sets: readonly (readonly Warning[])[]) {
     this.#warnings = [...new Set([...warned.yes, ...warned.maybe])];
@@ -66,14 +62,8 @@ export class UnderWarnings {
     );
   }
 
-  /** @param steps a set of steps, as in `following.ts` */
-  endingsOf(
-    site: SettledSite,
-    zone: SettledZone,
-    { method, depthHold, spent }: Group,
-    steps: number,
-  ): Endings {
-    const reach = reachOf(zone, method, this.#cutting(cutsIn(steps)), spent);
+  endingsOf(site: SettledSite, zone: SettledZone, { method, depthHold, spent }: Group): Endings {
+    const reach = reachOf(site, zone, method, spent);
     const { removes, cuts, deep } = reach;
     const loss = showsBar(zone) ? zone.barLoss : undefined;
     const moves = zone.cracks === 'moving';
@@ -103,14 +93,6 @@ export class UnderWarnings {
     };
     this.#known.set(key, endings);
     return endings;
-  }
-
-  /** The steps of a set as the work is told; there are few such sets. */
-  #cutting(steps: number): Cutting {
-    let work = this.#cuts.get(steps);
-    if (!work)
-      this.#cuts.set(steps, (work = Object.fromEntries(stepsIn(steps).map((step) => [step, []]))));
-    return work;
   }
 
   /** The verdict under each set of warnings; many states of the work come to the same list. */

@@ -2,7 +2,7 @@ import type { StepId } from '$shared/methods';
 import { opensBelow, showsBar, type Demands } from './demands';
 import type { Kinds } from './completions';
 import type { Group } from './groups';
-import { workFor } from './settle';
+import { workFor } from './steps/all';
 import { workOrder, type Situation } from './steps/work';
 import type { SettledSite, SettledZone } from './types';
 
@@ -97,7 +97,6 @@ export const stepsIn = (set: number): StepId[] =>
 
 /** Of a set, the steps that tell how deep and how hard the work goes. */
 const cutting = setOf({ 'saw-cut': 0, 'chase-crack': 0, 'route-crack': 0, 'free-bar': 0 });
-export const cutsIn = (set: number): number => set & cutting;
 
 const cuttingPlaces = workOrder.flatMap((_, place) => (cutting & (1 << place) ? [place] : []));
 /** The cutting steps of a set as a number below `mostCuts`. */

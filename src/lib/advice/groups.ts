@@ -1,8 +1,8 @@
 import { methodIds, type MethodId } from '$shared/methods';
-import { methodsFor } from './choice';
+import { choose, type Tools } from './choice';
 import { plainSite, plainZone, type Kinds } from './completions';
 import { demandsOf, type Demands } from './demands';
-import { dirtSteps } from './following';
+import { dirtSteps, type Following } from './following';
 import { Kept } from './kept';
 import { traitsOf, type Fixed, type Numbered } from './kind-traits';
 import { tooRough } from './steps/after';
@@ -48,25 +48,27 @@ export interface Group {
   weight: number;
   /** For each choosing question: bit i is set when its i-th kind is among them. */
   readonly seen: Record<Choosing, number>;
+  /** The same of the following questions, where the work goes on, and where a surface method stands. */
+  readonly going: Record<Following, number>;
+  readonly standing: Record<Following, number>;
 }
 
-/** The groups, and one set of demands for each way the choice of method can be told apart. */
+/** What the choice comes to. */
+export interface Chosen extends Tools {
+  readonly demands: Demands;
+  /** The places of both methods among all, as one number. */
+  readonly toolsAs: number;
+}
+
 export interface Grouped {
   readonly groups: readonly Group[];
   /** More than any `endsAs`. */
   readonly ends: number;
-  readonly demands: readonly Demands[];
+  /** One for each way the choice of method can be told apart. */
+  readonly choices: readonly Chosen[];
 }
 
 const ids = methodIds.length;
-
-/** What the choice comes to, by the place of the methods among all. */
-interface Chosen {
-  readonly method: number;
-  readonly rest: number;
-  readonly spent: boolean;
-  readonly demands: Demands;
-}
 
 /**
  * Walks the choosing questions and gathers what comes to the same.
@@ -129,19 +131,14 @@ export function groupsOf(
   });
   const chooseHere = (): Chosen => {
     const demands = demandsOf(siteHere(), zoneHere());
-    const { method, rest, spent } = methodsFor(demands);
-    return { method: methodIds.indexOf(method), rest: methodIds.indexOf(rest), spent, demands };
+    const { method, rest, spent } = choose(demands);
+    const toolsAs = methodIds.indexOf(method) * ids + methodIds.indexOf(rest);
+    return { demands, method, rest, spent, toolsAs };
   };
   const situationHere = (): Situation => {
     const [site, zone] = [siteHere(), zoneHere()];
     const { method, rest } = chosen;
-    return {
-      site,
-      zone,
-      demands: demandsOf(site, zone),
-      method: at(methodIds, method),
-      rest: at(methodIds, rest),
-    };
+    return { site, zone, demands: demandsOf(site, zone), method, rest };
   };
   const filledHere = () => +!!tooRough(situationHere());
   const dirtHere = () => dirtSteps(situationHere());
@@ -165,6 +162,8 @@ export function groupsOf(
       coatedSome: false,
       weight: 0,
       seen: { element: 0, depthAndLooseness: 0, contamination: 0, texture: 0, finish: 0 },
+      going: { cracks: 0, steel: 0, freezeThaw: 0, salts: 0 },
+      standing: { cracks: 0, steel: 0, freezeThaw: 0, salts: 0 },
     };
     groups.set(worksAs * endsRoom + endsAs, group);
     return group;
@@ -199,9 +198,9 @@ export function groupsOf(
               for (bi = 0; bi < B; bi += 1) {
                 chosen = choices.of((open * K + ki) * B + bi, chooseHere);
                 if (!gather) continue;
-                const { method, rest } = chosen;
+                const tools = chosen.toolsAs;
+                const method = Math.floor(tools / ids);
                 const filled = rough.of(method * looks + look, filledHere);
-                const tools = method * ids + rest;
                 // What the steps see, but for the dirt.
                 worksAs = workings.numberOf(
                   (((works * K + ki) * B + bi) * ids * ids + tools) * 2 + filled,
@@ -245,6 +244,6 @@ export function groupsOf(
   return {
     groups: [...groups.values()],
     ends: endings.all.length,
-    demands: choices.all.map(({ demands }) => demands),
+    choices: choices.all,
   };
 }

@@ -2,9 +2,10 @@ import { rangeOfBand } from '$lib/answers/depth';
 import type { Warning } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
-import { isFilm, isStiff, showsBar } from './demands';
+import { isFilm, isFirmHollow, isStiff, showsBar } from './demands';
+import { makesHole } from './hole';
 import { moistureOf } from './sheet';
-import type { Work } from './steps/work';
+import { chasesCrack, routesCrack } from './steps/cracks';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
 /** What the work would do to the concrete, as far as safety is concerned. */
@@ -54,18 +55,25 @@ const carries = {
 /** Whether concrete overhead, or with air or a room below it, or holding something up. */
 export const carriesLoad = (element: SettledSite['element']): boolean => carries[element];
 
+/** Whether what is loose goes where tendons may lie. A band that reaches past the limit counts as past it. */
+export const isDeep = (zone: Pick<SettledZone, 'looseness' | 'depth' | 'depthMm'>): boolean =>
+  zone.looseness !== 'tight' &&
+  (zone.depthMm ?? rangeOfBand(zone.depth, 'unknown')[1]) > valueOf('tendon.depth');
+
 export function reachOf(
+  site: Pick<SettledSite, 'freezeThaw'>,
   zone: SettledZone,
-  method: MethodId | null,
-  work: Work,
+  method: MethodId,
   spent = false,
 ): Reach {
-  const removes = method === 'break-out' || method === 'water-jet' || !!work['free-bar'];
-  const cuts = removes || !!work['chase-crack'] || !!work['saw-cut'] || !!work['route-crack'];
-  const loose = zone.looseness !== 'tight';
-  // A band that reaches past the limit counts as past it.
-  const deepest = zone.depthMm ?? rangeOfBand(zone.depth, 'unknown')[1];
-  return { removes, cuts, deep: cuts || (loose && deepest > valueOf('tendon.depth')), spent };
+  const removes = method === 'break-out' || method === 'water-jet' || showsBar(zone);
+  const cuts =
+    removes ||
+    makesHole(method, zone) ||
+    isFirmHollow(zone) ||
+    chasesCrack(site, zone) ||
+    routesCrack(site, zone);
+  return { removes, cuts, deep: cuts || isDeep(zone), spent };
 }
 
 /**

@@ -13,8 +13,9 @@ import {
   type Demands,
 } from './demands';
 import { fullDepthHold, onlyBreakingReaches } from './hole';
-import { reachOf } from './holds';
+import { isDeep } from './holds';
 import { judgeProfile, judgeRemoval, judgeTexture } from './methods/judge';
+import { isFloor } from './place';
 import { moistureOf } from './sheet';
 import type { SettledSite, SettledZone } from './types';
 
@@ -127,11 +128,11 @@ export function traitsOf(
   return {
     cracks,
     bars,
-    /** By element, then depth and looseness, then finish: what can stand there. */
-    place: numbered(
-      pairs(elements, statesAndFinishes),
-      (at) => demandsOf({ ...site, element: at.element }, zoneOf(at)).place,
-    ),
+    /** By element, then depth and looseness, then finish: what can stand there, and on what. */
+    place: numbered(pairs(elements, statesAndFinishes), (at) => [
+      demandsOf({ ...site, element: at.element }, zoneOf(at)).place,
+      isFloor(at.element),
+    ]),
     /** Which methods get the loose concrete off. */
     removal: numbered(states, ({ depth: band, looseness }) =>
       sufficient(judgeRemoval, { remove: { band, looseness } }),
@@ -140,7 +141,7 @@ export function traitsOf(
     depthHolds,
     depthAs: numbered(depthHolds, (hold) => [hold?.rule, hold?.facts]),
     /** Whether it goes where tendons may lie. */
-    deep: numbered(states, (state) => reachOf(zoneOf(state), null, {}).deep),
+    deep: numbered(states, isDeep),
     /** By depth and looseness, then finish: what steps can tell apart. */
     looseAs: numbered(statesAndFinishes, (at) => [
       at.looseness === 'tight',

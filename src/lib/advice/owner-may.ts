@@ -103,9 +103,12 @@ const cuts: readonly string[] = [
   'water-jet',
 ];
 
+/** Somebody who is called before the work; a jetting crew comes with its own people and machine. */
+export type Called = Hold['who'] | 'jetting-crew';
+
 /**
- * Who is called before the work, gravest first: who lifts a hold, who may have to come, and, where
- * something is cut or broken and cables or pipes may lie there, who marks them.
+ * Who is called before the work, gravest first: who lifts a hold, who may have to come, where
+ * something is cut or broken and cables or pipes may lie there, who marks them, and who jets with water.
  */
 export function whomToCall(
   { warnings }: SiteAnswers,
@@ -115,16 +118,20 @@ export function whomToCall(
     steps,
     methods,
   }: Pick<ZoneAdvice, 'holds' | 'possibleHolds' | 'steps' | 'methods'>,
-): Hold['who'][] {
+): Called[] {
   const needed = [...holds, ...possibleHolds.filter(({ verdict }) => verdict === 'stop')];
   const into =
     steps.some(({ id }) => cuts.includes(id)) ||
     methods.some((method: MethodId) => cuts.includes(method));
+  const jets =
+    steps.some(({ id }) => id === 'water-jet') ||
+    (methods.length > 0 && methods.every((method) => method === 'water-jet'));
   const hidden = !warnings || [...warnings.yes, ...warnings.maybe].includes('buried-services');
   return [
     ...new Set([
       ...needed.map(({ who }) => who),
       ...(into && hidden ? (['locator'] as const) : []),
+      ...(jets ? (['jetting-crew'] as const) : []),
     ]),
   ];
 }

@@ -88,6 +88,18 @@ export function whyNotAsked(
 export const askedQuestions = (site: SiteAnswers, zone: ZoneAnswers): QuestionId[] =>
   questionIds.filter((question) => whyNotAsked(question, site, zone) === null);
 
+/**
+ * The questions most readers come to be asked: those that still count where each open answer that
+ * would bring more questions is the usual one. Source: common practice, no source.
+ */
+export const usuallyAsked = (site: SiteAnswers, zone: ZoneAnswers): QuestionId[] =>
+  askedQuestions(site, {
+    ...zone,
+    cracks: zone.cracks ?? ['none'],
+    steel: zone.steel ?? ['none-seen'],
+    makerProfile: zone.makerProfile ?? ['no-sheet'],
+  });
+
 /** The questions that are asked and have no answer yet. Not sure is an answer. */
 export const missingQuestions = (site: SiteAnswers, zone: ZoneAnswers): QuestionId[] =>
   askedQuestions(site, zone).filter(

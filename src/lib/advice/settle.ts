@@ -1,55 +1,43 @@
 import { hazardIds, type HazardId, type MethodId } from '$shared/methods';
 import { hazardsAt, hazardsOfHolds } from './cautions';
-import { choose, rejectionsFor, type Choice } from './choice';
-import { demandsOf, type Demands } from './demands';
+import { choose, type Choice } from './choice';
+import { demandsOf } from './demands';
 import { findOutFor } from './find-out';
 import { fullDepthHold } from './hole';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf } from './holds';
-import { callAfter } from './steps/after';
-import { callBefore, callMethod, callWarnings } from './steps/before';
-import { callCracks } from './steps/cracks';
-import { callSteel } from './steps/steel';
-import { workOrder, type Situation, type Work } from './steps/work';
+import { workFor } from './steps/all';
+import { workOrder, type Work } from './steps/work';
 import { targetOf } from './target';
 import type { Advice, Hold, Rejection, SettledSite, SettledZone, Step, Verdict } from './types';
+import { whyNotOthers } from './why-not';
+import { whyThis } from './why-this';
 
 /** Advice for one combination of answers about which nothing is open. */
 export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
   const demands = demandsOf(site, zone);
   const choice = choose(demands);
   const { method, rest, spent } = choice;
-  const work = workFor({ site, zone, demands, method, rest });
-  const reach = reachOf(zone, method, work, spent);
+  const situation = { site, zone, demands, method, rest };
+  const work = workFor(situation);
+  const reach = reachOf(site, zone, method, spent);
   const holds = holdsOf(site, zone, reach, fullDepthHold(site, zone));
   const verdict = verdictOf(holds);
   const underneath = isBeyondSurface(holds) ? null : method;
   const steps = stepsOf(work, site, zone);
-  const target = targetOf(site, zone, demands, method, underneath);
+  const target = targetOf(situation, underneath);
   return {
     verdict,
     method: verdict === 'prepare' ? method : null,
     underneath,
     beside: underneath === null || rest === method ? null : rest,
-    reasons: verdict === 'prepare' ? choice.reasons : [...holds],
+    reasons: verdict === 'prepare' ? whyThis(choice) : [...holds],
     holds,
-    rejections: rejectAll(choice, demands, verdict, underneath, holds),
+    rejections: rejectAll(choice, verdict, underneath, holds),
     steps: verdict === 'stop' ? [] : steps,
     target,
     cautions: cautionsOf(underneath === null ? [] : steps, site, zone, holds),
     findOut: findOutFor(site, zone, holds),
   };
-}
-
-/** All the work a zone calls for when the method is settled, whatever may still hold it up. */
-export function workFor(situation: Situation): Work {
-  const work: Work = {};
-  callBefore(work, situation);
-  callMethod(work, situation);
-  callCracks(work, situation);
-  callSteel(work, situation);
-  callAfter(work, situation);
-  callWarnings(work, situation);
-  return work;
 }
 
 function stepsOf(work: Work, site: SettledSite, zone: SettledZone): Step[] {
@@ -64,12 +52,11 @@ function stepsOf(work: Work, site: SettledSite, zone: SettledZone): Step[] {
 /** One rejection for every method that is not the advice; a held method says what holds it. */
 function rejectAll(
   choice: Choice,
-  demands: Demands,
   verdict: Verdict,
   underneath: MethodId | null,
   holds: readonly Hold[],
 ): Rejection[] {
-  const others = rejectionsFor(choice, demands);
+  const others = whyNotOthers(choice);
   if (verdict === 'prepare') return others;
   const held = (method: MethodId): Rejection => ({
     method,
@@ -79,11 +66,18 @@ function rejectAll(
   });
   // Where it is the test patches that leave none, each says how it failed.
   if (choice.spent) return others;
-  // Under a stop nothing is offered in its place: what would do takes concrete off too, and must wait.
   const waits = (other: Rejection) =>
-    underneath === null || (verdict === 'stop' && other.wouldDo) ? held(other.method) : other;
+    isHeld(other, verdict, underneath === null) ? held(other.method) : other;
   return [held(choice.method), ...others.map(waits)];
 }
+
+/**
+ * Whether what holds the work is all that is said against a method. Under a stop nothing is offered
+ * in the place of the method: what would do takes concrete off too, and must wait.
+ * @param beyond whether no surface method stands
+ */
+const isHeld = ({ wouldDo }: Rejection, verdict: Verdict, beyond: boolean): boolean =>
+  verdict !== 'prepare' && (beyond || (verdict === 'stop' && wouldDo));
 
 /**
  * The hazards of all the work, each once. Before a stop no step is listed, but whoever goes near

@@ -1,12 +1,13 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { questionIds, type QuestionId } from '$lib/answers/questions';
 import { methodIds, type MethodId } from '$shared/methods';
-import { choose, rejectionsFor } from './choice';
+import { choose } from './choice';
 import { fixedOf, kindsFor, plainSite } from './completions';
 import { groupsOf } from './groups';
 import { methodsLeft } from './methods-left';
 import { survey } from './survey';
 import type { Reason } from './types';
+import { whyNotOthers } from './why-not';
 import type { Standing } from './zone-advice';
 
 /** A method at one moment of the interview. */
@@ -51,18 +52,18 @@ function momentOf(site: SiteAnswers, zone: ZoneAnswers): Moment {
     methodIds.map((id) => [id, { chosen: false, wouldDo: false, why: { rule: 'meets-all' } }]),
   ) as Record<MethodId, State>;
   const base = { thickness: thickness ?? 'unknown', setting: plainSite.setting } as const;
-  const { demands: ways } = groupsOf(kindsFor(site, zone), base, fixedOf(zone), false);
-  for (const demands of ways) {
+  const { choices } = groupsOf(kindsFor(site, zone), base, fixedOf(zone), false);
+  for (const { demands } of choices) {
     const choice = choose(demands);
     states[choice.method].chosen = true;
-    for (const { method, wouldDo, ...why } of rejectionsFor(choice, demands)) {
+    for (const { method, wouldDo, ...why } of whyNotOthers(choice)) {
       states[method].wouldDo ||= wouldDo;
       if (states[method].why.rule === 'meets-all' || (wouldDo && !states[method].chosen))
         states[method].why = why;
     }
   }
   if (remembered.size >= mostRemembered) remembered.clear();
-  const moment = { states, ways: ways.length };
+  const moment = { states, ways: choices.length };
   remembered.set(key, moment);
   return moment;
 }

@@ -16,8 +16,7 @@ import {
   type Following,
   type Next,
 } from './following';
-import type { Demands } from './demands';
-import { choosing, groupsOf, type Choosing, type Group } from './groups';
+import { choosing, groupsOf, type Choosing, type Chosen, type Group } from './groups';
 import { Kept } from './kept';
 import { HazardsAnywhere } from './hazards-anywhere';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
@@ -53,8 +52,9 @@ export interface Survey {
   readonly commonSteps: readonly StepId[];
   /** Steps that some completion which is not stopped calls for, in order. */
   readonly anySteps: readonly StepId[];
-  /** One set of demands for each way the choice of method can be told apart. */
-  readonly demands: readonly Demands[];
+  /** One for each way the choice of method can be told apart. */
+  readonly choices: readonly Chosen[];
+  readonly groups: readonly Group[];
   /** What stands before the work in every completion, gravest first. */
   readonly holds: readonly Hold[];
   /** What stands before it in some completions and not in others, gravest first. */
@@ -69,7 +69,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const warningSets = subsets(warnings);
   const settings = possible('setting', site.setting);
   const base = { thickness: site.thickness ?? 'unknown', setting: settings[0] as Setting } as const;
-  const { groups, demands, ends } = groupsOf(kinds, base, fixedOf(zone));
+  const { groups, choices, ends } = groupsOf(kinds, base, fixedOf(zone));
   const follow = followingOf(kinds);
   const fits = followingFor(follow);
   const under = new UnderWarnings(warnings, warningSets);
@@ -83,10 +83,10 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   let total = 0;
 
   /** What a group comes to with one combination of the following questions, and where that is counted. */
-  const find = (group: Group, next: Next, steps: number): Found => {
+  const find = (group: Group, next: Next): Found => {
     const siteNow = { ...group.site, ...next.site };
     const zoneNow = { ...group.zone, ...next.zone };
-    const endings = under.endingsOf(siteNow, zoneNow, group, steps);
+    const endings = under.endingsOf(siteNow, zoneNow, group);
     return {
       endings,
       counted: endings.list.map(({ verdict, beyond, sets }) => {
@@ -105,8 +105,8 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   };
 
   // Where the walk stands, shared so that a step of it makes nothing new.
-  let [group, next, steps] = [{} as Group, {} as Next, 0];
-  const findHere = () => find(group, next, steps);
+  let [group, next] = [{} as Group, {} as Next];
+  const findHere = () => find(group, next);
   for (group of groups) {
     const nexts = fits(group.demands);
     let work = works.get(group.worksAs);
@@ -116,7 +116,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     let going = 0;
     for (let index = 0; index < nexts.length; index += 1) {
       next = nexts[index] as Next;
-      steps = work[index] as number;
+      const steps = work[index] as number;
       const key = (group.endsAs * mostCuts + cutsAs(steps)) * mostHoldsAs + next.holdsAs;
       const { endings, counted } = known.of(key, findHere);
       const here = group.weight * next.weight * settings.length;
@@ -124,7 +124,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
       for (const { tally, sets } of counted) {
         tally.weight += here * sets;
         const { seen } = tally;
-        for (const name of following) seen[name] |= next.seen[name];
+        note(seen, next);
         if (tally.last === group) continue;
         tally.last = group;
         for (const name of choosing) seen[name] |= group.seen[name];
@@ -132,8 +132,12 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
       if (endings.goesOn) {
         all &= steps;
         going |= steps;
+        note(group.going, next);
       }
-      if (endings.surface) any |= steps;
+      if (endings.surface) {
+        any |= steps;
+        note(group.standing, next);
+      }
     }
     common &= group.dirtAll | all;
     if (going) called |= group.dirtAny | going;
@@ -150,11 +154,19 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     total,
     commonSteps: common === everyStep ? [] : stepsIn(common),
     anySteps: stepsIn(called),
-    demands,
+    choices,
+    groups,
     holds: holds.certain.map(asTold),
     possibleHolds: holds.possible.map(asTold),
     cautions: hazards.all(under.hazards()),
   };
+}
+
+function note(seen: Record<Following, number>, next: Next): void {
+  seen.cracks |= next.seen.cracks;
+  seen.steel |= next.seen.steel;
+  seen.freezeThaw |= next.seen.freezeThaw;
+  seen.salts |= next.seen.salts;
 }
 
 function withoutElement(hold: Hold): Hold {

@@ -1,6 +1,6 @@
 /**
  * A photo of a zone as it is kept on the device, beside the job and never in it: a link cannot
- * carry it, and whoever merges or copies answers does not copy pictures unasked.
+ * carry it, and whoever merges answers does not merge pictures: they are copied beside it (`ui/photos/shelf.ts`).
  */
 
 /** A spot of the picture: shares of its width from the left and of its height from the top. */

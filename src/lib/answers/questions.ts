@@ -138,6 +138,16 @@ export type MakerProfile = Choice<'makerProfile'>;
 export type MakerMoisture = Choice<'makerMoisture'>;
 
 export const questionIds = Object.keys(questions) as QuestionId[];
+/** Asked only after a rarer answer: a crack, a bar that shows, a data sheet at hand. */
+export const followUps: readonly QuestionId[] = [
+  'crackLength',
+  'barLoss',
+  'barCover',
+  'barDiameter',
+  'barSpacing',
+  'barLength',
+  'makerMoisture',
+];
 export const siteQuestionIds = questionIds.filter(
   (id) => questions[id].scope === 'site',
 ) as SiteQuestion[];

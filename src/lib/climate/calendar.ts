@@ -23,7 +23,8 @@ const isLeapYear = (year: number): boolean =>
 /** Whether there was such a day. */
 export function isRealDate({ year, month, day }: CalendarDate): boolean {
   const longest = daysInMonth[month - 1];
-  if (longest === undefined || day < 1 || day > longest) return false;
+  if (!Number.isInteger(year) || longest === undefined || !(day >= 1 && day <= longest))
+    return false;
   return month !== 2 || day < 29 || isLeapYear(year);
 }
 

@@ -81,11 +81,12 @@ export const blank = setup({
       const touched = context.touched || (context.draft !== null && differs(context, job));
       return { job, touched, seen: zoneIn(job, context.zone) ?? context.seen };
     }),
-    draft: assign(({ event }) =>
-      event.type === 'DRAFT'
-        ? { draft: event.draft, holds: event.holds, given: null, next: null }
-        : {},
-    ),
+    draft: assign(({ context: { touched }, event }) => {
+      if (event.type !== 'DRAFT') return {};
+      const { draft, holds } = event;
+      // Where nothing is ticked any more, nothing stands against what another tab did.
+      return { draft, holds, touched: touched && draft !== null, given: null, next: null };
+    }),
     letGo: assign(letGo),
     keepMine: assign({ touched: false }),
     await: assign(({ event }) =>

@@ -3,6 +3,7 @@ import type { OwnFigures } from '$shared/figures';
 import { conditionsOf, type Conditions } from './conditions';
 import { compareOptions, overlapsOf, type Lighter } from './compare';
 import {
+  ownerOptionIds,
   replacing,
   replacingParts,
   restoring,
@@ -151,4 +152,36 @@ export function readForOwner(
       of: job.zones.length,
     },
   };
+}
+
+/** What the conclusion itself says, so that no point beside it says it again. */
+const saidAbove: Partial<Record<ConclusionId, Point['id']>> = {
+  'laboratory-first': 'map-cracking',
+};
+
+/**
+ * Of each option the gravest point on each side that stands nowhere above it yet; options of which
+ * nothing is left to say are left out.
+ */
+export function firstPoints({
+  conclusion,
+  points,
+}: Pick<OwnersConclusion, 'conclusion' | 'points'>): Partial<PointsOfOptions> {
+  const said = new Set<string>();
+  const first = (all: readonly Point[]): readonly Point[] => {
+    const next = all.find(
+      (point) => point.id !== saidAbove[conclusion] && !said.has(JSON.stringify(point)),
+    );
+    if (!next) return [];
+    said.add(JSON.stringify(next));
+    return [next];
+  };
+  return Object.fromEntries(
+    ownerOptionIds.flatMap((id) => {
+      const of = points[id];
+      if (!of) return [];
+      const sides = { speaksFor: first(of.speaksFor), against: first(of.against) };
+      return sides.speaksFor.length + sides.against.length ? [[id, sides]] : [];
+    }),
+  );
 }

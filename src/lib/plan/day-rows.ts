@@ -1,5 +1,6 @@
 import type { StepId } from '$shared/methods';
 import { tools, type ToolId } from '$shared/tools';
+import { dayOf } from './clock';
 import type { Schedule } from './days';
 import type { Placed } from './schedule';
 import { besideTool } from './tools';
@@ -32,6 +33,8 @@ export interface DayRow {
   readonly open: readonly { readonly from: number; readonly to: number }[];
   readonly bring: readonly ToolId[];
   readonly people: number;
+  /** Begun that day, with hours that nobody has said: what is placed by whoever places it, a specialist’s. */
+  readonly untimed: readonly StepId[];
 }
 
 const hoursInDay = 24;
@@ -44,6 +47,10 @@ function onDay(day: number, from: number, to: number): { from: number; to: numbe
   const end = Math.min(hoursInDay, to - morning);
   return end - begin > roundOff ? { from: begin, to: end } : null;
 }
+
+/** Whether somebody else’s work, or work nobody has timed, begins that day. What cures by itself is told as a wait. */
+export const untimedOn = ({ task, from, stretches }: Placed, day: number): boolean =>
+  !stretches.length && !task.lasting && dayOf(from) === day;
 
 /** What is waited for: drying before a step, and what cures by itself, named by its own step. */
 const waitsAmong = (placed: readonly Placed[]): (Piece & { readonly key: string })[] =>
@@ -128,6 +135,9 @@ export function dayRows(schedule: Schedule, off: (day: number) => boolean = () =
       ),
       bring: [...bring],
       people,
+      untimed: [
+        ...new Set(placed.flatMap((each) => (untimedOn(each, number) ? [each.task.step] : []))),
+      ],
     };
     const last = rows.at(-1);
     if (last && alike(last, row)) rows[rows.length - 1] = { ...last, to: number };

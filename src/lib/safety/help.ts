@@ -32,7 +32,9 @@ export type Help = {
   readonly over: Fills;
   readonly then: number;
   readonly still: Fills;
-  /** What the ears then need, where it is the noise that the change leaves over the limit. */
+  /** What the ears need as it is planned, where its noise is over the limit. */
+  readonly earsNow: Ears | null;
+  /** What they still need with the change, where that leaves the noise over the limit. */
   readonly ears: Ears | null;
 } & Change;
 
@@ -49,6 +51,7 @@ const mostPeople = 4;
 interface Used {
   readonly most: number;
   readonly of: Fills;
+  readonly noise: number;
 }
 
 /** The fuller of the vibration action value and the noise limit, at usual values. */
@@ -61,7 +64,10 @@ function usedUp(tasks: readonly SettledTask[], limit: NoiseLimitId, own?: OwnFig
     return sum + partOf(limit, typical, usualHours(task), own);
   }, 0);
   const shakes = points / pointsOfDay(vibrationLimit('action', own), own);
-  return shakes > noise ? { most: shakes, of: 'vibration' } : { most: noise, of: 'noise' };
+  return {
+    noise,
+    ...(shakes > noise ? { most: shakes, of: 'vibration' } : { most: noise, of: 'noise' }),
+  };
 }
 
 /** What else takes off the same, by trade: with no hammer in the hands. Source: common practice. */
@@ -117,13 +123,16 @@ export function helpOf(
   const now = before.most;
   if (now <= 1) return null;
   const options: Help[] = [];
-  const offer = (change: Change, { most: then, of: still }: Used): void => {
-    const over = passes(then, 1) && still === 'noise';
-    const ears = over ? earsFor(then, limit, own) : null;
-    options.push({ ...change, now, over: before.of, then, still, ears });
+  const earsAt = (noise: number) => (passes(noise, 1) ? earsFor(noise, limit, own) : null);
+  const earsNow = earsAt(before.noise);
+  const offer = (change: Change, { most: then, of: still, noise }: Used): void => {
+    options.push({ ...change, now, over: before.of, then, still, earsNow, ears: earsAt(noise) });
   };
   const people = Math.min(mostPeople, Math.max(2, Math.ceil(now - 1e-9)));
-  offer({ change: 'people', people }, { ...before, most: now / people });
+  offer(
+    { change: 'people', people },
+    { ...before, most: now / people, noise: before.noise / people },
+  );
   for (const task of tasks)
     for (const to of otherMethods[task.step] ?? []) {
       const specialist = specialists.includes(to);

@@ -3,13 +3,21 @@ import type { ToolId } from '$shared/tools';
 import { gravestFirst } from './briefing';
 import type { CrewHazard } from './crew-hazards';
 import { noiseAim, type Safety, type SafetyOfWorker } from './safety-of';
-import { turnOf, type VibrationOfTask } from './vibration';
+import { usualHours } from './tasks';
+import { turnOf, usualMinutes, type VibrationLimitId, type VibrationOfTask } from './vibration';
 
 /** How long one tool may shake somebody's hands before they change over. */
 export interface Turn {
   readonly tool: ToolId;
   /** Trigger hours; null where not even the shortest turn fits; `unknown` where the maker has to be asked. */
   readonly hours: number | null | 'unknown';
+  /** Set where the plan has more of it for one person than the action value allows. */
+  readonly over: {
+    /** Trigger hours the plan has for them, as the tool usually runs. */
+    readonly planned: number;
+    /** Trigger minutes before each value, as it usually shakes. */
+    readonly minutes: Readonly<Record<VibrationLimitId, number>>;
+  } | null;
 }
 
 /** One person's day on a card, or that of several whose days are alike. */
@@ -23,13 +31,24 @@ export interface PersonCard {
   readonly stop: HazardId | null;
 }
 
-/** The longest turn with a tool as it usually shakes; null for one that does not shake. */
-export function turnWith({ tool, magnitude, minutes }: VibrationOfTask): Turn | null {
-  if (magnitude === 'unknown') return { tool, hours: 'unknown' };
+/**
+ * The longest turn with a tool as it usually shakes; null for one that does not shake.
+ * @param planned trigger hours that one person has of it
+ */
+export function turnWith({ tool, magnitude, minutes }: VibrationOfTask, planned = 0): Turn | null {
+  if (magnitude === 'unknown') return { tool, hours: 'unknown', over: null };
   if (!minutes) return null;
-  const { atTypical = minutes.action.atHigh } = minutes.action;
-  return { tool, hours: turnOf(atTypical) };
+  const [action, limit] = [usualMinutes(minutes.action), usualMinutes(minutes.limit)];
+  const over = planned > turnEnd(action);
+  return {
+    tool,
+    hours: turnOf(action),
+    over: over ? { planned, minutes: { action, limit } } : null,
+  };
 }
+const minutesPerHour = 60;
+/** Hours before a value, with room for rounding. */
+const turnEnd = (minutes: number): number => minutes / minutesPerHour + 1e-6;
 
 /** What all cards of a day have in common, told once; nothing where there is one card. */
 export interface InCommon {
@@ -61,9 +80,11 @@ export function personCards(safety: Safety, hazards: readonly CrewHazard[]): Per
   for (const worker of safety.workers) {
     if (!worker.tasks.length) continue;
     const steps = [...new Set(worker.tasks.map(({ step }) => step))];
+    const planned = (tool: ToolId) =>
+      worker.tasks.reduce((sum, task) => sum + (task.tool === tool ? usualHours(task) : 0), 0);
     const turns = new Map(
       worker.vibration.tasks.flatMap((task) => {
-        const turn = turnWith(task);
+        const turn = turnWith(task, planned(task.tool));
         return turn ? [[turn.tool, turn]] : [];
       }),
     );

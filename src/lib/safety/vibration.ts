@@ -78,6 +78,9 @@ export interface MinutesBefore {
   readonly atLow: number;
 }
 
+/** The minutes as a tool usually shakes; at its strongest where nobody has published that. */
+export const usualMinutes = ({ atTypical, atHigh }: MinutesBefore): number => atTypical ?? atHigh;
+
 export interface VibrationOfDay {
   readonly points: Bounds;
   /** With every tool as it usually shakes, for its usual hours; at least this where `points` is open. */
@@ -105,7 +108,8 @@ function minutesBefore(
   };
 }
 
-function ofTask(task: SettledTask, own?: OwnFigures): VibrationOfTask {
+/** What one task shakes, and how long its tool may run before each value. */
+export function vibrationOfTask(task: SettledTask, own?: OwnFigures): VibrationOfTask {
   const magnitude = vibrationOf(task, own);
   const { tool, hours } = task;
   if (magnitude === 'none') return { tool, magnitude, points: nothing, minutes: null };
@@ -149,7 +153,7 @@ export function turnOf(minutes: number, own?: OwnFigures): number | null {
  * figure leaves the result open: at least what the known tools give.
  */
 export function vibrationOfDay(tasks: readonly SettledTask[], own?: OwnFigures): VibrationOfDay {
-  const each = tasks.map((task) => ofTask(task, own));
+  const each = tasks.map((task) => vibrationOfTask(task, own));
   const points = sumOf(each.map((task) => task.points));
   const daily = mapBounds(points, (value) => dailyOfPoints(value, own));
   const usual = tasks.reduce((sum, task) => sum + usualPoints(task, own), 0);

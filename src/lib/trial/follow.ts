@@ -51,7 +51,6 @@ function suspects({ why, because }: Outcome, found: Found, answers: ZoneAnswers)
     return [{ looseness: [worse(answers, base)], ...bands(deeperThan(mean, answers.depth)) }];
   }
   if (why.includes('past-partial-depth')) return [{ depth: Math.max(...found.depths) }];
-  if (because === 'too-much') return [];
   const list: Disproved[] = [];
   const { yes = [], maybe = [] } = answers.contamination ?? {};
   if (why.includes('still-loose') && yes.includes('thin-coating'))

@@ -2,7 +2,7 @@ import { toFahrenheit, toUs, type Convertible, type UnitSystem } from '$lib/answ
 import { figures, rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { Unit } from '$shared/types';
 import { ownLanguage } from '$words/language';
-import { decimalsFor, inchFraction, roundest } from './round';
+import { areaDecimals, decimalsFor, feetAndInches, inchFraction, roundest } from './round';
 import type { Formatter, Language } from './types';
 import { minutesIn, shown, type ShownUnit } from './units';
 
@@ -64,19 +64,31 @@ export function formatter(
     const rest = `${String(numerator)}/${String(denominator)}`;
     return whole ? `${number(whole)}${tie}${rest}` : rest;
   };
+  /** "3 ft 7 1/4 in": what somebody can find on a tape. */
+  const onTape = (value: number): string => {
+    const { feet, ...rest } = feetAndInches(value);
+    const less = rest.whole + rest.numerator / rest.denominator;
+    if (!feet) return `${inches(less)}${tie}${labels.inch}`;
+    return `${number(feet)}${tie}${labels.foot}${less ? `${tie}${inches(less)}${tie}${labels.inch}` : ''}`;
+  };
   const lengths = (low: number, high: number): string => {
-    if (us && toUs('mm', high) < inchesInFeet)
-      return `${ends(inches(toUs('mm', low)), inches(toUs('mm', high)))}${tie}${labels.inch}`;
+    if (us && toUs('mm', high) >= inchesInFeet)
+      return ends(onTape(toUs('mm', low)), onTape(toUs('mm', high)));
+    if (us) return `${ends(inches(toUs('mm', low)), inches(toUs('mm', high)))}${tie}${labels.inch}`;
     if (!us && high < mmPerMetre) return `${ends(number(low), number(high))}${tie}mm`;
-    const { label, factor } = shown.m[units];
-    return `${ends(number((low / mmPerMetre) * factor), number((high / mmPerMetre) * factor))}${tie}${label}`;
+    return `${ends(number(low / mmPerMetre), number(high / mmPerMetre))}${tie}m`;
   };
   const degrees = (low: number, high: number) => {
-    const turn = (value: number) => number(us ? toFahrenheit(value) : value, 0);
+    // Of a heat gun nobody reads single degrees Fahrenheit.
+    const hot = (value: number) => (value >= 200 ? Math.round(value / 10) * 10 : value);
+    const turn = (value: number) => number(us ? hot(toFahrenheit(value)) : value, 0);
     return `${ends(turn(low), turn(high))}${tie}°${us ? 'F' : 'C'}`;
   };
   const percents = (low: number, high: number) =>
     `${low === high ? '' : ends(number(low), '')}${withUnit(high, 'percent', decimalsFor(high))}`;
+
+  const degreesApart = (value: number) =>
+    number(Math.abs(value) < 1 ? value : Math.round(value), Math.abs(value) < 1 ? 1 : 0);
 
   /** The units that are not a number and a label. */
   const special: Record<Exclude<Unit, ShownUnit>, (low: number, high: number) => string> = {
@@ -97,6 +109,9 @@ export function formatter(
   const speak = (unit: Unit, low: number, high: number): string => {
     if (!(unit in shown)) return special[unit as Exclude<Unit, ShownUnit>](low, high);
     const { label, factor } = shown[unit as ShownUnit][units];
+    // A thermometer is read to the degree: 3 °C apart is 5 °F, not 5.5.
+    if (us && unit === 'K')
+      return withLabel(ends(degreesApart(low * factor), degreesApart(high * factor)), label);
     const turn = (value: number) =>
       number(factor === 1 ? value : Number(roundest(value * factor).toPrecision(12)));
     return withLabel(ends(turn(low), turn(high)), label);
@@ -107,8 +122,13 @@ export function formatter(
     number,
     lengths,
     length: (value) => lengths(value, value),
-    distance: (value) => plain('m', value),
-    area: (value) => plain('m2', value),
+    distance: (value) => (us ? onTape(toUs('mm', value * mmPerMetre)) : plain('m', value)),
+    area: (value) => {
+      const { label, factor } = shown.m2[units];
+      if (!us) return plain('m2', value);
+      return withLabel(number(value * factor, areaDecimals(value * factor)), label);
+    },
+    rain: (value) => (us ? `${number(toUs('mm', value))}${tie}in` : lengths(value, value)),
     volume: (value) => plain('m3', value),
     mass: (value) =>
       (us ? toUs('kg', value) >= poundsInTons : value >= kgPerTonne)

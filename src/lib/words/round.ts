@@ -42,6 +42,49 @@ export function inchFraction(
   return { whole, numerator: parts - whole * denominator, denominator };
 }
 
+const inchesPerFoot = 12;
+/** Below this many feet a tape is read to the quarter inch, below the next to the inch. */
+const quarterInchBelow = 10;
+const inchBelow = 100;
+
+/**
+ * Inches as a tape on a site is read: feet, whole inches and quarters; whole inches from 10 ft, whole
+ * feet from 100 ft on. A whole number of sixteenths stays what it was. Source: common practice, no source.
+ * @param value inches, zero or more
+ */
+export function feetAndInches(value: number): {
+  feet: number;
+  whole: number;
+  numerator: number;
+  denominator: number;
+} {
+  const typed = Math.abs(Math.round(value * 16) - value * 16) < typedExactly;
+  const size = value / inchesPerFoot;
+  const parts = size >= inchBelow ? 1 / inchesPerFoot : size >= quarterInchBelow ? 1 : 4;
+  let denominator = typed && size < inchBelow ? 16 : parts;
+  let all = Math.round(value * denominator);
+  if (denominator < 1) return { feet: all, whole: 0, numerator: 0, denominator: 1 };
+  while (denominator > 1 && all % 2 === 0) {
+    all /= 2;
+    denominator /= 2;
+  }
+  const inches = Math.floor(all / denominator);
+  const feet = Math.floor(inches / inchesPerFoot);
+  return {
+    feet,
+    whole: inches - feet * inchesPerFoot,
+    numerator: all - inches * denominator,
+    denominator,
+  };
+}
+
+/**
+ * Square feet as they are told: whole from 10 on, tenths below; what was typed in tenths stays.
+ * Source: common practice, no source.
+ */
+export const areaDecimals = (value: number): number =>
+  value < 10 || Math.abs(Math.round(value * 10) - value * 10) < typedExactly ? 1 : 0;
+
 /**
  * The roundest number within 3 %: the coarsest multiple of 1, 2, 2.5 or 5 times a power of ten.
  * For figures that came from the other system of units as round numbers.

@@ -1,4 +1,5 @@
 import type { LimitId } from '$lib/advice/owner-limits';
+import type { Called } from '$lib/advice/owner-may';
 import type {
   Choice,
   DepthQuestion,
@@ -8,7 +9,7 @@ import type {
 } from '$lib/answers/questions';
 import type { Convertible, UnitSystem } from '$lib/answers/units';
 import type { RuleId } from '$lib/advice/rules';
-import type { Hold, Reason, Target, TestId, Verdict } from '$lib/advice/types';
+import type { Reason, Target, TestId, Verdict } from '$lib/advice/types';
 import type { Margin } from '$lib/advice/zone-advice';
 import type { FigureId } from '$shared/figures';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
@@ -22,13 +23,15 @@ export interface Formatter {
   readonly units: UnitSystem;
   /** A bare number with the separators of the language. */
   number(value: number): string;
-  /** mm: "6.4 mm" or "1/4 in". */
+  /** mm: "6.4 mm" or "1/4 in", from 36 in on "3 ft 7 1/4 in". */
   length(value: number): string;
   /** mm to mm: "75 to 100 mm" or "3 to 4 in". */
   lengths(low: number, high: number): string;
-  /** m: "12.5 m" or "41 ft". */
+  /** m: "12.5 m" or, as on a tape, "3 ft 7 1/4 in". */
   distance(value: number): string;
-  /** m2 */
+  /** mm of rain or snow, never in feet: "914 mm" or "36 in". */
+  rain(value: number): string;
+  /** m2; in square feet whole from 10 on. */
   area(value: number): string;
   /** m3: "0.5 m³" or "0.65 cu yd". */
   volume(value: number): string;
@@ -162,7 +165,7 @@ export interface Named {
 export interface VerdictWords {
   readonly verdicts: Readonly<Record<Verdict, Named>>;
   /** Who to call: what they are called, and what they do for you. */
-  readonly who: Readonly<Record<Hold['who'], Named>>;
+  readonly who: Readonly<Record<Called, Named>>;
   readonly moisture: Readonly<Record<Target['moisture'], Named>>;
   readonly bruisedSkin: Readonly<Record<Target['bruisedSkin'], Named>>;
   readonly finishes: Readonly<Record<Finish, Named>>;

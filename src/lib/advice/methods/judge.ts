@@ -22,10 +22,10 @@ export interface MethodRule {
  */
 export function profileLeft(
   method: MethodId,
-  texture: Demands['texture'],
+  demands: Pick<Demands, 'texture'>,
 ): readonly [number, number] {
   const figure = methods[method].profile;
-  return rangeOf(figure === 'as-found' ? `csp.found.${texture}` : figure);
+  return rangeOf(figure === 'as-found' ? `csp.found.${demands.texture}` : figure);
 }
 
 /** Tools held in the hand that nobody works a large area with. */
@@ -51,10 +51,11 @@ export function judgePlace(method: MethodId, { place }: Demands): Shortfall | nu
 
 /** Loose concrete must go to the depth of the damage; `tight` concrete asks for none, however deep the hollow. */
 export function judgeRemoval(method: MethodId, demands: Demands): Shortfall | null {
-  const { band, looseness } = demands.remove;
+  const { looseness } = demands.remove;
   if (looseness === 'tight') return null;
   const reach = methodFits[method].removes[looseness];
   if (!reach) return { demand: 'removal', rule: 'leaves-loose', facts: { looseness } };
+  const { band } = demands.remove;
   // A slab damaged right through is judged before any method is; here it counts as the deepest band.
   return atLeast(reach, band === 'through' ? 'over-50' : band)
     ? null
@@ -95,7 +96,7 @@ export function judgeProfile(method: MethodId, demands: Demands): Shortfall | nu
   if (!demands.profile) return null;
   const figure = methods[method].profile;
   const found = figure === 'as-found';
-  const leaves = profileLeft(method, demands.texture)[found ? 0 : 1];
+  const leaves = profileLeft(method, demands)[found ? 0 : 1];
   const [least] = demands.profile;
   if (leaves >= least) return null;
   return {

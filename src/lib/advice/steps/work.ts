@@ -12,17 +12,22 @@ export interface Situation {
   readonly rest: MethodId;
 }
 
-/** The steps gathered so far: each with the reasons that called for it. */
-export type Work = Partial<Record<StepId, Reason[]>>;
+/**
+ * One reason for a step, and one thing to mind in it: told where it holds here. A step is called for
+ * where any of its reasons holds. Each looks at no more than it needs, so that with answers open it
+ * is known what it hangs on (`ways.ts`).
+ */
+export type StepReason = (situation: Situation) => Reason | false;
 
-/** Calls for a step, or gives one already called for another reason. */
-export function call(work: Work, id: StepId, ...reasons: Reason[]): void {
-  (work[id] ??= []).push(...reasons);
-}
+/** The steps that some rules call for, each with its reasons in the order in which they are told. */
+export type StepReasons = Readonly<Partial<Record<StepId, readonly StepReason[]>>>;
 
-/** The wash that comes last: under pressure where the method is that, else a rinse. */
-export const washOf = (work: Work): StepId =>
-  work['pressure-wash'] ? 'pressure-wash' : 'final-wash';
+/** The work of a zone: each step called for, with its reasons, in order. */
+export type Work = Partial<Record<StepId, readonly Reason[]>>;
+
+/** Whether a method is worked with: all over, or beside the bars. */
+export const uses = ({ method, rest }: Situation, ...any: readonly StepId[]): boolean =>
+  any.includes(method) || any.includes(rest);
 
 /**
  * The order of work in one zone. What goes on decides the end: what wants it damp is washed,

@@ -52,7 +52,7 @@ const words: Readonly<Record<Role, readonly string[]>> = {
 
 /** A column with one of these words holds something else: another quantity, a flag, a time. */
 const otherThings =
-  /\b(flag|quality|qc|source|attributes?|grass|ground|grnd|soil|humid\w*|rh|wind|gust\w*|spd|speed|dir|pressure|dew|apparent|feels|chill|hours?|hmdx|depth|lying|cover|water|equivalent|swe|probability|type|intensity|rate|days?|sunshine|mean|avg|average|extreme)\b/;
+  /\b(flag|quality|qc|source|attributes?|grass|ground|grnd|soil|(?:rel)?hum\w*|rh|wind|gust\w*|spd|speed|dir|pressure|dew|apparent|feels|chill|hours?|hmdx|depth|lying|cover|water|equivalent|swe|probability|type|intensity|rate|days?|sunshine|mean|avg|average|extreme)\b/;
 
 /** A name in small letters, words apart, without brackets and their contents. */
 const plainName = (name: string): string =>

@@ -2,6 +2,7 @@ import type { Drawing, Mark } from '$lib/drawing/mark';
 import { roughLine } from '$lib/drawing/lines';
 import { hatch, pathOf, type Point } from '$lib/drawing/points';
 import type { Rectangle } from '$lib/answers/job';
+import { usFactor, type UnitSystem } from '$lib/answers/units';
 import type { PatchLayout } from '$lib/survey/patches';
 import { stripWidth, type Label } from './order';
 
@@ -21,6 +22,7 @@ export interface PatchPlan {
 export function patchPlan(
   spots: readonly Rectangle[],
   { patches, skipped }: PatchLayout,
+  units: UnitSystem = 'metric',
 ): PatchPlan {
   const all = [...spots, ...patches];
   const left = Math.min(...all.map(({ x }) => x));
@@ -57,7 +59,7 @@ export function patchPlan(
     const [x, y] = place(patch.x, patch.y + patch.width);
     labels.push({ x: x + 11, y: y + 14, text: String(index + 1), of: 'number' });
   }
-  const mm = niceLength((wide * scale * 0.4) / scale);
+  const mm = niceLength(wide * 0.4, units);
   return { height: height + 18, marks, labels, bar: { length: mm * scale, mm } };
 }
 
@@ -76,8 +78,15 @@ export const ragged = (corners: readonly Point[], seed: number): string =>
     true,
   );
 
-/** The longest of 1, 2 or 5 times a power of ten that is not longer, mm. */
-export function niceLength(longest: number): number {
+const inchesPerFoot = 12;
+
+/** The longest of 1, 2 or 5 times a power of ten that is not longer, mm; in feet, or inches below one. */
+export function niceLength(longest: number, units: UnitSystem = 'metric'): number {
+  if (units === 'us') {
+    const inches = longest / usFactor.mm;
+    const one = inches >= inchesPerFoot ? inchesPerFoot : 1;
+    return niceLength(inches / one) * one * usFactor.mm;
+  }
   const power = 10 ** Math.floor(Math.log10(longest));
   return ([5, 2, 1].find((lead) => lead * power <= longest) ?? 1) * power;
 }

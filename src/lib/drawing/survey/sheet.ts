@@ -1,3 +1,4 @@
+import type { UnitSystem } from '$lib/answers/units';
 import type { Place, Survey } from '$lib/answers/survey';
 import { niceLength } from '$lib/drawing/plan/patches';
 import type { Point } from '$lib/drawing/points';
@@ -41,7 +42,11 @@ export function sheetOf(survey: Survey, width: number, tallest: number, zoom = 1
 }
 
 /** The scale bar of a sheet that is `wide` units across: how long, and for how many mm. */
-export function barOf({ scale }: Sheet, wide: number): { length: number; mm: number } {
-  const mm = niceLength((wide * 0.35) / scale);
+export function barOf(
+  { scale }: Sheet,
+  wide: number,
+  units: UnitSystem,
+): { length: number; mm: number } {
+  const mm = niceLength((wide * 0.35) / scale, units);
   return { mm, length: mm * scale };
 }

@@ -11,7 +11,11 @@ class Bringing {
   /** Its own place in the list, where it has one: nothing is brought into itself. */
   from = $state.raw<string | null>(null);
   /** What a job was before another was brought into it. */
-  last = $state.raw<{ readonly id: string; readonly before: Job } | null>(null);
+  last = $state.raw<{
+    readonly id: string;
+    readonly before: Job;
+    readonly photos: readonly string[];
+  } | null>(null);
 
   begin(job: Job, from: string | null = null): void {
     jobsState.hush();
@@ -23,8 +27,11 @@ class Bringing {
     this.job = null;
   }
 
-  /** Puts what came of it in the place of a job; what that was can be put back. */
-  put(id: string, job: Job, said: string): Promise<void> {
+  /**
+   * Puts what came of it in the place of a job; what that was can be put back.
+   * @param zones the zone there, by the zone brought: photos of a job of this device come along
+   */
+  put(id: string, job: Job, said: string, zones?: ReadonlyMap<string, string>): Promise<void> {
     return jobsState.step(async () => {
       const before = await jobsState.jobOf(id);
       if (!before) return jobsState.say(words.vanished, true);
@@ -41,15 +48,30 @@ class Bringing {
           );
       }
       jobsState.say(said);
+      const photos = this.from && zones ? await this.#photos(this.from, id, zones) : [];
       this.job = null;
-      this.last = { id, before };
+      this.last = { id, before, photos };
     });
+  }
+
+  /** Ids of the photos that came along; what had to stay is said. */
+  async #photos(
+    from: string,
+    to: string,
+    zones: ReadonlyMap<string, string>,
+  ): Promise<readonly string[]> {
+    const { bringPhotos } = await import('$lib/ui/photos/shelf');
+    const { came, left } = await bringPhotos(from, to, zones);
+    if (came.length) jobsState.say(words.bring.photos(came.length));
+    if (left) jobsState.say(words.photosLeft, true);
+    return came;
   }
 
   async undo(): Promise<void> {
     if (!this.last) return;
-    const { id, before } = this.last;
+    const { id, before, photos } = this.last;
     await this.put(id, before, words.bring.undone);
+    if (photos.length) await (await import('$lib/ui/photos/shelf')).takeBack(photos);
     this.last = null;
   }
 }

@@ -1,4 +1,5 @@
 import { maskOfTask } from '$lib/safety/masks';
+import type { Help } from '$lib/safety/help';
 import type { SafetyOfWorker } from '$lib/safety/safety-of';
 import type { SilicaOfTask, SilicaWay } from '$lib/safety/silica';
 import { turnWith, type Turn } from '$lib/safety/person-cards';
@@ -10,6 +11,8 @@ import {
   briefingWords as words,
   cardWords as card,
   controlInShort,
+  hoursInShort,
+  minutesInShort,
   toolWords,
 } from '$words/safety';
 import type { Formatter } from '$lib/words/types';
@@ -48,12 +51,26 @@ export function turnInShort(say: Formatter, task: VibrationOfTask): string {
 /** Everybody's turns on a card: tool by tool, those nobody may begin with last. */
 export function turnsInShort(say: Formatter, turns: readonly Turn[]): string {
   const named = (some: readonly Turn[]) => say.list(some.map(({ tool }) => toolWords[tool].name));
-  const timed = turns.flatMap(({ tool, hours }) =>
-    typeof hours === 'number' ? [`${toolWords[tool].name} ${say.hours(hours)}`] : [],
+  const timed = turns.flatMap(({ tool, hours, over }) =>
+    typeof hours === 'number' && !over ? [`${toolWords[tool].name} ${say.hours(hours)}`] : [],
   );
-  const never = turns.filter(({ hours }) => hours === null);
+  const tooLong = turns.flatMap(({ tool, over }) =>
+    over
+      ? [
+          card.tooLong(
+            capital(toolWords[tool].name),
+            hoursInShort(say, over.planned),
+            minutesInShort(say, over.minutes.action),
+            minutesInShort(say, over.minutes.limit),
+          ),
+        ]
+      : [],
+  );
+  const never = turns.filter(({ hours, over }) => hours === null && !over);
   const unknown = turns.filter(({ hours }) => hours === 'unknown');
   return [
+    ...tooLong,
+    ...(tooLong.length ? [card.shareIt] : []),
     ...(timed.length ? [capital(card.turns(say.list(timed)))] : []),
     ...(never.length ? [card.notWith(named(never))] : []),
     ...(unknown.length ? [card.askMaker(named(unknown))] : []),
@@ -61,8 +78,13 @@ export function turnsInShort(say: Formatter, turns: readonly Turn[]): string {
 }
 
 /** What somebody wears on the ears for the whole day. */
-export function earsInShort(say: Formatter, { needed, rating, beyondOne }: Protector): string {
+export function earsInShort(
+  say: Formatter,
+  { needed, rating, beyondOne }: Protector,
+  help: Help | null = null,
+): string {
   if (needed.high <= 0) return needed.open ? card.earsUnknown : card.earsNone;
+  if (help?.earsNow?.by === 'neither') return card.earsTooLittle;
   if (beyondOne) return card.earsBoth;
   const rated = say.number(Math.ceil(rating.high - 1e-9));
   return needed.open ? card.earsAtLeast(rated) : card.ears(rated);

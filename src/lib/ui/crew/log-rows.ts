@@ -2,6 +2,7 @@ import { instantOf, spellsOf, stateOf, type LogState, type TaskLog } from '$lib/
 import type { Job } from '$lib/answers/job';
 import { logAt } from '$lib/answers/task-log';
 import type { Span } from '$lib/plan/amount';
+import { untimedOn } from '$lib/plan/day-rows';
 import type { Plan } from '$lib/plan/plan';
 import { hoursBetween } from '$lib/plan/spent';
 import type { Task } from '$lib/plan/tasks';
@@ -9,26 +10,48 @@ import { valueOf } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 
 /** One step of a day in the zones in which it lies there. */
-interface LogRow {
+export interface LogRow {
   readonly step: StepId;
   readonly tasks: readonly Task[];
   /** As many as the plan has at it. */
   readonly people: number;
+  /** Zones in which nobody may begin it yet; empty where nothing stands before it. */
+  readonly held: readonly string[];
 }
 
-/** The steps that lie on some days, in the order of the plan. */
-export function rowsOn({ schedule, steps }: Plan, [first, last]: Span): LogRow[] {
-  const rows = new Map<StepId, LogRow>();
-  for (const { task, people, stretches } of schedule.placed) {
-    if (!stretches.some(({ day }) => day >= first && day <= last)) continue;
-    const before = rows.get(task.step);
-    rows.set(task.step, {
+/**
+ * The steps that lie on some days, in the order of the plan. What waits to be cleared in some zones
+ * is a row of its own: it is planned for, and no work yet.
+ */
+export function rowsOn({ schedule, steps, zones }: Plan, [first, last]: Span): LogRow[] {
+  const waiting = new Set(zones.flatMap(({ id, holds }) => (holds.length ? [id] : [])));
+  const rows = new Map<string, LogRow>();
+  const days = Array.from({ length: last - first + 1 }, (_, at) => first + at);
+  for (const placed of schedule.placed) {
+    const { task, people, stretches } = placed;
+    const timed = stretches.some(({ day }) => day >= first && day <= last);
+    if (!timed && !days.some((day) => untimedOn(placed, day))) continue;
+    // What is done once for the job goes ahead where any zone does.
+    const held = task.zones.every((zone) => waiting.has(zone)) ? task.zones : [];
+    const key = `${task.step} ${held.length ? 'held' : 'free'}`;
+    const before = rows.get(key);
+    rows.set(key, {
       step: task.step,
       tasks: [...(before?.tasks ?? []), task],
       people: Math.max(before?.people ?? 1, people.length),
+      held: [...new Set([...(before?.held ?? []), ...held])],
     });
   }
-  return steps.flatMap(({ id }) => rows.get(id) ?? []);
+  return steps.flatMap(({ id }) =>
+    ['free', 'held'].flatMap((kind) => rows.get(`${id} ${kind}`) ?? []),
+  );
+}
+
+/** Steps of those days that no zone may begin yet. */
+export function heldSteps(plan: Plan, days: Span): StepId[] {
+  const rows = rowsOn(plan, days);
+  const free = new Set(rows.flatMap(({ held, step }) => (held.length ? [] : [step])));
+  return rows.flatMap(({ held, step }) => (held.length && !free.has(step) ? [step] : []));
 }
 
 /** What several tasks are together: one goes on where any does, and all have to be done. */

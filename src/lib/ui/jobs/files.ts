@@ -16,7 +16,7 @@ export function download(text: string, name: string, type = 'application/json'):
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
-/** Hands a job to the reader as a job file, with the photos that were ticked. The format is fetched when it is needed. */
+/** Hands a job to the reader as a job file, with the photos that were chosen. The format is fetched when it is needed. */
 export async function saveToFile(job: Job, photos: readonly WholePhoto[] = []): Promise<void> {
   const { jobTextWith } = await import('$lib/keep/job-file');
   download(await jobTextWith(job, photos), jobFileName(job));

@@ -60,7 +60,7 @@ async function wholeOf(store: PhotoStore, job: string, zone?: string): Promise<W
   return found.flat();
 }
 
-/** Those ticked for a file, with their pictures. */
+/** All of a job, with their pictures. */
 export const wholePhotos = (job: string): Promise<readonly WholePhoto[]> =>
   on((store) => wholeOf(store, job), []);
 
@@ -89,3 +89,46 @@ export const addPhotos = (job: string, photos: readonly FilePhoto[]): Promise<bo
       picture,
     })),
   );
+
+/** The same photo, brought before: its id is another on each device, what it was made from is not. */
+const alike = (one: FilePhoto['photo'], other: FilePhoto['photo']): boolean =>
+  one.zone === other.zone &&
+  one.addedAt === other.addedAt &&
+  one.width === other.width &&
+  one.height === other.height;
+
+/**
+ * Copies the photos of one job to another into which it was brought, zone by zone; a photo that is
+ * there already is left out, and so is a zone that would be too full.
+ * @param zoneOf the zone there, by the zone it comes from
+ * @returns ids of those that came along, and whether any had to stay
+ */
+export const bringPhotos = (
+  from: string,
+  to: string,
+  zoneOf: ReadonlyMap<string, string>,
+): Promise<{ readonly came: readonly string[]; readonly left: boolean }> =>
+  on(
+    async (store) => {
+      const there = await store.of(to);
+      const came: string[] = [];
+      let left = false;
+      for (const [zone, other] of zoneOf) {
+        const photos = (await wholeOf(store, from, zone))
+          .map(({ photo, picture }) => ({
+            photo: { ...photo, id: crypto.randomUUID(), job: to, zone: other },
+            picture,
+          }))
+          .filter(({ photo }) => !there.some((each) => alike(each, photo)));
+        if (!photos.length) continue;
+        if ((await store.add(photos)).ok) came.push(...photos.map(({ photo }) => photo.id));
+        else left = true;
+      }
+      return { came, left };
+    },
+    { came: [], left: true },
+  );
+
+/** Deletes photos by their ids. */
+export const takeBack = (ids: readonly string[]): Promise<unknown> =>
+  on((store) => store.remove(ids), []);

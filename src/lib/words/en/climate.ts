@@ -99,7 +99,7 @@ export function weatherSentence(weather: WeatherSaid, say: Say): string {
   const days = `Your file has ${say.number(cycles.direct)} days a year that cross freezing`;
   if (index === null || winterRain === null || weathering === null)
     return `${days}. It has no rain to weigh them with.`;
-  return `${days}, and ${say.length(winterRain)} of rain between the first and the last frost. Together that is a weathering index of ${say.number(Math.round(index))}: ${weatheringNames[weathering]}.`;
+  return `${days}, and ${say.rain(winterRain)} of rain between the first and the last frost. Together that is a weathering index of ${say.number(Math.round(index))}: ${weatheringNames[weathering]}.`;
 }
 
 /** Why the answer is what it is. */

@@ -43,7 +43,7 @@ export const privacyWords = {
   leavesTitle: 'What leaves when you share',
   leaves: [
     'A link or a code holds the whole job, and never a photo. It stands behind the # of the address, which browsers send to no server. Whoever has it can read the job.',
-    'A file holds the whole job. Photos are in it only when you tick them.',
+    'A file holds the whole job. Photos are in it only when you choose “with its photos”.',
     'A result of practice holds the cases, what you picked, the day and the time, and your name if you type one.',
     'Paper shows what the sheet shows, and the photos you chose for it.',
   ],

@@ -22,7 +22,7 @@ export const settingBases: Readonly<Record<SettingBasis, string>> = {
   memory: 'from memory',
   practice: 'common practice',
   derived: 'worked out',
-  'test-patch': 'by the test patch',
+  'test-patch': 'by the test square',
 };
 
 export const settingsTitle = 'How it is set';

@@ -34,6 +34,10 @@ export const verdictWords: VerdictWords = {
       name: 'a concrete contractor',
       line: 'They can replace that part through its full depth.',
     },
+    'jetting-crew': {
+      name: 'a water-jetting crew',
+      line: 'They come with their own people, pump and cover for the water they use.',
+    },
     crew: {
       name: 'whoever will do the work',
       line: 'They can measure it on the spot.',

@@ -43,6 +43,8 @@ export function layOut({ questions, arrows }: InterviewMap) {
   const span = ({ from, to }: { from: MapState; to: MapState }) => rowOf(to) - rowOf(from);
   const byLength = [...jumps.values()].sort((one, other) => span(other) - span(one));
   const into = (to: MapState) => byLength.filter((jump) => jump.to === to);
+  /** Lines of text beside a box so far: what two jumps out of one box say stands below one another. */
+  const said = new Map<MapState, number>();
   return {
     height: sheet.top + states.length * sheet.pitch - (sheet.pitch - sheet.height) + 4,
     boxes: states.map((state) => ({ state, y: middle(state) - sheet.height / 2 })),
@@ -60,15 +62,20 @@ export function layOut({ questions, arrows }: InterviewMap) {
       const lane = long ? 354 - kin.indexOf(jump) * 8 : 332;
       const leaves = middle(jump.from) + 5;
       const arrives = middle(jump.to) - 12 + (long ? (kin.length - 1 - kin.indexOf(jump)) * 8 : 0);
+      const lines = jump.why.flatMap((why) => broken(firstSentence(skipWords[why])));
+      const above = said.get(jump.from) ?? 0;
+      said.set(jump.from, above + lines.length);
       return {
         from: jump.from,
         to: jump.to,
         why: jump.why,
         path: `M${right} ${leaves}H${lane}V${arrives}H${right + 2}`,
         head: `M${right + 9} ${arrives - 5}l-7 5 7 5`,
-        lines: jump.why
-          .flatMap((why) => broken(firstSentence(skipWords[why])))
-          .map((text, index) => ({ text, x: right + 6, y: leaves + (index + 1) * lineHeight + 2 })),
+        lines: lines.map((text, index) => ({
+          text,
+          x: right + 6,
+          y: leaves + (above + index + 1) * lineHeight + 2,
+        })),
       };
     }),
   };

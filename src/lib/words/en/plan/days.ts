@@ -11,6 +11,7 @@ import type { StepId } from '$shared/methods';
 import type { FigureId, OwnFigures } from '$shared/figures';
 import type { ToolId } from '$shared/tools';
 import { spanWords } from './amounts';
+import { stepInPlan } from './order';
 import { planPageWords } from './page';
 
 const words = planPageWords.days;
@@ -33,7 +34,8 @@ const overlaps = ({ work }: DayRow, one: StepId | undefined, other: StepId): boo
   );
 
 /** What happens in a row of days, a sentence or a few words each. */
-export function rowLines(row: DayRow, { steps }: Plan, say: Say): readonly string[] {
+export function rowLines(row: DayRow, plan: Plan, say: Say): readonly string[] {
+  const { steps } = plan;
   const names = stepWords(say);
   const numberOf = (step: string) => steps.findIndex(({ id }) => id === step) + 1;
   const done = [...new Set(row.work.map(({ step }) => step))].sort(
@@ -48,10 +50,17 @@ export function rowLines(row: DayRow, { steps }: Plan, say: Say): readonly strin
           done
             .map((step, place) => {
               const besides = place > 0 && overlaps(row, done[place - 1], step);
-              return `${besides ? `${words.beside} ` : ''}${numberOf(step)} ${names[step].name}`;
+              return `${besides ? `${words.beside} ` : ''}${numberOf(step)} ${stepInPlan(plan, step, names)}`;
             })
             .join(', '),
           `${words.people(row.people)}. ${words.bring}: ${say.list(row.bring.map((tool) => toolWords[tool].name))}`,
+        ]
+      : []),
+    ...(row.untimed.length
+      ? [
+          words.untimed(
+            say.list(row.untimed.map((step) => `${numberOf(step)} ${names[step].name}`)),
+          ),
         ]
       : []),
     ...(row.off ? [words.off] : []),
@@ -60,7 +69,7 @@ export function rowLines(row: DayRow, { steps }: Plan, say: Say): readonly strin
         ? words.hardening(names[step].name)
         : words.dryingFor(names[step].name),
     ),
-    ...(done.length || row.off || row.waits.length ? [] : [words.wholeWait]),
+    ...(done.length || row.untimed.length || row.off || row.waits.length ? [] : [words.wholeWait]),
   ];
 }
 

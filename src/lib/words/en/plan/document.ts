@@ -4,10 +4,12 @@ import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
+import { handsOver } from '$lib/safety/hands';
 import { capital } from '$lib/words/by-language';
 import { hazardWords } from '$words/hazards';
 import { methodWords } from '$words/methods';
 import { ruleSentences } from '$words/rules';
+import { handsLines } from '$words/safety/hands';
 import { logWords } from '$words/safety/log';
 import { stepWords } from '$words/steps';
 import { verdictWords } from '$words/verdicts';
@@ -18,7 +20,7 @@ import { assumptionSentences } from './assumptions';
 import { coveringLines, hireLines, rowLines, rowName, toolNamed } from './days';
 import { jobPageWords } from './job';
 import { quantityWords } from './figures';
-import { orderReasons } from './order';
+import { orderReasons, stepInPlan } from './order';
 import { logLines } from './log-lines';
 import { planPageWords as words } from './page';
 import { quantityNames } from './quantities';
@@ -62,7 +64,7 @@ export function planDocument(
   const order = plan.steps.map(({ id, zones, after, wait, hours, tooling }) => {
     const done = doneOf(plan, id);
     return [
-      `${steps[id].name} (${say.list(zones.map(nameOf))})`,
+      `${stepInPlan(plan, id, steps)} (${say.list(zones.map(nameOf))})`,
       ...(done ? [words.order.done(done)] : []),
       ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),
@@ -84,6 +86,8 @@ export function planDocument(
     const amount = plan.totals[id];
     return amount ? [[quantityNames[id].name, said(amount), workingLine(amount, say)]] : [];
   });
+  const over = handsOver(plan, job);
+  const hands = over && [handsLines(say, over).title, ...handsLines(say, over).lines].join(' ');
   const cautions = new Set(plan.zones.flatMap(({ advice }) => advice.cautions));
   const hazards = hazardWords(say);
   const [least, most] = plan.schedule.count;
@@ -103,7 +107,7 @@ export function planDocument(
       { title: words.order.title, blocks: list(order, true) },
       {
         title: `${words.fold.days}: ${words.days.most(String(least), String(most))}`,
-        blocks: list(days),
+        blocks: [...(hands ? [{ kind: 'text' as const, text: hands }] : []), ...list(days)],
       },
       ...(log.length
         ? [

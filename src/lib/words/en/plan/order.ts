@@ -1,3 +1,5 @@
+import type { RuleId } from '$lib/advice/rules';
+import type { Plan } from '$lib/plan/plan';
 import type { OrderRule } from '$lib/plan/precedence';
 import type { StepId } from '$shared/methods';
 
@@ -30,6 +32,27 @@ export const orderReasons: Readonly<Record<OrderRule, string>> = {
   'clean-right-before': 'because dust settles while it waits',
   'cover-last': 'because nothing may come between the last cleaning and the cover',
 };
+
+/** Work on a crack that is done with a step and has no name of its own in the order. */
+const along = {
+  'routed-crack-sealed': 'seal the routed crack',
+  'chased-crack-filled': 'fill the chased crack',
+} as const satisfies Partial<Record<RuleId, string>>;
+
+/** A step’s name in the plan, with the crack that is sealed or filled with it. */
+export function stepInPlan(
+  { zones }: Pick<Plan, 'zones'>,
+  step: StepId,
+  names: Readonly<Record<StepId, { readonly name: string }>>,
+): string {
+  const rules = zones.flatMap(({ advice }) =>
+    advice.steps.flatMap(({ id, why }) => (id === step ? why.map(({ rule }) => rule) : [])),
+  );
+  const told = Object.entries(along).flatMap(([rule, text]) =>
+    rules.includes(rule as RuleId) ? [text] : [],
+  );
+  return [names[step].name, ...told].join('; ');
+}
 
 /** Parts of a job, in the order they come. */
 export const stageIds = [

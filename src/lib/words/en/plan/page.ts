@@ -88,6 +88,7 @@ export const planPageWords = {
     person: (number: number) => `Person ${number}`,
     waits: 'Dries or cures',
     open: 'Clean, not covered',
+    untimed: (steps: string) => `That day too, hours not counted: ${steps}.`,
     off: 'A day off.',
     people: (number: number) => count(number, 'person', 'people'),
     hardening: (step: string) => `“${step}” goes on by itself.`,

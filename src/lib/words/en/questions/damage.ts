@@ -5,9 +5,9 @@ export const damageQuestionWords = (
   say: Say,
 ): Pick<QuestionsWords, 'depth' | 'looseness' | 'contamination' | 'texture'> => ({
   depth: {
-    ask: 'How deep does the damage go?',
+    ask: 'How deep is the damage?',
     short: 'Depth',
-    why: 'Each method reaches only so deep.',
+    why: 'Depth picks the method.',
     find: [
       'Lay a straight edge across the worst spot. Measure down from it with a tape or a nail.',
       'Measure to the firm bottom. Loose bits in it make it look too shallow.',
@@ -15,16 +15,16 @@ export const damageQuestionWords = (
     ],
     choices: {
       film: {
-        name: `Nothing, or skin only: under ${say.figure('depth.film')}`,
-        hint: 'Sound or weak.',
+        name: 'Nothing, or skin only',
+        hint: `Under ${say.figure('depth.film')}.`,
       },
       'under-3': {
         name: say.span('depth.film', 'depth.thin'),
-        hint: 'Sand, no stones.',
+        hint: 'Only sand.',
       },
       '3-to-6': {
         name: say.span('depth.thin', 'depth.shallow'),
-        hint: 'Tops of stones show.',
+        hint: 'Stone tops show.',
       },
       '6-to-20': {
         name: say.span('depth.shallow', 'depth.spall-small'),
@@ -43,7 +43,7 @@ export const damageQuestionWords = (
     number: {
       label: 'Depth of the damage',
       unit: say.unitOf('mm'),
-      hint: 'To firm concrete.',
+      hint: 'Firm bottom.',
       example: `For example ${say.figure('depth.shallow')}`,
       unknown: 'I have not measured it',
     },

@@ -99,9 +99,9 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
     },
   },
   warnings: {
-    ask: 'Is any of this true here?',
+    ask: 'Is any of this true?',
     short: 'Warning signs',
-    why: 'Each may stop the work.',
+    why: 'Each may stop work.',
     find: [
       'Walk all round it. Lay a straight board on it and see if it rocks or dips.',
       'Ask the owner about fires, spills, old paint and where the pipes run.',
@@ -110,30 +110,30 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
     choices: {
       'settled-or-rocking': {
         name: 'Sunk or rocking',
-        hint: 'Lower on one side.',
+        hint: 'One side lower.',
       },
       'holds-something-up': {
         name: 'Holds something up',
-        hint: 'A post, wall or roof.',
+        hint: 'Post, wall, roof.',
       },
       'tendons-possible': {
         name: 'Possible tendons',
-        hint: 'Stretched cables: round plugs, or a stamp.',
+        hint: 'Round plugs; stamp.',
       },
       'fire-or-chemical': {
         name: 'Fire or chemicals',
-        hint: 'Pink, crumbly, or acid spilled.',
+        hint: 'Pink, crumbly; acid.',
       },
       'map-cracking': {
         name: 'Cracks like a map',
-        hint: 'Joined, like dried mud.',
+        hint: 'Like dried mud.',
       },
       'old-coating-or-adhesive': {
-        name: 'Old paint, coating or glue',
-        hint: 'Perhaps lead or asbestos.',
+        name: 'Lead or asbestos',
+        hint: 'Old paint or glue.',
       },
       'buried-services': {
-        name: 'Possible cables or pipes',
+        name: 'Cables or pipes',
         hint: 'Sockets, drains, heating.',
       },
     },

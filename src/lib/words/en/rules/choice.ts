@@ -14,8 +14,8 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
     saw(reason, 'depth', 'film') ||
     saw(reason, 'depth', 'under-3') ||
     saw(reason, 'depth', '3-to-6')
-      ? 'The surface is sound, so nothing has to be taken off it.'
-      : 'The hole has a firm bottom, so nothing has to be taken off. It is a form to fill.',
+      ? 'The surface is sound: nothing on it is loose.'
+      : 'The hole has a firm bottom: nothing in it is loose. It is a form to fill.',
   'thin-weak-skin': () =>
     'Only a powdery skin is weak, and water under pressure takes that off without hurting what holds.',
   'skims-to-sound': (reason, say) =>

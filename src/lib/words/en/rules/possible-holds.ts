@@ -42,8 +42,8 @@ export const possibleHoldSentences: Readonly<Record<PossibleHold, RuleSentence>>
   'bar-section-loss': (_, say) =>
     `If rust has taken more than ${say.figure('bar.loss-one')} of a bar, or ${say.figure('bar.loss-neighbours')} of bars side by side, an engineer decides about props and new steel.`,
   'no-method-left': () =>
-    'If an open answer turns out so, no method is left that has not failed on your test patches.',
-  'stopped-on-patch': () => 'If a test patch stopped, what stopped it has to be found out first.',
+    'If an open answer turns out so, no method is left that has not failed on your test squares.',
+  'stopped-on-patch': () => 'If a test square stopped, what stopped it has to be found out first.',
 };
 
 /** The sentence for a hold that may stand. */

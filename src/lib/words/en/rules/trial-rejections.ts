@@ -4,7 +4,7 @@ import { methodNames } from '$words/names';
 import type { RuleSentence } from '$lib/words/types';
 import { named, namedAll } from './facts';
 
-/** What a method did on a test patch that no setting of it mends. */
+/** What a method did on a test square that no setting of it mends. */
 const faults: Readonly<Partial<Record<WhyId, string>>> = {
   'too-smooth': 'too smooth',
   'too-rough': 'too rough',
@@ -21,13 +21,13 @@ export const showed = (reason: Reason): string =>
 type RejectionRule =
   'failed-on-patch' | 'harder-than-failed' | 'weaker-than-failed' | 'deeper-than-wanted';
 
-/** Why not that one, by a test patch. Each follows the name of the method and a colon. */
+/** Why not that one, by a test square. Each follows the name of the method and a colon. */
 export const trialRejections: Readonly<Record<RejectionRule, RuleSentence>> = {
-  'failed-on-patch': (reason) => `failed on your test patch: ${showed(reason)}.`,
+  'failed-on-patch': (reason) => `failed on your test square: ${showed(reason)}.`,
   'harder-than-failed': (reason) =>
-    `would be harder on the concrete than ${named(reason, 'failed', methodNames)}, which failed on your test patch: ${showed(reason)}.`,
+    `would be harder on the concrete than ${named(reason, 'failed', methodNames)}, which failed on your test square: ${showed(reason)}.`,
   'weaker-than-failed': (reason) =>
-    `would take off less than ${named(reason, 'failed', methodNames)}, which failed on your test patch: ${showed(reason)}.`,
+    `would take off less than ${named(reason, 'failed', methodNames)}, which failed on your test square: ${showed(reason)}.`,
   'deeper-than-wanted': (reason) =>
-    `would go too deep. On your test patch only this was wrong: ${showed(reason)}.`,
+    `would go too deep. On your test square only this was wrong: ${showed(reason)}.`,
 };

@@ -11,32 +11,39 @@ const limitOf: Readonly<Record<Fills, string>> = {
 };
 const times = (say: Say, part: number): string => `${say.number(Math.round(10 * part) / 10)} times`;
 
-/** What the ears need where noise stays over. */
-function earsLine(say: Say, { needed, by }: Ears): string {
-  const off = `So protect the ears: ${say.number(Math.ceil(needed - 1e-9))} dB must come off there`;
-  switch (by) {
-    case 'one':
-      return `${off}, and a good protector takes that off in real use. Its rating stands on the card.`;
-    case 'both':
-      return `${off}. Plugs and muffs together take that off in real use; one of them does not.`;
-    case 'neither':
-      return `${off}, more than plugs and muffs together take off. Give the work to a specialist, or spread it over more days.`;
-  }
-}
+const protectors: Readonly<Record<Ears['by'], string>> = {
+  one: 'and a good protector takes that off',
+  both: 'and plugs and muffs together take that off',
+  neither: 'more than plugs and muffs together take off',
+};
+/** What has to come off at the ear, and what does it. */
+const offEars = (say: Say, { needed, by }: Ears): string =>
+  `${say.number(Math.ceil(needed - 1e-9))}\u00A0dB must come off at the ear, ${protectors[by]}.`;
 
 /** What a change leaves, and what then protects. */
 function left(say: Say, { then, still, ears }: Help): string {
   if (then <= 1 + 1e-9)
     return 'Then usual values stay under the vibration action value and the noise limit.';
-  const plain = `Even so it is still ${times(say, then)} ${limitOf[still]}: with this work, these tools and this crew you cannot stay under it today.`;
-  return ears
-    ? `${plain} ${earsLine(say, ears)}`
-    : `${plain} Gloves do not take it away. Spread the work over more days, or give it to a specialist.`;
+  return [
+    `That leaves ${times(say, then)} ${limitOf[still]}.`,
+    ...(still === 'vibration'
+      ? ['Gloves do not take it away. Spread the work over more days, or give it to a specialist.']
+      : []),
+    ...(ears ? [`Then ${offEars(say, ears)}`] : []),
+    ...(ears?.by === 'neither'
+      ? ['Give the work to a specialist, or spread it over more days.']
+      : []),
+  ].join(' ');
 }
 
 /** What is too much, which change helps most, and what it leaves. */
 export const helpSentence = (say: Say, help: Help): string =>
-  `As the tools usually are, the day takes ${times(say, help.now)} ${limitOf[help.over]}. ${changeLine(say, help)} ${left(say, help)}`;
+  [
+    `With usual tools the day takes ${times(say, help.now)} ${limitOf[help.over]}.`,
+    ...(help.earsNow ? [`As planned, ${offEars(say, help.earsNow)}`] : []),
+    changeLine(say, help),
+    left(say, help),
+  ].join(' ');
 
 function changeLine(say: Say, help: Help): string {
   const steps = stepWords(say);
@@ -46,7 +53,7 @@ function changeLine(say: Say, help: Help): string {
     case 'tool':
       return `What helps most: for “${steps[help.step].name}” take the ${toolWords[help.to].name} in place of the ${toolWords[help.from].name}.`;
     case 'method':
-      return `What helps most: another method for “${steps[help.step].name}”: ${lowered(methodWords(say)[help.to].name)}${help.specialist ? ', done by a specialist' : ''}.`;
+      return `What helps most: ${lowered(methodWords(say)[help.to].name)} for “${steps[help.step].name}”${help.specialist ? ', by a specialist' : ''}.`;
   }
 }
 

@@ -23,6 +23,8 @@ export const logWords = {
   done: 'Done',
   label: (action: string, step: string) => `${action}: ${step}`,
   more: 'Times and note',
+  held: 'Not yet: only once this is cleared',
+  in: (step: string, zones: string) => `${step} (${zones})`,
   since: (time: string) => `since ${time}`,
   persons,
   doneAfter: (hours: string) => `done, ${hours}`,

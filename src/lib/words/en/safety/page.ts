@@ -183,12 +183,17 @@ export const cardWords = {
   you: 'Whoever does it',
   about: { hands: 'Hands', ears: 'Ears', lungs: 'Lungs' },
   turns: (tools: string): string => `${tools}, then change over.`,
+  /** More is planned for one person than their hands may take. */
+  tooLong: (tool: string, planned: string, action: string, limit: string): string =>
+    `${tool}: ${planned} planned. One person has ${action} to the action value, ${limit} to the limit value.`,
+  shareIt: 'Take turns.',
   notWith: (tools: string): string => `Not the ${tools}: take another tool.`,
   askMaker: (tools: string): string => `Ask the maker about the ${tools}.`,
   still: 'Nothing that shakes.',
   earsNone: 'Nothing needed.',
   earsUnknown: 'No level is known: wear protectors.',
   earsBoth: 'Plugs and muffs together.',
+  earsTooLittle: 'Plugs and muffs together, and less time: both do not take off enough.',
   ears: (rating: string): string => `Protectors rated NRR ${rating} or more.`,
   earsAtLeast: (rating: string): string =>
     `Protectors rated NRR ${rating} at least: not all levels are known.`,

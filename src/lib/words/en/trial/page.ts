@@ -20,7 +20,7 @@ const sound: Readonly<Record<AfterSound, string>> = { clear: 'Clear', dull: 'Dul
 export const trialPage = {
   title: 'Try a square metre',
   description:
-    'Try the method on a small patch first: what to set, what to measure, and what the patch says comes next.',
+    'Try the method on a small square first: what to set, what to measure, and what that says comes next.',
   wait: 'Your job is being opened.',
   noScript: 'This page needs JavaScript, since it reads what you found.',
   toAdvice: 'To the advice',
@@ -30,7 +30,7 @@ export const trialPage = {
   intro: (area: string) =>
     `Prepare about ${area} where it shows least. Look, and change one thing.`,
   none: 'Nothing to try yet',
-  noneLine: 'A patch is tried once the method is settled and nothing stands before the work.',
+  noneLine: 'A square is tried once the method is settled and nothing stands before the work.',
   specialist: 'This method is a specialist’s, who makes a trial of their own.',
   set: 'Set this',
   passes: (passes: number) => (passes === 1 ? 'One pass' : `${String(passes)} passes in all`),
@@ -42,7 +42,7 @@ export const trialPage = {
   stopWhen: 'When to stop',
   found: 'What you found',
   minutes: 'Minutes the tool ran',
-  area: 'Patch',
+  area: 'Square',
   madePasses: 'Passes made',
   depths: 'Depth at five places',
   depthsHow:
@@ -77,20 +77,21 @@ export const trialPage = {
   oneChange: (from: string, to: string) => `Change only this: ${from} becomes ${to}.`,
   again: (passes: number) =>
     `Leave all settings. Make pass ${String(passes)}, and measure again from the old surface.`,
-  disproved: 'The patch has shown that an answer was wrong. With it changed, the advice follows:',
+  disproved:
+    'The square has shown that an answer was wrong. Nothing is changed until you press the button:',
   becomes: (question: string, from: string, to: string) => `${question}: ${to} (was: ${from})`,
   comesTo: (method: string) => `The advice then comes to: ${method}.`,
   comesToFind: 'The advice then says what to find out first.',
   comesToStop: 'The advice then stops the work until somebody has looked.',
   change: 'Change the answers',
-  changedAnswers: 'Answers changed by the test patch',
+  changedAnswers: 'Answers changed by the test square',
   undoAnswers: 'Undo the changed answers',
   undoneAnswers: 'The answers are as they were.',
   follows: (method: string, orChange: boolean) =>
     orChange
-      ? `With the answers as they are, advice and plan now say: ${method}.`
+      ? `If the answers stay as they are, advice and plan go by this square alone: ${method}.`
       : `No answer was wrong. Advice and plan have followed: ${method}.`,
-  followsOpen: 'The advice now says what to find out first.',
+  followsOpen: 'The advice says what to find out first.',
   triedHere: 'tried',
   tryMethod: (method: string) => `Try ${method} on a square`,
   learnt: 'Learnt from it',
@@ -100,12 +101,12 @@ export const trialPage = {
   learntOf: (rate: string, passes: string) =>
     rate && passes ? `${rate} a pass, ${passes}` : rate || passes,
   times: (passes: string) => `${passes} passes`,
-  rateOwn: 'You have put your own figure over the pace. It counts, not the patch.',
+  rateOwn: 'You have put your own figure over the pace. It counts, not the square.',
   notTimed: 'Nobody timed it, so the plan keeps the table’s pace.',
   pass: (depth: string) => `A pass takes ${depth}.`,
   five: (mean: string, least: string, most: string) =>
     `Depth ${mean} on average, ${least} to ${most}.`,
-  nineInTen: 'Nine in ten, if the zone is like the patch.',
+  nineInTen: 'Nine in ten, if the zone is like the square.',
   inPlan: 'The plan of this zone reckons with it.',
   list: 'Squares tried',
   square: (place: number) => `Square ${String(place)}`,
@@ -118,8 +119,8 @@ export const trialPage = {
   unread: 'not all of it looked at yet',
   print: 'Print',
   printBlank: 'Print a blank form',
-  blankTitle: 'Test patch: form to take along',
-  sheetTitle: 'Test patch',
+  blankTitle: 'Test square: form to take along',
+  sheetTitle: 'Test square',
   date: 'Date and name',
   toComeOff: (depth: string) => `To come off: ${depth} at the most.`,
   askedRough: (profile: string) => `Roughness asked for: ${profile}.`,
@@ -141,17 +142,17 @@ export const trialPage = {
     area: say.unitOf('m2'),
   }),
   basis: 'Basis',
-  ownFigure: 'from your test patch',
+  ownFigure: 'from your test square',
 } as const;
 
-/** "Ramp: 9 to 14 m²/h for shotblasting, from your test patch." */
+/** "Ramp: 9 to 14 m²/h for shotblasting, from your test square." */
 export const fromPatchLine = (zone: string, step: string, learnt: string): string =>
-  `${zone}: ${learnt} for ${step}, from your test patch.`;
+  `${zone}: ${learnt} for ${step}, from your test square.`;
 
 /** What a record of readiness says of the patch. */
 export const recordLine = (count: number, settings: string, outcome: string): string =>
   `${String(count)} ${count === 1 ? 'square' : 'squares'} tried; the last: ${settings}. ${outcome}.`;
-export const recordTitle = 'Test patch';
+export const recordTitle = 'Test square';
 
 /** What the water does at the lance, shown where washing is tried. */
 export const waterWords = {

@@ -5,7 +5,7 @@ export const bring = {
   start: 'Bring it into a job here',
   row: 'Bring into another job',
   title: (name: string) => `Bring “${name}” into a job here`,
-  line: 'What only it says comes along. What both say stays. Where they differ, you choose; until then yours stands.',
+  line: 'What only it says comes along. What both say stays. Where they differ, you choose; until then yours stands. Photos come along where both jobs are on this device.',
   none: 'There is no other job here to bring it into.',
   into: 'Into which job?',
   wait: 'Comparing …',
@@ -28,6 +28,7 @@ export const bring = {
   no: 'Leave it',
   done: (name: string, count: number) =>
     `Brought into “${name}”: ${count === 1 ? '1 entry' : `${count} entries`} changed.`,
+  photos: (count: number) => (count === 1 ? '1 photo came along.' : `${count} photos came along.`),
   undo: 'Undo: as it was before',
   undone: 'It is as it was before.',
   impossible: (problem: string) => `These two do not fit together. ${problem}`,

@@ -3,7 +3,7 @@ export const carryWords = {
   setAlternative: 'Code that opens this set of cases on a phone',
   setTooLarge: 'This set is too large for a code. Send the link.',
   alternative: 'Code that opens this job on a phone',
-  scan: 'Scan it: this job opens on a phone.',
+  scan: 'Scan it: this job opens on a phone, without its photos.',
   /** The crew's log makes the code too large. */
   withoutLog: (file: string) =>
     `The log of the work is too large for the code: it is in the file. Save it under “Your jobs”: ${file}`,

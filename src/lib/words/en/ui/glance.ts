@@ -18,7 +18,7 @@ export const glanceWords = {
   contractor: 'a contractor',
   downTo: (depth: string) => `Down to ${depth}`,
   hole: (depths: string) => `Hole ${depths} deep`,
-  nothingOff: 'Nothing has to come off',
+  nothingOff: 'Nothing loose to take off',
   coatingOff: 'Only the coating comes off',
   limit: (depth: string, ending: string) => `Damage past ${depth}: ${ending}`,
   noLimit: 'No greater depth changes it',

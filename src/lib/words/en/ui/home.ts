@@ -25,7 +25,14 @@ export const homeWords = {
     own: { name: 'I own it', hint: 'What you may do yourself comes first.' },
     explain: { name: 'I explain it', hint: 'Reasons and figures come first.' },
   },
-  example: { name: 'See an example', line: 'A salted driveway with four zones. Invented.' },
+  example: {
+    name: 'See an example',
+    lines: {
+      'larch-row': 'A salted driveway with four zones. Invented.',
+      'community-hall-forecourt': 'A salted ramp and the yard of a hall. Invented.',
+      sheet: 'Restore or replace? The owner’s sheet of a hall. Invented.',
+    },
+  },
   practice: 'Practice',
   chart: 'Field chart',
   learn: 'Learn: methods, dangers, tests',

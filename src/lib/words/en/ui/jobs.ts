@@ -105,10 +105,10 @@ export const jobsWords = {
   save: {
     photos: (count: number, bytes: number) =>
       `With ${count === 1 ? 'its photo' : `its ${count} photos`} (${megabytes(bytes)})`,
-    line: 'Whoever has the file can see them. Without the tick, no photo is in it.',
+    without: 'Without photos',
+    line: 'To another device of yours: with them. Whoever has the file can see what is in it.',
     tooMany: (most: number) =>
       `The photos are too large for one file: at most ${megabytes(most)}. Delete some first.`,
-    do: 'Save the file',
   },
   link: {
     label: (name: string) => `Link to “${name}”`,

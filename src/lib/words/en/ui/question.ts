@@ -20,13 +20,14 @@ export const skipWords: Readonly<Record<SkipReason, string>> = {
 export const questionPageWords = {
   site: 'The site',
   zone: (name: string, place: number) => (name ? `Zone ${place}: ${name}` : `Zone ${place}`),
-  progress: (at: number, of: number) => `${at} of ${of}`,
+  /** Before it is sure, how many most readers are asked. */
+  progress: (at: number, of: number, sure: boolean) =>
+    sure ? `${at} of ${of}` : `${at} of about ${of}`,
   find: 'Find out how',
   several: 'Several possible',
   onlyOne: 'I know which one it is',
   severalHint: 'Tick every one that could be true.',
   coin: (width: string) => `The coin in the pictures is ${width} wide.`,
-  manyHint: 'Tick what is there.',
   maybe: 'Maybe',
   maybeOf: (name: string) => `Maybe: ${name}`,
   none: { name: 'None of these', hint: '' },

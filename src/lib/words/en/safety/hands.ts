@@ -1,0 +1,61 @@
+import type { HandsOver } from '$lib/safety/hands';
+import { toldTime, usualMinutes, type VibrationLimitId } from '$lib/safety/vibration';
+import type { Say } from '$lib/words/types';
+import { toolWords } from './tools';
+
+const valueNames: Readonly<Record<VibrationLimitId, string>> = {
+  action: 'the action value',
+  limit: 'the limit value',
+};
+
+/** Minutes before a value, rounded down: "53 minutes", "1.4 hours". */
+export function minutesInShort(say: Say, minutes: number): string {
+  const { value, unit } = toldTime(minutes);
+  return say.hours(unit === 'h' ? value : value / 60);
+}
+
+/** Planned hours to the tenth; below one to the minute. */
+export const hoursInShort = (say: Say, hours: number): string =>
+  say.hours(hours < 1 ? hours : Math.round(hours * 10) / 10);
+
+const inDays = (days: readonly number[]): string => {
+  const [first = 1] = days;
+  const last = days.at(-1) ?? first;
+  return first === last ? `Day ${first}` : `Days ${first} to ${last}`;
+};
+const count = (say: Say, number: number, one: string, many: string): string =>
+  `${say.number(number)}\u00A0${number === 1 ? one : many}`;
+
+/** What takes turns, or takes longer; where nothing of both helps, a gentler tool alone. */
+function turnsLine(say: Say, { over, turns, shaking, crew }: HandsOver): string {
+  if (!turns)
+    return 'No number of people solves that: not even a quarter of an hour fits. It takes a gentler tool, or another method.';
+  const people = count(say, turns.people, 'person', 'people');
+  const days = count(say, turns.days, 'day', 'days');
+  const own = count(say, crew, 'person', 'people');
+  const kept = over === 'limit' ? 'Within' : 'Under';
+  const longer =
+    turns.days > shaking
+      ? `, or ${days} of such work with ${own} (planned: ${say.number(shaking)})`
+      : '';
+  return turns.people > crew
+    ? `${kept} ${valueNames[over]}: ${people} taking turns${longer}, or a gentler tool.`
+    : `${kept} ${valueNames[over]}: all ${people} of you take equal turns, or a gentler tool.`;
+}
+
+/** That days of the plan do not hold for the hands, and what would: a title and two sentences. */
+export function handsLines(
+  say: Say,
+  over: HandsOver,
+): { readonly title: string; readonly lines: readonly string[] } {
+  const [most] = over.inHand;
+  const days = inDays(over.days);
+  const holds = over.days.length === 1 ? 'does not hold' : 'do not hold';
+  const had = most
+    ? `One person has the ${toolWords[most.tool].name} for ${hoursInShort(say, most.hours)}; as it usually shakes, ${valueNames.action} comes after ${minutesInShort(say, usualMinutes(most.minutes.action))}, ${valueNames.limit} after ${minutesInShort(say, usualMinutes(most.minutes.limit))}.`
+    : '';
+  return {
+    title: `${days} ${holds} for the hands.`,
+    lines: [had, turnsLine(say, over)].filter(Boolean),
+  };
+}

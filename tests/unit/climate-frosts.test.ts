@@ -1,0 +1,107 @@
+import { describe, expect, test } from 'vitest';
+import { usualFrosts, winterTest } from '$lib/climate/frosts';
+import { readWeather } from '$lib/climate/weather';
+import { inventDays } from '../helpers/weather';
+
+describe('first and last frost', () => {
+  // Frost from 10 November to 20 March, and never otherwise. Invented.
+  const winterly = ({ month, day }: { month: number; day: number }) =>
+    month > 11 || month < 3 || (month === 11 && day >= 10) || (month === 3 && day <= 20);
+  const north = inventDays(2001, 2006, (date) =>
+    winterly(date) ? { min: -2, max: 4 } : { min: 8, max: 18 },
+  );
+
+  test('north of the equator', () => {
+    const frosts = usualFrosts(north, false);
+    expect(frosts).toEqual({
+      first: { month: 11, day: 10 },
+      last: { month: 3, day: 20 },
+      winters: 6,
+    });
+    const inWinter = winterTest(frosts);
+    expect([
+      inWinter({ month: 11, day: 9 }),
+      inWinter({ month: 11, day: 10 }),
+      inWinter({ month: 3, day: 20 }),
+      inWinter({ month: 3, day: 21 }),
+    ]).toEqual([false, true, true, false]);
+  });
+
+  test('south of it, half a year on, by the weather itself', () => {
+    const south = inventDays(2001, 2006, ({ month, day }) =>
+      month === 7 || (month === 6 && day >= 5) || (month === 8 && day <= 25)
+        ? { min: -1, max: 6, rain: 1 }
+        : { min: 10, max: month <= 3 ? 30 : 20, rain: 0 },
+    );
+    const weather = readWeather(south);
+    expect(weather.south).toBe(true);
+    expect(weather.frosts).toMatchObject({
+      first: { month: 6, day: 5 },
+      last: { month: 8, day: 25 },
+    });
+    // 26 days of June, 31 of July, 25 of August, a millimetre each.
+    expect(weather.winterRain).toBeCloseTo(82, 9);
+  });
+
+  test('a single calendar year gives both', () => {
+    expect(
+      usualFrosts(
+        north.filter(({ year }) => year === 2003),
+        false,
+      ),
+    ).toEqual({ first: { month: 11, day: 10 }, last: { month: 3, day: 20 }, winters: 1 });
+  });
+
+  // By hand: of 10 and 13 November the earlier half is rounded outward, 11; of 20 and 23 March 22.
+  test('between two winters lies the middle, rounded to the longer winter', () => {
+    const two = inventDays(2001, 2003, ({ year, month, day }) => {
+      const late = year === 2002 || (year === 2003 && month < 7) ? 3 : 0;
+      const first = month > 11 || (month === 11 && day >= 10 + (year === 2002 ? 3 : 0));
+      const last = month < 3 || (month === 3 && day <= 20 + late);
+      return first || last ? { min: -2, max: 4 } : { min: 8, max: 18 };
+    }).filter(({ year, month }) => (year === 2001 ? month >= 8 : year === 2002 || month < 8));
+    const frosts = usualFrosts(two, false);
+    expect(frosts).toEqual({
+      first: { month: 11, day: 11 },
+      last: { month: 3, day: 23 },
+      winters: 2,
+    });
+  });
+
+  test('frost in every second winter is not usual; in two of three it is, unless the reader asks for more', () => {
+    // Winters begin in August; frost on 5 January alone.
+    const winters = (...frosty: boolean[]) =>
+      inventDays(2001, 2001 + frosty.length, ({ year, month, day }) =>
+        frosty[year - 2002] && month === 1 && day === 5 ? { min: 0, max: 4 } : { min: 3, max: 9 },
+      ).filter(
+        ({ year, month }) =>
+          (year > 2001 || month >= 8) && (year <= 2000 + frosty.length || month < 8),
+      );
+    const day = { month: 1, day: 5 };
+    const none = { first: null, last: null };
+    expect(usualFrosts(winters(true, false), false)).toEqual({ ...none, winters: 2 });
+    const most = winters(true, false, true);
+    expect(usualFrosts(most, false)).toEqual({ first: day, last: day, winters: 3 });
+    expect(usualFrosts(most, false, { 'frost.most-winters': 0.7 })).toEqual({
+      ...none,
+      winters: 3,
+    });
+    expect(usualFrosts([], false)).toEqual({ ...none, winters: 0 });
+  });
+
+  test('where frost does not come in most winters there is none, and no winter rain', () => {
+    const mild = inventDays(2001, 2006, (date) => ({
+      min: date.year === 2003 && date.month === 1 && date.day === 5 ? -1 : 6,
+      max: 15,
+      rain: 3,
+    }));
+    const weather = readWeather(mild);
+    expect(weather.frosts).toMatchObject({ first: null, last: null });
+    expect(weather).toMatchObject({
+      winterRain: 0,
+      index: 0,
+      weathering: 'negligible',
+      frequency: 'never',
+    });
+  });
+});

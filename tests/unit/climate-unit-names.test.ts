@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import { depthHint, temperatureHint } from '$lib/climate/file/columns';
+
+describe('units that a column name gives away', () => {
+  test.each([
+    ['Max temp (°C)', 'C'],
+    ['Max temp (° C)', 'C'],
+    ['Max temp C', 'C'],
+    ['Max_C', 'C'],
+    ['max-c', 'C'],
+    ['TMAX [C]', 'C'],
+    ['Celsius max', 'C'],
+    ['Max ℃', 'C'],
+    ['Max temp (°F)', 'F'],
+    ['Max ° F', 'F'],
+    ['Max_F', 'F'],
+    ['TMAX [F]', 'F'],
+    ['max (F)', 'F'],
+    ['Fahrenheit max', 'F'],
+    ['TX (0.1 °C)', 'tenths-C'],
+    ['TX (0,1 C)', 'tenths-C'],
+    ['TX in tenths', 'tenths-C'],
+    ['TX (1/10 °C)', 'tenths-C'],
+    ['TMAX', null],
+    ['max of day', null],
+    ['Tmaxf today', null],
+    ['Maxc', null],
+  ])('%s: %s', (name, unit) => expect(temperatureHint(name)).toBe(unit));
+
+  test.each([
+    ['Rain (mm)', 'mm'],
+    ['Rain [mm]', 'mm'],
+    ['rain_mm', 'mm'],
+    ['rain mm', 'mm'],
+    ['rain-mm', 'mm'],
+    ['Millimetres of rain', 'mm'],
+    ['Millimeters of rain', 'mm'],
+    ['Snow (cm)', 'cm'],
+    ['snow_cm', 'cm'],
+    ['Snow [cm]', 'cm'],
+    ['Centimetres of snow', 'cm'],
+    ['Rain (in)', 'in'],
+    ['Rain [in]', 'in'],
+    ['rain inch', 'in'],
+    ['rain_inches', 'in'],
+    ['Inches of rain', 'in'],
+    ['RR (0.1 mm)', 'tenths-mm'],
+    ['RR (0,1 mm)', 'tenths-mm'],
+    ['RR in tenths of mm', 'tenths-mm'],
+    ['RR (1/10 mm)', 'tenths-mm'],
+    ['PRCP', null],
+    ['rain in the day', null],
+    ['rainmm', null],
+  ])('%s: %s', (name, unit) => expect(depthHint(name)).toBe(unit));
+});
