@@ -60,17 +60,25 @@ const heading = `document.querySelector('h1')?.textContent.trim()`;
 const saved = `document.querySelector('header .kept')`;
 const widths = [360, 1280] as const;
 
+/** How far the page goes past its side, and the last thing that does; null where nothing does. */
+const outside = `
+const { scrollWidth, clientWidth } = document.documentElement;
+if (scrollWidth <= clientWidth) return null;
+const out = [...document.querySelectorAll('body *')]
+  .filter((each) => each.getBoundingClientRect().right > clientWidth + 0.5).at(-1);
+return (scrollWidth - clientWidth) + ' px past the side: ' + (out?.outerHTML ?? '').slice(0, 120);`;
+
 /** Looks at the page that stands: whether anything of it sticks out to the side, and what. */
 async function sideways(tab: Tab, where: string): Promise<string[]> {
   const found: string[] = [];
   for (const width of widths) {
     const real = await tab.size(width, 780);
-    const over = await tab.run<string | null>(`
-      const { scrollWidth, clientWidth } = document.documentElement;
-      if (scrollWidth <= clientWidth) return null;
-      const out = [...document.querySelectorAll('body *')]
-        .filter((each) => each.getBoundingClientRect().right > clientWidth + 0.5).at(-1);
-      return (scrollWidth - clientWidth) + ' px past the side: ' + (out?.outerHTML ?? '').slice(0, 120);`);
+    let over = await tab.run<string | null>(outside);
+    // A page whose window has just changed may not have been laid out yet.
+    for (let look = 0; over && look < 5; look += 1) {
+      await new Promise((turn) => setTimeout(turn, 400));
+      over = await tab.run<string | null>(outside);
+    }
     if (over) found.push(`${where} at ${real} px: ${over}`);
   }
   return found;
@@ -115,6 +123,10 @@ async function example(tab: Tab, address: string, walked: Walked): Promise<void>
   const button = `[...document.querySelectorAll('main button')].find((each) => each.textContent.includes(${JSON.stringify(name)}))`;
   // The word in the head says that the page is live and its store open.
   await until(tab, `${saved} && ${button}`, 'the examples on the job page');
+  // With a job in hand the examples are folded; a reader takes a moment to find them.
+  await until(tab, `${button}.closest('details')?.open === false`, 'the job in hand');
+  await tab.run(`(${button}).closest('details').open = true;`);
+  await until(tab, `${button}.getClientRects().length`, 'the examples to unfold');
   await tab.run(`(${button}).click();`);
   // There is a job in hand, so it asks first.
   await until(tab, `document.querySelector('dialog[open]')`, 'the question before an example');

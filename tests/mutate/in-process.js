@@ -10,7 +10,7 @@ import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { dirname, relative, resolve } from 'node:path';
 import { createServer, createServerModuleRunner } from 'vite';
-import { expect } from 'vitest';
+import { chai } from 'vitest';
 
 /** Where the changed code looks for which change is on, and counts what a test comes through. */
 const switches = (globalThis.__stryker__ ??= {});
@@ -29,11 +29,11 @@ const testsIn = (tasks) =>
 /** The file whose tests run. */
 let running = '';
 // What whole jobs say is compared here, and never written anew.
-expect.extend({
-  toMatchFileSnapshot(received, path) {
-    const pass = readFileSync(resolve(dirname(running), path), 'utf8') === received;
-    return { pass, message: () => `it differs from ${path}` };
-  },
+chai.util.overwriteMethod(chai.Assertion.prototype, 'toMatchFileSnapshot', () => {
+  return async function compare(path) {
+    const kept = readFileSync(resolve(dirname(running), path), 'utf8');
+    if (this._obj !== kept) throw new Error(`it differs from ${path}`);
+  };
 });
 
 class InProcess {
@@ -79,8 +79,8 @@ class InProcess {
         allowOnly: true,
         sequence: { seed: 1, hooks: 'stack', setupFiles: 'list' },
         maxConcurrency: 1,
-        testTimeout: 120_000,
-        hookTimeout: 120_000,
+        testTimeout: 600_000,
+        hookTimeout: 600_000,
         retry: 0,
         tags: [],
       },

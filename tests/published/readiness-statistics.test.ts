@@ -47,7 +47,9 @@ describe("Student's t, upper 0.95 quantile", () => {
 
   // Source: jstat, a general statistics library, which inverts the incomplete beta function instead.
   it('agrees with a general library for every size of sample up to 500', () => {
-    for (let degrees = 1; degrees <= 500; degrees += 1)
+    // While rules are changed for trial what is counted takes long, and small samples tell.
+    const most = process.env.MUTATE_ROOM ? 20 : 500;
+    for (let degrees = 1; degrees <= most; degrees += 1)
       for (const probability of [0.9, 0.95, 0.99])
         expect(studentQuantile(probability, degrees)).toBeCloseTo(
           jstat.studentt.inv(probability, degrees),

@@ -1,6 +1,7 @@
 import { convert } from 'convert';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { heard, onTape } from '../helpers/heard';
 import { formatter } from '../helpers/plain-formatter';
 import { inchFraction, roundest } from '$lib/words/round';
 import { shown } from '$lib/words/units';
@@ -10,60 +11,7 @@ import { units } from '$shared/types';
 const metric = formatter('metric');
 const us = formatter('us');
 
-/** The number at the head of a spoken value, fractions and thousands read back. */
-function heard(text: string): number {
-  const [, whole = '', top, bottom] =
-    /^([\d,.]+(?= |$|%)(?! ?\/))?\s*(?:(\d+)\/(\d+))?/.exec(text) ?? [];
-  return Number(whole.replaceAll(',', '') || 0) + (top ? Number(top) / Number(bottom) : 0);
-}
-
-/** Feet in "3 ft 7 1/4 in", "4 ft" or "11 3/4 in". */
-function onTape(text: string): number {
-  const [, feet = '', inches = ''] = /^(?:([\d,]+) ft ?)?(?:(.+) in)?$/.exec(text) ?? [];
-  return heard(feet || '0') + heard(inches || '0') / 12;
-}
-
 describe('lengths', () => {
-  // Common practice, no source: no tape shows 3.61 ft.
-  it.each([
-    [1.1, '1.1 m', '3 ft 7 1/4 in'],
-    [0.3, '0.3 m', '11 3/4 in'],
-    [0.3048 * 12, '3.66 m', '12 ft'],
-    [0.3048 * 12.5, '3.81 m', '12 ft 6 in'],
-    [0.3048 * (6 + 3 / 16 / 12), '1.83 m', '6 ft 3/16 in'],
-    [0.3048 * 11.999, '3.66 m', '12 ft'],
-    [7, '7 m', '23 ft'],
-    [7.25, '7.25 m', '23 ft 9 in'],
-    [120, '120 m', '394 ft'],
-    [0, '0 m', '0 in'],
-  ])('says %s m as a tape shows it', (value, inMetric, inUs) => {
-    expect(metric.distance(value)).toBe(inMetric);
-    expect(us.distance(value)).toBe(inUs);
-  });
-  it('never says feet with a point, nor twelve inches', () => {
-    fc.assert(
-      fc.property(fc.double({ min: 0, max: 5e4, noNaN: true }), (value) => {
-        for (const text of [us.length(value), us.distance(value / 10)])
-          expect(text).not.toMatch(/\.\d+ ft|\b12 (\d+\/\d+ )?in$.*ft|ft 12/);
-      }),
-    );
-  });
-  it('says square feet whole from ten on, and as they were typed', () => {
-    expect(us.area(6)).toBe('65 sq ft');
-    expect(us.area(12.5 * 0.3048 ** 2)).toBe('12.5 sq ft');
-    expect(us.area(0.5)).toBe('5.4 sq ft');
-  });
-  // ASTM D3276, as makers print it: 3 °C or 5 °F above the dew point.
-  it('says degrees apart as a thermometer shows them', () => {
-    expect(us.between('K', 3, 3)).toBe('5 °F');
-    expect(us.between('K', 2, 3)).toBe('4 to 5 °F');
-    expect(metric.between('K', 3, 3)).toBe('3 °C');
-  });
-  it('says rain in inches however much it is', () => {
-    expect(us.rain(1100)).toBe('43.3 in');
-    expect(metric.rain(110)).toBe('110 mm');
-  });
-
   it.each([
     [0.41, '0.41 mm', '0.016 in'],
     [1, '1 mm', '1/32 in'],

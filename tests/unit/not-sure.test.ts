@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
-import { endingOf } from '$lib/advice/margins';
+import { decisionOf } from '$lib/advice/margins';
 import { oftenMisjudged } from '$lib/advice/often-misjudged';
 import { pairMarginsOf } from '$lib/advice/pairs';
 import { resultsOf } from '$lib/advice/results';
@@ -168,13 +168,13 @@ describe('two answers together', () => {
       finish: ['overlay'] as const,
       looseness: ['fractured'] as const,
     };
-    const now = endingOf(all);
+    const now = decisionOf(all);
     const found = pairMarginsOf(all, all);
     const ones = ['looseness', 'texture', 'cracks', 'steel', 'finish', 'element'] as const;
     const strength = { 'pressure-wash': 0, grind: 1, 'abrasive-blast': 1, 'needle-scale': 1 };
     const harsh = (method?: string | null) =>
       strength[method as keyof typeof strength] ?? (method === 'break-out' ? 3 : 2);
-    const tells = (ending: ReturnType<typeof endingOf>) =>
+    const tells = (ending: ReturnType<typeof decisionOf>) =>
       ending?.verdict === 'stop' ||
       (ending?.verdict === 'prepare' && harsh(ending.method) < harsh(now?.method));
     const set = (question: string, choice: string) => ({ ...all, [question]: [choice] });
@@ -184,9 +184,9 @@ describe('two answers together', () => {
         for (const first of choicesOf(one).filter((each) => each !== all[one]?.[0]))
           for (const second of choicesOf(other).filter((each) => each !== all[other]?.[0])) {
             const alone = [set(one, first), set(other, second)].some((each) =>
-              tells(endingOf(each)),
+              tells(decisionOf(each)),
             );
-            const expected = !alone && tells(endingOf({ ...set(one, first), [other]: [second] }));
+            const expected = !alone && tells(decisionOf({ ...set(one, first), [other]: [second] }));
             const there = found.some(({ changes }) =>
               [first, second].every((to) => changes.some((change) => change.to === to)),
             );
@@ -226,7 +226,7 @@ describe('all questions open', () => {
     fc.assert(
       fc.property(singles, fc.constantFrom(...choicesOf('element')), (answers, element) => {
         const all = { ...site, thickness: 'unknown' as const, element: [element] as const };
-        const ending = endingOf({ ...all, ...answers });
+        const ending = decisionOf({ ...all, ...answers });
         expect(known).toContain(`${ending?.verdict} ${ending?.method}`);
       }),
       { numRuns: 500 },

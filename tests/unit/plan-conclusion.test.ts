@@ -4,7 +4,7 @@ import type { Job } from '$lib/answers/job';
 import { isKnown } from '$lib/plan/amount';
 import { measureIds } from '$lib/plan/options';
 import { planJob } from '$lib/plan/plan';
-import { firstPoints, readForOwner } from '$lib/plan/conclusion';
+import { readForOwner } from '$lib/plan/conclusion';
 import { conclusionWords } from '$words/owner';
 import { settledJob } from '../helpers/crew-jobs';
 import { rampJob } from '../helpers/ramp-job';
@@ -225,35 +225,5 @@ describe('replacing the broken parts', () => {
     const slower = (id: 'restore' | 'parts') => hours(id, 1) - hours(id, 10);
     expect(slower('restore')).toBeGreaterThan(1);
     expect(slower('parts')).toBeCloseTo(slower('restore'), 6);
-  });
-});
-
-// Common practice, no source: whoever reads a sheet aloud does not read one sentence twice.
-describe('what stands open on the sheet', () => {
-  it('says no point twice, and none that the conclusion has said', () => {
-    fc.assert(
-      fc.property(anyJob, (job) => {
-        const given = read(job);
-        const shown = Object.values(firstPoints(given)).flatMap(({ speaksFor, against }) => [
-          ...speaksFor,
-          ...against,
-        ]);
-        const keys = shown.map((point) => JSON.stringify(point));
-        expect(new Set(keys).size).toBe(keys.length);
-      }),
-      { numRuns: 40 },
-    );
-    // Cracks like a map: the conclusion sends for the laboratory, and no line repeats that.
-    const map = read(
-      tradeJob([{ depth: 35, looseness: ['rotten'], area: 6 }], {
-        warnings: { yes: ['map-cracking'], maybe: [] },
-      }),
-    );
-    expect(map.conclusion).toBe('laboratory-first');
-    const ids = Object.values(firstPoints(map)).flatMap(({ speaksFor, against }) =>
-      [...speaksFor, ...against].map(({ id }) => id),
-    );
-    expect(ids.length).toBeGreaterThan(0);
-    expect(ids).not.toContain('map-cracking');
   });
 });

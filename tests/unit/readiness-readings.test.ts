@@ -3,7 +3,7 @@ import type { ClockRecord } from '$lib/answers/readiness-record';
 import { openTime } from '$lib/readiness/clock';
 import { judgeReadings } from '$lib/readiness/judge-readings';
 import type { Problem } from '$lib/readiness/rules';
-import { valueOf } from '$shared/figures';
+import { rangeOf, valueOf } from '$shared/figures';
 import { context, judgeCheck } from '../helpers/readiness';
 
 describe('what is said of readings', () => {
@@ -14,6 +14,17 @@ describe('what is said of readings', () => {
       facts: { failed: 2, have: 5, rows: ['3', '5'], worst: 4, low: 5, high: 10 },
       figures: ['dust.most', 'dust.scale'],
     });
+  });
+  it('the same of what is looked at, where a row left blank is no row', () => {
+    const problems: Problem[] = [];
+    const bars = { readings: ['clean', '', 'rusty', 'rusty'] };
+    expect(judgeReadings('bars-clean', bars, null, context, problems).facts).toMatchObject({
+      failed: 2,
+      have: 3,
+      rows: ['3', '4'],
+      worst: 'rusty',
+    });
+    expect(problems).toEqual([]);
   });
   it('a failure comes before what cannot be told yet, which comes before a pass', () => {
     expect(judgeCheck('half-cell', [-100, -250, -400]).rule).toBe('potential-high');
@@ -82,7 +93,8 @@ describe('what is said of readings', () => {
     [0, 'too-cold'],
     [0.1, 'too-cold'],
     [valueOf('place.temperature-least'), 'cool'],
-    [32, 'passed'],
+    [rangeOf('place.temperature')[0], 'passed'],
+    [rangeOf('place.temperature')[1], 'passed'],
     [32.3, 'too-hot'],
   ])('cement on a surface of %f C: %s', (surface, rule) => {
     const damp = { ...context, wantsDry: false, cement: true };
@@ -99,6 +111,8 @@ describe('what is said of readings', () => {
     expect(judgeCheck('dew-point', [8], {}, both).rule).toBe('air-unknown');
     expect(judgeCheck('dew-point', [8], { air: 8, humidity: 95 }, both).rule).toBe('too-near-dew');
     expect(judgeCheck('dew-point', [8], { air: 8, humidity: 30 }, both).rule).toBe('cool');
+    const [least] = rangeOf('place.temperature');
+    expect(judgeCheck('dew-point', [least], { air: 8, humidity: 30 }, both).rule).toBe('passed');
   });
   it('without a word of the covering it is taken to want it dry', () => {
     expect(judgeCheck('dew-point', [15]).rule).toBe('air-unknown');

@@ -12,17 +12,8 @@ import {
 } from '$lib/trial/zone-trial';
 import { rangeOf } from '$shared/figures';
 import { methodIds } from '$shared/methods';
+import { good } from '../helpers/patch-outcomes';
 
-const good: Found = {
-  notch: 1,
-  passes: 1,
-  area: 1,
-  depths: [4],
-  stones: 'cut',
-  left: 'nothing',
-  bar: 'no',
-  sound: 'clear',
-};
 describe('what is written down of a patch', () => {
   const patch: PatchTried = {
     method: 'shotblast',

@@ -1,44 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { aimFor, type Aim } from '$lib/trial/aim';
 import type { Found } from '$lib/trial/found';
-import { firstTry, readAll } from '$lib/trial/read';
+import { firstTry } from '$lib/trial/read';
+import { again, goesOn, last, other } from '../helpers/patch-outcomes';
 
-const good: Found = {
-  notch: 1,
-  passes: 1,
-  area: 1,
-  depths: [4],
-  stones: 'cut',
-  left: 'nothing',
-  bar: 'no',
-  sound: 'clear',
-};
 const shot = aimFor('shotblast', 4, [5, 9]);
-const hammer = aimFor('break-out', 30, null, 300, true);
-const last = (aim: Aim, ...patches: Partial<Found>[]) =>
-  readAll(
-    patches.map((patch) => ({ ...good, ...patch })),
-    aim,
-  ).at(-1);
 
-/** What a foreman says to each; common practice, no source, except where one is named. */
+/** What a foreman says to each; common practice, no source. */
 describe('a patch, alone or after others', () => {
-  const again = (kind: string, notch: number, passes: number, ...why: string[]) => ({
-    kind,
-    why,
-    next: { notch, passes },
-  });
-  const other = (because: string, ended: boolean, ...why: string[]) => ({
-    kind: 'other-method',
-    why,
-    because,
-    ...(ended && { ladderEnded: true }),
-  });
-
   it.each<[string, Aim, Partial<Found>[], object]>([
-    ['sound, clean, rough enough', shot, [{ profile: 5 }], { kind: 'go-on', why: ['meets-all'] }],
-    ['as rough as it may be', shot, [{ profile: 9 }], { kind: 'go-on', why: ['meets-all'] }],
-    ['no chip to compare', shot, [{}], { kind: 'go-on', why: ['meets-all'] }],
+    ['sound, clean, rough enough', shot, [{ profile: 5 }], goesOn],
+    ['as rough as it may be', shot, [{ profile: 9 }], goesOn],
+    ['no chip to compare', shot, [{}], goesOn],
     ['too smooth: a notch more', shot, [{ profile: 4 }], again('harsher', 2, 1, 'too-smooth')],
     ['too rough: a notch less', shot, [{ profile: 10 }], again('finer', 0, 1, 'too-rough')],
     [
@@ -78,12 +51,7 @@ describe('a patch, alone or after others', () => {
       [{ stones: 'torn', notch: 0 }],
       other('too-much', true, 'bruised'),
     ],
-    [
-      '2 mm over the damage will do',
-      shot,
-      [{ depths: [6] }],
-      { kind: 'go-on', why: ['meets-all'] },
-    ],
+    ['2 mm over the damage will do', shot, [{ depths: [6] }], goesOn],
     ['more is sound concrete lost', shot, [{ depths: [6.1] }], again('finer', 0, 1, 'over-deep')],
     [
       'past what the method is for, at any place',
@@ -123,79 +91,42 @@ describe('a patch, alone or after others', () => {
       [{ stones: 'torn' }, { notch: 0, left: 'dust', depths: [1], passes: 2 }],
       other('too-little', true, 'still-dusts'),
     ],
-    // Light hammers round steel: UFGS 03931, figure `hammer.at-steel`.
     [
-      'a bar, with the heavy hammer: the lighter one, as many passes',
-      hammer,
-      [{ bar: 'yes', depths: [35], passes: 2 }],
-      again('finer', 0, 2, 'bar-heavy-hammer'),
+      'well here, torn one notch up: back to where it was well',
+      shot,
+      [{}, { notch: 2, stones: 'torn' }],
+      again('finer', 1, 1, 'bruised'),
     ],
     [
-      'a bar, with the lighter hammer',
-      hammer,
-      [{ bar: 'yes', depths: [35], notch: 0 }],
-      { kind: 'go-on', why: ['meets-all'] },
+      'too smooth and dusty: once more, the dust comes first',
+      shot,
+      [{ profile: 4, left: 'dust', depths: [1] }],
+      again('another-pass', 1, 2, 'still-dusts', 'too-smooth'),
     ],
     [
-      'dull at the bottom: deeper',
-      hammer,
-      [{ sound: 'dull', depths: [20] }],
-      again('another-pass', 1, 2, 'still-loose'),
+      'too rough at the gentlest notch of a machine that cuts its own: another method',
+      shot,
+      [{ profile: 10, notch: 0 }],
+      other('too-much', true, 'too-rough'),
     ],
     [
-      'dull, with the heaviest hammer, twice over: no matter of tools',
-      hammer,
-      [{ sound: 'dull', depths: [20], passes: 2 }],
-      { kind: 'stop', why: ['no-sound-base', 'still-loose'], ladderEnded: true },
+      'as deep as the method is for, at one place',
+      shot,
+      [{ depths: [4, 4, 4, 4, shot.reach] }],
+      goesOn,
     ],
+    ['nobody asks for a profile', aimFor('grind', 0, null), [{ profile: 9, depths: [0] }], goesOn],
     [
-      'past a third of the slab (FHWA checklist 9)',
-      hammer,
-      [{ depths: [30, 101] }],
-      { kind: 'stop', why: ['past-partial-depth'] },
-    ],
-    [
-      'at a third of it',
-      hammer,
-      [{ depths: [30, 99.9, 10] }],
-      { kind: 'go-on', why: ['meets-all'] },
-    ],
-    [
-      'a bar bars the harsher hammer after the lighter one',
-      hammer,
-      [{ bar: 'yes', notch: 0, depths: [10], left: 'more' }],
-      again('another-pass', 0, 2, 'still-loose'),
-    ],
-    // A ladder begun at its gentlest is climbed first: water once more does little.
-    [
-      'washing that leaves growth: more pressure',
-      aimFor('pressure-wash', 0, null),
-      [{ notch: 0, depths: [0], left: 'more' }],
-      again('harsher', 1, 1, 'still-loose'),
-    ],
-    [
-      'washing that leaves growth at the top: once more',
-      aimFor('pressure-wash', 0, null),
-      [{ notch: 2, depths: [0], left: 'more' }],
-      again('another-pass', 2, 2, 'still-loose'),
-    ],
-    [
-      'washing that leaves it rough: gentler',
-      aimFor('pressure-wash', 0, [1, 2]),
-      [{ notch: 1, depths: [0], profile: 3 }],
-      again('finer', 0, 1, 'too-rough'),
-    ],
-    [
-      'washing that leaves it rough at the gentlest: it was so before',
-      aimFor('pressure-wash', 0, [1, 2]),
-      [{ notch: 0, depths: [0], profile: 3 }],
-      { kind: 'go-on', why: ['rough-as-found'] },
-    ],
-    [
-      'whole stones washed out: the method is wrong, whatever is set',
-      aimFor('pressure-wash', 0.5, null),
-      [{ stones: 'pulled-out', depths: [0.2] }],
+      'whole stones under a grinder, which is for no concrete broken up in itself',
+      aimFor('grind', 3, null),
+      [{ stones: 'pulled-out', depths: [1] }],
       other('too-little', false, 'stones-pulled-out'),
+    ],
+    [
+      'whole stones under grit, which clears it: once more',
+      aimFor('abrasive-blast', 4, null),
+      [{ stones: 'pulled-out', depths: [1] }],
+      again('another-pass', 1, 2, 'stones-pulled-out'),
     ],
     // In a tight surface nothing was to come off: what counts as over is the measure.
     [

@@ -234,6 +234,7 @@ describe('a square metre read as a foreman reads it', () => {
     const { here, zone, advice, trial } = run(each);
     const last = trial?.last;
     expect(last?.outcome.kind).toBe(each.kind);
+    expect(trial?.next).toEqual(last?.outcome.next ?? null);
     if (each.why) expect(last?.outcome.why).toContain(each.why);
     if (each.then && last) {
       const follows = followFrom(last.outcome, last.found, here, zone.answers, advice);

@@ -12,8 +12,8 @@ import { TrueOfAll } from './true-of-all';
 import type { Advice, Reason, Verdict } from './types';
 import type { Outcome, ZoneAdvice } from './zone-advice';
 
-type Ended = { readonly verdict: Verdict };
-const stoppedLast = (one: Ended, other: Ended): number =>
+type Judged = { readonly verdict: Verdict };
+const stoppedLast = (one: Judged, other: Judged): number =>
   +(one.verdict === 'stop') - +(other.verdict === 'stop');
 
 /**

@@ -6,6 +6,12 @@ import type { Hold, SettledSite, SettledZone } from './types';
 /** Steps that throw dust or pieces: whatever is in an old coating, or above the head, comes with them. */
 const throwsPieces = (hazards: readonly HazardId[]) => hazards.includes('silica');
 
+/** Whether taking concrete off, or cutting into it, may bring something down. */
+const bearsLoad = ({ element, warnings }: SettledSite): boolean =>
+  carriesLoad(element) ||
+  warnings.includes('holds-something-up') ||
+  warnings.includes('tendons-possible');
+
 const always = (): boolean => true;
 
 /**
@@ -15,21 +21,15 @@ const always = (): boolean => true;
 const presentAt: Readonly<Partial<Record<HazardId, (site: SettledSite) => boolean>>> = {
   'carbon-monoxide': (site) => site.setting !== 'open',
   weather: (site) => site.setting !== 'indoors',
-  structure: (site) =>
-    carriesLoad(site.element) ||
-    site.warnings.includes('holds-something-up') ||
-    site.warnings.includes('tendons-possible'),
+  structure: (site) => bearsLoad(site),
 };
 
 /** Where there is an edge to go over, or a ladder to stand on: everything but a slab on the ground. */
 const mayFall = (element: SettledSite['element']): boolean => element !== 'slab';
 
-/** The hazards of one step at one place, in the order of `hazardIds`. */
-export function hazardsAt(step: StepId, site: SettledSite, zone: SettledZone): readonly HazardId[] {
+function findHazards(step: StepId, site: SettledSite, coated: boolean): readonly HazardId[] {
   const own = hazardsOfStep[step];
   const pieces = throwsPieces(own);
-  const coated =
-    hasCoating(zone.contamination) || site.warnings.includes('old-coating-or-adhesive');
   return hazardIds.filter((hazard) => {
     if (hazard === 'lead-asbestos') return coated && (pieces || own.includes(hazard));
     if (hazard === 'overhead')
@@ -37,6 +37,27 @@ export function hazardsAt(step: StepId, site: SettledSite, zone: SettledZone): r
     if (hazard === 'falls') return mayFall(site.element);
     return own.includes(hazard) && (presentAt[hazard] ?? always)(site);
   });
+}
+
+/** There are few sorts of place, and each is asked of many times over. */
+const places = new Map<string, Map<StepId, readonly HazardId[]>>();
+
+/** The hazards of each step at one place, in the order of `hazardIds`. */
+export function hazardsHere(
+  site: SettledSite,
+  zone: Pick<SettledZone, 'contamination'>,
+): (step: StepId) => readonly HazardId[] {
+  const { element, setting, warnings } = site;
+  const coated = hasCoating(zone.contamination) || warnings.includes('old-coating-or-adhesive');
+  const key = `${element} ${setting} ${coated} ${bearsLoad(site)}`;
+  let place = places.get(key);
+  if (!place) places.set(key, (place = new Map()));
+  const found = place;
+  return (step) => {
+    let hazards = found.get(step);
+    if (!hazards) found.set(step, (hazards = findHazards(step, site, coated)));
+    return hazards;
+  };
 }
 
 /** The hazards that what stands before the work brings by itself. */
@@ -51,7 +72,7 @@ export function hazardsOfHolds(
     if (hold.rule === 'old-coating') present.push('lead-asbestos');
     if (hold.rule === 'buried-services') present.push('electric');
   }
-  if (holds.length && hazardsAt('break-out', site, zone).includes('overhead'))
+  if (holds.length && hazardsHere(site, zone)('break-out').includes('overhead'))
     present.push('overhead');
   if (holds.length && mayFall(site.element)) present.push('falls');
   return present;

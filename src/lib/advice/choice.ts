@@ -9,7 +9,7 @@ import { failedHere, judgeTried } from './tried-out';
 export type ShortfallOf = (method: MethodId) => Shortfall | null;
 
 /** What a zone is worked with. */
-export interface Tools {
+export interface Methods {
   readonly method: MethodId;
   /** Where a bar leads with breaking out: what the rest of the zone needs; else the method itself. */
   readonly rest: MethodId;
@@ -17,7 +17,7 @@ export interface Tools {
   readonly spent: boolean;
 }
 
-export interface Choice extends Tools {
+export interface Choice extends Methods {
   readonly demands: Demands;
   /** The ladder's gentler sufficient method that was passed over, and why. */
   readonly passedOver: PassedOver | null;
@@ -99,7 +99,7 @@ function ladderFor(demands: Demands): readonly MethodId[] {
 }
 
 /** Breaking out frees a bar; where that has failed on a patch, a specialist's jet does. */
-function withBar({ bar }: Demands, rest: MethodId, shortfallOf: ShortfallOf): Tools {
+function withBar({ bar }: Demands, rest: MethodId, shortfallOf: ShortfallOf): Methods {
   const leads = () => (['break-out', 'water-jet'] as const).find((each) => !shortfallOf(each));
   const method = bar ? (leads() ?? 'break-out') : rest;
   const spent = shortfallOf(method)?.demand === 'trial';

@@ -21,29 +21,29 @@ import { patchFacts } from './tried-out';
 import type { SettledSite, SettledZone } from './types';
 
 /**
- * The possibilities an answer leaves, gathered into kinds between which the advice cannot tell.
- * "Not sure" about everything is millions of combinations; it is a few thousand kinds.
- * That no kind hides a difference is proven against plain enumeration in the tests.
+ * What an answer leaves possible: one choice, or several between which the advice cannot tell, as one.
+ * "Not sure" about everything is millions of combinations, of which only thousands differ.
+ * That none hides a difference is proven against plain enumeration in the tests.
  */
-export interface Kind<T> {
-  /** One of the possibilities, standing for all of the kind. */
+export interface Possibility<T> {
+  /** One of the choices, standing for all. */
   readonly value: T;
-  /** How many possibilities it stands for. */
+  /** How many choices it stands for. */
   readonly weight: number;
   /** All it stands for. */
   readonly members: readonly T[];
 }
 
-/** Gathers values into kinds by a trait. */
-export function kindsOf<T>(values: readonly T[], trait: (value: T) => string): Kind<T>[] {
-  const kinds = new Map<string, T[]>();
+/** Makes one possibility of all values that share a trait. */
+export function gather<T>(values: readonly T[], trait: (value: T) => string): Possibility<T>[] {
+  const all = new Map<string, T[]>();
   for (const value of values) {
     const key = trait(value);
-    const members = kinds.get(key);
+    const members = all.get(key);
     if (members) members.push(value);
-    else kinds.set(key, [value]);
+    else all.set(key, [value]);
   }
-  return [...kinds.values()].map((members) => ({
+  return [...all.values()].map((members) => ({
     value: members[0] as T,
     weight: members.length,
     members,
@@ -89,29 +89,29 @@ export interface DepthState {
   readonly looseness: Looseness;
 }
 
-/** All kinds of every question, for one site and zone. */
-export function kindsFor(site: SiteAnswers, zone: TriedAnswers) {
+/** All possibilities of every question, for one site and zone. */
+export function possibilitiesFor(site: SiteAnswers, zone: TriedAnswers) {
   const contamination = openMany('contamination', zone.contamination);
   return {
-    element: kindsOf(possible('element', site.element), (element) =>
+    element: gather(possible('element', site.element), (element) =>
       element === 'soffit' ? 'wall' : element,
     ),
-    salts: kindsOf(possible('salts', site.salts), (salts) => (salts === 'none' ? 'none' : 'some')),
-    freezeThaw: kindsOf(possible('freezeThaw', site.freezeThaw), (frost) => frost),
-    depthAndLooseness: depthKinds(site, zone),
-    contamination: kindsOf(subsets(contamination), (set) =>
+    salts: gather(possible('salts', site.salts), (salts) => (salts === 'none' ? 'none' : 'some')),
+    freezeThaw: gather(possible('freezeThaw', site.freezeThaw), (frost) => frost),
+    depthAndLooseness: depthPossibilities(site, zone),
+    contamination: gather(subsets(contamination), (set) =>
       zone.triedOut?.length ? traitAfterPatch(set) : traitOfContamination(set),
     ),
-    texture: kindsOf(possible('texture', zone.texture), (texture) => texture),
-    cracks: kindsOf(possible('cracks', zone.cracks), (cracks) => cracks),
-    steel: kindsOf(steelStates(zone), ({ steel, barLoss }) =>
+    texture: gather(possible('texture', zone.texture), (texture) => texture),
+    cracks: gather(possible('cracks', zone.cracks), (cracks) => cracks),
+    steel: gather(steelStates(zone), ({ steel, barLoss }) =>
       showsBar({ steel }) ? `${steel} ${barLoss && barLoss !== 'within-limit'}` : steel,
     ),
-    finish: kindsOf(possible('finish', zone.finish), (finish) => finish),
+    finish: gather(possible('finish', zone.finish), (finish) => finish),
   };
 }
 
-export type Kinds = ReturnType<typeof kindsFor>;
+export type Possibilities = ReturnType<typeof possibilitiesFor>;
 
 export function steelStates(zone: ZoneAnswers): SteelState[] {
   return possible('steel', zone.steel).flatMap((steel): SteelState[] =>
@@ -123,9 +123,9 @@ export function steelStates(zone: ZoneAnswers): SteelState[] {
 
 /**
  * Depth and looseness decide together: which methods reach, how deep the hole will be, and what the
- * skin is like. With a bar and without, on each kind of place, since a bar makes the hole deeper.
+ * skin is like. With a bar and without, on a floor and off it, since a bar makes the hole deeper.
  */
-function depthKinds(site: SiteAnswers, zone: ZoneAnswers): Kind<DepthState>[] {
+function depthPossibilities(site: SiteAnswers, zone: ZoneAnswers): Possibility<DepthState>[] {
   const thickness = site.thickness ?? 'unknown';
   const states = possibleDepths(zone).flatMap((depth) =>
     possible('looseness', zone.looseness).map((looseness): DepthState =>
@@ -135,7 +135,7 @@ function depthKinds(site: SiteAnswers, zone: ZoneAnswers): Kind<DepthState>[] {
     ),
   );
   const fixed = fixedOf(zone);
-  return kindsOf(states, (state) => {
+  return gather(states, (state) => {
     const probe = { ...plainZone, ...fixed, ...state };
     const demands = { remove: { band: state.depth, looseness: state.looseness } } as Demands;
     const holds = (['slab', 'wall'] as const).flatMap((element) =>

@@ -13,7 +13,7 @@ export const traitOfContamination = (set: readonly Contaminant[]): string =>
 /**
  * A failure on a test patch counts only where the method would have done, and needles take off a
  * thick coating but no rubbery one. A thin one beside either changes nothing more; so there are no
- * more kinds than bits (`groups.ts`).
+ * more possibilities than bits (`groups.ts`).
  */
 export const traitAfterPatch = (set: readonly Contaminant[]): string => {
   const coating = (['rubbery-coating', 'thick-coating', 'thin-coating'] as const).find((each) =>

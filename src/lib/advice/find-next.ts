@@ -17,20 +17,20 @@ export interface Branch {
 
 /** What each possible answer to a question leaves, from the survey of all completions. */
 export function branchesOf(survey: Survey, question: QuestionId): readonly Branch[] {
-  const { kinds, tallies } = survey;
+  const { possibilities, tallies } = survey;
   const reached = (name: Walked, bits: number) =>
     tallies.filter((tally) => (tally.seen[name] & bits) !== 0).length;
-  /** Kinds of two questions walked together, looked at from one of them. */
+  /** Possibilities of two questions walked together, looked at from one of them. */
   const through = <T>(
     name: 'depthAndLooseness' | 'steel',
     side: (member: T) => string | undefined,
   ): Branch[] => {
-    const list = kinds[name] as readonly { readonly members: readonly unknown[] }[];
+    const list = possibilities[name] as readonly { readonly members: readonly unknown[] }[];
     const bits = new Map<string, number>();
     // Members the question does not touch (no bar to measure) stay possible whatever its answer.
     let untouched = 0;
-    list.forEach((kind, index) => {
-      for (const member of kind.members as readonly T[]) {
+    list.forEach(({ members }, index) => {
+      for (const member of members as readonly T[]) {
         const choice = side(member);
         if (choice === undefined) untouched |= 1 << index;
         else bits.set(choice, (bits.get(choice) ?? 0) | (1 << index));
@@ -65,9 +65,9 @@ export function branchesOf(survey: Survey, question: QuestionId): readonly Branc
     case 'finish':
     case 'freezeThaw':
     case 'salts':
-      return kinds[question].map((kind, index) => ({
+      return possibilities[question].map(({ weight }, index) => ({
         outcomes: reached(question, 1 << index),
-        weight: kind.weight,
+        weight,
       }));
     default:
       return [{ outcomes: tallies.length, weight: 1 }];

@@ -76,7 +76,7 @@ export function partedBy(
   question: QuestionId,
   test: TestId,
 ): readonly Branch[] | null {
-  const { kinds, warningSets } = survey;
+  const { possibilities, warningSets } = survey;
   if (question === 'warnings')
     return parted(
       survey,
@@ -90,16 +90,16 @@ export function partedBy(
   if (question === 'contamination')
     return parted(
       survey,
-      kinds.contamination.map(({ value }) => ({
+      possibilities.contamination.map(({ value }) => ({
         seen: value.includes('oil'),
         rest: value.filter((each) => each !== 'oil').join(),
       })),
       test === 'water-drop',
       (tally, indices) => indices.some((index) => (tally.seen.contamination & (1 << index)) !== 0),
     );
-  const moving = kinds.cracks.findIndex(({ value }) => value === 'moving');
+  const moving = possibilities.cracks.findIndex(({ value }) => value === 'moving');
   if (question !== 'cracks' || moving < 0) return null;
-  const others = kinds.cracks.flatMap((_, index) => (index === moving ? [] : [index]));
+  const others = possibilities.cracks.flatMap((_, index) => (index === moving ? [] : [index]));
   const left = (indices: readonly number[]) =>
     survey.tallies.filter(({ seen }) => indices.some((index) => (seen.cracks & (1 << index)) !== 0))
       .length;

@@ -1,8 +1,8 @@
 import type { StepId } from '$shared/methods';
 import { opensBelow, showsBar, type Demands } from './demands';
-import type { Kinds } from './completions';
+import type { Possibilities } from './completions';
 import type { Group } from './groups';
-import { workFor } from './steps/all';
+import { stepsCalled } from './steps/all';
 import { workOrder, type Situation } from './steps/work';
 import type { SettledSite, SettledZone } from './types';
 
@@ -10,7 +10,7 @@ import type { SettledSite, SettledZone } from './types';
 export const following = ['cracks', 'steel', 'freezeThaw', 'salts'] as const;
 export type Following = (typeof following)[number];
 
-/** One combination of the kinds of the following questions. */
+/** One combination of the possibilities of the following questions. */
 export interface Next {
   readonly site: Pick<SettledSite, 'freezeThaw' | 'salts'>;
   readonly zone: Pick<SettledZone, 'cracks' | 'steel' | 'barLoss'>;
@@ -22,7 +22,7 @@ export interface Next {
   readonly worksAs: number;
   readonly opens: boolean;
   readonly bar: boolean;
-  /** For each question: the bit of its kind. */
+  /** For each question: the bit of its possibility. */
   readonly seen: Readonly<Record<Following, number>>;
 }
 
@@ -31,13 +31,16 @@ const crackStates = 3;
 const crackState = (cracks: SettledZone['cracks']): number =>
   cracks === 'none' ? 0 : cracks === 'moving' ? 2 : 1;
 
-/** More than any `holdsAs`: at most 8 kinds of steel, with and without salts, and the cracks. */
-export const mostHoldsAs = 8 * 2 * crackStates;
+const mostSteel = 8;
+/** More than any `holdsAs`: the possibilities of steel, with and without salts, and the cracks. */
+export const mostHoldsAs = mostSteel * 2 * crackStates;
 
 /** Combinations between which neither steps nor holds can tell are one. */
-export function followingOf(kinds: Kinds): readonly Next[] {
+export function followingOf(possibilities: Possibilities): readonly Next[] {
+  if (possibilities.steel.length > mostSteel)
+    throw new Error(`Steel has more than ${mostSteel} possibilities.`);
   const merged = new Map<string, Next>();
-  for (const next of combined(kinds)) {
+  for (const next of combined(possibilities)) {
     const key = `${next.worksAs} ${next.holdsAs}`;
     const same = merged.get(key);
     if (!same) merged.set(key, next);
@@ -58,11 +61,11 @@ const mapped = (bits: (name: Following) => number): Record<Following, number> =>
   salts: bits('salts'),
 });
 
-const combined = (kinds: Kinds): readonly Next[] =>
-  kinds.cracks.flatMap((cracks, ki) =>
-    kinds.steel.flatMap((steel, si) =>
-      kinds.freezeThaw.flatMap((frost, ri) =>
-        kinds.salts.map((salts, ai): Next => {
+const combined = (possibilities: Possibilities): readonly Next[] =>
+  possibilities.cracks.flatMap((cracks, ki) =>
+    possibilities.steel.flatMap((steel, si) =>
+      possibilities.freezeThaw.flatMap((frost, ri) =>
+        possibilities.salts.map((salts, ai): Next => {
           const bar = showsBar(steel.value);
           const rust = bar ? 2 : steel.value.steel === 'rust-stain' ? 1 : 0;
           const salty = rust && salts.value !== 'none' ? 1 : 0;
@@ -74,7 +77,10 @@ const combined = (kinds: Kinds): readonly Next[] =>
             holdsAs:
               (si * 2 + (rust && salts.value !== 'none' ? 1 : 0)) * crackStates +
               crackState(cracks.value),
-            worksAs: ((rust * 2 + salty) * kinds.cracks.length + ki) * kinds.freezeThaw.length + ri,
+            worksAs:
+              ((rust * 2 + salty) * possibilities.cracks.length + ki) *
+                possibilities.freezeThaw.length +
+              ri,
             opens: opensBelow(cracks.value),
             bar,
             seen: { cracks: 1 << ki, steel: 1 << si, freezeThaw: 1 << ri, salts: 1 << ai },
@@ -84,21 +90,17 @@ const combined = (kinds: Kinds): readonly Next[] =>
     ),
   );
 
-/** The set of all steps: bit i is the i-th of the order of work, so there is room for 32. */
+/** The set of all steps. */
 export const everyStep = -1;
-if (workOrder.length > 32) throw new Error('More steps than a set of bits holds.');
-
-const setOf = (work: object): number =>
-  workOrder.reduce((set, id, place) => (id in work ? set | (1 << place) : set), 0);
 
 /** The steps of a set, in order. */
 export const stepsIn = (set: number): StepId[] =>
   workOrder.filter((_, place) => (set & (1 << place)) !== 0);
 
-/** Of a set, the steps that tell how deep and how hard the work goes. */
-const cutting = setOf({ 'saw-cut': 0, 'chase-crack': 0, 'route-crack': 0, 'free-bar': 0 });
-
-const cuttingPlaces = workOrder.flatMap((_, place) => (cutting & (1 << place) ? [place] : []));
+/** The places of the steps that tell how deep and how hard the work goes. */
+const cuttingPlaces = (['saw-cut', 'chase-crack', 'free-bar', 'route-crack'] as const).map((id) =>
+  workOrder.indexOf(id),
+);
 /** The cutting steps of a set as a number below `mostCuts`. */
 export const cutsAs = (set: number): number =>
   cuttingPlaces.reduce((sum, place, index) => sum | (((set >>> place) & 1) << index), 0);
@@ -122,15 +124,13 @@ export function worksFor(group: Group, nexts: readonly Next[]): readonly number[
   return nexts.map((next) => {
     let steps = known.get(next.worksAs);
     if (steps === undefined) {
-      steps = setOf(
-        workFor({
-          site: { ...site, ...next.site },
-          zone: { ...zone, ...next.zone, contamination: [] },
-          demands: bare,
-          method,
-          rest,
-        }),
-      );
+      steps = stepsCalled({
+        site: { ...site, ...next.site },
+        zone: { ...zone, ...next.zone, contamination: [] },
+        demands: bare,
+        method,
+        rest,
+      });
       known.set(next.worksAs, steps);
     }
     return steps;
@@ -141,5 +141,5 @@ export function worksFor(group: Group, nexts: readonly Next[]): readonly number[
 export function dirtSteps(situation: Situation): number {
   const { zone, demands } = situation;
   const without = { zone: { ...zone, contamination: [] }, demands: { ...demands, ...clean } };
-  return setOf(workFor(situation)) & ~setOf(workFor({ ...situation, ...without }));
+  return stepsCalled(situation) & ~stepsCalled({ ...situation, ...without });
 }

@@ -1,10 +1,10 @@
 import { methodIds, type MethodId } from '$shared/methods';
-import { choose, type Tools } from './choice';
-import { plainSite, plainZone, type Kinds } from './completions';
+import { choose, type Methods } from './choice';
+import { plainSite, plainZone, type Possibilities } from './completions';
 import { demandsOf, type Demands } from './demands';
 import { dirtSteps, type Following } from './following';
 import { Kept } from './kept';
-import { traitsOf, type Fixed, type Numbered } from './kind-traits';
+import { traitsOf, type Fixed, type Numbered } from './traits';
 import { tooRough } from './steps/after';
 import type { Situation } from './steps/work';
 import type { Hold, SettledSite, SettledZone } from './types';
@@ -34,8 +34,10 @@ export interface Group {
   /** Every method that would do has failed on a test patch. */
   readonly spent: boolean;
   readonly depthHold: Hold | null;
+  /** Groups of one number have the same. */
+  readonly depthAs: number;
   /** Groups of one number come to the same holds, given the same steps. */
-  readonly endsAs: number;
+  readonly holdsAs: number;
   /** Groups of one number call for the same steps but for those of the dirt, whatever cracks, steel and frost are. */
   readonly worksAs: number;
   /** Steps that dirt calls for in all of them, and in any, as sets of bits. */
@@ -46,24 +48,24 @@ export interface Group {
   coatedNever: boolean;
   /** How many of them. */
   weight: number;
-  /** For each choosing question: bit i is set when its i-th kind is among them. */
+  /** For each choosing question: bit i is set when its i-th possibility is among them. */
   readonly seen: Record<Choosing, number>;
   /** The same of the following questions, where the work goes on, and where a surface method stands. */
   readonly going: Record<Following, number>;
-  readonly standing: Record<Following, number>;
+  readonly surface: Record<Following, number>;
 }
 
 /** What the choice comes to. */
-export interface Chosen extends Tools {
+export interface Chosen extends Methods {
   readonly demands: Demands;
   /** The places of both methods among all, as one number. */
-  readonly toolsAs: number;
+  readonly methodsAs: number;
 }
 
 export interface Grouped {
   readonly groups: readonly Group[];
-  /** More than any `endsAs`. */
-  readonly ends: number;
+  /** More than any `holdsAs`. */
+  readonly mostHolds: number;
   /** One for each way the choice of method can be told apart. */
   readonly choices: readonly Chosen[];
 }
@@ -72,20 +74,20 @@ const ids = methodIds.length;
 
 /**
  * Walks the choosing questions and gathers what comes to the same.
- * What a kind brings is known before (`traitsOf`), so that a combination is only a few numbers,
+ * What a possibility brings is known before (`traitsOf`), so that a combination is only a few numbers,
  * and nothing is thought through twice. Keys are mixed of parts, each below its own size.
  * @param gather whether groups are asked for, or the demands alone
  */
 export function groupsOf(
-  kinds: Kinds,
+  possibilities: Possibilities,
   base: Pick<SettledSite, 'thickness' | 'setting'>,
   fixed: Fixed,
   gather = true,
 ): Grouped {
-  const traits = traitsOf(kinds, base, fixed);
+  const traits = traitsOf(possibilities, base, fixed);
   const { cracks, bars, place, removal, cleared, profile, skin, finishing, dirt } = traits;
-  const { element, depthAndLooseness, contamination, texture, finish } = kinds;
-  const [E, D, C, T, F] = choosing.map((name) => kinds[name].length) as [
+  const { element, depthAndLooseness, contamination, texture, finish } = possibilities;
+  const [E, D, C, T, F] = choosing.map((name) => possibilities[name].length) as [
     number,
     number,
     number,
@@ -93,31 +95,31 @@ export function groupsOf(
     number,
   ];
   const [K, B] = [cracks.length, bars.length];
-  if (Math.max(E, D, C, T, F) > 32) throw new Error('More kinds of an answer than 32 bits hold.');
+  if (Math.max(E, D, C, T, F) > 32)
+    throw new Error('More possibilities of an answer than 32 bits hold.');
   const looks = T * F;
-  // The largest key there can be still has to be a whole number.
   const choiceRoom = place.size * removal.size * cleared.size * profile.size * skin.size * K * B;
   const worksRoom = place.size * traits.looseAs.size * finishing.size * K * B * ids * ids * 2;
-  const endsRoom = E * traits.deep.size * traits.covering.size * 4 * traits.depthAs.size * ids;
+  const holdsRoom = E * traits.deep.size * traits.covering.size * 4 * traits.depthAs.size * ids;
   const dirtRoom = place.size * dirt.size * profile.size * finishing.size * 2 * ids * ids;
-  if (Math.max(choiceRoom, worksRoom * endsRoom, dirtRoom) > Number.MAX_SAFE_INTEGER)
-    throw new Error('A key of the walk no longer fits a whole number.');
+  if (Math.max(choiceRoom, worksRoom * holdsRoom, dirtRoom) > Number.MAX_SAFE_INTEGER)
+    throw new Error('The largest key there can be is no whole number any more.');
 
   const at = <T>(list: readonly T[], index: number) => list[index] as T;
-  // Apart from the other, so that each reads lists of one sort and the walk stays quick.
+  // Not by `at`, so that each reads lists of one sort and the walk stays quick.
   const part = ({ of }: Numbered, index: number) => of[index] as number;
   const choices = new Kept<Chosen>(choiceRoom);
   const rough = new Kept<number>(ids * looks);
   const dirty = new Kept<number>(dirtRoom);
   const workings = new Kept<null>(worksRoom);
-  const endings = new Kept<null>(endsRoom);
+  const states = new Kept<null>(holdsRoom);
   const groups = new Map<number, Group>();
   const nothing = () => null;
 
   // Where the walk stands, and what was found there: shared, so that a step of it makes nothing new.
   let [ei, di, ci, ti, fi, ki, bi] = [0, 0, 0, 0, 0, 0, 0];
   let chosen = {} as Chosen;
-  let [endsAs, worksAs] = [0, 0];
+  let [holdsAs, worksAs] = [0, 0];
   const siteHere = (): SettledSite => ({ ...plainSite, ...base, element: at(element, ei).value });
   const zoneHere = (): SettledZone => ({
     ...plainZone,
@@ -132,8 +134,8 @@ export function groupsOf(
   const chooseHere = (): Chosen => {
     const demands = demandsOf(siteHere(), zoneHere());
     const { method, rest, spent } = choose(demands);
-    const toolsAs = methodIds.indexOf(method) * ids + methodIds.indexOf(rest);
-    return { demands, method, rest, spent, toolsAs };
+    const methodsAs = methodIds.indexOf(method) * ids + methodIds.indexOf(rest);
+    return { demands, method, rest, spent, methodsAs };
   };
   const situationHere = (): Situation => {
     const [site, zone] = [siteHere(), zoneHere()];
@@ -144,7 +146,6 @@ export function groupsOf(
   const dirtHere = () => dirtSteps(situationHere());
   const goesTo = () => (ei * D + di) * B + bi;
   const groupHere = (): Group => {
-    // Written out: there are thousands, and spread ones are slow to make and to read.
     const { site, zone, demands, method, rest } = situationHere();
     const group: Group = {
       site,
@@ -154,7 +155,8 @@ export function groupsOf(
       rest,
       spent: chosen.spent,
       depthHold: at(traits.depthHolds, goesTo()),
-      endsAs,
+      depthAs: part(traits.depthAs, goesTo()),
+      holdsAs,
       worksAs,
       dirtAll: -1,
       dirtAny: 0,
@@ -163,9 +165,9 @@ export function groupsOf(
       weight: 0,
       seen: { element: 0, depthAndLooseness: 0, contamination: 0, texture: 0, finish: 0 },
       going: { cracks: 0, steel: 0, freezeThaw: 0, salts: 0 },
-      standing: { cracks: 0, steel: 0, freezeThaw: 0, salts: 0 },
+      surface: { cracks: 0, steel: 0, freezeThaw: 0, salts: 0 },
     };
-    groups.set(worksAs * endsRoom + endsAs, group);
+    groups.set(worksAs * holdsRoom + holdsAs, group);
     return group;
   };
 
@@ -181,7 +183,7 @@ export function groupsOf(
         const works =
           (placeAs * traits.looseAs.size + part(traits.looseAs, di * F + fi)) * finishing.size +
           finishAs;
-        const ends =
+        const holds =
           (ei * traits.deep.size + part(traits.deep, di)) * traits.covering.size +
           part(traits.covering, fi);
         for (ti = 0; ti < T; ti += 1) {
@@ -191,14 +193,14 @@ export function groupsOf(
           const pits = traits.pits[ti] ? 1 : 0;
           const weight = weightHere * at(texture, ti).weight;
           for (const { clearedAs, coated, members } of dries ? traits.dirtsDry : traits.dirtsDamp) {
-            ci = (members[0] as (typeof members)[0]).kind;
+            ci = (members[0] as (typeof members)[0]).place;
             const open =
               ((opens * cleared.size + clearedAs) * profile.size + roughness) * skin.size + skinAs;
             for (ki = 0; ki < K; ki += 1)
               for (bi = 0; bi < B; bi += 1) {
                 chosen = choices.of((open * K + ki) * B + bi, chooseHere);
                 if (!gather) continue;
-                const tools = chosen.toolsAs;
+                const tools = chosen.methodsAs;
                 const method = Math.floor(tools / ids);
                 const filled = rough.of(method * looks + look, filledHere);
                 // What the steps see, but for the dirt.
@@ -208,21 +210,17 @@ export function groupsOf(
                 );
                 const depthAs = part(traits.depthAs, goesTo());
                 const spentAs = chosen.spent ? 2 : 0;
-                for (const { hated, bits, weight: times, kind, dirts } of members) {
-                  ci = kind;
+                for (const { hated, bits, weight: times, place: first, dirts } of members) {
+                  ci = first;
                   // What the holds see.
-                  const sees = (ends * 4 + hated + spentAs) * traits.depthAs.size + depthAs;
-                  endsAs = endings.numberOf(sees * ids + method, nothing);
-                  const group = groups.get(worksAs * endsRoom + endsAs) ?? groupHere();
+                  const sees = (holds * 4 + hated + spentAs) * traits.depthAs.size + depthAs;
+                  holdsAs = states.numberOf(sees * ids + method, nothing);
+                  const group = groups.get(worksAs * holdsRoom + holdsAs) ?? groupHere();
                   // What dirt adds hangs on what the finish asks for anyway.
-                  for (const { kind, dirtAs } of dirts) {
-                    ci = kind;
-                    const dirtKey =
-                      (((placeAs * dirt.size + dirtAs) * profile.size + roughness) *
-                        finishing.size +
-                        finishAs) *
-                        2 +
-                      pits;
+                  for (const asking of dirts) {
+                    ci = asking.place;
+                    const asked = (placeAs * dirt.size + asking.dirtAs) * profile.size + roughness;
+                    const dirtKey = (asked * finishing.size + finishAs) * 2 + pits;
                     const steps = dirty.of(dirtKey * ids * ids + tools, dirtHere);
                     group.dirtAll &= steps;
                     group.dirtAny |= steps;
@@ -243,7 +241,7 @@ export function groupsOf(
       }
   return {
     groups: [...groups.values()],
-    ends: endings.all.length,
+    mostHolds: states.all.length,
     choices: choices.all,
   };
 }

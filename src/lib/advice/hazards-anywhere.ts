@@ -1,6 +1,6 @@
 import type { Setting, Warning } from '$lib/answers/questions';
 import { hazardIds, type HazardId } from '$shared/methods';
-import { hazardsAt } from './cautions';
+import { hazardsHere } from './cautions';
 import { plainSite, plainZone } from './completions';
 import { stepsIn } from './following';
 import type { Group } from './groups';
@@ -41,7 +41,7 @@ export class HazardsAnywhere {
         for (const setting of this.#settings) {
           const site = { ...plainSite, element, setting, warnings: this.#warnings };
           const zone: SettledZone = { ...plainZone, contamination: coated ? ['thin-coating'] : [] };
-          for (const hazard of hazardsAt(step, site, zone)) present.add(hazard);
+          for (const hazard of hazardsHere(site, zone)(step)) present.add(hazard);
         }
     return hazardIds.filter((hazard) => present.has(hazard));
   }

@@ -14,13 +14,7 @@ import { oftenMisjudged, type Asked } from './often-misjudged';
 import { gradeOf } from './sheet';
 import { adviseSettled } from './settle';
 import { survey } from './survey';
-import type { Verdict } from './types';
-import type { Margin } from './zone-advice';
-
-interface Ending {
-  readonly verdict: Verdict;
-  readonly method: MethodId | null;
-}
+import type { Decision, Margin } from './zone-advice';
 
 /** One answer changed to another, as the answers it would make. */
 export interface Change {
@@ -34,7 +28,7 @@ export interface Change {
 }
 
 /** What the answers come to; null while they come to more than one thing. */
-export function endingOf(answers: SiteAnswers & ZoneAnswers): Ending | null {
+export function decisionOf(answers: SiteAnswers & ZoneAnswers): Decision | null {
   const sure = onlyCompletion(answers);
   if (sure) {
     const { verdict, underneath } = adviseSettled(sure.site, sure.zone);
@@ -46,7 +40,7 @@ export function endingOf(answers: SiteAnswers & ZoneAnswers): Ending | null {
 }
 
 /** A stop is a stop: what the method would be behind it changes nothing for whoever stands there. */
-const sameEnding = (one: Ending | null, other: Ending | null): boolean =>
+const sameDecision = (one: Decision | null, other: Decision | null): boolean =>
   one?.verdict === other?.verdict && (one?.verdict === 'stop' || one?.method === other?.method);
 
 /** Every other certain answer to a question the reader is sure of. */
@@ -142,11 +136,11 @@ function edgeBetween(from: DepthBand, to: DepthBand, thickness: number | 'unknow
 /**
  * The smallest single changes that flip the verdict or the method of settled advice,
  * likeliest misjudgement first. Along an ordered scale only the nearest change to each
- * different ending is kept.
+ * different decision is kept.
  */
 export function marginsOf(site: SiteAnswers, zone: ZoneAnswers): Margin[] {
   const answers = { ...site, ...zone };
-  const now = endingOf(answers);
+  const now = decisionOf(answers);
   return marginsAmong(oftenMisjudged, answers, now);
 }
 
@@ -156,7 +150,7 @@ export function marginsOf(site: SiteAnswers, zone: ZoneAnswers): Margin[] {
  */
 export function sheetMarginOf(site: SiteAnswers, zone: ZoneAnswers): Margin | null {
   const answers = { ...site, ...zone };
-  const now = gradeOf(zone.makerProfile) === undefined ? endingOf(answers) : null;
+  const now = gradeOf(zone.makerProfile) === undefined ? decisionOf(answers) : null;
   const margins = now ? marginsAmong(['makerProfile'], answers, now) : [];
   return margins.find(({ reach }) => reach === 'at-most') ?? null;
 }
@@ -167,7 +161,7 @@ export function sheetMarginOf(site: SiteAnswers, zone: ZoneAnswers): Margin | nu
  */
 export function depthMarginOf(site: SiteAnswers, zone: ZoneAnswers): Margin | null {
   const answers = { ...site, ...zone };
-  const now = endingOf(answers);
+  const now = decisionOf(answers);
   if (!now) return null;
   const place = (band: string) => depthBands.indexOf(band as DepthBand);
   const { depth } = zone;
@@ -181,29 +175,29 @@ export function depthMarginOf(site: SiteAnswers, zone: ZoneAnswers): Margin | nu
 function marginsAmong(
   asked: readonly Asked[],
   answers: SiteAnswers & ZoneAnswers,
-  now: Ending | null,
+  now: Decision | null,
 ): Margin[] {
   return asked.flatMap((question) => {
     const flips = changesOf(question, answers).flatMap((change) => {
-      const ending = endingOf(change.apply(answers));
-      return ending && !sameEnding(ending, now) ? [{ change, ending }] : [];
+      const decision = decisionOf(change.apply(answers));
+      return decision && !sameDecision(decision, now) ? [{ change, decision }] : [];
     });
-    return nearest(question, flips, now).map(({ change, ending, reach }): Margin => ({
+    return nearest(question, flips, now).map(({ change, decision, reach }): Margin => ({
       question,
       from: change.from,
       to: change.to,
       ...(change.atMm !== undefined && { atMm: change.atMm }),
       ...(change.deeper !== undefined && { deeper: change.deeper }),
       ...(reach && { reach }),
-      verdict: ending.verdict,
-      method: ending.method,
+      verdict: decision.verdict,
+      method: decision.method,
     }));
   });
 }
 
 type Flip = {
   readonly change: Change;
-  readonly ending: Ending;
+  readonly decision: Decision;
   readonly reach?: Margin['reach'];
 };
 
@@ -211,22 +205,22 @@ type Flip = {
  * A sheet that asks for less makes it gentler from some grade down: the roughest of those grades
  * says it all; one that asks for more makes it harsher from the smoothest of those up.
  */
-function nearestGrade(flips: readonly Flip[], now: Ending | null): readonly Flip[] {
+function nearestGrade(flips: readonly Flip[], now: Decision | null): readonly Flip[] {
   const grade = ({ change }: Flip) => gradeOf([change.to as MakerProfile]) ?? 0;
   const place = (method: MethodId | null) => (method ? methods[method].class : 0);
   return flips.flatMap((flip) => {
-    const same = flips.filter((other) => sameEnding(other.ending, flip.ending)).map(grade);
-    const gentler = place(flip.ending.method) < place(now?.method ?? null);
+    const same = flips.filter((other) => sameDecision(other.decision, flip.decision)).map(grade);
+    const gentler = place(flip.decision.method) < place(now?.method ?? null);
     const edge = gentler ? Math.max(...same) : Math.min(...same);
     return grade(flip) === edge ? [{ ...flip, reach: gentler ? 'at-most' : 'at-least' }] : [];
   });
 }
 
-/** Depth is a scale: of several changes to the same ending in one direction, the nearest says it all. */
+/** Depth is a scale: of several changes to the same decision in one direction, the nearest says it all. */
 function nearest(
   question: QuestionId,
   flips: readonly Flip[],
-  now: Ending | null,
+  now: Decision | null,
 ): readonly Flip[] {
   if (question === 'makerProfile') return nearestGrade(flips, now);
   if (question !== 'depth') return flips;
@@ -239,7 +233,7 @@ function nearest(
         (other) =>
           other !== flip &&
           deeper(other) === deeper(flip) &&
-          sameEnding(other.ending, flip.ending) &&
+          sameDecision(other.decision, flip.decision) &&
           (distance(other) < distance(flip) ||
             (distance(other) === distance(flip) &&
               (other.change.atMm ?? 0) < (flip.change.atMm ?? 0) === deeper(flip))),

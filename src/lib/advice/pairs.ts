@@ -2,7 +2,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { depthBands } from '$lib/answers/depth';
 import type { DepthBand } from '$lib/answers/questions';
 import { methods, type MethodId } from '$shared/methods';
-import { changesOf, endingOf, type Change } from './margins';
+import { changesOf, decisionOf, type Change } from './margins';
 import { oftenMisjudged } from './often-misjudged';
 import type { Verdict } from './types';
 
@@ -17,7 +17,7 @@ export interface PairMargin {
   readonly effect: 'gentler' | 'stops';
 }
 
-/** How harsh an ending is, for "gentler": the class of the method, nothing left counts as harshest. */
+/** How harsh an decision is, for "gentler": the class of the method, nothing left counts as harshest. */
 const harshness = (method: MethodId | null): number => (method ? methods[method].class : 4);
 
 /**
@@ -26,34 +26,34 @@ const harshness = (method: MethodId | null): number => (method ? methods[method]
  */
 export function pairMarginsOf(site: SiteAnswers, zone: ZoneAnswers): PairMargin[] {
   const answers = { ...site, ...zone };
-  const now = endingOf(answers);
+  const now = decisionOf(answers);
   if (!now) return [];
-  const effectOf = (ending: { verdict: Verdict; method: MethodId | null } | null) =>
-    ending === null || ending.verdict === 'find-out-first'
+  const effectOf = (decision: { verdict: Verdict; method: MethodId | null } | null) =>
+    decision === null || decision.verdict === 'find-out-first'
       ? null
-      : ending.verdict === 'stop'
+      : decision.verdict === 'stop'
         ? now.verdict === 'stop'
           ? null
           : 'stops'
-        : harshness(ending.method) < harshness(now.method) || now.verdict === 'stop'
+        : harshness(decision.method) < harshness(now.method) || now.verdict === 'stop'
           ? 'gentler'
           : null;
   const changes = oftenMisjudged
     .flatMap((question) => changesOf(question, answers))
-    .map((change) => ({ change, alone: endingOf(change.apply(answers)) }));
+    .map((change) => ({ change, alone: decisionOf(change.apply(answers)) }));
   const pairs: PairMargin[] = [];
   changes.forEach((one, index) => {
     // A change that stops the work or makes it gentler by itself is a single margin already.
     if (effectOf(one.alone)) return;
     for (const other of changes.slice(index + 1)) {
       if (other.change.question === one.change.question || effectOf(other.alone)) continue;
-      const ending = endingOf(other.change.apply(one.change.apply(answers)));
-      const effect = effectOf(ending);
-      if (ending && effect)
+      const decision = decisionOf(other.change.apply(one.change.apply(answers)));
+      const effect = effectOf(decision);
+      if (decision && effect)
         pairs.push({
           changes: [told(one.change), told(other.change)],
-          verdict: ending.verdict,
-          method: ending.method,
+          verdict: decision.verdict,
+          method: decision.method,
           effect,
         });
     }

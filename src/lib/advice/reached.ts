@@ -1,26 +1,29 @@
 import { choicesOf } from '$lib/answers/questions';
-import type { Tools } from './choice';
-import type { Kinds } from './completions';
+import type { Methods } from './choice';
+import type { Possibilities } from './completions';
 import type { Group } from './groups';
 import type { Look } from './open-answers';
 
-type Seen = Readonly<Record<keyof Kinds, number>>;
-/** The kinds of one question, as bits, in which an answer comes out in one way. */
+type Seen = Readonly<Record<keyof Possibilities, number>>;
+/** The possibilities of one question, as bits, in which an answer comes out in one way. */
 interface Mask {
-  readonly question: keyof Kinds;
+  readonly question: keyof Possibilities;
   readonly bits: number;
 }
 
 /** What has to be so of a possibility: anything, a surface method stands, or the work goes on. */
-export type Need = 'any' | 'stands' | 'goesOn';
+export type Need = 'any' | 'surface' | 'goesOn';
 
 const maskOf = <T>(
-  question: keyof Kinds,
-  kinds: readonly { readonly members: readonly T[] }[],
+  question: keyof Possibilities,
+  possibilities: readonly { readonly members: readonly T[] }[],
   fits: (member: T) => boolean,
 ): Mask => ({
   question,
-  bits: kinds.reduce((bits, { members }, at) => (members.some(fits) ? bits | (1 << at) : bits), 0),
+  bits: possibilities.reduce(
+    (bits, { members }, at) => (members.some(fits) ? bits | (1 << at) : bits),
+    0,
+  ),
 });
 
 /**
@@ -29,22 +32,22 @@ const maskOf = <T>(
  */
 export class Reached {
   readonly #groups: readonly Group[];
-  readonly #kinds: Kinds;
+  readonly #possibilities: Possibilities;
   readonly #masks = new Map<string, Mask | null>();
 
-  constructor(groups: readonly Group[], kinds: Kinds) {
+  constructor(groups: readonly Group[], possibilities: Possibilities) {
     this.#groups = groups;
-    this.#kinds = kinds;
+    this.#possibilities = possibilities;
   }
 
   /** Whether answers that come out so, worked with these tools, may be among the possibilities. */
-  mayBe(looks: readonly Look[], tools: Tools | null, need: Need): boolean {
+  mayBe(looks: readonly Look[], tools: Methods | null, need: Need): boolean {
     const masks = looks.flatMap((look) => this.#maskOf(look) ?? []);
     return this.#groups.some((group) => {
       const { method, rest, spent } = group;
       if (tools && (tools.method !== method || tools.rest !== rest || tools.spent !== spent))
         return false;
-      const after = need === 'any' ? null : need === 'stands' ? group.standing : group.going;
+      const after = need === 'any' ? null : need === 'surface' ? group.surface : group.going;
       const seen: Partial<Seen> = group.seen;
       if (after && !after.cracks) return false;
       return masks.every(({ question, bits }) => {
@@ -62,7 +65,7 @@ export class Reached {
   }
 
   #findMask(name: string, value: unknown): Mask | null {
-    const kinds = this.#kinds;
+    const possibilities = this.#possibilities;
     switch (name) {
       case 'element':
       case 'texture':
@@ -70,17 +73,25 @@ export class Reached {
       case 'finish':
       case 'freezeThaw':
       case 'salts':
-        return maskOf<unknown>(name, kinds[name], (member) => member === value);
+        return maskOf<unknown>(name, possibilities[name], (member) => member === value);
       case 'depth':
       case 'looseness':
-        return maskOf('depthAndLooseness', kinds.depthAndLooseness, (one) => one[name] === value);
+        return maskOf(
+          'depthAndLooseness',
+          possibilities.depthAndLooseness,
+          (one) => one[name] === value,
+        );
       case 'steel':
       case 'barLoss':
-        return maskOf('steel', kinds.steel, (one) => one[name] === value);
+        return maskOf('steel', possibilities.steel, (one) => one[name] === value);
       default: {
         const dirt = choicesOf('contamination').find((each) => each === name);
         return dirt
-          ? maskOf('contamination', kinds.contamination, (set) => set.includes(dirt) === value)
+          ? maskOf(
+              'contamination',
+              possibilities.contamination,
+              (set) => set.includes(dirt) === value,
+            )
           : null;
       }
     }

@@ -2,7 +2,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { questions, type QuestionId } from '$lib/answers/questions';
 import { openMany, possible } from './completions';
 import { survey } from './survey';
-import type { Ended, ResultOf } from './zone-advice';
+import type { Decision, ResultOf } from './zone-advice';
 
 /**
  * What each answer to an open question would mean here: everything the advice could then still come
@@ -15,7 +15,7 @@ export function resultsOf(
   zone: ZoneAnswers,
 ): readonly ResultOf[] {
   const answers = { ...site, ...zone };
-  const endsWith = (answer: unknown): readonly Ended[] => {
+  const comesTo = (answer: unknown): readonly Decision[] => {
     const then = { ...answers, [question]: answer };
     return survey(then, then).tallies.map(({ verdict, method }) => ({ verdict, method }));
   };
@@ -23,10 +23,10 @@ export function resultsOf(
     const { yes, maybe } = openMany(question, answers[question] as never);
     const without = (choice: string) => maybe.filter((each) => each !== choice);
     return [
-      { choice: null, outcomes: endsWith({ yes, maybe: [] }) },
+      { choice: null, outcomes: comesTo({ yes, maybe: [] }) },
       ...maybe.map((choice: string) => ({
         choice,
-        outcomes: endsWith({ yes: [...yes, choice], maybe: without(choice) }),
+        outcomes: comesTo({ yes: [...yes, choice], maybe: without(choice) }),
       })),
     ];
   }
@@ -34,6 +34,6 @@ export function resultsOf(
   if (kind === 'number' || typeof answers[question] === 'number') return [];
   return possible(question, answers[question] as never).map((choice: string) => ({
     choice,
-    outcomes: endsWith([choice]),
+    outcomes: comesTo([choice]),
   }));
 }

@@ -1,12 +1,11 @@
 import { hazardIds, type HazardId, type MethodId } from '$shared/methods';
-import { hazardsAt, hazardsOfHolds } from './cautions';
+import { hazardsHere, hazardsOfHolds } from './cautions';
 import { choose, type Choice } from './choice';
 import { demandsOf } from './demands';
 import { findOutFor } from './find-out';
 import { fullDepthHold } from './hole';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf } from './holds';
 import { workFor } from './steps/all';
-import { workOrder, type Work } from './steps/work';
 import { targetOf } from './target';
 import type { Advice, Hold, Rejection, SettledSite, SettledZone, Step, Verdict } from './types';
 import { whyNotOthers } from './why-not';
@@ -18,12 +17,12 @@ export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
   const choice = choose(demands);
   const { method, rest, spent } = choice;
   const situation = { site, zone, demands, method, rest };
-  const work = workFor(situation);
   const reach = reachOf(site, zone, method, spent);
   const holds = holdsOf(site, zone, reach, fullDepthHold(site, zone));
   const verdict = verdictOf(holds);
   const underneath = isBeyondSurface(holds) ? null : method;
-  const steps = stepsOf(work, site, zone);
+  const hazards = hazardsHere(site, zone);
+  const steps = workFor(situation).map(({ id, why }): Step => ({ id, why, hazards: hazards(id) }));
   const target = targetOf(situation, underneath);
   return {
     verdict,
@@ -38,15 +37,6 @@ export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
     cautions: cautionsOf(underneath === null ? [] : steps, site, zone, holds),
     findOut: findOutFor(site, zone, holds),
   };
-}
-
-function stepsOf(work: Work, site: SettledSite, zone: SettledZone): Step[] {
-  const steps: Step[] = [];
-  for (const id of workOrder) {
-    const why = work[id];
-    if (why) steps.push({ id, why, hazards: hazardsAt(id, site, zone) });
-  }
-  return steps;
 }
 
 /** One rejection for every method that is not the advice; a held method says what holds it. */

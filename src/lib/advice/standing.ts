@@ -2,7 +2,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { questionIds, type QuestionId } from '$lib/answers/questions';
 import { methodIds, type MethodId } from '$shared/methods';
 import { choose } from './choice';
-import { fixedOf, kindsFor, plainSite } from './completions';
+import { fixedOf, possibilitiesFor, plainSite } from './completions';
 import { groupsOf } from './groups';
 import { methodsLeft } from './methods-left';
 import { survey } from './survey';
@@ -52,7 +52,7 @@ function momentOf(site: SiteAnswers, zone: ZoneAnswers): Moment {
     methodIds.map((id) => [id, { chosen: false, wouldDo: false, why: { rule: 'meets-all' } }]),
   ) as Record<MethodId, State>;
   const base = { thickness: thickness ?? 'unknown', setting: plainSite.setting } as const;
-  const { choices } = groupsOf(kindsFor(site, zone), base, fixedOf(zone), false);
+  const { choices } = groupsOf(possibilitiesFor(site, zone), base, fixedOf(zone), false);
   for (const { demands } of choices) {
     const choice = choose(demands);
     states[choice.method].chosen = true;

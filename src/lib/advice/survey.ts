@@ -1,8 +1,15 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { Setting, Warning } from '$lib/answers/questions';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
-import { fixedOf, kindsFor, openMany, possible, subsets, type Kinds } from './completions';
-import { UnderWarnings, worstShortOfStop, type Endings } from './endings';
+import {
+  fixedOf,
+  possibilitiesFor,
+  openMany,
+  possible,
+  subsets,
+  type Possibilities,
+} from './completions';
+import { UnderWarnings, worstShortOfStop, type Verdicts } from './verdicts';
 import {
   cutsAs,
   everyStep,
@@ -30,12 +37,10 @@ export interface Tally {
   readonly method: MethodId | null;
   /** Completions that come to it. */
   weight: number;
-  /** For each question walked: bit i is set when its i-th kind can lead here. */
+  /** For each question walked: bit i is set when its i-th possibility can lead here. */
   readonly seen: Record<Walked, number>;
   /** Indices of the warning sets that can lead here. */
   readonly warnings: Set<number>;
-  /** The group that came to it last, so that none is noted twice. */
-  last?: Group;
   /** One completion that comes to it. */
   readonly site: SettledSite;
   readonly zone: SettledZone;
@@ -43,7 +48,7 @@ export interface Tally {
 
 /** Everything that can come of the answers. */
 export interface Survey {
-  readonly kinds: Kinds;
+  readonly possibilities: Possibilities;
   readonly warningSets: readonly (readonly Warning[])[];
   /** Most likely first. */
   readonly tallies: readonly Tally[];
@@ -62,45 +67,37 @@ export interface Survey {
   readonly cautions: readonly HazardId[];
 }
 
-/** Walks every kind of completion of the answers and gathers what they come to. */
+/** Walks all completions of the answers and gathers what they come to. */
 export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
-  const kinds = kindsFor(site, zone);
+  const possibilities = possibilitiesFor(site, zone);
   const warnings = openMany('warnings', site.warnings);
   const warningSets = subsets(warnings);
   const settings = possible('setting', site.setting);
   const base = { thickness: site.thickness ?? 'unknown', setting: settings[0] as Setting } as const;
-  const { groups, choices, ends } = groupsOf(kinds, base, fixedOf(zone));
-  const follow = followingOf(kinds);
+  const { groups, choices, mostHolds } = groupsOf(possibilities, base, fixedOf(zone));
+  const follow = followingOf(possibilities);
   const fits = followingFor(follow);
   const under = new UnderWarnings(warnings, warningSets);
   const hazards = new HazardsAnywhere(settings, worstShortOfStop(warnings));
   const works = new Map<number, readonly number[]>();
-  const tallies = new Map<string, Tally>();
-  const known = new Kept<Found>(ends * mostCuts * mostHoldsAs);
-  const warned = new Map<Tally, Set<readonly number[]>>();
+  const known = new Kept<Found>(mostHolds * mostCuts * mostHoldsAs);
   let common = everyStep;
   let called = 0;
   let total = 0;
 
-  /** What a group comes to with one combination of the following questions, and where that is counted. */
+  /** What a group comes to with one combination of the following questions. */
   const find = (group: Group, next: Next): Found => {
-    const siteNow = { ...group.site, ...next.site };
-    const zoneNow = { ...group.zone, ...next.zone };
-    const endings = under.endingsOf(siteNow, zoneNow, group);
+    const site = { ...group.site, ...next.site };
+    const zone = { ...group.zone, ...next.zone };
+    const verdicts = under.verdictsOf(site, zone, group);
     return {
-      endings,
-      counted: endings.list.map(({ verdict, beyond, sets }) => {
-        const site = { ...siteNow, warnings: warningSets[sets[0] as number] ?? [] };
-        const tally = tallyOf(tallies, verdict, beyond ? null : group.method, site, zoneNow);
-        // Many endings share one list of sets.
-        let lists = warned.get(tally);
-        if (!lists) warned.set(tally, (lists = new Set()));
-        if (!lists.has(sets)) {
-          lists.add(sets);
-          for (const set of sets) tally.warnings.add(set);
-        }
-        return { tally, sets: sets.length };
-      }),
+      verdicts,
+      method: group.method,
+      site,
+      zone,
+      weight: 0,
+      seen: nothingSeen(),
+      last: null,
     };
   };
 
@@ -117,26 +114,25 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     for (let index = 0; index < nexts.length; index += 1) {
       next = nexts[index] as Next;
       const steps = work[index] as number;
-      const key = (group.endsAs * mostCuts + cutsAs(steps)) * mostHoldsAs + next.holdsAs;
-      const { endings, counted } = known.of(key, findHere);
+      const key = (group.holdsAs * mostCuts + cutsAs(steps)) * mostHoldsAs + next.holdsAs;
+      const found = known.of(key, findHere);
+      const { verdicts } = found;
       const here = group.weight * next.weight * settings.length;
       total += here * warningSets.length;
-      for (const { tally, sets } of counted) {
-        tally.weight += here * sets;
-        const { seen } = tally;
-        note(seen, next);
-        if (tally.last === group) continue;
-        tally.last = group;
-        for (const name of choosing) seen[name] |= group.seen[name];
+      found.weight += here;
+      note(found.seen, next);
+      if (found.last !== group) {
+        found.last = group;
+        for (const name of choosing) found.seen[name] |= group.seen[name];
       }
-      if (endings.goesOn) {
+      if (verdicts.goesOn) {
         all &= steps;
         going |= steps;
         note(group.going, next);
       }
-      if (endings.surface) {
+      if (verdicts.surface) {
         any |= steps;
-        note(group.standing, next);
+        note(group.surface, next);
       }
     }
     common &= group.dirtAll | all;
@@ -144,13 +140,13 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     if (any) hazards.note(group.dirtAny | any, group);
   }
   const holds = under.holds();
-  // Walls and soffits are one kind: where both are possible, neither is named.
-  const blurred = kinds.element.some(({ weight }) => weight > 1);
+  // Walls and soffits are one possibility: where both are possible, neither is named.
+  const blurred = possibilities.element.some(({ weight }) => weight > 1);
   const asTold = (hold: Hold): Hold => (blurred ? withoutElement(hold) : hold);
   return {
-    kinds,
+    possibilities,
     warningSets,
-    tallies: [...tallies.values()].sort((one, other) => other.weight - one.weight),
+    tallies: talliesOf(known.all, warningSets),
     total,
     commonSteps: common === everyStep ? [] : stepsIn(common),
     anySteps: stepsIn(called),
@@ -177,32 +173,55 @@ function withoutElement(hold: Hold): Hold {
   };
 }
 
+/** What comes to the same holds by the same method. */
 interface Found {
-  readonly endings: Endings;
-  readonly counted: readonly { readonly tally: Tally; readonly sets: number }[];
+  readonly verdicts: Verdicts;
+  readonly method: MethodId;
+  /** One of the completions, but for its warnings. */
+  readonly site: SettledSite;
+  readonly zone: SettledZone;
+  /** How many they are under each set of warnings. */
+  weight: number;
+  readonly seen: Record<Walked, number>;
+  /** The group that was noted last, so that none is noted twice. */
+  last: Group | null;
 }
 
-function tallyOf(
-  tallies: Map<string, Tally>,
-  verdict: Verdict,
-  method: MethodId | null,
-  site: SettledSite,
-  zone: SettledZone,
-): Tally {
-  const key = `${verdict} ${method}`;
-  let tally = tallies.get(key);
-  if (!tally) {
-    const seen = Object.fromEntries(walked.map((name) => [name, 0])) as Tally['seen'];
-    tally = {
-      verdict,
-      method,
-      weight: 0,
-      seen,
-      warnings: new Set(),
-      site,
-      zone,
-    };
-    tallies.set(key, tally);
-  }
-  return tally;
+// Written out: there are thousands, and spread ones are slow to make and to read.
+const nothingSeen = (): Record<Walked, number> => ({
+  element: 0,
+  depthAndLooseness: 0,
+  contamination: 0,
+  texture: 0,
+  finish: 0,
+  cracks: 0,
+  steel: 0,
+  freezeThaw: 0,
+  salts: 0,
+});
+
+/** Gathers what was found by verdict and method, most likely first. */
+function talliesOf(
+  all: readonly Found[],
+  warningSets: readonly (readonly Warning[])[],
+): readonly Tally[] {
+  const tallies = new Map<string, Tally & { readonly lists: Set<readonly number[]> }>();
+  for (const { verdicts, method, site, zone, weight, seen } of all)
+    for (const { verdict, beyond, sets } of verdicts.list) {
+      const stands = beyond ? null : method;
+      const key = `${verdict} ${stands}`;
+      let tally = tallies.get(key);
+      if (!tally) {
+        const example = { ...site, warnings: warningSets[sets[0] as number] ?? [] };
+        const found = { verdict, method: stands, weight: 0, seen: nothingSeen(), site: example };
+        tallies.set(key, (tally = { ...found, zone, warnings: new Set(), lists: new Set() }));
+      }
+      tally.weight += weight * sets.length;
+      for (const name of walked) tally.seen[name] |= seen[name];
+      // Many verdicts share one list of sets.
+      if (tally.lists.has(sets)) continue;
+      tally.lists.add(sets);
+      for (const set of sets) tally.warnings.add(set);
+    }
+  return [...tallies.values()].sort((one, other) => other.weight - one.weight);
 }

@@ -1,7 +1,7 @@
 import type { SiteAnswers } from '$lib/answers/answers';
 import type { TriedAnswers } from '$lib/answers/trial-record';
 import { methodIds, type MethodId } from '$shared/methods';
-import { choose, judgeBy, type Choice, type Tools } from './choice';
+import { choose, judgeBy, type Choice, type Methods } from './choice';
 import { demandsAsked, demandsOf } from './demands';
 import { fullDepthHold } from './hole';
 import { holdsOf, isBeyondSurface, reachOf, verdictOf } from './holds';
@@ -68,14 +68,19 @@ export class TrueOfAll {
   constructor(
     site: SiteAnswers,
     zone: TriedAnswers,
-    { choices, groups, kinds, tallies }: Pick<Survey, 'choices' | 'groups' | 'kinds' | 'tallies'>,
+    {
+      choices,
+      groups,
+      possibilities,
+      tallies,
+    }: Pick<Survey, 'choices' | 'groups' | 'possibilities' | 'tallies'>,
   ) {
     const ways = waysAmong(choices);
     const open = new OpenAnswers(site, zone);
     const demands = demandsAsked(open.site, open.zone);
-    const tools = () => open.look('tools', ways);
+    const tools = () => open.look('methods', ways);
     this.#open = open;
-    this.#reached = new Reached(groups, kinds);
+    this.#reached = new Reached(groups, possibilities);
     this.#mayStop = tallies.some(({ verdict }) => verdict === 'stop');
     this.#asked = {
       site: open.site,
@@ -135,7 +140,7 @@ export class TrueOfAll {
         () =>
           String(targetRules[part](this.#asked)) !== told &&
           // Where no surface method stands, none leaves anything.
-          this.#isSo(part === 'leaves' ? 'stands' : 'any'),
+          this.#isSo(part === 'leaves' ? 'surface' : 'any'),
       );
     });
   }
@@ -169,7 +174,7 @@ export class TrueOfAll {
     if (!here || same(here, told)) return false;
     // Where it is the test patches that leave none, each says how it failed, whatever holds the work.
     if (this.#asked.spent) return this.#isSo('any');
-    return this.#isSo(here.wouldDo ? 'goesOn' : 'stands');
+    return this.#isSo(here.wouldDo ? 'goesOn' : 'surface');
   }
 
   /**
@@ -178,7 +183,7 @@ export class TrueOfAll {
    */
   #isSo(need: Need): boolean {
     const { looks } = this.#open;
-    const taken = this.#open.isSeen('tools') ? this.#asked : null;
+    const taken = this.#open.isSeen('methods') ? this.#asked : null;
     if (!this.#reached.mayBe(looks, taken, this.#mayStop ? need : 'any')) return false;
     if (!this.#gives(need)) return false;
     if (taken) {
@@ -198,7 +203,7 @@ export class TrueOfAll {
   #holds(): readonly Hold[] {
     const { zone } = this.#open;
     const site = this.#leastWarned;
-    const { method, spent } = this.#open.isSeen('tools')
+    const { method, spent } = this.#open.isSeen('methods')
       ? this.#asked
       : choose(this.#asked.demands);
     return holdsOf(site, zone, reachOf(site, zone, method, spent), fullDepthHold(site, zone));
@@ -206,7 +211,7 @@ export class TrueOfAll {
 }
 
 /** Each way of choosing once. */
-function waysAmong(all: readonly Tools[]): readonly Tools[] {
+function waysAmong(all: readonly Methods[]): readonly Methods[] {
   const ways = new Map(all.map((each) => [`${each.method} ${each.rest} ${each.spent}`, each]));
   return [...ways.values()];
 }

@@ -19,7 +19,7 @@ export interface Outcome {
   readonly method: MethodId | null;
   /** Part of all completions of the open answers, 0 to 1. Every completion counts the same. */
   readonly share: number;
-  /** One completion of this kind, with its full advice. */
+  /** One completion that comes to it, with its full advice. */
   readonly example: Advice;
 }
 
@@ -60,7 +60,7 @@ export interface Margin {
 }
 
 /** What advice comes to, in short. */
-export interface Ended {
+export interface Decision {
   readonly verdict: Verdict;
   /** The method it comes to, or will once its holds are cleared; null where no surface method applies. */
   readonly method: MethodId | null;
@@ -71,7 +71,7 @@ export interface ResultOf {
   /** The choice; null for none of those that may be there. */
   readonly choice: string | null;
   /** Likeliest first. */
-  readonly outcomes: readonly Ended[];
+  readonly outcomes: readonly Decision[];
 }
 
 /** The safest way to begin while answers are open. */

@@ -1,4 +1,4 @@
-import { hazardsAt } from '$lib/advice/cautions';
+import { hazardsHere } from '$lib/advice/cautions';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
 import { notSure } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
@@ -57,7 +57,7 @@ export function crewHazards(
     hazards: new Set(
       where.flatMap((zone) => {
         const settled = zones.get(zone);
-        return settled ? sites.flatMap((site) => hazardsAt(id, site, settled)) : [];
+        return settled ? sites.flatMap((site) => hazardsHere(site, settled)(id)) : [];
       }),
     ),
   }));

@@ -16,7 +16,7 @@ import {
 import type { Plan } from '$lib/plan/plan';
 
 /** One tool in one person's hands on the worst day of a plan. */
-export interface InHand {
+interface InHand {
   readonly tool: ToolId;
   /** Trigger hours the plan has for that person, as the tool usually runs. */
   readonly hours: number;
@@ -25,7 +25,7 @@ export interface InHand {
 }
 
 /** What keeps everybody within a value: taking turns in one day, or more days with the crew there is. */
-export interface Turns {
+interface Turns {
   /** Fewest people that do the worst day within it. */
   readonly people: number;
   /** Fewest days on which the crew can do all of the job that shakes. */

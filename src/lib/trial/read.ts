@@ -66,7 +66,8 @@ type Some = readonly [WhyId, ...WhyId[]];
 /** One notch finer; where there is none left, another method. */
 function gentler({ notch }: Found, why: Some, { tooLittleAt }: Bracket): Outcome {
   const finer = notch - 1;
-  return finer < 0 || finer <= tooLittleAt
+  // Below the gentlest notch lies -1, where nothing was too little yet.
+  return finer <= tooLittleAt
     ? { kind: 'other-method', why, because: 'too-much', ladderEnded: true }
     : { kind: 'finer', why, next: { notch: finer, passes: 1 } };
 }

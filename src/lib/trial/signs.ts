@@ -52,10 +52,7 @@ export function signsOf(found: Found, aim: Aim): Signs {
 
   const tooLittle: WhyId[] = [];
   const wrong: WhyId[] = [];
-  if (stones === 'pulled-out')
-    (methods[aim.method].class < 2 && !reachesLoose(aim) ? wrong : tooLittle).push(
-      'stones-pulled-out',
-    );
+  if (stones === 'pulled-out') (reachesLoose(aim) ? tooLittle : wrong).push('stones-pulled-out');
   if (left === 'more' || (breaking && sound === 'dull')) tooLittle.push('still-loose');
   if (left === 'dust') tooLittle.push('still-dusts');
   if (aim.profile && profile !== undefined && profile < aim.profile[0])

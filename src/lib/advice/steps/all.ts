@@ -5,6 +5,7 @@ import { coveringSteps } from './cover';
 import { crackSteps } from './cracks';
 import { mainSteps } from './main';
 import { steelSteps } from './steel';
+import type { Reason } from '$lib/advice/types';
 import { workOrder, type Situation, type StepReason, type Work } from './work';
 
 /** In the order in which the reasons of one step are told. */
@@ -16,16 +17,28 @@ export const reasonsFor = (id: StepId): readonly StepReason[] =>
 
 const steps = workOrder.map((id) => ({ id, reasons: reasonsFor(id) }));
 
-/** All the work a zone calls for when the method is settled, whatever may still hold it up. */
+/** All the work a zone calls for when the method is settled, in order, whatever may still hold it up. */
 export function workFor(situation: Situation): Work {
-  const work: Work = {};
+  const work: { id: StepId; why: readonly Reason[] }[] = [];
   for (const { id, reasons } of steps) {
-    const why = [];
+    let why: Reason[] | null = null;
     for (const reason of reasons) {
       const found = reason(situation);
-      if (found) why.push(found);
+      if (found) (why ??= []).push(found);
     }
-    if (why.length) work[id] = why;
+    if (why) work.push({ id, why });
   }
   return work;
+}
+
+// A set of steps is a number: bit i is the i-th of the order of work, so there is room for 32.
+if (steps.length > 32) throw new Error('More steps than a set of bits holds.');
+
+/** The steps a zone calls for, as a set of bits. */
+export function stepsCalled(situation: Situation): number {
+  let set = 0;
+  steps.forEach(({ reasons }, place) => {
+    if (reasons.some((reason) => reason(situation))) set |= 1 << place;
+  });
+  return set;
 }

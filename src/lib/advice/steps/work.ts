@@ -23,7 +23,7 @@ export type StepReason = (situation: Situation) => Reason | false;
 export type StepReasons = Readonly<Partial<Record<StepId, readonly StepReason[]>>>;
 
 /** The work of a zone: each step called for, with its reasons, in order. */
-export type Work = Partial<Record<StepId, readonly Reason[]>>;
+export type Work = readonly { readonly id: StepId; readonly why: readonly Reason[] }[];
 
 /** Whether a method is worked with: all over, or beside the bars. */
 export const uses = ({ method, rest }: Situation, ...any: readonly StepId[]): boolean =>

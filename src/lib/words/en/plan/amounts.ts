@@ -86,6 +86,11 @@ export function spanWords(
   if (unit === 'h') return hours(span, say);
   if (unit === 'count') return ends([Math.ceil(span[0]), Math.ceil(span[1])], say);
   if (unit === 'mm') return say.lengths(...span);
+  // What was measured is told as a tape shows it; ranges are reckoned, and rounded.
+  if (say.units === 'us' && span[0] === span[1]) {
+    if (unit === 'm') return say.distance(span[0]);
+    if (unit === 'm2') return say.area(span[0]);
+  }
   const { label, factor } = shownAs(unit, largest, say.units);
   const text = ends(rounded([span[0] * factor, span[1] * factor], digits), say);
   return label ? `${text} ${label}` : text;

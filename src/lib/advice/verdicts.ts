@@ -16,7 +16,7 @@ import type { RuleId } from './rules';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
 /** What one state of the work comes to under some of the sets of warnings. */
-interface Ending {
+interface VerdictUnder {
   readonly verdict: Verdict;
   /** Whether no surface method stands. */
   readonly beyond: boolean;
@@ -25,8 +25,8 @@ interface Ending {
 }
 
 /** What one state of the work comes to under every set of warnings. */
-export interface Endings {
-  readonly list: readonly Ending[];
+export interface Verdicts {
+  readonly list: readonly VerdictUnder[];
   /** Whether it is not stopped under some set. */
   readonly goesOn: boolean;
   /** Whether a surface method stands under some set. */
@@ -51,8 +51,8 @@ export class UnderWarnings {
   readonly #least: readonly Warning[];
   /** For each set: bit i is set when it holds the i-th warning. */
   readonly #sets: readonly number[];
-  readonly #known = new Map<string, Endings>();
-  readonly #lists = new Map<string, readonly Ending[]>();
+  readonly #known = new Map<string, Verdicts>();
+  readonly #lists = new Map<string, readonly VerdictUnder[]>();
 
   constructor(warned: ManyAnswer<Warning>, sets: readonly (readonly Warning[])[]) {
     this.#warnings = [...new Set([...warned.yes, ...warned.maybe])];
@@ -62,16 +62,17 @@ export class UnderWarnings {
     );
   }
 
-  endingsOf(site: SettledSite, zone: SettledZone, { method, depthHold, spent }: Group): Endings {
+  verdictsOf(
+    site: SettledSite,
+    zone: SettledZone,
+    { method, depthHold, depthAs, spent }: Group,
+  ): Verdicts {
     const reach = reachOf(site, zone, method, spent);
     const { removes, cuts, deep } = reach;
     const loss = showsBar(zone) ? zone.barLoss : undefined;
     const moves = zone.cracks === 'moving';
-    const shows = surfaceHolds(site, zone).map(({ rule }) => rule);
-    const key = [
-      ...[site.element, removes, cuts, deep, spent, loss, moves, isStiff(zone), ...shows],
-      ...[depthHold?.rule, depthHold && JSON.stringify(depthHold.facts)],
-    ].join(' ');
+    let key = `${site.element} ${removes} ${cuts} ${deep} ${spent} ${loss} ${moves} ${isStiff(zone)} ${depthAs}`;
+    for (const { rule } of surfaceHolds(site, zone)) key += ` ${rule}`;
     const known = this.#known.get(key);
     if (known) return known;
     const holdsWith = (warnings: readonly Warning[]) =>
@@ -83,7 +84,7 @@ export class UnderWarnings {
     const list = this.#listOf(grave(verdictOf(plain)), isBeyondSurface(plain), gravity, beyondBy);
     const warnedSite = { ...site, warnings: this.#warnings };
     const holds = holdsWith(this.#warnings);
-    const endings: Endings = {
+    const verdicts: Verdicts = {
       list,
       goesOn: list.some(({ verdict }) => verdict !== 'stop'),
       surface: list.some(({ beyond }) => !beyond),
@@ -91,8 +92,8 @@ export class UnderWarnings {
       everywhere: holdsWith(this.#least),
       hazards: hazardsOfHolds(holds, warnedSite, zone),
     };
-    this.#known.set(key, endings);
-    return endings;
+    this.#known.set(key, verdicts);
+    return verdicts;
   }
 
   /** The verdict under each set of warnings; many states of the work come to the same list. */
@@ -101,11 +102,11 @@ export class UnderWarnings {
     plainBeyond: boolean,
     gravity: readonly number[],
     beyondBy: readonly boolean[],
-  ): readonly Ending[] {
+  ): readonly VerdictUnder[] {
     const key = [plain, plainBeyond, ...gravity, ...beyondBy].join();
     const known = this.#lists.get(key);
     if (known) return known;
-    const list: Ending[] = [];
+    const list: VerdictUnder[] = [];
     this.#sets.forEach((bits, index) => {
       let worst = plain;
       let beyond = plainBeyond;

@@ -1,6 +1,6 @@
 import type { Contaminant } from '$lib/answers/questions';
 import { methodIds } from '$shared/methods';
-import { kindsOf, plainSite, plainZone, type fixedOf, type Kinds } from './completions';
+import { gather, plainSite, plainZone, type fixedOf, type Possibilities } from './completions';
 import {
   demandsOf,
   hasCoating,
@@ -40,19 +40,19 @@ function numbered<T>(values: readonly T[], trait: (value: T) => unknown): Number
 const pairs = <A, B>(ones: readonly A[], others: readonly B[]): (A & B)[] =>
   ones.flatMap((one) => others.map((other) => ({ ...one, ...other })));
 
-/** Kinds of dirt that the holds cannot tell apart. */
+/** Dirt that the holds cannot tell apart. */
 interface AlikeDirt {
   /** 1 where salt bloom lies on them that the finish hates. */
   readonly hated: 0 | 1;
-  /** Place of one of them among all kinds; a bit for each of them; how many they stand for. */
-  readonly kind: number;
+  /** Place of one of them among all; a bit for each of them; how many they stand for. */
+  readonly place: number;
   bits: number;
   weight: number;
-  /** What they ask for in steps of their own, as a number each, with a kind that asks for it. */
-  readonly dirts: { readonly dirtAs: number; readonly kind: number }[];
+  /** What they ask for in steps of their own, as a number each, with the place of one that asks for it. */
+  readonly dirts: { readonly dirtAs: number; readonly place: number }[];
 }
 
-/** Kinds of dirt that stand in the way of the same methods; those that hold coatings are never among the rest. */
+/** Dirt that stands in the way of the same methods; those that hold coatings are never among the rest. */
 interface DirtsAlike {
   readonly clearedAs: number;
   readonly coated: boolean;
@@ -61,22 +61,22 @@ interface DirtsAlike {
 
 /** All dirt by what it stands in the way of, under a finish that wants it dry or one that does not. */
 function dirtsAlike(
-  dirt: Kinds['contamination'],
+  dirt: Possibilities['contamination'],
   cleared: Numbered,
   asks: Numbered,
   dry: boolean,
 ): readonly DirtsAlike[] {
   const all: DirtsAlike[] = [];
-  dirt.forEach(({ value, weight }, kind) => {
-    const clearedAs = cleared.of[kind] as number;
+  dirt.forEach(({ value, weight }, place) => {
+    const clearedAs = cleared.of[place] as number;
     const { members } = (all[clearedAs] ??= { clearedAs, coated: hasCoating(value), members: [] });
     const hated = dry && value.includes('salt-bloom') ? 1 : 0;
     let member = members.find((each) => each.hated === hated);
-    if (!member) members.push((member = { hated, kind, bits: 0, weight: 0, dirts: [] }));
-    member.bits |= 1 << kind;
+    if (!member) members.push((member = { hated, place, bits: 0, weight: 0, dirts: [] }));
+    member.bits |= 1 << place;
     member.weight += weight;
-    const dirtAs = asks.of[kind] as number;
-    if (!member.dirts.some((each) => each.dirtAs === dirtAs)) member.dirts.push({ dirtAs, kind });
+    const dirtAs = asks.of[place] as number;
+    if (!member.dirts.some((each) => each.dirtAs === dirtAs)) member.dirts.push({ dirtAs, place });
   });
   return all;
 }
@@ -86,25 +86,25 @@ const stubborn = (set: readonly Contaminant[]) =>
   set.filter((each) => each !== 'growth' && each !== 'salt-bloom');
 
 /**
- * What every kind brings to the choice of method, and to what follows it, as numbers: equal numbers
- * are kinds between which that rule cannot tell. Found by asking the rules themselves, one kind at a
- * time, so that a walk over all combinations only adds numbers up.
+ * What every possibility brings to the choice of method, and to what follows it, as numbers: equal
+ * numbers are possibilities between which that rule cannot tell. Found by asking the rules
+ * themselves, one possibility at a time, so that a walk over all combinations only adds numbers up.
  */
 export function traitsOf(
-  kinds: Kinds,
+  possibilities: Possibilities,
   base: Pick<SettledSite, 'thickness' | 'setting'>,
   fixed: Fixed,
 ) {
   const site = { ...plainSite, ...base };
   const zoneOf = (part: Partial<SettledZone>): SettledZone => ({ ...plainZone, ...fixed, ...part });
-  const { element, depthAndLooseness: loose, contamination: dirt, texture, finish } = kinds;
+  const { element, depthAndLooseness: loose, contamination: dirt, texture, finish } = possibilities;
   // Of cracks, only whether they are open takes part in the choice of method; of steel, whether it shows.
-  const cracks = kindsOf(
-    kinds.cracks.map(({ value }) => value),
+  const cracks = gather(
+    possibilities.cracks.map(({ value }) => value),
     (value) => `${opensBelow(value)}`,
   );
-  const bars = kindsOf(
-    kinds.steel.map(({ value }) => value),
+  const bars = gather(
+    possibilities.steel.map(({ value }) => value),
     (value) => `${showsBar(value)}`,
   );
   const sufficient = (judge: typeof judgeRemoval, demands: Partial<Demands>) =>
