@@ -2,6 +2,7 @@ import adapter from '@sveltejs/adapter-static';
 import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
 import { mdsvex } from 'mdsvex';
 import { glossaryLinks } from './src/lib/learn/markdown/glossary-links.js';
+import { contentFolder, language, wordsFolder } from './src/language.js';
 import { explainerSource, moduleScript } from './src/lib/learn/markdown/preprocess.js';
 
 /**
@@ -10,10 +11,6 @@ import { explainerSource, moduleScript } from './src/lib/learn/markdown/preproce
  * @type {'' | `/${string}`}
  */
 const base = process.env.BASE_PATH ? `/${process.env.BASE_PATH.replace(/^\/|\/$/g, '')}` : '';
-
-/** The language the site is built in: a folder of `src/lib/words`. */
-const language = process.env.SITE_LANGUAGE ?? 'en';
-const contentFolder = language === 'en' ? 'content' : `content/${language}`;
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
@@ -27,7 +24,11 @@ export default {
     moduleScript(),
   ],
   kit: {
-    outDir: base ? '.svelte-kit/below' : '.svelte-kit',
+    outDir: base
+      ? '.svelte-kit/below'
+      : language === 'en'
+        ? '.svelte-kit'
+        : `.svelte-kit/${language}`,
     adapter: adapter({
       pages: process.env.BUILD_FOLDER ?? 'build',
       fallback: '404.html',
@@ -38,8 +39,8 @@ export default {
     serviceWorker: { register: false },
     // A build speaks one language: whatever says something imports it by these two names.
     alias: {
-      $words: `src/lib/words/${language}`,
-      '$words/*': `src/lib/words/${language}/*`,
+      $words: wordsFolder,
+      '$words/*': `${wordsFolder}/*`,
       $shared: 'shared',
       '$shared/*': 'shared/*',
       $content: contentFolder,

@@ -5,10 +5,11 @@ import { factsForPages } from './shared/facts-for-pages.js';
 import { chunkOf, forChunks } from './src/chunks.js';
 import { licences } from './src/licences.js';
 import { explainers } from './src/lib/learn/markdown/plugin.js';
+import { textsInData } from './src/texts-in-data.js';
 
 export default defineConfig({
-  plugins: [factsForPages(), explainers(), licences(), sveltekit(), forChunks()],
-  worker: { plugins: () => [factsForPages(), licences()] },
+  plugins: [factsForPages(), textsInData(), explainers(), licences(), sveltekit(), forChunks()],
+  worker: { plugins: () => [factsForPages(), textsInData(), licences()] },
   environments: {
     client: {
       build: {

@@ -1,4 +1,5 @@
 import type { Handle } from '@sveltejs/kit';
+import { ownLanguage } from '$words/language';
 
 /**
  * What the head of a page runs before anything is shown: inside a frame nothing is, since a page
@@ -6,6 +7,8 @@ import type { Handle } from '@sveltejs/kit';
  * Where the host sends the header `frame-ancestors`, the browser has refused before.
  */
 const frameGuard = 'if(top!==self)document.documentElement.hidden=true';
+
+const speaks = new Intl.Locale(ownLanguage.locale).language;
 
 /** What the framework leaves in a page to find its places again when it takes it over. */
 const marks = /<!--(?:\[[-!\d]*|\]|)-->/g;
@@ -26,7 +29,7 @@ export const handle: Handle = ({ event, resolve }) =>
   resolve(event, {
     transformPageChunk: ({ html, done }) => {
       if (!done) return html;
-      const page = closeUp(html);
+      const page = closeUp(html).replace('%lang%', speaks);
       if (!page.includes('<script')) return page.replace(marks, '').replace(indents, ' ');
       // Before the style sheets, for which it would wait, and the rules for scripts, which know it not.
       return page.replace('<link', `<script>${frameGuard}</script><link`);

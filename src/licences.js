@@ -43,7 +43,7 @@ export const licences = () => ({
     const list = [...folders]
       .filter((each) => each !== undefined)
       .map(licenceOf)
-      .sort((a, b) => a.name.localeCompare(b.name, 'en-GB'));
+      .sort((a, b) => (a.name < b.name ? -1 : 1));
     const without = list.find(({ licence }) => licence === 'undefined');
     if (without) throw new Error(`${without.name}: no licence is named in its package.json`);
     mkdirSync(dirname(licencesFile), { recursive: true });

@@ -3,6 +3,7 @@
  * seconds, one file a moment. It is put together at first use and again whenever anything it was
  * made of has changed: every run compares the contents, so that no old code is ever run.
  */
+import { contentFolder, wordsFolder } from '../language.js';
 import { createHash } from 'node:crypto';
 import {
   mkdirSync,
@@ -57,9 +58,9 @@ async function make(folder) {
     target: 'node20',
     alias: {
       $lib: './src/lib',
-      $words: './src/lib/words/en',
+      $words: `./${wordsFolder}`,
       $shared: './shared',
-      $content: './content',
+      $content: `./${contentFolder}`,
     },
     // For libraries written for require.
     banner: {

@@ -6,7 +6,8 @@ export interface Written {
   readonly text: string;
 }
 
-const filesIn = (folder: string, ending: string): string[] =>
+/** The files of a folder and those below it that end so, by name. */
+export const filesIn = (folder: string, ending: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((path) => path.endsWith(ending))
     .map((path) => `${folder}/${path}`)

@@ -1,3 +1,4 @@
+import { letterWidth } from '$lib/drawing/explain/letters';
 import { depths } from '$lib/drawing/explain/hole-depth';
 import { drawnFinishes, overlayRough } from '$lib/drawing/explain/finish-scale';
 import { render } from 'svelte/server';
@@ -10,10 +11,7 @@ const files = import.meta.glob<Component>('$lib/drawing/explain/*.svelte', {
 });
 const pictures = Object.entries(files)
   .map(([path, picture]) => [path.replace(/^.*\/|\.svelte$/g, ''), picture] as const)
-  .filter(([name]) => name !== 'Sketch');
-
-/** Roughly how wide the drawn letters are: about half as wide as high, at the larger phone size. */
-const letter = 13.5 * 0.55;
+  .filter(([name]) => name !== 'Sketch' && name !== 'Word');
 
 describe('the drawings of the explainers', () => {
   it.each(pictures)('%s says what it shows, and its words stay on the sheet', (_, picture) => {
@@ -27,7 +25,7 @@ describe('the drawings of the explainers', () => {
         Number(new RegExp(`\\s${name}="([\\d.]+)"`).exec(attributes)?.[1]),
       ) as [number, number];
       const middle = attributes.includes('text-anchor="middle"');
-      const length = text.trim().length * letter;
+      const length = text.trim().length * letterWidth;
       expect(x - (middle ? length / 2 : 0), text).toBeGreaterThanOrEqual(0);
       expect(x + (middle ? length / 2 : length), text).toBeLessThanOrEqual(Number(width) + 4);
       expect(y, text).toBeLessThanOrEqual(Number(height));

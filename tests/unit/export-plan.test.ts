@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { csvOf } from '$lib/keep/export-csv';
 import { markdownOf, markdownText } from '$lib/keep/export-markdown';
 import { demoFiles, demoIds, demoJob } from '$lib/keep/demos';
-import { isDemo } from '$lib/keep/is-demo';
+import { isDemo } from '$lib/ui/is-demo';
 import { isKnown } from '$lib/plan/amount';
 import { planJob } from '$lib/plan/plan';
 import { quantityIds, zoneQuantityIds } from '$lib/plan/quantities';

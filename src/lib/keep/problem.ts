@@ -2,7 +2,7 @@ import type { FaultId } from '$lib/survey/faults';
 
 /**
  * What is wrong with work that comes from outside, as data. The sentences are in
- * `words/en/keep.ts`; the command line and the pages make the same sentence from the same problem.
+ * `$words/keep`; the command line and the pages make the same sentence from the same problem.
  */
 
 /** What would have been right at that place. */

@@ -1,6 +1,7 @@
 import type { Explainer } from './front';
 import type { Glossary } from './glossary';
 import { explained, kinds } from './kinds';
+import { libraryWords } from '$words/ui/library';
 import type { MethodId } from '$shared/methods';
 import { settingFigures } from '$shared/settings';
 
@@ -16,7 +17,7 @@ export interface Shelf {
 const otherPages = ['glossary', 'sources', 'search', 'practice', 'chart', 'interview-map'] as const;
 
 /** The heading under which the second depth of a page stands. */
-export const tradeHeading = '## Trade detail';
+export const tradeHeading = `## ${libraryWords.tradeDetail}`;
 
 const linkPattern = /\]\(([^)\s]+)\)/g;
 const figurePattern = /<Fig\s+id="([^"]+)"/g;

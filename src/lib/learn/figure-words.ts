@@ -1,4 +1,5 @@
 import { formatter } from '$lib/words/format';
+import { ownLanguage } from '$words/language';
 import { figures, rangeOf, valueOf, type FigureId } from '$shared/figures';
 
 const metric = formatter('metric');
@@ -13,14 +14,14 @@ const isFactor = (id: FigureId) => {
 /** A figure as the explainers print it: shares in words, else metric, then US measure in brackets where the two differ. */
 export function sayFigure(id: FigureId): string {
   if (isFactor(id)) {
-    const { range } = figures[id];
-    return range ? `${range[0]} to ${range[1]} times` : `${valueOf(id)} times`;
+    const [low, high] = rangeOf(id).map((end) => metric.number(end)) as [string, string];
+    return ownLanguage.times(metric.ends(low, high));
   }
   // "A third of the thickness" is what a tape measure shows; "33.3%" is not.
   if (figures[id].unit === 'ratio' && !figures[id].range) return metric.fraction(valueOf(id));
   if (figures[id].unit === 'pH') {
-    const ends = [...new Set(rangeOf(id))].map((end) => metric.number(end));
-    return `pH ${ends.join(' to ')}`;
+    const [low, high] = rangeOf(id).map((end) => metric.number(end)) as [string, string];
+    return `pH ${metric.ends(low, high)}`;
   }
   const [first, second] = [metric.figure(id), american.figure(id)];
   return first === second ? first : `${first} (${second})`;

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { parse } from 'yaml';
-import { groups, type Group } from './kinds';
+import { groups } from './kinds';
+import { ownLanguage } from '$words/language';
 
 /** The three ways of reading the site. */
 const readerIds = ['works', 'owns', 'explains'] as const;
@@ -14,9 +15,9 @@ const oneLine = (most: number) =>
   );
 
 const shape = v.strictObject({
-  title: oneLine(60),
-  summary: oneLine(160),
-  group: v.picklist(Object.keys(groups) as Group[], 'expected one of the groups in kinds.ts'),
+  title: oneLine(60 * ownLanguage.longer),
+  summary: oneLine(160 * ownLanguage.longer),
+  group: v.picklist(groups, 'expected one of the groups in kinds.ts'),
   readers: v.pipe(v.array(v.picklist(readerIds)), v.minLength(1, 'expected at least one reader')),
   sources: v.array(v.string()),
   related: v.pipe(v.array(v.string()), v.minLength(1, 'expected at least one related slug')),

@@ -25,7 +25,8 @@ export type Glossary = Readonly<Record<string, Term>>;
 
 /**
  * Reads the glossary: id of a term to what it means.
- * @throws Error naming the term and the field, or two terms that share a spelling.
+ * @throws Error naming the term and the field, or two terms that share a spelling with nothing to
+ * tell which is meant.
  */
 export function readGlossary(raw: unknown): Glossary {
   const parsed = v.safeParse(v.record(v.pipe(v.string(), v.regex(/^[a-z0-9-]+$/)), term), raw);
@@ -38,7 +39,10 @@ export function readGlossary(raw: unknown): Glossary {
     for (const spelling of [entry.term, ...(entry.forms ?? [])]) {
       const key = spelling.toLowerCase();
       const other = seen.get(key);
-      if (other) throw new Error(`glossary: "${spelling}" stands in both ${other} and ${id}`);
+      if (other && !entry.near && !parsed.output[other]?.near)
+        throw new Error(
+          `glossary: "${spelling}" stands in both ${other} and ${id}; expected near in one of them, to tell them apart`,
+        );
       seen.set(key, id);
     }
   return parsed.output;

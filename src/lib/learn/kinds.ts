@@ -37,17 +37,17 @@ export const explained: { readonly [K in Kind]: readonly Explained[K][] } = {
 };
 export const kinds = Object.keys(explained) as Kind[];
 
-/** The parts of the library, in the order the index shows them. */
-export const groups = {
-  start: 'Start here',
-  method: 'Ways to take concrete off',
-  question: 'Reading the damage',
-  test: 'Small tests on the spot',
-  step: 'The work around the main method',
-  steel: 'Cracks and steel',
-  hazard: 'What can hurt you',
-  check: 'Is it ready?',
-  finish: 'What goes on next',
-  stop: 'Reasons to stop',
-} as const;
-export type Group = keyof typeof groups;
+/** The parts of the library, in the order the index shows them; their titles are words. */
+export const groups = [
+  'start',
+  'method',
+  'question',
+  'test',
+  'step',
+  'steel',
+  'hazard',
+  'check',
+  'finish',
+  'stop',
+] as const;
+export type Group = (typeof groups)[number];

@@ -1,11 +1,12 @@
 import glossaryFile from '$content/glossary.json';
+import { inOrder } from '$lib/words/by-language';
 import { figures } from '$shared/figures';
 import { sources } from '$shared/sources';
 import { libraryFaults } from './check';
 import { readExplainer, type Explainer } from './front';
 import { readGlossary } from './glossary';
 
-const files = import.meta.glob<string>('/content/explainers/*.md', {
+const files = import.meta.glob<string>('$content/explainers/*.md', {
   query: '?raw',
   import: 'default',
   eager: true,
@@ -16,7 +17,7 @@ export const glossary = readGlossary(glossaryFile);
 /** Every explainer, by slug, in alphabetical order of title. */
 export const explainers: readonly Explainer[] = Object.entries(files)
   .map(([path, text]) => readExplainer(path.replace(/^.*\/|\.md$/g, ''), text))
-  .sort((a, b) => a.front.title.localeCompare(b.front.title, 'en-GB'));
+  .sort((a, b) => inOrder(a.front.title, b.front.title));
 
 const faults = libraryFaults({
   explainers,

@@ -1,3 +1,4 @@
+import { searchIdle } from '$words/ui/search-idle';
 import MiniSearch, { type AsPlainObject, type Options } from 'minisearch';
 
 /** One page or term that can be found. `id` is its address under `/learn/`. */
@@ -13,21 +14,19 @@ export interface Entry {
 /** What a search gives back. */
 export type Hit = Pick<Entry, 'id' | 'title' | 'summary'>;
 
-/** Words that stand in every page and tell nothing. */
-const idle = new Set(
-  'a about an and any are as at be but by can did do does for from get had has have how i if in into is it its keeps many me much my need no not of off on onto or our out over should so some than that the them then there they this to under up was we what when where which who why will with would you your'.split(
-    ' ',
-  ),
-);
+/** A word as it is looked for: small, without accents, since phones leave them out. */
+const folded = (word: string) => word.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
 
+/** Words that stand in every page and tell nothing. */
+const idle = new Set(searchIdle.always.map(folded));
 /** What nearly every page is about: counts only where nothing else is asked. */
-const everywhere = new Set(['concrete', 'cement', 'work', 'job']);
+const everywhere = new Set(searchIdle.everywhere.map(folded));
 
 const options: Options<Entry> = {
   fields: ['title', 'summary', 'also', 'text'],
   storeFields: ['title', 'summary'],
   processTerm: (term) => {
-    const word = term.toLowerCase();
+    const word = folded(term);
     return idle.has(word) ? null : word;
   },
   searchOptions: { boost: { title: 4, also: 4, summary: 2 }, prefix: true },
@@ -41,7 +40,7 @@ export function buildIndex(entries: readonly Entry[]): AsPlainObject {
 }
 
 const asked = (words: string) => {
-  const all = words.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+  const all = folded(words).match(/[\p{L}\p{N}]+/gu) ?? [];
   const telling = all.filter((word) => !idle.has(word));
   const rare = telling.filter((word) => !everywhere.has(word));
   return rare.length ? rare : telling;

@@ -27,7 +27,7 @@ export function formatter(
   language: Language = ownLanguage,
 ): Formatter {
   const us = units === 'us';
-  const { locale, to, fractions } = language;
+  const { locale, to, fractions, units: labels } = language;
   const joined = new Intl.ListFormat(locale, { type: 'conjunction' });
   const apart = new Intl.ListFormat(locale, { type: 'disjunction' });
 
@@ -37,17 +37,18 @@ export function formatter(
   );
   const number = (value: number, digits = decimalsFor(value)): string =>
     (plainNumbers[digits] as Intl.NumberFormat).format(value);
-  const timed = (value: number, unit: string): string =>
+  const withUnit = (value: number, unit: string, digits = 1): string =>
     new Intl.NumberFormat(locale, {
       style: 'unit',
       unit,
-      unitDisplay: 'long',
-      maximumFractionDigits: 1,
+      // A sign is all that a hundredth needs.
+      unitDisplay: unit === 'percent' ? 'short' : 'long',
+      maximumFractionDigits: digits,
     })
       .format(value)
       .replace(' ', tie);
   const withLabel = (text: string, label: string) =>
-    label ? `${text}${tie}${label.replace(/^(sq|cu|US) /, `$1${tie}`)}` : text;
+    label ? `${text}${tie}${label.replace(/^(\S\S) (?=\S+$)/, `$1${tie}`)}` : text;
   /** One number, or the two ends of a range. */
   const ends = (low: string, high: string) => (low === high ? low : `${low} ${to} ${high}`);
   const plain = (unit: ShownUnit, value: number): string => {
@@ -67,13 +68,13 @@ export function formatter(
   const onTape = (value: number): string => {
     const { feet, ...rest } = feetAndInches(value);
     const less = rest.whole + rest.numerator / rest.denominator;
-    if (!feet) return `${inches(less)}${tie}in`;
-    return `${number(feet)}${tie}ft${less ? `${tie}${inches(less)}${tie}in` : ''}`;
+    if (!feet) return `${inches(less)}${tie}${labels.inch}`;
+    return `${number(feet)}${tie}${labels.foot}${less ? `${tie}${inches(less)}${tie}${labels.inch}` : ''}`;
   };
   const lengths = (low: number, high: number): string => {
     if (us && toUs('mm', high) >= inchesInFeet)
       return ends(onTape(toUs('mm', low)), onTape(toUs('mm', high)));
-    if (us) return `${ends(inches(toUs('mm', low)), inches(toUs('mm', high)))}${tie}in`;
+    if (us) return `${ends(inches(toUs('mm', low)), inches(toUs('mm', high)))}${tie}${labels.inch}`;
     if (!us && high < mmPerMetre) return `${ends(number(low), number(high))}${tie}mm`;
     return `${ends(number(low / mmPerMetre), number(high / mmPerMetre))}${tie}m`;
   };
@@ -83,7 +84,8 @@ export function formatter(
     const turn = (value: number) => number(us ? hot(toFahrenheit(value)) : value, 0);
     return `${ends(turn(low), turn(high))}${tie}°${us ? 'F' : 'C'}`;
   };
-  const percents = (low: number, high: number) => `${ends(number(low), number(high))}%`;
+  const percents = (low: number, high: number) =>
+    `${low === high ? '' : ends(number(low), '')}${withUnit(high, 'percent', decimalsFor(high))}`;
 
   const degreesApart = (value: number) =>
     number(Math.abs(value) < 1 ? value : Math.round(value), Math.abs(value) < 1 ? 1 : 0);
@@ -97,10 +99,12 @@ export function formatter(
     CSP: (low, high) => `CSP${tie}${ends(number(low), number(high))}`,
     pH: (low, high) => `pH${tie}${ends(number(low), number(high))}`,
     degree: (low, high) => `${ends(number(low), number(high))}°`,
-    h: (low, high) => (low === high ? timed(low, 'hour') : ends(number(low), timed(high, 'hour'))),
+    h: (low, high) =>
+      low === high ? withUnit(low, 'hour') : ends(number(low), withUnit(high, 'hour')),
     min: (low, high) =>
-      low === high ? timed(low, 'minute') : ends(number(low), timed(high, 'minute')),
-    d: (low, high) => (low === high ? timed(low, 'day') : ends(number(low), timed(high, 'day'))),
+      low === high ? withUnit(low, 'minute') : ends(number(low), withUnit(high, 'minute')),
+    d: (low, high) =>
+      low === high ? withUnit(low, 'day') : ends(number(low), withUnit(high, 'day')),
   };
   const speak = (unit: Unit, low: number, high: number): string => {
     if (!(unit in shown)) return special[unit as Exclude<Unit, ShownUnit>](low, high);
@@ -142,17 +146,19 @@ export function formatter(
       fractions.find((each) => Math.abs(each.ratio - ratio) < 0.001)?.word ??
       percents(Math.round(ratio * 100), Math.round(ratio * 100)),
     hours: (value) =>
-      value < 1 ? timed(Math.round(value * minutesIn.hour), 'minute') : timed(value, 'hour'),
+      value < 1 ? withUnit(Math.round(value * minutesIn.hour), 'minute') : withUnit(value, 'hour'),
     duration: (minutes) => {
       // Each unit is left for the next where two of the next would do.
       if (minutes < 2 * minutesIn.hour && minutes !== minutesIn.hour)
-        return timed(Math.round(minutes), 'minute');
-      if (minutes < 2 * minutesIn.day) return timed(Math.round(minutes / minutesIn.hour), 'hour');
+        return withUnit(Math.round(minutes), 'minute');
+      if (minutes < 2 * minutesIn.day)
+        return withUnit(Math.round(minutes / minutesIn.hour), 'hour');
       const days = Math.round(minutes / minutesIn.day);
       return days < 2 * daysPerWeek
-        ? timed(days, 'day')
-        : timed(Math.round(days / daysPerWeek), 'week');
+        ? withUnit(days, 'day')
+        : withUnit(Math.round(days / daysPerWeek), 'week');
     },
+    ends,
     list: (items) => joined.format(items),
     either: (items) => apart.format(items),
     figure: (id: FigureId) => speak(figures[id].unit, ...rangeOf(id, own)),
@@ -166,7 +172,7 @@ export function formatter(
     span: (low, high) => speak(figures[low].unit, rangeOf(low, own)[0], rangeOf(high, own)[1]),
     valueOf: (id) => valueOf(id, own),
     unitOf: (kind: Convertible) => {
-      if (kind === 'mm') return us ? 'in' : 'mm';
+      if (kind === 'mm') return us ? labels.inch : 'mm';
       // Volumes are typed in what they are shown in.
       return shown[kind][units].label;
     },

@@ -1,5 +1,8 @@
 import { amplitudeOf } from '$lib/drawing/lines';
+import { finishScale } from '$words/explain/machines';
 import { rangeOf, type FigureId } from '$shared/figures';
+
+const { names } = finishScale;
 
 /** A finish in the drawing that shows all of them to one scale; lengths in mm. */
 export interface DrawnFinish {
@@ -10,8 +13,8 @@ export interface DrawnFinish {
   readonly rough: number;
 }
 
-const drawn = (name: string, id: string): DrawnFinish => ({
-  name,
+const drawn = (id: Exclude<keyof typeof names, 'overlay'>): DrawnFinish => ({
+  name: names[id],
   thickness: rangeOf(`finish.${id}` as FigureId)[1],
   rough: amplitudeOf(rangeOf(`csp.needs.${id}` as FigureId)[0]),
 });
@@ -21,11 +24,11 @@ const drawn = (name: string, id: string): DrawnFinish => ({
  * whoever uses this, broken off at the top.
  */
 export const drawnFinishes: readonly DrawnFinish[] = [
-  drawn('sealer', 'sealer'),
-  drawn('paint', 'thin-film'),
-  drawn('build coat', 'build-coat'),
-  drawn('self-levelling', 'self-levelling'),
-  drawn('thin overlay', 'thin-overlay'),
+  drawn('sealer'),
+  drawn('thin-film'),
+  drawn('build-coat'),
+  drawn('self-levelling'),
+  drawn('thin-overlay'),
 ];
 /** How rough an overlay wants it at least, mm peak to valley. */
 export const overlayRough = amplitudeOf(rangeOf('csp.needs.overlay')[0]);

@@ -1,3 +1,5 @@
+import { pullOffBreaks as words } from '$words/explain/tests';
+
 /** Where a core can break, and what that says; the second three only where a repair lies on it. */
 export interface Break {
   readonly where: 'slab' | 'skin' | 'glue' | 'joint' | 'repair';
@@ -7,14 +9,14 @@ export interface Break {
 
 /** On bare concrete, before the repair. */
 export const bare: readonly Break[] = [
-  { where: 'slab', name: 'deep', says: 'it is ready' },
-  { where: 'skin', name: 'top skin', says: 'take more off' },
-  { where: 'glue', name: 'glue', says: 'does not count' },
+  { where: 'slab', ...words.bare.slab },
+  { where: 'skin', ...words.bare.skin },
+  { where: 'glue', ...words.bare.glue },
 ];
 
 /** Through a finished repair. */
 export const covered: readonly Break[] = [
-  { where: 'slab', name: 'old slab', says: 'it holds' },
-  { where: 'joint', name: 'joint', says: 'it let go' },
-  { where: 'repair', name: 'repair', says: 'weak repair' },
+  { where: 'slab', ...words.covered.slab },
+  { where: 'joint', ...words.covered.joint },
+  { where: 'repair', ...words.covered.repair },
 ];

@@ -1,6 +1,7 @@
 import { choicesOf, type DepthBand, type Looseness } from '$lib/answers/questions';
 import { questionWords } from '$words/questions';
 import { chartWords, depthRunWords, soilBriefly } from '$words/ui/chart';
+import { capital } from '$lib/words/by-language';
 import { formatter } from '$lib/words/format';
 import { chartPlaces, soils, type ChartPlace, type Soil } from './cells';
 import type { Column } from './grid';
@@ -11,7 +12,6 @@ const say = formatter('metric');
 const american = formatter('us');
 const asked = questionWords(say);
 
-const high = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const textureNames = ({ textures }: Column) =>
   inOneLine(textures.map((each) => asked.texture.choices[each].name));
 
@@ -92,7 +92,7 @@ export const tapChoices = {
     name: asked.looseness.choices[id].name,
   })),
   depth: choicesOf('depth').map((id: DepthBand) => {
-    const [metric, us] = [say, american].map((each) => high(depthRunWords(id, id, each)));
+    const [metric, us] = [say, american].map((each) => capital(depthRunWords(id, id, each)));
     return { id, metric, us: us === metric ? '' : us };
   }),
 };

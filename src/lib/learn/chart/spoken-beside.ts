@@ -3,6 +3,7 @@ import { methodWords } from '$words/methods';
 import { questionWords } from '$words/questions';
 import { briefly, chartWords, finishBriefly } from '$words/ui/chart';
 import { verdictWords } from '$words/verdicts';
+import { lowered } from '$lib/words/by-language';
 import { formatter } from '$lib/words/format';
 import {
   chartStops,
@@ -17,10 +18,9 @@ const say = formatter('metric');
 const asked = questionWords(say);
 const named = methodWords(say);
 
-export const low = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 /** Names in a row, the first one with a capital. */
 export const inOneLine = (names: readonly string[]) =>
-  say.either(names.map((name, index) => (index ? low(name) : name)));
+  say.either(names.map((name, index) => (index ? lowered(name) : name)));
 /** The stops; what has the same verdict, the same person and the same time stands together. */
 export function spokenStops() {
   const groups: ChartStop[][] = [];
@@ -39,12 +39,12 @@ export function spokenStops() {
     const nameOf = ({ found }: ChartStop): string => {
       const choices: Readonly<Record<string, { readonly name: string }>> =
         asked[found.question].choices;
-      return low(choices[found.choice]?.name ?? '');
+      return lowered(choices[found.choice]?.name ?? '');
     };
     const signs = stops.filter(({ found }) => found.question === 'warnings').map(nameOf);
     const others = (['cracks', 'element'] as const).flatMap((question) => {
       const names = stops.filter(({ found }) => found.question === question).map(nameOf);
-      return names.length ? [`${low(asked[question].short)}: ${say.either(names)}`] : [];
+      return names.length ? [`${lowered(asked[question].short)}: ${say.either(names)}`] : [];
     });
     return {
       choices: stops.map((stop) => stop.found.choice),
@@ -67,8 +67,8 @@ const onWhat = (
 ) =>
   chartWords.finish.on(
     method,
-    texture && low(asked.texture.choices[texture].name),
-    looseness?.length === 1 && low(asked.looseness.choices[looseness[0] as Looseness].name),
+    texture && lowered(asked.texture.choices[texture].name),
+    looseness?.length === 1 && lowered(asked.looseness.choices[looseness[0] as Looseness].name),
   );
 
 /** A row for each case in which the finish may ask for more, a column for finishes that ask alike. */

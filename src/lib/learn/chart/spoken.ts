@@ -6,6 +6,7 @@ import { holdSentences } from '$words/rules/holds';
 import { stepWords } from '$words/steps';
 import { briefly, chartWords, depthRunWords, soilBriefly } from '$words/ui/chart';
 import { verdictWords } from '$words/verdicts';
+import { lowered } from '$lib/words/by-language';
 import { formatter } from '$lib/words/format';
 import { methodIds, methods, type StepId } from '$shared/methods';
 import {
@@ -17,7 +18,7 @@ import {
   type Soil,
 } from './cells';
 import { chartGrid, type Column, type Row } from './grid';
-import { inOneLine, low, spokenFinishes, spokenStops } from './spoken-beside';
+import { inOneLine, spokenFinishes, spokenStops } from './spoken-beside';
 
 const say = formatter('metric');
 const american = formatter('us');
@@ -26,7 +27,7 @@ const named = methodWords(say);
 const steps = stepWords(say);
 
 const nameOfSoil = (soil: Soil) =>
-  soil === 'clean' ? chartWords.clean : low(asked.contamination.choices[soil].name);
+  soil === 'clean' ? chartWords.clean : lowered(asked.contamination.choices[soil].name);
 const textureNames = (textures: readonly Texture[]) =>
   inOneLine(textures.map((texture) => asked.texture.choices[texture].name));
 
@@ -97,7 +98,7 @@ function spokenLooseness(states: readonly Looseness[]): string {
   const out = choicesOf('looseness').filter((state) => !states.includes(state));
   if (!out.length) return chartWords.anyLooseness;
   return out.length < states.length
-    ? chartWords.allBut(say.list(out.map((state) => low(nameOf(state)))))
+    ? chartWords.allBut(say.list(out.map((state) => lowered(nameOf(state)))))
     : inOneLine(states.map(nameOf));
 }
 

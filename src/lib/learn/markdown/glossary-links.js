@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
+import { contentFolder } from '../../../language.js';
 import { termFinder } from './terms.js';
 
 /** @typedef {{ type: string, tagName?: string, value?: string, properties?: Record<string, unknown>, children?: Node[] }} Node */
@@ -9,7 +10,7 @@ const unlinked = new Set(['a', 'h1', 'h2', 'h3', 'h4', 'code', 'pre']);
 /** The terms with all their spellings, and the page that explains each. */
 function readTerms() {
   /** @type {Record<string, {term: string, forms?: string[], near?: string[], unless?: string[], see?: string}>} */
-  const glossary = JSON.parse(readFileSync('content/glossary.json', 'utf8'));
+  const glossary = JSON.parse(readFileSync(`${contentFolder}/glossary.json`, 'utf8'));
   return Object.entries(glossary).map(([id, { term, forms = [], near, unless: not, see }]) => ({
     id,
     see,

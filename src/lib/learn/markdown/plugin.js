@@ -1,12 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { parse } from 'yaml';
+import { contentFolder } from '../../../language.js';
 
-const folder = resolve('content/explainers');
-const glossary = resolve('content/glossary.json');
+const folder = resolve(contentFolder, 'explainers');
+const glossary = resolve(contentFolder, 'glossary.json');
 const name = 'virtual:explainers';
 const termsName = 'virtual:terms';
-const isExplainer = /\/content\/explainers\/[^/?]+\.md$/;
+/** @param {string} id */
+const isExplainer = (id) => id.startsWith(`${folder}/`) && id.endsWith('.md');
 
 /**
  * `kind:id` to slug, and slug to title, read from the heads of all explainers. Only a page that covers
@@ -66,7 +68,7 @@ export function explainers() {
         const { titles, covered } = readLinks();
         return `export const titles = ${JSON.stringify(titles)};\nexport const covered = ${JSON.stringify(covered)};\nexport const ownerTerms = ${JSON.stringify(readOwnerTerms())};`;
       }
-      return isExplainer.test(id) && !options?.ssr ? { code: '\n', map: null } : undefined;
+      return isExplainer(id) && !options?.ssr ? { code: '\n', map: null } : undefined;
     },
   };
 }

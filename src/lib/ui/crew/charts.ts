@@ -55,12 +55,7 @@ function rows(
 ): Chart['rows'] {
   const alone = safety.workers.length === 1;
   return people(safety, boundsOf).map(({ ids, bounds }, place) => ({
-    name: alone
-      ? words.you
-      : words.worker(
-          ids.length > 1 ? `${ids[0] ?? ''} to ${ids.at(-1) ?? ''}` : (ids[0] ?? ''),
-          place === 0,
-        ),
+    name: alone ? words.you : words.worker(say.ends(ids[0] ?? '', ids.at(-1) ?? ''), place === 0),
     bounds,
     text: boundsWords(say, toStep(bounds, step), unit),
   }));

@@ -6,7 +6,7 @@ import { turnWith, type Turn } from '$lib/safety/person-cards';
 import type { Protector } from '$lib/safety/protector';
 import type { Region } from '$lib/safety/types';
 import type { VibrationOfTask } from '$lib/safety/vibration';
-import { capital } from '$lib/words/capital';
+import { capital } from '$lib/words/by-language';
 import {
   briefingWords as words,
   cardWords as card,

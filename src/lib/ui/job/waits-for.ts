@@ -1,6 +1,6 @@
 import type { Hold } from '$lib/advice/types';
 import type { QuestionId } from '$lib/answers/questions';
-import { capital } from '$lib/words/capital';
+import { capital } from '$lib/words/by-language';
 import { jobPageWords as words } from '$words/plan/job';
 import { questionWords } from '$words/questions';
 import { verdictWords } from '$words/verdicts';

@@ -1,6 +1,6 @@
 import { isKnown, type Amount } from '$lib/plan/amount';
 import type { MeasureId } from '$lib/plan/options';
-import { lowered } from '$words/capital';
+import { lowered } from '$lib/words/by-language';
 import { ownerPageWords as labels } from '$words/owner';
 import { amountWords, spanWords } from '$words/plan/amounts';
 import { questionWords } from '$words/questions';

@@ -1,3 +1,5 @@
+import { timeWords } from '$lib/words/by-language';
+
 /** A stored time as a `datetime-local` field shows it, in the reader's own time zone; empty where it cannot be read. */
 export function localTime(iso: string | undefined): string {
   const time = iso === undefined ? Number.NaN : Date.parse(iso);
@@ -15,7 +17,5 @@ export function isoTime(local: string): string | undefined {
 /** A stored time in words, for the record; as it was typed where it cannot be read. */
 export function spokenTime(iso: string): string {
   const time = Date.parse(iso);
-  return Number.isNaN(time)
-    ? iso
-    : new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' }).format(time);
+  return Number.isNaN(time) ? iso : timeWords(time);
 }

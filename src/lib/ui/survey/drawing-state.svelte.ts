@@ -1,3 +1,4 @@
+import { wholeNumber } from '$lib/words/by-language';
 import type { Job } from '$lib/answers/job';
 import type { CrackKind, Mark, MarkKind, Place, SlabOutline, Survey } from '$lib/answers/survey';
 import { markFault, faultOf, type FaultId } from '$lib/survey/faults';
@@ -159,7 +160,7 @@ class DrawingState {
   setMarks(marks: readonly Mark[], told: string): string {
     const { survey } = this;
     if (!survey) return '';
-    if (marks.length > most) return this.refuse(words.full(most.toLocaleString('en-GB')));
+    if (marks.length > most) return this.refuse(words.full(wholeNumber(most)));
     this.#keep(marks.length ? { ...survey, marks } : withoutField(survey, 'marks'), told);
     return '';
   }

@@ -1,3 +1,4 @@
+import { lowered } from '$lib/words/by-language';
 import type { SiteAnswers } from '$lib/answers/answers';
 import type { Zone } from '$lib/answers/job';
 import { ladderOf } from '$lib/trial/aim';
@@ -19,6 +20,6 @@ export function trialRecord(site: SiteAnswers, zone: Zone, say: Say): string {
   if (!trial?.last) return '';
   const { found, outcome } = trial.last;
   const set = notchLine(ladderOf(trial.aim).notches[found.notch] ?? [], say);
-  const settings = `${set}, ${trialPage.passes(found.passes).toLowerCase()}`;
+  const settings = `${set}, ${lowered(trialPage.passes(found.passes))}`;
   return recordLine(trial.read.length, settings, outcomeNames[outcome.kind]);
 }

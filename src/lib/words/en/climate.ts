@@ -1,5 +1,4 @@
 import type { FreezeThaw } from '$lib/answers/questions';
-import type { MonthDay } from '$lib/climate/calendar';
 import type {
   AmericanClass,
   EuropeanClass,
@@ -11,26 +10,6 @@ import type {
   YearCount,
 } from '$lib/climate/types';
 import type { ChoiceWords, Named, Say } from '$lib/words/types';
-
-/** The months, for sentences and for the chart. */
-export const monthNames = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
-export const monthLetters = monthNames.map((name) => name.slice(0, 1));
-export const monthShort = monthNames.map((name) => name.slice(0, 3));
-
-export const dayName = ({ month, day }: MonthDay): string => `${day} ${monthNames[month - 1]}`;
 
 /** The first question: how often it crosses freezing. */
 export const frequencyWords = (say: Say): Readonly<Record<Frequency, ChoiceWords>> => ({

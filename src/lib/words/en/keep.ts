@@ -1,5 +1,6 @@
 import type { Expected, Found, Problem } from '$lib/keep/problem';
 import type { FaultId } from '$lib/survey/faults';
+import { wholeNumber } from '$lib/words/by-language';
 
 type Say<T extends { id: string }> = {
   readonly [I in T['id']]: (about: Extract<T, { id: I }>) => string;
@@ -13,7 +14,6 @@ const oneOf = (choices: readonly string[]): string =>
 const fieldsOf = (fields: readonly string[]): string =>
   fields.length > listed ? 'the id of a figure of this site' : `one of ${fields.join(', ')}`;
 const between = ([low, high]: readonly [number, number]): string => `from ${low} to ${high}`;
-const thousands = (count: number): string => count.toLocaleString('en-GB');
 
 /** What a drawing wants at a place where it cannot be as it was given. */
 export const faultWords: Readonly<Record<FaultId, string>> = {
@@ -26,7 +26,7 @@ export const faultWords: Readonly<Record<FaultId, string>> = {
 };
 
 const expectedWords: Say<Expected> = {
-  smaller: ({ limit }) => `no more than ${thousands(limit)} characters`,
+  smaller: ({ limit }) => `no more than ${wholeNumber(limit)} characters`,
   content: () => 'a job file',
   'utf-8': () => 'text in UTF-8',
   json: () => 'JSON',
@@ -41,7 +41,7 @@ const expectedWords: Say<Expected> = {
       : `an object with the fields ${fields.join(', ')}`,
   'known-field': ({ fields }) => `a field that is known here: ${fieldsOf(fields)}`,
   field: ({ field }) => `a field "${field}"`,
-  list: ({ most }) => `a list of at most ${thousands(most)}`,
+  list: ({ most }) => `a list of at most ${wholeNumber(most)}`,
   choice: ({ choices }) =>
     `one of ${oneOf(choices)}, a list of those still possible, or "not-sure"`,
   choices: ({ choices }) =>
@@ -97,7 +97,7 @@ const expectedWords: Say<Expected> = {
 const foundWords: Say<Found> = {
   nothing: () => 'nothing there',
   text: ({ text }) => `found "${text}"`,
-  'long-text': ({ length }) => `found ${thousands(length)} characters`,
+  'long-text': ({ length }) => `found ${wholeNumber(length)} characters`,
   number: ({ text }) => `found ${text}`,
   truth: ({ value }) => `found ${value}`,
   null: () => 'found null',
@@ -139,5 +139,6 @@ export const commandWords = {
   usage: 'expected one argument: a job file, or - for standard input',
   unreadable: (file: string, code: string) => `${file}: cannot be read (${code})`,
   /** Now and then while a job of many open zones is worked on. */
-  progress: (done: number, all: number) => `${thousands(done)} of ${thousands(all)} zones advised`,
+  progress: (done: number, all: number) =>
+    `${wholeNumber(done)} of ${wholeNumber(all)} zones advised`,
 } as const;

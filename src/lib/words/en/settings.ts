@@ -4,7 +4,7 @@ import type { SettingBasis, SettingPart } from '$shared/settings';
 import type { ToolId } from '$shared/tools';
 import type { SurfaceHere } from '$lib/advice/surface-here';
 import type { Say } from '$lib/words/types';
-import { capitalised } from '$words/capital';
+import { capital } from '$lib/words/by-language';
 import { toolWords } from './safety/tools';
 
 /** What each line of the settings is called. */
@@ -115,7 +115,7 @@ export function toolHere(tool: ToolId, kind: FigureId | undefined, say: Say): To
   const beside = fitted[tool];
   if (!beside) return null;
   return {
-    name: `${capitalised(toolWords[tool].name)}${kind ? ` to ${say.figure(kind)}` : ''}`,
+    name: `${capital(toolWords[tool].name)}${kind ? ` to ${say.figure(kind)}` : ''}`,
     with: beside,
   };
 }

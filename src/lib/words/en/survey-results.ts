@@ -1,5 +1,4 @@
-const count = (number: number, one: string, many: string) =>
-  number === 1 ? `1 ${one}` : `${number} ${many}`;
+import { count } from '$words/count';
 
 const sides = {
   along: { low: 'left', high: 'right' },

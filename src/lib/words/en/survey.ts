@@ -1,9 +1,7 @@
+import { count } from '$words/count';
 import type { CrackKind, MarkKind } from '$lib/answers/survey';
 import type { FaultId, RemarkId } from '$lib/survey/faults';
 import type { Say } from '$lib/words/types';
-
-const count = (number: number, one: string, many: string) =>
-  number === 1 ? `1 ${one}` : `${number} ${many}`;
 
 /** Marks, and what else is put on the drawing. */
 type Tool = MarkKind | 'joint' | 'move';

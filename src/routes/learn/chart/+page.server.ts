@@ -1,4 +1,5 @@
 import { fieldChart } from '$lib/learn/chart/spoken';
+import { dayWords } from '$lib/words/by-language';
 import { version } from '../../../../package.json';
 
 export const csr = false;
@@ -7,5 +8,5 @@ export const csr = false;
 export const load = () => ({
   chart: fieldChart(),
   version,
-  made: new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }),
+  made: dayWords(new Date()),
 });

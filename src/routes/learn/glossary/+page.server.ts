@@ -1,3 +1,4 @@
+import { inOrder } from '$lib/words/by-language';
 import { explainerOf, glossary, listed } from '$lib/learn/library.server';
 
 export const csr = false;
@@ -11,5 +12,5 @@ export const load = () => ({
       says,
       see: see ? listed(explainerOf(see)) : null,
     }))
-    .sort((a, b) => a.term.localeCompare(b.term, 'en-GB', { sensitivity: 'base' })),
+    .sort((a, b) => inOrder(a.term, b.term)),
 });

@@ -4,6 +4,7 @@ import { questions, type QuestionId } from '$lib/answers/questions';
 import { questionWords } from '$words/questions';
 import { skipWords } from '$words/ui/question';
 import { mapWords } from '$words/ui/interview-map';
+import { dayWords, lowered } from '$lib/words/by-language';
 import { formatter } from '$lib/words/format';
 import { version } from '../../../../package.json';
 import { layOut } from './places';
@@ -36,12 +37,12 @@ export const load = () => {
             ? mapWords.jumps(
                 skipWords[why],
                 nameOf(to),
-                say.list(skipped.map(({ question }) => asked[question].short.toLowerCase())),
+                say.list(skipped.map(({ question }) => lowered(asked[question].short))),
               )
             : mapWords.goes(nameOf(to)),
         })),
     })),
     version,
-    made: new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }),
+    made: dayWords(new Date()),
   };
 };

@@ -1,8 +1,10 @@
+import { inOrder } from '$lib/words/by-language';
 import { sayFigure } from '$lib/learn/figure-words';
 import { explainers, listed } from '$lib/learn/library.server';
 import { formatter } from '$lib/words/format';
 import { figuresIn } from '$lib/learn/check';
 import { stepWords } from '$words/steps';
+import { libraryWords } from '$words/ui/library';
 import { verdictWords } from '$words/verdicts';
 import { wholeFigures } from '$shared/figure-notes';
 import type { FigureId } from '$shared/figures';
@@ -13,6 +15,7 @@ import { bases, extents } from '$shared/types';
 
 export const csr = false;
 
+const { otherWork } = libraryWords.sourcesPage;
 const steps = stepWords(formatter('metric'));
 
 const lines = Object.entries(wholeFigures).map(([id, figure]) => ({
@@ -44,9 +47,10 @@ export const load = () => ({
         )
         .map(listed),
     }))
-    .sort((a, b) => a.by.localeCompare(b.by, 'en-GB') || a.title.localeCompare(b.title, 'en-GB')),
+    .sort((a, b) => inOrder(a.by, b.by) || inOrder(a.title, b.title)),
   looked: Object.entries(looked).map(([method, found]) => ({
-    method: method in steps ? steps[method as StepId].name : method,
+    method:
+      method in steps ? steps[method as StepId].name : otherWork[method as keyof typeof otherWork],
     aspects: (Object.entries(found) as [Aspect, LookedFor][]).map(
       ([aspect, { figures = [], looked: tried }]) => ({
         aspect,

@@ -1,16 +1,14 @@
 import type { SetResult } from '$lib/practice/given';
 import { isMethod, type Call } from '$lib/practice/case';
 import { findCase } from '$lib/practice/next';
+import { timeWords } from '$lib/words/by-language';
 import type { Say } from '$lib/words/types';
 import { methodWords } from '$words/methods';
 import { firstWords, resultsWords as words } from '$words/practice/results';
 import { caseTitle } from '$words/practice/told';
 
 /** When a run ended, on the clock of whoever reads it. */
-export const endedAt = ({ minute }: SetResult): string =>
-  new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' }).format(
-    minute * 60_000,
-  );
+export const endedAt = ({ minute }: SetResult): string => timeWords(minute * 60_000);
 
 /** Whose result it is: the name, and when the run ended. */
 export const whoOf = (result: SetResult): string =>

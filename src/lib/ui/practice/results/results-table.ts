@@ -1,4 +1,5 @@
 import { csvOf } from '$lib/keep/export-csv';
+import { localTime } from '$lib/ui/ready/times';
 import type { Say } from '$lib/words/types';
 import { resultsWords as words } from '$words/practice/results';
 import type { GivenSet } from './sets';
@@ -6,9 +7,7 @@ import { callName, titleOf } from './names';
 
 /** A moment as spreadsheets sort it. */
 const stamp = (minute: number): string =>
-  new Intl.DateTimeFormat('sv-SE', { dateStyle: 'short', timeStyle: 'short' }).format(
-    minute * 60_000,
-  );
+  localTime(new Date(minute * 60_000).toISOString()).replace('T', ' ');
 
 /** Every pick of every learner as a row of a table. */
 export const resultsCsv = (sets: readonly GivenSet[], say: Say): string =>

@@ -2,6 +2,7 @@ import type { Amount, Span } from '$lib/plan/amount';
 import type { UnitSystem } from '$lib/answers/units';
 import type { Unit } from '$shared/types';
 import type { Say } from '$lib/words/types';
+import { ownLanguage } from '$words/language';
 import { minutesIn, shown, type Shown, type ShownUnit } from '$lib/words/units';
 
 /** Digits of a computed range that are worth saying: its ends are further apart than that. */
@@ -18,7 +19,7 @@ export function shownAs(unit: Unit, size: number, units: UnitSystem): Shown {
   if (unit === 'm3' && size * shown.m3[units].factor < smallVolume[units])
     return units === 'metric'
       ? { label: 'L', factor: litresPerCubicMetre }
-      : { label: 'cu ft', factor: shown.m3.us.factor * cubicFeetPerCubicYard };
+      : { label: ownLanguage.units.cubicFoot, factor: shown.m3.us.factor * cubicFeetPerCubicYard };
   if (unit === 'kg' && size * shown.kg[units].factor >= largeMass[units])
     return { label: shown.t[units].label, factor: shown.t[units].factor / 1000 };
   if (unit in shown) return shown[unit as ShownUnit][units];
@@ -39,10 +40,7 @@ function rounded([low, high]: Span, digits: number): Span {
 }
 
 /** "3 to 5", or "3" where both ends are the same when said. */
-function ends([low, high]: Span, say: Say): string {
-  const [first, last] = [say.number(low), say.number(high)];
-  return first === last ? first : `${first} to ${last}`;
-}
+const ends = ([low, high]: Span, say: Say): string => say.ends(say.number(low), say.number(high));
 
 /** Steps in which hours are said, by the size up to which they hold: nobody plans finer. */
 const hourSteps: readonly (readonly [below: number, step: number])[] = [

@@ -5,6 +5,7 @@ import type { Plan } from '$lib/plan/plan';
 import { openHours, openTooLong, type Covering, type Hire } from '$lib/plan/days';
 import { toolWords } from '$words/safety/tools';
 import { stepWords } from '$words/steps';
+import { shortDay } from '$lib/words/by-language';
 import type { Say } from '$lib/words/types';
 import type { StepId } from '$shared/methods';
 import type { FigureId, OwnFigures } from '$shared/figures';
@@ -17,20 +18,11 @@ const words = planPageWords.days;
 /** Hours shorter than this are no time between two steps. */
 const shortest = 1 / 60;
 
-/** "Mon 4 May", in the reader's own language where the browser has it. */
-export const dateWords = (iso: string): string =>
-  new Intl.DateTimeFormat('en-GB', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    timeZone: 'UTC',
-  }).format(new Date(`${iso}T00:00:00Z`));
-
 /** A row's name, with its dates where the job has a start. */
 export function rowName({ from, to }: Pick<DayRow, 'from' | 'to'>, job: Job): string {
   const [first, last] = [dateOfDay(job, from), dateOfDay(job, to)];
-  if (from === to) return words.day(from, first && dateWords(first));
-  return words.run(from, to, first && last ? [dateWords(first), dateWords(last)] : null);
+  if (from === to) return words.day(from, first && shortDay(first));
+  return words.run(from, to, first && last ? [shortDay(first), shortDay(last)] : null);
 }
 
 /** Whether a step goes on while the one named before it does. */
@@ -107,7 +99,7 @@ export const hireLines = (hire: readonly Hire[], job: Job, say: Say): readonly s
 export function columnName({ from, to }: Pick<DayRow, 'from' | 'to'>, job: Job): string {
   const date = dateOfDay(job, from);
   if (from !== to) return words.runShort(from, to);
-  return date ? dateWords(date) : words.day(from, null);
+  return date ? shortDay(date) : words.day(from, null);
 }
 
 /** How long the zones lie clean and open, at the longest, against the time they may; null where nothing covers any. */

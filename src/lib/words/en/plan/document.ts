@@ -5,7 +5,7 @@ import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
 import { handsOver } from '$lib/safety/hands';
-import { capitalised } from '$words/capital';
+import { capital } from '$lib/words/by-language';
 import { hazardWords } from '$words/hazards';
 import { methodWords } from '$words/methods';
 import { ruleSentences } from '$words/rules';
@@ -56,7 +56,7 @@ export function planDocument(
     const told = [
       ...holds.map((hold) => ruleSentences[hold.rule](hold, say)),
       ...(holds.length ? [] : possibleHolds).map(({ who }) =>
-        capitalised(`${jobPageWords.may(verdictWords.who[who].name)}.`),
+        capital(`${jobPageWords.may(verdictWords.who[who].name)}.`),
       ),
     ];
     return told.length ? [`${nameOf(id)}: ${[...new Set(told)].join(' ')}`] : [];

@@ -36,8 +36,7 @@ export function figureWords(id: FigureId, say: Say, own?: OwnFigures): string {
   if (unit === 'm3') return spanWords([low, high], 'm3', say);
   if (unit !== 'ratio') return say.figure(id);
   const { label, factor } = figureField(id, say.units);
-  const [first, last] = [say.number(low * factor), say.number(high * factor)];
-  const text = first === last ? first : `${first} to ${last}`;
+  const text = say.ends(say.number(low * factor), say.number(high * factor));
   return label === '%' ? `${text}%` : `${text} ${label}`;
 }
 

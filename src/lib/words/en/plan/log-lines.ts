@@ -4,8 +4,8 @@ import { logAt } from '$lib/answers/task-log';
 import { faultOf, hoursBetween } from '$lib/plan/spent';
 import { clockWords, logWords, momentWords, spentWords } from '$words/safety/log';
 import { stepWords } from '$words/steps';
+import { shortDay } from '$lib/words/by-language';
 import type { Say } from '$lib/words/types';
-import { dateWords } from './days';
 
 /** A line of the log: one go at a step, or a step ticked off or noted without one. */
 interface LogLine {
@@ -44,7 +44,7 @@ export function logLines(job: Job, say: Say, nameOf: (zone: string) => string): 
     const last = [log.done && words.doneAt(clockWords(log.done)), log.note]
       .filter(Boolean)
       .join('. ');
-    const on = (at: Moment | undefined) => (at ? dateWords(dateOf(at)) : '');
+    const on = (at: Moment | undefined) => (at ? shortDay(dateOf(at)) : '');
     if (!goes.length)
       found.push({
         at: log.done ? instantOf(log.done) : Infinity,

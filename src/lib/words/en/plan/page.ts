@@ -1,5 +1,4 @@
-const count = (number: number, one: string, many: string) =>
-  number === 1 ? `1 ${one}` : `${number} ${many}`;
+import { count } from '$words/count';
 
 /** The page with the plan of a job. */
 export const planPageWords = {

@@ -1,10 +1,9 @@
+import { count } from '$words/count';
 import type { Plan } from '$lib/plan/plan';
 import { stepWords } from '$words/steps';
 import type { Say } from '$lib/words/types';
 import { spanWords } from './amounts';
 
-const count = (number: number, one: string, many: string) =>
-  number === 1 ? `1 ${one}` : `${String(number)} ${many}`;
 /** A ratio to one tenth: what a few tasks teach is no finer. */
 const tenth = (ratio: number): number => Math.round(ratio * 10) / 10;
 

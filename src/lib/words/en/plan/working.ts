@@ -19,8 +19,7 @@ const depths: readonly Term['what'][] = [
 export function termValue({ what, span, unit }: Term, say: Say): string {
   if (depths.includes(what)) return say.lengths(span[0] * mmPerMetre, span[1] * mmPerMetre);
   if (unit === 'ratio') {
-    const [low, high] = [say.number(span[0]), say.number(span[1])];
-    return low === high ? low : `${low} to ${high}`;
+    return say.ends(say.number(span[0]), say.number(span[1]));
   }
   return spanWords(span, unit, say, span[1], termDigits);
 }

@@ -1,3 +1,4 @@
+import { wholeNumber } from '$lib/words/by-language';
 import type { Hold } from '$lib/advice/types';
 
 const cases = (count: number): string => (count === 1 ? '1 case' : `${count} cases`);
@@ -42,7 +43,7 @@ export const resultsWords = {
   add: 'Add',
   nothing: 'Paste a code or a link first.',
   tooLong: (most: number) =>
-    `That is too much at once. Paste at most ${most.toLocaleString('en-GB')} characters.`,
+    `That is too much at once. Paste at most ${wholeNumber(most)} characters.`,
   added: (names: string, count: number) => `Added: ${results(count)} (${names}).`,
   otherSet: (count: number) =>
     count === 1

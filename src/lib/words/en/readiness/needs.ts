@@ -1,4 +1,4 @@
-import { capitalised } from '$words/capital';
+import { capital } from '$lib/words/by-language';
 import type { NeedRule } from '$lib/readiness/rules';
 import { finishNames } from '$words/names';
 import type { NeedSentence } from '$lib/words/readiness-types';
@@ -18,13 +18,13 @@ export const needSentences: Readonly<Record<NeedRule, NeedSentence>> = {
   'drop-shows-film': () => 'Oil, sealer and curing compound cannot be seen, but a drop shows them.',
   'must-drink': () => 'A closed surface does not let the repair take hold in its pores.',
   'profile-for-finish': (why, say) =>
-    `${capitalised(finishOf(why, say))} needs ${why.figures?.[0] ? say.figure(why.figures[0]) : 'its own roughness'} to grip.`,
+    `${capital(finishOf(why, say))} needs ${why.figures?.[0] ? say.figure(why.figures[0]) : 'its own roughness'} to grip.`,
   'profile-from-sheet': (why, say) =>
     `The data sheet asks for ${typeof why.facts?.least === 'number' ? `${say.csp(why.facts.least)} or rougher` : 'its own roughness'}. It counts for more than the usual table.`,
   'finish-open': () =>
     'What goes on next is not decided. Until it is, nobody can say what is asked of the surface.',
   'bond-carries-finish': (why, say) =>
-    `${capitalised(finishOf(why, say))} pulls on what is under it as it hardens and moves. On ${say.figure('pulloff.large-area')} or more, prove that it holds.`,
+    `${capital(finishOf(why, say))} pulls on what is under it as it hardens and moves. On ${say.figure('pulloff.large-area')} or more, prove that it holds.`,
   'small-if-specified': (_, say) =>
     `On less than ${say.figure('pulloff.large-area')} this is tested where the specification asks for it.`,
   'thin-if-specified': () =>

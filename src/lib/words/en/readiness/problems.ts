@@ -1,3 +1,4 @@
+import { lowered } from '$lib/words/by-language';
 import { toUs } from '$lib/answers/units';
 import type { Problem, ProblemField, ProblemId } from '$lib/readiness/rules';
 import type { ProblemSentence } from '$lib/words/readiness-types';
@@ -32,7 +33,7 @@ function place({ field, row, check }: Problem): string {
   const name = fieldNames[field];
   if (row === undefined) return name;
   const what = check === 'pull-off' ? 'Test' : 'Reading';
-  return field === 'reading' ? `${what} ${row}` : `${what} ${row}, ${name.toLowerCase()}`;
+  return field === 'reading' ? `${what} ${row}` : `${what} ${row}, ${lowered(name)}`;
 }
 
 /** What the limits are spoken in: the unit the reader types. */

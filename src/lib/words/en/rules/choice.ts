@@ -1,4 +1,4 @@
-import { capitalised } from '$words/capital';
+import { capital } from '$lib/words/by-language';
 import type { choiceRules } from '$lib/advice/rules';
 import { looseNames, methodNames } from '$words/names';
 import type { RuleSentence } from '$lib/words/types';
@@ -9,7 +9,7 @@ import { trialSentences } from './trial';
 /** Why this method. */
 export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], RuleSentence>> = {
   'meets-all': (reason) =>
-    `${capitalised(named(reason, 'method', methodNames))} is the gentlest method${saw(reason, 'left', 'yes') ? ' left' : ''} that does all this surface needs.`,
+    `${capital(named(reason, 'method', methodNames))} is the gentlest method${saw(reason, 'left', 'yes') ? ' left' : ''} that does all this surface needs.`,
   'nothing-to-remove': (reason) =>
     saw(reason, 'depth', 'film') ||
     saw(reason, 'depth', 'under-3') ||

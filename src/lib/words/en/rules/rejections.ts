@@ -1,4 +1,4 @@
-import { capitalised } from '$words/capital';
+import { capital } from '$lib/words/by-language';
 import type { rejectionRules } from '$lib/advice/rules';
 import { contaminantNames, looseNames, methodNames, reachNames } from '$words/names';
 import type { RuleSentence } from '$lib/words/types';
@@ -53,7 +53,7 @@ export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number]
   'would-bruise-sound-concrete': () =>
     'would be too much here: its teeth bruise sound concrete, and only roughness is missing.',
   'harsher-than-needed': (reason) =>
-    `would be too much here, and ${saw(reason, 'bruises', 'yes') ? 'harm' : 'take off'} sound concrete. ${capitalised(named(reason, 'chosen', methodNames))} is enough.`,
+    `would be too much here, and ${saw(reason, 'bruises', 'yes') ? 'harm' : 'take off'} sound concrete. ${capital(named(reason, 'chosen', methodNames))} is enough.`,
   'would-do-too': (reason) =>
     saw(reason, 'method', 'abrasive-blast')
       ? 'would do too, and does not bruise. It takes a compressor and a tent for the dust, which is much for so little.'

@@ -1,4 +1,4 @@
-import { capitalised } from '$words/capital';
+import { capital } from '$lib/words/by-language';
 import type { stepRules } from '$lib/advice/rules';
 import { contaminantNames, looseNames, saltNames } from '$words/names';
 import type { RuleSentence, Say } from '$lib/words/types';
@@ -174,7 +174,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'water-jet-alternative': () =>
     'Over a large area, or where no bruised skin can be accepted, ask for a price for water jetting. It leaves no bruised skin.',
   'salts-at-steel': (reason) =>
-    `${capitalised(named(reason, 'salts', saltNames)) || 'Salt'} reaches this concrete, and steel is near. Have the salt in it tested, rinse it well, and call an engineer if there is much.`,
+    `${capital(named(reason, 'salts', saltNames)) || 'Salt'} reaches this concrete, and steel is near. Have the salt in it tested, rinse it well, and call an engineer if there is much.`,
 };
 
 /** "6 m of wall": how long the strip is. */

@@ -1,5 +1,5 @@
 import type { trialRules } from '$lib/advice/rules';
-import { capitalised } from '$words/capital';
+import { capital } from '$lib/words/by-language';
 import { methodNames } from '$words/names';
 import type { WhyId } from '$lib/trial/outcome';
 import type { RuleSentence } from '$lib/words/types';
@@ -16,7 +16,7 @@ const stops: Readonly<Partial<Record<WhyId, string>>> = {
 /** What test squares have settled: why another method, why not these, and what stops. */
 export const trialSentences: Readonly<Record<(typeof trialRules)[number], RuleSentence>> = {
   'after-failed-patch': (reason, say) =>
-    `${capitalised(say.list(namedAll(reason, 'failed', methodNames)))} failed on your test square: ${showed(reason)}.`,
+    `${capital(say.list(namedAll(reason, 'failed', methodNames)))} failed on your test square: ${showed(reason)}.`,
   ...trialRejections,
   'no-method-left': () =>
     'Every method that would do here has failed on your test squares. Stop. Show the squares to a licensed structural engineer: the concrete itself may be too weak to repair.',

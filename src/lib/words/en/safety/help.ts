@@ -1,3 +1,4 @@
+import { lowered } from '$lib/words/by-language';
 import type { Ears, Fills, Help } from '$lib/safety/help';
 import { methodWords } from '$words/methods';
 import { stepWords } from '$words/steps';
@@ -52,7 +53,7 @@ function changeLine(say: Say, help: Help): string {
     case 'tool':
       return `What helps most: for “${steps[help.step].name}” take the ${toolWords[help.to].name} in place of the ${toolWords[help.from].name}.`;
     case 'method':
-      return `What helps most: ${methodWords(say)[help.to].name.toLowerCase()} for “${steps[help.step].name}”${help.specialist ? ', by a specialist' : ''}.`;
+      return `What helps most: ${lowered(methodWords(say)[help.to].name)} for “${steps[help.step].name}”${help.specialist ? ', by a specialist' : ''}.`;
   }
 }
 
@@ -62,6 +63,5 @@ export const minuteHours = (say: Say, hours: number): string =>
 
 /** "1.5 to 2 h", or one number where both are the same when said. */
 export function hoursBetween(say: Say, [least, most]: readonly [number, number]): string {
-  const [low, high] = [minuteHours(say, least), minuteHours(say, most)];
-  return low === high ? high : `${low} to ${high}`;
+  return say.ends(minuteHours(say, least), minuteHours(say, most));
 }

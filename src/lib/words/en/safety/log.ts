@@ -1,6 +1,6 @@
 import { dateOf, type Moment } from '$lib/answers/day-log';
 import type { LogFaultId } from '$lib/plan/spent';
-import { dateWords } from '$words/plan/days';
+import { shortDay } from '$lib/words/by-language';
 import type { Say } from '$lib/words/types';
 
 /** "07:30" */
@@ -8,7 +8,7 @@ export const clockWords = (moment: Moment): string => moment.slice(11, 16);
 
 /** "Mon 4 May 07:30" */
 export const momentWords = (moment: Moment): string =>
-  `${dateWords(dateOf(moment))} ${clockWords(moment)}`;
+  `${shortDay(dateOf(moment))} ${clockWords(moment)}`;
 
 /** Hours as they were taken: minutes below one, tenths above. */
 export const spentWords = (hours: number, say: Say): string =>

@@ -46,16 +46,11 @@ export const standingWords: Readonly<Record<Standing, string>> = {
 
 /** A number with its ends, and "at least" where something unknown comes on top. */
 export function boundsWords(say: Say, { low, high, open }: Bounds, unit: string): string {
-  const end = (value: number) => say.number(value);
-  const [from, to] = [end(low), end(high)];
+  const text = say.ends(say.number(low), say.number(high));
   const label = unit === '%' ? unit : ` ${unit}`;
   // Nothing of it is known.
   if (open && high <= 0) return 'unknown';
-  if (open)
-    return from === to
-      ? `unknown, at least ${from}${label}`
-      : `unknown, at least ${from} to ${to}${label}`;
-  return from === to ? `${from}${label}` : `${from} to ${to}${label}`;
+  return open ? `unknown, at least ${text}${label}` : `${text}${label}`;
 }
 
 /** From twice what a limit allows on, times are easier to grasp than per cent. */
@@ -107,7 +102,7 @@ export function hoursLeftSentence(say: Say, { hoursLeft, standing }: NoiseStandi
   if (least <= 0) return 'There may be no time left today.';
   return `After the longest time planned: at the loudest, ${say.hours(least)} more of this mix ${
     most > least && most < day ? `(at the quietest ${say.hours(most)}) ` : ''
-  }reach the limit.`;
+  }and the limit is reached.`;
 }
 
 /** What a protector has to do. */

@@ -1,3 +1,4 @@
+import { capital } from '$lib/words/by-language';
 import { toStep } from '$lib/safety/bounds';
 import type { SharingOut } from '$lib/safety/share-out';
 import {
@@ -69,7 +70,7 @@ export function sharingSentence(say: Say, shared: SharingOut): string {
   const { people, days, proven, atLeast, unknown } = shared;
   if (people === 0) return 'There is nothing to share out.';
   const who = people === 1 ? 'one person can' : `${say.number(people)} people can`;
-  const counted = unknown.length ? `Of what is known, ${who}` : who.replace('one', 'One');
+  const counted = unknown.length ? `Of what is known, ${who}` : capital(who);
   const inDays = days === 1 ? 'one day' : `${say.number(days)} days`;
   return [
     `${counted} do it all in one day; your crew needs ${inDays}.`,

@@ -1,4 +1,4 @@
-import { lowered } from '$words/capital';
+import { lowered } from '$lib/words/by-language';
 import type { StepId } from '$shared/methods';
 import type { Say, StepWords } from '$lib/words/types';
 

@@ -1,3 +1,4 @@
+import { lowered } from '$lib/words/by-language';
 import { isKnown, type Term } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { methodWords } from '$words/methods';
@@ -23,9 +24,7 @@ export function passWords(working: readonly Term[], say: Say): string {
   const term = working.find(({ what, fromPatch }) => fromPatch && what === 'passes');
   if (!term || term.span[1] <= 1) return '';
   const [low, high] = term.span.map(two) as [number, number];
-  return trialPage.times(
-    low === high ? say.number(low) : `${say.number(low)} to ${say.number(high)}`,
-  );
+  return trialPage.times(say.ends(say.number(low), say.number(high)));
 }
 
 /** A line for every zone whose rate or passes are learnt from its own test patches. */
@@ -39,6 +38,6 @@ export function fromPatchLines(plan: Plan, say: Say, nameOf: (zone: string) => s
       ? rateWords({ low: term.span[0], high: term.span[1], unit: term.unit }, say)
       : '';
     const learnt = trialPage.learntOf(rate, passes);
-    return learnt ? [fromPatchLine(nameOf(zone), methods[step].name.toLowerCase(), learnt)] : [];
+    return learnt ? [fromPatchLine(nameOf(zone), lowered(methods[step].name), learnt)] : [];
   });
 }

@@ -1,3 +1,4 @@
+import { lowered } from '$lib/words/by-language';
 import type { Stand } from '$lib/advice/rejected';
 import type { Hold } from '$lib/advice/types';
 import type { Say } from '$lib/words/types';
@@ -89,8 +90,7 @@ export const advicePageWords = {
   marginTo: (question: string, to: string) => `${question}: ${to}`,
   without: (name: string) => `without “${name}”`,
   changed: { prepare: 'then', 'find-out-first': 'then find out first', stop: 'then stop' },
-  waysOf: (count: number, of: number, verdict: string) =>
-    `${count} of ${of}: ${verdict.toLowerCase()}`,
+  waysOf: (count: number, of: number, verdict: string) => `${count} of ${of}: ${lowered(verdict)}`,
   assumptions: 'Left open',
   matters: 'changes the advice',
   mattersNot: 'makes no difference here',

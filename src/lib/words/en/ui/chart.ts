@@ -1,3 +1,4 @@
+import { lowered } from '$lib/words/by-language';
 import type { Contaminant, DepthBand, Finish } from '$lib/answers/questions';
 import type { Say } from '$lib/words/types';
 import type { FigureId } from '$shared/figures';
@@ -74,7 +75,7 @@ export const chartWords = {
     prompt: 'Tap how loose, then how deep. The method stands here.',
     under: (texture: string, soils: string) => `${texture}, with ${soils}`,
     without: (texture: string, soils: string) => `${texture}, no ${soils}`,
-    after: (name: string) => `Then ${name.toLowerCase()}`,
+    after: (name: string) => `Then ${lowered(name)}`,
     places: { slab: 'On a floor', steps: 'Steps and walls' },
     soiled: 'Oil, paint or a coat on it?',
     always: 'Whatever lies on it',
@@ -89,10 +90,10 @@ export const chartWords = {
   clean: 'clean',
   anyLooseness: 'However loose',
   allBut: (names: string) => `All but ${names}`,
-  first: (step: string) => `${step.toLowerCase()} first`,
+  first: (step: string) => `${lowered(step)} first`,
   /** Work that comes before the chart's own, where the heads of the columns have no room for it. */
   before: (place: string | null, soils: string, step: string) =>
-    `${place ? `${place}, ` : ''}${soils}: ${step.toLowerCase()}`,
+    `${place ? `${place}, ` : ''}${soils}: ${lowered(step)}`,
   beforeAll: (list: string) => `Before it: ${list}.`,
   strength: (strength: number) => `strength ${strength} of 3`,
   then: 'then',
@@ -133,7 +134,7 @@ export const chartWords = {
     unsure: 'Not sure which row? Read both, start with the gentler, and sound again.',
   },
   /** One thing taken for granted: its question, and the answer. */
-  assumed: (short: string, answer: string) => `${short.toLowerCase()}: ${answer.toLowerCase()}`,
+  assumed: (short: string, answer: string) => `${lowered(short)}: ${lowered(answer)}`,
   unknown: 'not measured',
   noWarnings: 'none',
   made: (version: string, day: string) => `Made from the rules of version ${version} on ${day}.`,

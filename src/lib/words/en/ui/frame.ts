@@ -1,6 +1,8 @@
 /** What stands round every page. */
 export const frameWords = {
   name: 'Down to Sound',
+  /** What a device says of the site when it installs it. */
+  installed: 'How to prepare damaged concrete before a repair. Works without a network.',
   skip: 'Skip to the page',
   nav: 'Pages',
   assess: 'Assess',

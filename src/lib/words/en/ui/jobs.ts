@@ -1,7 +1,8 @@
+import { inTenths, wholeNumber } from '$lib/words/by-language';
 import { bring } from './bring';
 import { homeWords } from './home';
 
-const megabytes = (bytes: number) => `${Math.max(0.1, bytes / 1e6).toFixed(1)} MB`;
+const megabytes = (bytes: number) => `${inTenths(Math.max(0.1, bytes / 1e6))} MB`;
 
 /** The page of the jobs on this device, and what a shared link or a file asks on other pages. */
 export const jobsWords = {
@@ -121,7 +122,7 @@ export const jobsWords = {
     sheet: 'Send it',
     failed: 'The link could not be made in this browser. Save the job to a file and send that.',
     tooLong: (length: number, most: number) =>
-      `This job is too large for a link: it would take ${length.toLocaleString('en-GB')} characters, and some programs cut links off after ${most.toLocaleString('en-GB')}. Save it to a file and send that.`,
+      `This job is too large for a link: it would take ${wholeNumber(length)} characters, and some programs cut links off after ${wholeNumber(most)}. Save it to a file and send that.`,
     close: 'Close',
   },
   leave: {

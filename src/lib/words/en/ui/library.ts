@@ -1,3 +1,5 @@
+import type { Group } from '$lib/learn/kinds';
+
 /** The pages to learn from, beside the explainers themselves. */
 export const libraryWords = {
   learn: 'Learn',
@@ -9,6 +11,20 @@ export const libraryWords = {
     chart: { name: 'Field chart', line: 'Two taps, or one page to print.' },
   },
   groups: 'Groups of explainers',
+  groupTitles: {
+    start: 'Start here',
+    method: 'Ways to take concrete off',
+    question: 'Reading the damage',
+    test: 'Small tests on the spot',
+    step: 'The work around the main method',
+    steel: 'Cracks and steel',
+    hazard: 'What can hurt you',
+    check: 'Is it ready?',
+    finish: 'What goes on next',
+    stop: 'Reasons to stop',
+  } satisfies Record<Group, string>,
+  /** The heading under which the second depth of a page stands. */
+  tradeDetail: 'Trade detail',
   pages: (count: number) => `${count} pages`,
   readers: {
     works: 'people who do the work',
@@ -36,7 +52,17 @@ export const libraryWords = {
     namedIn: 'Named in:',
     none: 'Figures without a published source',
     noneLine: 'Common practice, memory, or arithmetic. Use your own values where you have them.',
+    kinds: {
+      standard: 'standard',
+      regulation: 'regulation',
+      guide: 'guide',
+      research: 'research',
+      manual: 'manual',
+      trade: 'trade',
+      data: 'data',
+    },
     looked: 'Looked for',
+    otherWork: { 'pull-off': 'pull-off test', sounding: 'sounding' },
     aspects: {
       reach: 'Reach',
       profile: 'Profile left',

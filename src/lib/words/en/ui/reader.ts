@@ -1,3 +1,4 @@
+import { lowered } from '$lib/words/by-language';
 import type { Verdict } from '$lib/advice/types';
 import type { Beginning } from '$lib/advice/zone-advice';
 
@@ -68,7 +69,7 @@ export const resultWords = {
   none: 'None of them',
   'find-out-first': 'find out first',
   stop: 'stop',
-  afterwards: (first: string, then: string) => `${first}; afterwards ${then.toLowerCase()}`,
+  afterwards: (first: string, then: string) => `${first}; afterwards ${lowered(then)}`,
 } as const;
 
 /** What two changed answers would do together. */
