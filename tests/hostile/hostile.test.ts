@@ -10,6 +10,7 @@ import type { Job } from '$lib/answers/job';
 import { problemSentence } from '$words/keep';
 import { anyJob } from '../helpers/any-job';
 import { nasty, spoil } from '../helpers/spoil';
+import { mauler, pick } from '../helpers/maul';
 import { rounds, sampled } from '../helpers/rounds';
 
 /**
@@ -44,58 +45,7 @@ async function judge(kind: string, read: () => Promise<Checked<Job>>): Promise<v
 
 const jobs = fc.sample(anyJob(3), { seed, numRuns: rounds(120, 250) });
 const texts = jobs.map((job) => JSON.stringify(writeJob(job)));
-const pick = <T>(list: readonly T[], index: number): T => list[index % list.length] as T;
-
-/** A stream of dice from one seed; a linear congruential generator is enough to spoil files. */
-function* diceFrom(start: number): Generator<number, never> {
-  for (let state = start >>> 0; ;) {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    yield state >>> 8;
-  }
-}
-const dice = diceFrom(seed);
-const next = (sides: number): number => dice.next().value % sides;
-
-const scraps = [
-  '{',
-  '}',
-  '[',
-  ']',
-  '"',
-  ',',
-  ':',
-  '\\',
-  '\\u202e',
-  '\\ud800',
-  '1e999',
-  '-',
-  'NaN',
-  'Infinity',
-  'null',
-  '"__proto__":{"polluted":1},',
-  '\u0000',
-  '\u202e',
-  '/*',
-  '//',
-];
-
-/** A text cut, doubled, or with a scrap put in or a stretch taken out. */
-function maul(text: string): string {
-  const at = next(text.length + 1);
-  const to = at + next(40);
-  return pick(
-    [
-      () => text.slice(0, at),
-      () => text.slice(at),
-      () => text.slice(0, at) + pick(scraps, next(1000)) + text.slice(at),
-      () => text.slice(0, at) + text.slice(to),
-      () => text.slice(0, at) + pick(scraps, next(1000)) + text.slice(to),
-      () => text + text.slice(at, to),
-      () => text.slice(0, at) + text.slice(at, to).repeat(3) + text.slice(to),
-    ],
-    next(1000),
-  )();
-}
+const { dice, next, maul } = mauler(seed);
 
 const link = (content: string | Uint8Array, level = 1): string =>
   `#job${newestVersion}.${deflateSync(content, { level }).toString('base64url')}`;

@@ -3,7 +3,10 @@
  * Plain JavaScript: the tool loads it in a process that reads nothing else.
  */
 class Survivors {
-  /** @param {import('@stryker-mutator/api/core').MutantResult} result */
+  /**
+   * @typedef {{ line: number, column: number }} Place
+   * @param {{ status: string, fileName: string, location: { start: Place, end: Place }, mutatorName: string, replacement?: string }} result
+   */
   onMutantTested({ status, fileName, location: { start, end }, mutatorName, replacement }) {
     if (status !== 'Survived' && status !== 'NoCoverage') return;
     const file = fileName.replace(/^.*\/src\//, 'src/');

@@ -15,6 +15,7 @@ import { interview, type InterviewEvent } from '$lib/interview/machine';
 import { restsAt } from '$lib/interview/rests-at';
 import { give, placeOf, replay, standAt, type InterviewState } from '$lib/interview/replay';
 import { anyAnswer } from '../helpers/any-job';
+import { projection } from '../helpers/projection';
 
 const empty: InterviewContext = { site: {}, zone: {} };
 
@@ -59,27 +60,6 @@ const telling: Readonly<Partial<Record<QuestionId, readonly unknown[]>>> = {
   cracks: [['none'], ['open']],
   steel: [['none-seen'], ['corroded']],
 };
-
-/** What was worked out of each state, which is asked for again and again. */
-const worked = new WeakMap<InterviewState, string>();
-
-/** What the guards read: which questions are asked, which are answered. The rest cannot steer. */
-function projection(state: InterviewState): string {
-  const known = worked.get(state);
-  if (known !== undefined) return known;
-  const key = JSON.stringify([
-    state.value,
-    questionIds.map((id) => [
-      whyNotAsked(id, state.context.site, state.context.zone),
-      answerOf(state.context, id) !== undefined,
-    ]),
-    state.context.zone.depth,
-    state.context.zone.looseness,
-    state.context.site.thickness,
-  ]);
-  worked.set(state, key);
-  return key;
-}
 
 describe('the machine', () => {
   const options = { events: eventsOf, serializeState: projection, limit: 200_000 };

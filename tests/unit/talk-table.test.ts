@@ -54,12 +54,11 @@ function told(place: (typeof places)[number]): string[] {
 }
 
 /**
- * The interview as a table: at each place where a reader can stand, what every event comes to. Read
- * by hand against what the states are described as; a changed rule shows as a line that a person
- * can read. `npx vitest run tests/unit/talk-table.test.ts -u` writes it anew.
+ * The interview as a table: at each place where a reader can stand, what every event comes to: a
+ * changed rule shows as a line that a person can read. `npx vitest run tests/unit/talk-table.test.ts -u` writes it anew.
  */
 describe('every place of the interview, and every event', () => {
-  it('comes to what was read', async () => {
+  it('comes to what the table says', async () => {
     const table = places.map((place) => told(place).join('\n')).join('\n\n');
     await expect(`${table}\n`).toMatchFileSnapshot('./talk-table.md');
   });

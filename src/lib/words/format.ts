@@ -3,7 +3,8 @@ import { figures, rangeOf, valueOf, type FigureId, type OwnFigures } from '$shar
 import type { Unit } from '$shared/types';
 import { ownLanguage } from '$words/language';
 import { areaDecimals, decimalsFor, feetAndInches, inchFraction, roundest } from './round';
-import type { Formatter, Language } from './types';
+import type { Language } from './language-types';
+import type { Formatter } from './types';
 import { minutesIn, shown, type ShownUnit } from './units';
 
 const mmPerMetre = 1000;

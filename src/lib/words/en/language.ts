@@ -1,4 +1,4 @@
-import type { Language } from '$lib/words/types';
+import type { Language } from '$lib/words/language-types';
 
 /** English, spelled the British way; its lists carry no comma before "and". */
 export const ownLanguage: Language = {
