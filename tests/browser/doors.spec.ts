@@ -28,7 +28,7 @@ test('the first screen asks who reads, starts, and opens an example in one tap',
   await page.getByLabel('I own it').check();
   await page.getByRole('link', { name: 'See an example' }).click();
   await page.waitForURL(/\/advice\/\?zone=a/);
-  await expect(page.locator('h1')).toContainText('Breaking out');
+  await expect(page.locator('h1')).toContainText('Shotblasting');
   await expect(page.locator('main')).toContainText('(invented example)');
 
   // The choice holds; an example is no job of the reader's own, so the page starts afresh.
@@ -37,7 +37,9 @@ test('the first screen asks who reads, starts, and opens an example in one tap',
   await page.getByRole('button', { name: 'Start with your concrete' }).click();
   await page.waitForURL(/\/assess\/element\//);
   await page.goto('/');
-  await expect(page.getByText('9 Larch Row, driveway (invented example)')).toBeVisible();
+  await expect(
+    page.getByText('Tidewell community hall, ramp and forecourt (invented example)'),
+  ).toBeVisible();
   expect([elsewhere, errors]).toEqual([[], []]);
 });
 

@@ -8,7 +8,9 @@ import { handsOver } from '$lib/safety/hands';
 import { hazardsOf } from '$lib/safety/mix';
 import { personCards } from '$lib/safety/person-cards';
 import { safetyOf } from '$lib/safety/safety-of';
-import { turnsInShort } from '$lib/ui/crew/in-short';
+import { turnInShort, turnsInShort } from '$lib/ui/crew/in-short';
+import { settleTask } from '$lib/safety/tasks';
+import { vibrationOfTask } from '$lib/safety/vibration';
 import { formatter } from '$lib/words/format';
 import { handsLines } from '$words/safety';
 import { hollow, settledJob } from '../helpers/crew-jobs';
@@ -73,6 +75,23 @@ describe('whether the days of a plan hold for the hands', () => {
       expect(turnsInShort(say, turns)).toMatch(
         /hours planned\. One person has 30\sminutes to the action value, 2\shours to the limit/,
       );
+  });
+
+  // By the same formula (ISO 5349-1): 15 m/s2 reaches the action value after 13.3 minutes.
+  it('card and briefing tell one time where it is too short for turns, planned for longer or not', () => {
+    const { cards: harsh, crewPlan } = laid(hollow({ crew: 2, ...measured(15) }));
+    const hammer = harsh.flatMap(({ turns }) => turns).find(({ over: passed }) => passed);
+    if (!hammer) throw new Error('no hammer');
+    expect(turnsInShort(say, [hammer])).toMatch(/has 13\sminutes to the action value/);
+    expect(turnsInShort(say, [{ ...hammer, over: null }])).toMatch(
+      /: 13\sminutes a person in all\./,
+    );
+    const task = crewPlan.shifts
+      .flatMap(({ workers }) => workers.flatMap(({ tasks }) => tasks))
+      .find(({ tool }) => tool === hammer.tool);
+    if (!task) throw new Error('no task');
+    const vibration = vibrationOfTask(settleTask(task));
+    expect(turnInShort(say, vibration)).toMatch(/^13\sminutes in all$/);
   });
 
   it('a gentle hammer holds, and nothing is said', () => {

@@ -9,8 +9,10 @@ import { turnOf, usualMinutes, type VibrationLimitId, type VibrationOfTask } fro
 /** How long one tool may shake somebody's hands before they change over. */
 export interface Turn {
   readonly tool: ToolId;
-  /** Trigger hours; null where not even the shortest turn fits; `unknown` where the maker has to be asked. */
-  readonly hours: number | null | 'unknown';
+  /** Trigger hours; `unknown` where the maker has to be asked. */
+  readonly hours: number | 'unknown';
+  /** Not even the shortest turn fits: the hours are all there are of it that day, and no turn. */
+  readonly inAll: boolean;
   /** Set where the plan has more of it for one person than the action value allows. */
   readonly over: {
     /** Trigger hours the plan has for them, as the tool usually runs. */
@@ -32,17 +34,20 @@ export interface PersonCard {
 }
 
 /**
- * The longest turn with a tool as it usually shakes; null for one that does not shake.
+ * The longest turn with a tool as it usually shakes, or what there is of it in all where that is too
+ * short to take turns with; null for one that does not shake.
  * @param planned trigger hours that one person has of it
  */
 export function turnWith({ tool, magnitude, minutes }: VibrationOfTask, planned = 0): Turn | null {
-  if (magnitude === 'unknown') return { tool, hours: 'unknown', over: null };
+  if (magnitude === 'unknown') return { tool, hours: 'unknown', inAll: false, over: null };
   if (!minutes) return null;
   const [action, limit] = [usualMinutes(minutes.action), usualMinutes(minutes.limit)];
   const over = planned > turnEnd(action);
+  const turn = turnOf(action);
   return {
     tool,
-    hours: turnOf(action),
+    hours: turn ?? action / minutesPerHour,
+    inAll: turn === null,
     over: over ? { planned, minutes: { action, limit } } : null,
   };
 }

@@ -40,19 +40,21 @@ export function maskInShort(silica: SilicaOfTask, region: Region): string {
   return new Set(factors).size === 1 ? (factors[0] ?? words.none) : factors.join(`; ${words.or} `);
 }
 
-/** A turn before the action value as the tool usually shakes, as long as a crew can keep; none shorter. */
+/** A turn before the action value as the tool usually shakes, as long as a crew can keep; else what there is in all. */
 export function turnInShort(say: Formatter, task: VibrationOfTask): string {
   const turn = turnWith(task);
   if (!turn) return words.noTurn;
   if (turn.hours === 'unknown') return words.ask;
-  return turn.hours === null ? words.otherTool : say.hours(turn.hours);
+  return turn.inAll ? words.inAll(minutesInShort(say, turn.hours * 60)) : say.hours(turn.hours);
 }
 
-/** Everybody's turns on a card: tool by tool, those nobody may begin with last. */
+/** Everybody's turns on a card: tool by tool, those there is too little of to take turns with last. */
 export function turnsInShort(say: Formatter, turns: readonly Turn[]): string {
   const named = (some: readonly Turn[]) => say.list(some.map(({ tool }) => toolWords[tool].name));
-  const timed = turns.flatMap(({ tool, hours, over }) =>
-    typeof hours === 'number' && !over ? [`${toolWords[tool].name} ${say.hours(hours)}`] : [],
+  const timed = turns.flatMap(({ tool, hours, inAll, over }) =>
+    typeof hours === 'number' && !inAll && !over
+      ? [`${toolWords[tool].name} ${say.hours(hours)}`]
+      : [],
   );
   const tooLong = turns.flatMap(({ tool, over }) =>
     over
@@ -66,13 +68,17 @@ export function turnsInShort(say: Formatter, turns: readonly Turn[]): string {
         ]
       : [],
   );
-  const never = turns.filter(({ hours, over }) => hours === null && !over);
+  const short = turns.flatMap(({ tool, hours, inAll, over }) =>
+    typeof hours === 'number' && inAll && !over
+      ? [card.inAll(capital(toolWords[tool].name), minutesInShort(say, hours * 60))]
+      : [],
+  );
   const unknown = turns.filter(({ hours }) => hours === 'unknown');
   return [
     ...tooLong,
     ...(tooLong.length ? [card.shareIt] : []),
     ...(timed.length ? [capital(card.turns(say.list(timed)))] : []),
-    ...(never.length ? [card.notWith(named(never))] : []),
+    ...short,
     ...(unknown.length ? [card.askMaker(named(unknown))] : []),
   ].join(' ');
 }

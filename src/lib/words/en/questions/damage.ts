@@ -11,7 +11,7 @@ export const damageQuestionWords = (
     find: [
       'Lay a straight edge across the worst spot. Measure down from it with a tape or a nail.',
       'Measure to the firm bottom. Loose bits in it make it look too shallow.',
-      'If it sounds hollow, whoever repairs it breaks one piece out and measures there.',
+      'Hollow? Whoever repairs it breaks a piece out and measures there.',
     ],
     choices: {
       film: {
@@ -24,11 +24,11 @@ export const damageQuestionWords = (
       },
       '3-to-6': {
         name: say.span('depth.thin', 'depth.shallow'),
-        hint: 'Stone tops show.',
+        hint: 'Stone tops.',
       },
       '6-to-20': {
         name: say.span('depth.shallow', 'depth.spall-small'),
-        hint: 'Stones stand out.',
+        hint: 'Whole stones.',
       },
       '20-to-50': {
         name: say.span('depth.spall-small', 'depth.deep'),
@@ -38,14 +38,14 @@ export const damageQuestionWords = (
         name: `Over ${say.figure('depth.deep')}`,
         hint: 'Concrete below.',
       },
-      through: { name: 'Right through', hint: 'Ground below.' },
+      through: { name: 'Right through', hint: 'No bottom.' },
     },
     number: {
       label: 'Depth of the damage',
       unit: say.unitOf('mm'),
       hint: 'Firm bottom.',
       example: `For example ${say.figure('depth.shallow')}`,
-      unknown: 'I have not measured it',
+      unknown: 'Not measured',
     },
   },
   looseness: {

@@ -187,7 +187,8 @@ export const cardWords = {
   tooLong: (tool: string, planned: string, action: string, limit: string): string =>
     `${tool}: ${planned} planned. One person has ${action} to the action value, ${limit} to the limit value.`,
   shareIt: 'Take turns.',
-  notWith: (tools: string): string => `Not the ${tools}: take another tool.`,
+  inAll: (tool: string, time: string): string =>
+    `${tool}: ${time} a person in all. For more, take another tool.`,
   askMaker: (tools: string): string => `Ask the maker about the ${tools}.`,
   still: 'Nothing that shakes.',
   earsNone: 'Nothing needed.',

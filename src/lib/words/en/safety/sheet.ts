@@ -23,7 +23,7 @@ export const briefingWords = {
   hood: (factor: number): string => `hood fed with clean air; near it factor ${factor}`,
   ask: 'ask the maker',
   noTurn: 'does not shake',
-  otherTool: 'not with this tool',
+  inAll: (time: string): string => `${time} in all`,
   or: 'or',
   lines: 'Read these out',
   sign: 'Heard and understood',
