@@ -46,7 +46,8 @@ test('answering the first question takes at most 75 kB of JavaScript', async ({ 
 const needed: Readonly<Record<string, { readonly files: number; readonly kB: number }>> = {
   advice: { files: 36, kB: 170 },
   job: { files: 56, kB: 245 },
-  'job/plan': { files: 60, kB: 300 },
+  // Of it 20 kB for whether its days hold for the hands (safety/hands.ts), by the crew's own sharing-out.
+  'job/plan': { files: 60, kB: 310 },
   crew: { files: 48, kB: 275 },
   owner: { files: 55, kB: 285 },
   ready: { files: 52, kB: 275 },
