@@ -30,11 +30,9 @@ const below = {
   practice: ['answers', 'survey', 'advice', 'trial', 'plan', 'safety', 'readiness'],
   interview: ['answers', 'survey', 'advice', 'trial'],
   keep: ['answers', 'survey', 'advice', 'trial', 'practice'],
-  words: [
-    ...'answers survey climate advice trial plan safety readiness practice keep learn'.split(' '),
-  ],
-  drawing: [...'answers survey climate advice trial plan safety readiness words'.split(' ')],
-  learn: [...'answers advice drawing words'.split(' ')],
+  words: 'answers survey climate advice trial plan safety readiness practice keep learn'.split(' '),
+  drawing: 'answers survey climate advice trial plan safety readiness words'.split(' '),
+  learn: ['answers', 'advice', 'drawing', 'words'],
 };
 const rooms = [...Object.keys(below), 'ui'];
 /** The sentences have a name of their own, since a build speaks one language. */

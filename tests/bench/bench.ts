@@ -7,7 +7,7 @@ import { adviseZone } from '$lib/advice/advise';
 import { compare } from './compare';
 import { cpuOf } from './cpu';
 import { planGrowth, surveyGrowth, type Grown } from './growth';
-import { commandTime } from './command';
+import { adviseLines, commandTime } from '../helpers/command-time';
 import { isBuilt, scriptsOf, sheetsOf, wholeSite } from './site';
 
 const counts = [10, 50, 200, 1000, 5000];
@@ -37,8 +37,11 @@ const told = (name: string, unit: string, rows: readonly Grown[]) => {
 told('plan of a whole job', 'zones', await planGrowth(counts));
 told('what a drawing comes to', 'marks', await surveyGrowth(counts));
 
+const advised = commandTime(adviseLines.alone);
+for (const { status, stderr } of advised.runs)
+  if (status !== 0) throw new Error(`advise ended with ${String(status)}: ${stderr}`);
 console.log(
-  `advise, one settled zone: ${commandTime().toFixed(0)} ms from call to end, best of five`,
+  `advise, one settled zone: ${advised.best.toFixed(0)} ms from call to end, best of ${advised.runs.length}`,
 );
 
 if (isBuilt()) {

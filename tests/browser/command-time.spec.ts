@@ -4,56 +4,20 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from '@playwright/test';
+import { adviseLines, commandTime } from '../helpers/command-time';
 import { slowness } from '../helpers/slowness';
 
 /** How long the command line takes, as a reader waits for it. Here, where nothing runs beside it. */
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const alone = ['node', 'src/cli/bundled.js', 'advise'];
-const byNpm = ['npm', 'run', '-s', 'advise', '--'];
 
-/** One zone with nothing left open. */
-const settled = {
-  format: 'down-to-sound.job',
-  version: 1,
-  site: {
-    name: 'Sluice (invented)',
-    element: 'slab',
-    setting: 'open',
-    salts: 'none',
-    freezeThaw: 'rare',
-    thickness: 150,
-    warnings: [],
-  },
-  zones: [
-    {
-      id: 'a',
-      name: 'Forecourt',
-      area: 12.5,
-      crackLength: 0,
-      depth: 5,
-      looseness: 'fractured',
-      contamination: [],
-      texture: 'sandy',
-      cracks: 'none',
-      steel: 'none-seen',
-      finish: 'overlay',
-    },
-  ],
-};
 let folder: string;
 test.beforeAll(() => (folder = mkdtempSync(join(tmpdir(), 'jobs-'))));
 test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 test('the advice for one settled zone is there in half a second @nightly', () => {
-  const file = join(folder, 'settled.json');
-  writeFileSync(file, JSON.stringify(settled));
-  const [bare = 0, npm = 0] = [alone, byNpm].map(([command = '', ...args]) => {
-    let best = Infinity;
-    // The first puts it together where that has not been done yet.
-    for (let round = 0; round < 6; round += 1) {
-      const began = performance.now();
-      const run = spawnSync(command, [...args, file], { cwd: root, encoding: 'utf8' });
-      best = Math.min(best, performance.now() - began);
+  const [bare = 0, npm = 0] = [adviseLines.alone, adviseLines.byNpm].map((line) => {
+    const { best, runs } = commandTime(line);
+    for (const run of runs) {
       expect([run.status, run.stderr]).toEqual([0, '']);
       expect(run.stdout).toContain('"verdict":"prepare"');
     }

@@ -1,5 +1,11 @@
 import { bandOf } from '$lib/answers/depth';
-import { choicesOf, questionIds, questions, type QuestionId } from '$lib/answers/questions';
+import {
+  choicesOf,
+  followUps,
+  questionIds,
+  questions,
+  type QuestionId,
+} from '$lib/answers/questions';
 import { ruleIds } from '$lib/advice/rules';
 import inside from '$content/practice/cracks-and-steel.json';
 import floors from '$content/practice/floors.json';
@@ -63,17 +69,7 @@ function shapeFaults({ site, zone, told, senior, intended, ...rest }: AuthoredCa
         : [value].flat().every((each) => known(id as QuestionId, each)));
     if (!right) faults.push(`${id}: unknown value ${JSON.stringify(value)}`);
   }
-  const optional: readonly QuestionId[] = [
-    'crackLength',
-    'barLoss',
-    'barCover',
-    'barDiameter',
-    'barSpacing',
-    'barLength',
-    'makerProfile',
-    'makerMoisture',
-    'borderLength',
-  ];
+  const optional: readonly QuestionId[] = [...followUps, 'makerProfile', 'borderLength'];
   for (const id of questionIds)
     if (!optional.includes(id) && !(id in site) && !(id in zone)) faults.push(`${id}: missing`);
   for (const { by, about, text } of told) {
