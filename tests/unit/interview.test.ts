@@ -118,6 +118,24 @@ describe('the machine', () => {
     expect(restsAt(empty)).toBe('element');
   });
 
+  it('passes over a question that an answer given earlier leaves nothing to ask for', () => {
+    // The ground moves, so only the finish would count; but rotten to half the thickness is replaced.
+    const answers: InterviewContext = {
+      site: {
+        ...{
+          element: ['soffit'],
+          setting: ['open'],
+          salts: ['sea-or-pool'],
+          freezeThaw: ['often'],
+        },
+        ...{ thickness: 30, warnings: { yes: ['settled-or-rocking'], maybe: [] } },
+      },
+      zone: { depth: 2, looseness: ['rotten'] },
+    };
+    expect(placeOf(replay(answers))).toBe('area');
+    expect(restsAt(answers)).toBe('area');
+  });
+
   it('describes each of its states', () => {
     for (const state of Object.values(interview.states)) expect(state.description).toBeTruthy();
   });

@@ -7,7 +7,10 @@ import { descriptions } from './descriptions';
 export type InterviewEvent =
   /** An answer to the question the machine stands at. */
   | ({ readonly type: 'ANSWER' } & AnswerGiven)
-  /** An answer given earlier to a question that is not asked now: it waits until it counts again. */
+  /**
+   * An answer given earlier to a question that is not asked now: it waits until it counts again, and
+   * what it leaves no question for is not asked either.
+   */
   | ({ readonly type: 'KEEP' } & AnswerGiven)
   /** To the question asked before this one. */
   | { readonly type: 'BACK' }
@@ -59,6 +62,7 @@ function stateOf(question: QuestionId) {
         actions: 'record',
         target: 'next',
       },
+      KEEP: { actions: 'record', target: 'next' },
       BACK: before.map((earlier) => ({
         guard: { type: 'isAsked' as const, params: { question: earlier } },
         target: earlier,
@@ -82,6 +86,7 @@ export const interview = blank.createMachine({
       guard: { type: 'isWanted' as const, params: { question } },
       target: `.${question}`,
     })),
+    // At the end nothing is left to pass over.
     KEEP: { actions: 'record' },
   },
   states: {
