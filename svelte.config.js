@@ -48,6 +48,14 @@ export default {
       $content: contentFolder,
       '$content/*': `${contentFolder}/*`,
     },
+    // One program checks all that is typed: the facts and the worker beside pages and tests.
+    typescript: {
+      config: (config) => ({
+        ...config,
+        include: [...config.include, '../shared/**/*.ts'],
+        exclude: config.exclude.filter((path) => !path.includes('service-worker')),
+      }),
+    },
     prerender: { handleHttpError: 'fail', handleMissingId: 'fail' },
     // Hashes rather than 'unsafe-inline': the site runs no script but its own.
     csp: {
