@@ -212,4 +212,27 @@ describe('what waits to be cleared', () => {
     for (const card of screen.getAllByRole('article'))
       expect(card.querySelector('p')?.textContent ?? '').not.toContain('Break out');
   });
+
+  it('asks before anybody begins there, and begins only on a yes', async () => {
+    await open(two());
+    const start = 'Start: Break out (Forecourt)';
+    await user.click(button(start));
+    expect(log('break-out')).toEqual({});
+    expect(
+      screen.getByText(/^Forecourt must wait\. .*locates cables and pipes.*Is that done\?$/),
+    ).toBeInTheDocument();
+    expect(document.activeElement).toHaveAccessibleName('Yes, begin');
+    await user.click(button('Leave it'));
+    expect(log('break-out')).toEqual({});
+    expect(document.activeElement).toHaveAccessibleName(start);
+    await user.click(button('Done: Break out (Forecourt)'));
+    expect(log('break-out')).toEqual({});
+    await user.click(button('Leave it'));
+    await user.click(button(start));
+    await user.click(button('Yes, begin'));
+    expect(spellsOf(log('break-out'))).toHaveLength(1);
+    // Stopping what goes on is never asked about.
+    await user.click(button('Stop: Break out (Forecourt)'));
+    expect(spellsOf(log('break-out'))[0]?.to).toBeDefined();
+  });
 });

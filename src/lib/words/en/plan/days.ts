@@ -50,7 +50,8 @@ export function rowLines(row: DayRow, plan: Plan, say: Say): readonly string[] {
           done
             .map((step, place) => {
               const besides = place > 0 && overlaps(row, done[place - 1], step);
-              return `${besides ? `${words.beside} ` : ''}${numberOf(step)} ${stepInPlan(plan, step, names)}`;
+              const waits = row.waiting.includes(step) ? ` (${words.onceCleared})` : '';
+              return `${besides ? `${words.beside} ` : ''}${numberOf(step)} ${stepInPlan(plan, step, names)}${waits}`;
             })
             .join(', '),
           `${words.people(row.people)}. ${words.bring}: ${say.list(row.bring.map((tool) => toolWords[tool].name))}`,
@@ -59,7 +60,12 @@ export function rowLines(row: DayRow, plan: Plan, say: Say): readonly string[] {
     ...(row.untimed.length
       ? [
           words.untimed(
-            say.list(row.untimed.map((step) => `${numberOf(step)} ${names[step].name}`)),
+            say.list(
+              row.untimed.map(
+                (step) =>
+                  `${numberOf(step)} ${names[step].name}${row.waiting.includes(step) ? ` (${words.onceCleared})` : ''}`,
+              ),
+            ),
           ),
         ]
       : []),

@@ -4,6 +4,7 @@ import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
+import { waitingZones } from '$lib/plan/waiting';
 import { handsOver } from '$lib/safety/hands';
 import { capital } from '$lib/words/by-language';
 import { hazardWords } from '$words/hazards';
@@ -61,15 +62,24 @@ export function planDocument(
     ];
     return told.length ? [`${nameOf(id)}: ${[...new Set(told)].join(' ')}`] : [];
   });
-  const order = plan.steps.map(({ id, zones, after, wait, hours, tooling }) => {
+  const waits = waitingZones(plan);
+  const named = (zones: readonly string[]) => {
+    const [free, later] = [
+      zones.filter((zone) => !waits.has(zone)),
+      zones.filter((zone) => waits.has(zone)),
+    ].map((some) => say.list(some.map(nameOf)));
+    return [...(free ? [free] : []), ...(later ? [words.order.onceCleared(later)] : [])].join('; ');
+  };
+  const order = plan.steps.map(({ id, zones, after, wait, free, waiting: later, tooling }) => {
     const done = doneOf(plan, id);
     return [
-      `${stepInPlan(plan, id, steps)} (${say.list(zones.map(nameOf))})`,
+      `${stepInPlan(plan, id, steps)} (${named(zones)})`,
       ...(done ? [words.order.done(done)] : []),
       ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),
       `${words.order.with} ${say.list(tooling.map((each) => toolNamed(each.tool, each.class ? [each.class] : [], say)))}`,
-      ...(hours ? [`${words.order.hours}: ${said(hours)}`] : []),
+      ...(free ? [`${words.order.hours}: ${said(free)}`] : []),
+      ...(later ? [`${words.order.hours}, ${words.order.onceCleared(said(later))}`] : []),
     ].join('; ');
   });
   const log = logLines(job, say, nameOf);

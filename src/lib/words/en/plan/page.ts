@@ -18,6 +18,7 @@ export const planPageWords = {
   short: {
     days: 'Working days',
     crew: (people: string, hours: string) => `${people}, ${hours} a day`,
+    withWaiting: (zones: string) => `as if this were cleared: ${zones}`,
     people: (number: number) => count(number, 'person', 'people'),
     debris: 'Debris',
     ofArea: (area: string) => `from ${area}`,
@@ -61,6 +62,8 @@ export const planPageWords = {
     wait: (hours: string) => `First let it dry: ${hours}.`,
     waitShort: (hours: string) => `dry ${hours}`,
     hours: 'Hours',
+    /** Zones in which nobody may begin yet, and hours of theirs. */
+    onceCleared: (what: string) => `once it is cleared: ${what}`,
     noHours: 'Takes no time of its own, or a specialist’s: ask for theirs.',
     onceOnly: 'once for the job',
     with: 'With',
@@ -84,6 +87,7 @@ export const planPageWords = {
       `Days ${from} to ${to}${dates ? `, ${dates[0]} to ${dates[1]}` : ''}`,
     runShort: (from: number, to: number) => `Days ${from} to ${to}`,
     beside: 'beside it',
+    onceCleared: 'once it is cleared',
     short: (steps: string) => `Too short to be numbered: ${steps}.`,
     person: (number: number) => `Person ${number}`,
     waits: 'Dries or cures',

@@ -24,6 +24,9 @@ export const logWords = {
   label: (action: string, step: string) => `${action}: ${step}`,
   more: 'Times and note',
   held: 'Not yet: only once this is cleared',
+  /** Asked before anybody begins what must wait. */
+  mayBegin: (zones: string, what: string) => `${zones} must wait. ${what}. Is that done?`,
+  cleared: 'Yes, begin',
   in: (step: string, zones: string) => `${step} (${zones})`,
   since: (time: string) => `since ${time}`,
   persons,

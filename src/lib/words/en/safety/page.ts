@@ -91,6 +91,8 @@ export const crewPageWords = {
   toBriefing: 'Read it here',
   tooMuch: 'Too much for one person in one day.',
   where: 'Where',
+  waits: 'Must wait, not counted',
+  allWait: 'Nothing may be begun on this day yet: all of it waits.',
   toolRuns: 'Tool running',
   atTask: 'At the task',
   each: 'for the person who has most of it',
