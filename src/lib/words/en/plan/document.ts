@@ -1,3 +1,4 @@
+import { regionOf } from '$lib/answers/crew-day';
 import type { Job } from '$lib/answers/job';
 import type { Block, TextDocument } from '$lib/keep/export-document';
 import { isKnown, type Amount } from '$lib/plan/amount';
@@ -5,11 +6,13 @@ import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
 import { waitingZones } from '$lib/plan/waiting';
+import { earsOver } from '$lib/safety/ears-over';
 import { handsOver } from '$lib/safety/hands';
 import { capital } from '$lib/words/by-language';
 import { hazardWords } from '$words/hazards';
 import { methodWords } from '$words/methods';
 import { ruleSentences } from '$words/rules';
+import { earsAtStep, earsLines } from '$words/safety/ears';
 import { handsLines } from '$words/safety/hands';
 import { logWords } from '$words/safety/log';
 import { stepWords } from '$words/steps';
@@ -62,6 +65,11 @@ export function planDocument(
     ];
     return told.length ? [`${nameOf(id)}: ${[...new Set(told)].join(' ')}`] : [];
   });
+  const over = handsOver(plan, job);
+  const loud = earsOver(plan, job, regionOf(job.crewDay, say.units));
+  const bodies = [over && handsLines(say, over), loud && earsLines(say, loud)].flatMap((told) =>
+    told ? [[told.title, ...told.lines].join(' ')] : [],
+  );
   const waits = waitingZones(plan);
   const named = (zones: readonly string[]) => {
     const [free, later] = [
@@ -79,6 +87,7 @@ export function planDocument(
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),
       `${words.order.with} ${say.list(tooling.map((each) => toolNamed(each.tool, each.class ? [each.class] : [], say)))}`,
       ...(free ? [`${words.order.hours}: ${said(free)}`] : []),
+      ...(loud?.steps.includes(id) ? [earsAtStep(say, loud).replace(/\.$/, '')] : []),
       ...(later ? [`${words.order.hours}, ${words.order.onceCleared(said(later))}`] : []),
     ].join('; ');
   });
@@ -96,8 +105,6 @@ export function planDocument(
     const amount = plan.totals[id];
     return amount ? [[quantityNames[id].name, said(amount), workingLine(amount, say)]] : [];
   });
-  const over = handsOver(plan, job);
-  const hands = over && [handsLines(say, over).title, ...handsLines(say, over).lines].join(' ');
   const cautions = new Set(plan.zones.flatMap(({ advice }) => advice.cautions));
   const hazards = hazardWords(say);
   const [least, most] = plan.schedule.count;
@@ -117,7 +124,7 @@ export function planDocument(
       { title: words.order.title, blocks: list(order, true) },
       {
         title: `${words.fold.days}: ${words.days.most(String(least), String(most))}`,
-        blocks: [...(hands ? [{ kind: 'text' as const, text: hands }] : []), ...list(days)],
+        blocks: [...bodies.map((text) => ({ kind: 'text' as const, text })), ...list(days)],
       },
       ...(log.length
         ? [

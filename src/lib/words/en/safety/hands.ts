@@ -18,7 +18,8 @@ export function minutesInShort(say: Say, minutes: number): string {
 export const hoursInShort = (say: Say, hours: number): string =>
   say.hours(hours < 1 ? hours : Math.round(hours * 10) / 10);
 
-const inDays = (days: readonly number[]): string => {
+/** "Day 1", "Days 1 to 3". */
+export const inDays = (days: readonly number[]): string => {
   const [first = 1] = days;
   const last = days.at(-1) ?? first;
   return first === last ? `Day ${first}` : `Days ${first} to ${last}`;
