@@ -49,6 +49,8 @@ export const planPageWords = {
   },
   waits: 'Only once this is cleared',
   callFirst: 'Call before day 1',
+  callNobody: 'Nobody has to be called before day 1.',
+  measureFirst: (zones: string) => `Measure yourselves before you begin there: ${zones}.`,
   order: {
     title: 'Order of work',
     line: 'Each machine is set up once where the order allows. Steps stand by when they begin; some go on side by side.',
