@@ -1,11 +1,11 @@
 import { instantOf, spellsOf, stateOf, type LogState, type TaskLog } from '$lib/answers/day-log';
 import type { Job } from '$lib/answers/job';
-import { logAt } from '$lib/answers/task-log';
+import { keyText, logAt, type TaskKey } from '$lib/answers/task-log';
 import type { Span } from '$lib/plan/amount';
 import { untimedOn } from '$lib/plan/day-rows';
 import type { Plan } from '$lib/plan/plan';
 import { mustWait, waitingZones } from '$lib/plan/waiting';
-import { hoursBetween } from '$lib/plan/spent';
+import { hoursBetween, type LogFault, type LogFaultId } from '$lib/plan/spent';
 import type { Task } from '$lib/plan/tasks';
 import { valueOf } from '$shared/figures';
 import type { StepId } from '$shared/methods';
@@ -65,6 +65,28 @@ export function whereOn(
       waits: zones.filter((zone) => waiting.has(zone)),
     };
   };
+}
+
+/** What a row's buttons are found by on the page. */
+export const logId = (tasks: readonly TaskKey[]): string =>
+  `log-${tasks.map(keyText).join()}`.replace(/[^\w-]+/g, '_');
+
+/** Faults of these tasks' times, each once: as they are counted, or times still to come. */
+export function faultsOf(
+  tasks: readonly Task[],
+  logs: readonly TaskLog[],
+  faults: readonly LogFault[],
+  now: number,
+): (LogFaultId | 'to-come')[] {
+  const counted = faults.flatMap(({ zone, step, fault }) =>
+    tasks.some((task) => task.zone === zone && task.step === step) ? fault : [],
+  );
+  const toCome = logs.some((log) =>
+    spellsOf(log).some(
+      ({ from, to = from }) => Math.max(instantOf(from), instantOf(to)) > now + 60_000,
+    ),
+  );
+  return [...new Set([...counted, ...(toCome ? (['to-come'] as const) : [])])];
 }
 
 /** What several tasks are together: one goes on where any does, and all have to be done. */
