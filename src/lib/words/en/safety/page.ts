@@ -187,7 +187,7 @@ export const cardWords = {
   turns: (tools: string): string => `${tools}, then change over.`,
   /** More is planned for one person than their hands may take. */
   tooLong: (tool: string, planned: string, action: string, limit: string): string =>
-    `${tool}: ${planned} planned. One person has ${action} to the action value, ${limit} to the limit value.`,
+    `${tool}, ${planned} planned: action value after ${action}, limit value after ${limit}.`,
   shareIt: 'Take turns.',
   inAll: (tool: string, time: string): string =>
     `${tool}: ${time} a person in all. For more, take another tool.`,
