@@ -100,7 +100,7 @@ export function planDocument(
         .join('; ')}`,
   );
   const covering = coveringLines(plan.schedule.covering, say, nameOf, job.own);
-  const hire = hireLines(plan.schedule.hire, job, say);
+  const hire = hireLines(plan, job, say);
   const totals = quantityIds.flatMap((id) => {
     const amount = plan.totals[id];
     return amount ? [[quantityNames[id].name, said(amount), workingLine(amount, say)]] : [];

@@ -90,6 +90,7 @@ export const planPageWords = {
     runShort: (from: number, to: number) => `Days ${from} to ${to}`,
     beside: 'beside it',
     onceCleared: 'once it is cleared',
+    hired: (tool: string) => `${tool} (hired)`,
     short: (steps: string) => `Too short to be numbered: ${steps}.`,
     person: (number: number) => `Person ${number}`,
     waits: 'Dries or cures',
