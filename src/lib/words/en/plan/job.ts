@@ -48,6 +48,8 @@ export const jobPageWords = {
   openQuestions: (names: string) => `still open: ${names}`,
   call: (who: string) => `call ${who}`,
   find: (who: string) => `ask ${who}`,
+  /** To those who do the work themselves. */
+  findYourselves: 'measure it yourselves, on the spot',
   may: (who: string) => `perhaps ${who}`,
   answers: (count: number) => `Answers (${count}), name, move`,
   answersOf: (zone: string, count: number) => `Answers (${count}), name, move: ${zone}`,
