@@ -39,17 +39,27 @@ async function walk(browser: Browser, page: Page, path: string, tapped = 'main s
   for (const each of all) {
     if (!(await each.isVisible())) continue;
     const name = ((await each.textContent()) ?? (await each.getAttribute('value')) ?? '').trim();
-    taps.push({ name: name.replace(/\s+/g, ' ').slice(0, 30), ...(await tap(browser, page, each)) });
+    taps.push({
+      name: name.replace(/\s+/g, ' ').slice(0, 30),
+      ...(await tap(browser, page, each)),
+    });
   }
   const of = (what: keyof Worked) => Math.max(0, ...taps.map((each) => each[what]));
   console.log(
     `${path}: load ${loaded.longest.toFixed(0)}; tap ${of('longest').toFixed(0)}, to paint ${of('toPaint').toFixed(0)} (${slow.toFixed(2)})\n` +
-      taps.map((each) => `   ${each.longest.toFixed(0)} ${each.toPaint.toFixed(0)} ${each.name}`).join('\n'),
+      taps
+        .map((each) => `   ${each.longest.toFixed(0)} ${each.toPaint.toFixed(0)} ${each.name}`)
+        .join('\n'),
   );
   return { load: loaded.longest / slow, tap: of('longest') / slow, paint: of('toPaint') / slow };
 }
 
-for (const [path, tapped] of [['/assess/element/', 'main input[value="wall"]'], ['/assess/looseness/', 'main input'], ['/advice/'], ['/learn/practice/', 'main .decide input, main summary']] as const)
+for (const [path, tapped] of [
+  ['/assess/element/', 'main input[value="wall"]'],
+  ['/assess/looseness/', 'main input'],
+  ['/advice/'],
+  ['/learn/practice/', 'main .decide input, main summary'],
+] as const)
   test(`nothing known: ${path}`, async ({ browser, page }) => {
     test.setTimeout(200_000);
     await walk(browser, page, path, tapped);
