@@ -3,10 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { getNextSnapshot, initialTransition } from 'xstate';
 import { questionIds } from '$lib/answers/questions';
 import { askedQuestions, whyNotAsked } from '$lib/advice/relevance';
-import { answerOf, type AnswerGiven, type InterviewContext } from '$lib/interview/context';
+import {
+  addressIn,
+  answerOf,
+  type AnswerGiven,
+  type InterviewContext,
+} from '$lib/interview/context';
 import { interview, type InterviewEvent } from '$lib/interview/machine';
 import { restsAt } from '$lib/interview/rests-at';
 import { give, placeOf, replay, standAt, type InterviewState } from '$lib/interview/replay';
+import type { TalkContext } from '$lib/interview/talk-types';
 import { filled, legal } from '../helpers/answers-given';
 
 const empty: InterviewContext = { site: {}, zone: {} };
@@ -199,5 +205,19 @@ describe('a fold of answers', () => {
     const undone = give(sized.answers, { question: 'cracks', answer: ['none'] });
     expect(undone.next).toBe('done');
     expect(undone.answers.zone.crackLength).toBe(12);
+  });
+});
+
+describe('the zone in an address', () => {
+  const job = (...ids: string[]) =>
+    ({ job: { zones: ids.map((id) => ({ id })) } }) as unknown as TalkContext;
+
+  it('is named where there are several, and left as it came where there is one or none yet', () => {
+    const many = { ...job('A', 'B'), zone: 'B', named: null };
+    expect(addressIn(many)).toBe('B');
+    const one = { ...job('A'), zone: 'A', named: null };
+    expect(addressIn(one)).toBeNull();
+    expect(addressIn({ ...one, named: 'A' })).toBe('A');
+    expect(addressIn({ ...one, job: null, zone: null, named: 'C' })).toBe('C');
   });
 });
