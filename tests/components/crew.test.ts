@@ -1,6 +1,7 @@
 import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { demoJob } from '$lib/keep/demos';
 import CrewPage from '$lib/ui/crew/CrewPage.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { hollow } from '../helpers/crew-jobs';
@@ -84,6 +85,28 @@ describe('a day of the plan', () => {
   it('takes turns when told so, and keeps that with the job', async () => {
     await user.click(screen.getByLabelText('Everybody in equal turns'));
     expect(session.job.crewDay?.turns).toBe('equal');
+  });
+});
+
+// Common practice, no source: what is not counted is said, or "nothing" would stand for it.
+describe('what a day leaves out', () => {
+  it('a day on which something is placed says that its tools are not counted', async () => {
+    await open(demoJob('community-hall-forecourt'), '2');
+    expect(screen.getByText(/not counted here: Cover it/)).toBeInTheDocument();
+  });
+
+  it('no card is without a line of work', async () => {
+    await open(demoJob('community-hall-forecourt'), '1');
+    for (const card of document.querySelectorAll('article:has(> h2)'))
+      expect(card.querySelector('h2 + p')?.textContent ?? '', card.textContent).not.toBe('');
+    expect(screen.getByText('Only what everybody does.')).toBeInTheDocument();
+  });
+
+  it('tools stand with the size the plan has them in, where their step is told', async () => {
+    await open(demoJob('community-hall-forecourt'), '1');
+    const card = screen.getByRole('heading', { name: /Break out/, level: 3 }).closest('article');
+    expect(card).toHaveTextContent(/chipping hammer of 14\skg at most/);
+    expect(screen.getAllByText(/chipping hammer of 14\skg at most/).length).toBeGreaterThan(1);
   });
 });
 
