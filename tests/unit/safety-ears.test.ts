@@ -60,7 +60,7 @@ describe('ears where all that can be worn is too little', () => {
     expect(over.most).toBeGreaterThan(0.8);
     expect(over.people).toBeGreaterThan(2);
     expect(lines.join(' ')).toMatch(
-      /both take off 18\sdB\. With both on, one person has \d+\sminutes of it: \d+ people in equal turns\. What helps: fewer hours a person, a quieter tool, .*distance.*specialist/,
+      /both take off 18\sdB\. With both on, one person has \d+\sminutes at the chipping hammer \(planned: .*\): \d+ people in place of 2\. What helps: fewer hours a person, a quieter tool, .*distance.*specialist/,
     );
     expect(told).toContain(title);
   });

@@ -47,7 +47,7 @@ export const logWords = {
   /** What was said of a change that is taken back: "Saw the edge: started 07:00." */
   undone: (said: string) => `Taken back: ${said}`,
   elsewhere: 'It was changed elsewhere since. Nothing was undone.',
-  hint: 'Only the time between start and stop counts.',
+  hint: 'Time between start and stop counts.',
   ask: (since: string) => `Running since ${since}. When did it stop?`,
   stopThen: 'Stop then',
   from: 'Started',

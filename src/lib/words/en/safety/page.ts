@@ -92,7 +92,7 @@ export const crewPageWords = {
   whereFold: 'Where, and what to chalk',
   briefing: 'The briefing',
   toBriefing: 'Read it here',
-  tooMuch: 'Too much for one person in one day.',
+  tooMuch: 'Too much for one person.',
   where: 'Where',
   waits: 'Must wait, not counted',
   allWait: 'Nothing may be begun on this day yet: all of it waits.',
@@ -201,8 +201,7 @@ export const cardWords = {
   earsBoth: 'Plugs and muffs together.',
   /** One does at usual levels. */
   earsBothAtWorst: 'Plugs and muffs together at the loudest tools.',
-  earsTooLittle:
-    'Plugs and muffs together are not enough: fewer hours, a quieter tool, or a specialist for ear protection.',
+  earsTooLittle: 'Plugs and muffs together are not enough: fewer hours, or a quieter tool.',
   ears: (rating: string): string => `NRR ${rating} or more, for the loudest tools.`,
   earsAtLeast: (rating: string): string => `NRR ${rating} at least: not all levels are known.`,
   /** Until somebody has measured. */
