@@ -121,6 +121,8 @@ describe('without a plan', () => {
     expect(screen.getAllByText(/150 to/).length).toBeGreaterThan(0);
     await user.type(minutes, '0');
     expect(screen.getByRole('alert')).toHaveTextContent('A day has 24 hours');
+    // No plan, no times: what the ticks are worth is said beside them.
+    expect(screen.getByText(/^Ticks stay in this tab\./)).toBeInTheDocument();
     expect(session.job.crewDay?.mix).toEqual([
       { step: 'break-out', tool: 'jackhammer', minutes: 180 },
     ]);
