@@ -29,7 +29,7 @@ export function earsLines(
 }
 
 /** The same at a step of the plan, in a line. */
-export const earsAtStep = (say: Say, { most }: EarsOver): string =>
+export const earsAtStep = (say: Say, most: number | null): string =>
   most === null
     ? 'Too loud, even for plugs and muffs together: take another tool.'
     : `Too loud for whole days, even with plugs and muffs together: ${mostOf(say, most)} a person.`;
