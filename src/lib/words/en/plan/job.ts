@@ -88,7 +88,7 @@ export const jobPageWords = {
   total: {
     title: 'The whole surface',
     label: 'Total area',
-    hint: 'Then one zone can be what the others leave.',
+    hint: 'Then what the other zones leave can be a zone of its own.',
     make: 'Make a zone of the rest',
     restName: 'The rest of it',
     isRest: 'This zone is the rest: its area follows the others.',
