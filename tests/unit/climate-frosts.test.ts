@@ -184,3 +184,28 @@ test('a winter that is whole but for more days than may be missing tells nothing
   expect(usualFrosts(with15Missing, false).winters).toBe(1);
   expect(usualFrosts(with16Missing, false).winters).toBe(0);
 });
+
+// The figure: 15 days may be missing of a year. Of these, only those count that could hide an earlier
+// first frost, or a later last one.
+describe('days missing within a winter', () => {
+  const frosty = (month: number, day: number) =>
+    month > 11 || month < 3 || (month === 11 && day >= 10) || (month === 3 && day <= 20);
+  const winter = (missing: number, from: number) =>
+    inventDays(2001, 2002, ({ year, month, day }) => {
+      const gap = month === from && day <= missing;
+      return { min: gap ? null : frosty(month, day) ? -2 : 8, year };
+    }).filter(({ year, month }) => (year === 2001 ? month >= 8 : month < 8));
+  const first = { month: 11, day: 10 };
+  const last = { month: 3, day: 20 };
+
+  test.each([
+    [15, 9, { first, last, winters: 1 }],
+    [16, 9, { first: null, last, winters: 0 }],
+    [15, 5, { first, last, winters: 1 }],
+    [16, 5, { first, last: null, winters: 0 }],
+    // Between the two nothing is hidden.
+    [31, 1, { first, last, winters: 1 }],
+  ])('%i days of month %i', (missing, month, frosts) => {
+    expect(usualFrosts(winter(missing, month), false)).toEqual(frosts);
+  });
+});
