@@ -7,7 +7,7 @@ import { nightly, nightTag } from '../helpers/rounds';
 const executablePath = process.env.CHROMIUM_PATH ?? usual.find((path) => existsSync(path));
 const port = Number(process.env.PORT ?? 4183);
 
-const timed = /(speed|weather-century|not-sure|command-time)\.spec\.ts$/;
+const timed = /(speed|taps|weather-century|not-sure|command-time)\.spec\.ts$/;
 
 /** Drives the built site as `npm start` serves it; build it first. */
 export default defineConfig({

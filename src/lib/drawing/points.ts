@@ -55,19 +55,29 @@ export const sidesOf = (polygon: Polygon): readonly (readonly [Point, Point])[] 
  * sides are worked out once.
  */
 export function depthInside(polygon: Polygon): (point: Point) => number {
-  const sides = sidesOf(polygon);
+  // Plain numbers, side after side: it is asked of hundreds of points while a page comes.
+  const sides = sidesOf(polygon).flatMap(([[x1, y1], [x2, y2]]) => {
+    const [dx, dy] = [x2 - x1, y2 - y1];
+    return [x1, y1, y2, dx, dy, dx * dx + dy * dy];
+  });
+  const count = sides.length;
   return ([x, y]) => {
     let inside = false;
     let nearest = Infinity;
-    for (const [[x1, y1], [x2, y2]] of sides) {
-      const dx = x2 - x1;
-      const dy = y2 - y1;
-      if (y1 > y !== y2 > y && x < x1 + ((y - y1) / dy) * dx) inside = !inside;
-      const length = dx * dx + dy * dy;
-      const share = length ? Math.min(1, Math.max(0, ((x - x1) * dx + (y - y1) * dy) / length)) : 0;
+    for (let at = 0; at < count; at += 6) {
+      const x1 = sides[at] as number;
+      const y1 = sides[at + 1] as number;
+      const dx = sides[at + 3] as number;
+      const dy = sides[at + 4] as number;
+      const length = sides[at + 5] as number;
+      if (y1 > y !== (sides[at + 2] as number) > y && x < x1 + ((y - y1) / dy) * dx)
+        inside = !inside;
+      const along = length ? ((x - x1) * dx + (y - y1) * dy) / length : 0;
+      const share = along > 1 ? 1 : along < 0 ? 0 : along;
       const ax = x - x1 - share * dx;
       const ay = y - y1 - share * dy;
-      nearest = Math.min(nearest, ax * ax + ay * ay);
+      const far = ax * ax + ay * ay;
+      if (far < nearest) nearest = far;
     }
     return inside ? Math.sqrt(nearest) : -1;
   };

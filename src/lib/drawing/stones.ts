@@ -36,6 +36,12 @@ function corners(centre: Point, radius: number, next: Random): Polygon {
   });
 }
 
+/** Whether two points lie nearer than that. Most are told apart by one side, which is quicker. */
+function isNearer(one: Point, other: Point, reach: number): boolean {
+  const [dx, dy] = [one[0] - other[0], one[1] - other[1]];
+  return Math.abs(dx) < reach && Math.abs(dy) < reach && Math.hypot(dx, dy) < reach;
+}
+
 /**
  * Stones inside a polygon, large before small so that the small ones fill between, as a
  * well-graded aggregate does. Each keeps to a circle of its own, and the circles keep clear
@@ -54,11 +60,7 @@ export function packStones(field: Polygon, packing: Packing): readonly Stone[] {
     const clear = radius + gap;
     const fits =
       depth(centre) >= clear &&
-      placed.every(
-        (other) =>
-          Math.hypot(centre[0] - other.centre[0], centre[1] - other.centre[1]) >=
-          clear + other.radius,
-      );
+      placed.every((other) => !isNearer(centre, other.centre, clear + other.radius));
     if (fits) placed.push({ centre, radius, corners: corners(centre, radius, next) });
   }
   return placed;
@@ -80,9 +82,6 @@ export function strewSand(
   ]).filter(
     (grain) =>
       depth(grain) > 1 &&
-      stones.every(
-        ({ centre, radius }) =>
-          Math.hypot(grain[0] - centre[0], grain[1] - centre[1]) > radius + 0.5,
-      ),
+      stones.every(({ centre, radius }) => !isNearer(grain, centre, radius + 0.5)),
   );
 }

@@ -55,8 +55,14 @@ export interface AuthoredCase extends Case {
   };
 }
 
-/** The engine's advice on a case. */
-export const adviceOn = ({ site, zone }: Case): Advice => adviseSettled(site, zone);
+const known = new WeakMap<Case, Advice>();
+
+/** The engine's advice on a case, worked out once: its level, its twists and its grade rest on it. */
+export function adviceOn(one: Case): Advice {
+  let advice = known.get(one);
+  if (!advice) known.set(one, (advice = adviseSettled(one.site, one.zone)));
+  return advice;
+}
 
 /** The call the advice comes to: its method, or whoever clears the gravest hold. */
 export function callOf(advice: Advice): Call {

@@ -22,34 +22,46 @@ export const wholeNumber = (value: number): string => value.toLocaleString(local
 export const inTenths = (value: number): string =>
   value.toLocaleString(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 
-const written = (time: Date | number, how: Intl.DateTimeFormatOptions): string =>
-  new Intl.DateTimeFormat(locale, how).format(time);
+/** Making one is slow, using one is not. */
+const writing = (how: Intl.DateTimeFormatOptions) => {
+  let made: Intl.DateTimeFormat | undefined;
+  return (time: Date | number): string =>
+    (made ??= new Intl.DateTimeFormat(locale, how)).format(time);
+};
 const midnight = (iso: string) => new Date(`${iso}T00:00:00Z`);
 const timeZone = 'UTC';
+const inFull = writing({ dateStyle: 'long' });
+const inFullOfDay = writing({ dateStyle: 'long', timeZone });
+const inShort = writing({ weekday: 'short', day: 'numeric', month: 'short', timeZone });
+const withTime = writing({ dateStyle: 'medium', timeStyle: 'short' });
+const ofEveryYear = writing({ day: 'numeric', month: 'long', timeZone });
+const ofOneYear = writing({ dateStyle: 'medium', timeZone });
+const months = {
+  long: writing({ month: 'long', timeZone }),
+  short: writing({ month: 'short', timeZone }),
+  narrow: writing({ month: 'narrow', timeZone }),
+};
 
 /** Today, or the day of a moment, in full: "4 May 2026". */
-export const dayWords = (time: Date | number): string => written(time, { dateStyle: 'long' });
+export const dayWords = (time: Date | number): string => inFull(time);
 
 /** A day of the calendar in full: "4 May 2026" for "2026-05-04". */
-export const isoDayWords = (iso: string): string =>
-  written(midnight(iso), { dateStyle: 'long', timeZone });
+export const isoDayWords = (iso: string): string => inFullOfDay(midnight(iso));
 
 /** A day of the calendar in short: "Mon 4 May" for "2026-05-04". */
-export const shortDay = (iso: string): string =>
-  written(midnight(iso), { weekday: 'short', day: 'numeric', month: 'short', timeZone });
+export const shortDay = (iso: string): string => inShort(midnight(iso));
 
 /** A day with the time on the reader's clock: "4 May 2026, 07:30". */
-export const timeWords = (time: Date | number): string =>
-  written(time, { dateStyle: 'medium', timeStyle: 'short' });
+export const timeWords = (time: Date | number): string => withTime(time);
 
 /** A day of every year, of months counted from 1: "4 May". */
 export const dayOfYear = ({ month, day }: { month: number; day: number }): string =>
-  written(Date.UTC(2000, month - 1, day), { day: 'numeric', month: 'long', timeZone });
+  ofEveryYear(Date.UTC(2000, month - 1, day));
 
 /** A day of one year, of months counted from 1: "4 May 1998". */
 export const shortDate = ({ year, month, day }: { year: number; month: number; day: number }) =>
-  written(Date.UTC(year, month - 1, day), { dateStyle: 'medium', timeZone });
+  ofOneYear(Date.UTC(year, month - 1, day));
 
 /** A month counted from 1: "January", "Jan" or "J". */
 export const monthName = (month: number, length: 'long' | 'short' | 'narrow' = 'long'): string =>
-  written(Date.UTC(2000, month - 1, 1), { month: length, timeZone });
+  months[length](Date.UTC(2000, month - 1, 1));

@@ -16,6 +16,33 @@ const inchesInFeet = 36;
 const poundsInTons = 2000;
 const daysPerWeek = 7;
 
+/** Making one is slow, using one is not: each is made once, when it is first needed. */
+const made = new Map<string, unknown>();
+function once<T>(key: string, make: () => T): T {
+  let found = made.get(key) as T | undefined;
+  if (found === undefined) made.set(key, (found = make()));
+  return found;
+}
+const listsOf = (locale: string, type: 'conjunction' | 'disjunction') =>
+  once(`${locale} ${type}`, () => new Intl.ListFormat(locale, { type }));
+const numbersOf = (locale: string, digits: number) =>
+  once(
+    `${locale} ${digits}`,
+    () => new Intl.NumberFormat(locale, { maximumFractionDigits: digits }),
+  );
+const unitsOf = (locale: string, unit: string, digits: number) =>
+  once(
+    `${locale} ${unit} ${digits}`,
+    () =>
+      new Intl.NumberFormat(locale, {
+        style: 'unit',
+        unit,
+        // A sign is all that a hundredth needs.
+        unitDisplay: unit === 'percent' ? 'short' : 'long',
+        maximumFractionDigits: digits,
+      }),
+  );
+
 /**
  * A formatter for one reader.
  * @param units the system of units the reader sees
@@ -29,25 +56,11 @@ export function formatter(
 ): Formatter {
   const us = units === 'us';
   const { locale, to, fractions, units: labels } = language;
-  const joined = new Intl.ListFormat(locale, { type: 'conjunction' });
-  const apart = new Intl.ListFormat(locale, { type: 'disjunction' });
 
-  // Making one is slow, using one is not.
-  const plainNumbers = [0, 1, 2, 3].map(
-    (digits) => new Intl.NumberFormat(locale, { maximumFractionDigits: digits }),
-  );
   const number = (value: number, digits = decimalsFor(value)): string =>
-    (plainNumbers[digits] as Intl.NumberFormat).format(value);
+    numbersOf(locale, digits).format(value);
   const withUnit = (value: number, unit: string, digits = 1): string =>
-    new Intl.NumberFormat(locale, {
-      style: 'unit',
-      unit,
-      // A sign is all that a hundredth needs.
-      unitDisplay: unit === 'percent' ? 'short' : 'long',
-      maximumFractionDigits: digits,
-    })
-      .format(value)
-      .replace(' ', tie);
+    unitsOf(locale, unit, digits).format(value).replace(' ', tie);
   const withLabel = (text: string, label: string) =>
     label ? `${text}${tie}${label.replace(/^(\S\S) (?=\S+$)/, `$1${tie}`)}` : text;
   /** One number, or the two ends of a range. */
@@ -160,8 +173,8 @@ export function formatter(
         : withUnit(Math.round(days / daysPerWeek), 'week');
     },
     ends,
-    list: (items) => joined.format(items),
-    either: (items) => apart.format(items),
+    list: (items) => listsOf(locale, 'conjunction').format(items),
+    either: (items) => listsOf(locale, 'disjunction').format(items),
     figure: (id: FigureId) => speak(figures[id].unit, ...rangeOf(id, own)),
     end: (id, end) => {
       const [low, high] = rangeOf(id, own);

@@ -108,12 +108,15 @@ function levelOf(net: readonly (readonly number[])[], share: number): number {
     let count = 0;
     for (let row = 0; row + 1 < net.length; row++) {
       const [upper = [], lower = []] = [net[row], net[row + 1]];
-      for (let column = 0; column + 1 < upper.length; column++) {
-        const [a = 0, b = 0] = [upper[column], upper[column + 1]];
-        const [c = 0, d = 0] = [lower[column], lower[column + 1]];
-        sum +=
-          shareAbove(a - level, b - level, c - level) + shareAbove(b - level, d - level, c - level);
+      // Each corner is read once: this is gone over tens of thousands of times while a page comes.
+      let [a, c] = [(upper[0] ?? 0) - level, (lower[0] ?? 0) - level];
+      for (let column = 1; column < upper.length; column++) {
+        const b = (upper[column] ?? 0) - level;
+        const d = (lower[column] ?? 0) - level;
+        sum += shareAbove(a, b, c) + shareAbove(b, d, c);
         count += 2;
+        a = b;
+        c = d;
       }
     }
     if (sum / count > share) low = level;

@@ -1,4 +1,5 @@
 import { tick } from 'svelte';
+import { allNow } from '$lib/ui/in-turn';
 import { siteName } from '$lib/ui/site-name';
 
 const key = siteName('down-to-sound.folds');
@@ -29,6 +30,7 @@ export async function openFolds(whole: () => Promise<void>): Promise<void> {
     if (href !== location.href || !open.length) return;
     await whole();
     await tick();
+    allNow();
     const now = folds();
     for (const [at, name] of open) {
       const fold = now[at];

@@ -1,3 +1,4 @@
+import { possibilitiesFor } from '$lib/advice/completions';
 import { missingQuestions } from '$lib/advice/relevance';
 import type { InterviewContext } from '$lib/interview/context';
 
@@ -8,3 +9,10 @@ export const mayBeOpen = ({ site, zone }: InterviewContext): boolean =>
     if (Array.isArray(answer)) return answer.length > 1;
     return typeof answer === 'object' && 'maybe' in answer && answer.maybe.length > 0;
   });
+
+/** Combinations of answers up to which advice is there within a tap's time on a slow phone. */
+const soon = 10_000;
+
+/** Whether so much is open that working out the advice would keep a tap waiting. */
+export const takesLong = ({ site, zone }: InterviewContext): boolean =>
+  Object.values(possibilitiesFor(site, zone)).reduce((all, { length }) => all * length, 1) > soon;

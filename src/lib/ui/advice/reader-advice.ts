@@ -18,6 +18,11 @@ export function readerAdvice(site: SiteAnswers, zone: TriedAnswers): ZoneAdvice 
   const start = performance.now();
   const advice = adviseZone(site, zone, { margins: false });
   performance.measure(adviceMeasure, { start });
+  return asRead(advice, site, zone);
+}
+
+/** Advice as the page shows it. */
+export function asRead(advice: ZoneAdvice, site: SiteAnswers, zone: TriedAnswers): ZoneAdvice {
   const asked = ({ question }: { question: Parameters<typeof whyNotAsked>[0] }) =>
     whyNotAsked(question, site, zone) === null;
   return {

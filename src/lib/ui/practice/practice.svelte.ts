@@ -7,10 +7,12 @@ import {
 import { marks, minuteOf } from '$lib/keep/practice/result-code';
 import type { Problem } from '$lib/keep/problem';
 import type { Case } from '$lib/practice/case';
+import { levelOf } from '$lib/practice/level';
 import { lastSeed } from '$lib/practice/generate';
 import { grade, type Attempt, type Grade, type Rating } from '$lib/practice/grade';
 import { dueCases, findCase, nextCase, type Next } from '$lib/practice/next';
 import { merged, standingOf, withResult, type Progress } from '$lib/practice/progress';
+import { giveWay } from '$lib/ui/in-turn';
 import { siteName } from '$lib/ui/site-name';
 import type { PracticeSet } from '$lib/practice/set';
 import { freshRun, keepRun, keptRun, type Run } from './run';
@@ -89,16 +91,21 @@ class Practice {
     } catch {
       this.#trouble = 'unavailable';
     }
-    this.#pick();
+    // Reckoned apart from the page that shows it, so that neither keeps a tap waiting long.
+    const next = nextCase(this.standing, Date.now(), anySeed());
+    const one = findCase(next.id);
+    if (one) levelOf(one);
+    await giveWay();
+    this.#pick(next);
     this.#ready = true;
   }
 
-  #pick() {
+  #pick(next?: Next) {
     this.#now = Date.now();
     this.#grade = undefined;
     const id = this.#run?.ids[this.#run.at];
     if (this.#run) this.#next = id === undefined ? undefined : { id, why: 'new' };
-    else this.#next = nextCase(this.standing, this.#now, anySeed());
+    else this.#next = next ?? nextCase(this.standing, this.#now, anySeed());
   }
 
   /** Grades what the learner decided, and keeps the result. */

@@ -1,8 +1,15 @@
+import { adviseZone } from '$lib/advice/advise';
 import { standingOf } from '$lib/advice/standing';
+import type { SiteAnswers } from '$lib/answers/answers';
+import type { TriedAnswers } from '$lib/answers/trial-record';
 import { furtherOf } from './further';
 
+/** The advice itself; what would change it is thought about after. */
+const adviceOf = (site: SiteAnswers, zone: TriedAnswers) =>
+  adviseZone(site, zone, { margins: false });
+
 /** What takes longer to work out than a tap may wait. */
-export const thoughts = { further: furtherOf, standing: standingOf } as const;
+export const thoughts = { advice: adviceOf, further: furtherOf, standing: standingOf } as const;
 
 export type Thought = keyof typeof thoughts;
 export type Asked<T extends Thought> = Parameters<(typeof thoughts)[T]>;
