@@ -120,7 +120,8 @@ export default ts.config(
     rules: {
       'no-undef': 'off',
       'max-lines': ['error', { max: 250, skipBlankLines: false, skipComments: false }],
-      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      // The compiler tells it, four times as fast (noUnusedLocals, noUnusedParameters).
+      '@typescript-eslint/no-unused-vars': 'off',
       'svelte/no-navigation-without-resolve': 'off',
     },
   },

@@ -49,7 +49,7 @@ export default defineConfig({
   },
   server: { fs: { allow: ['content', 'shared'] } },
   test: {
-    // All cores: nothing else runs beside the tests.
+    // All cores: what runs beside them by day waits more than it works.
     maxWorkers: '100%',
     // Long, so that a busy machine turns nothing red; the rates are printed and judged by eye.
     testTimeout: 600_000,

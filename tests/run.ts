@@ -68,47 +68,52 @@ const { path, how } = findChromium();
 console.log(`Chromium: ${path} (${how})`);
 
 const build = 'npx vite build --logLevel warn';
-/** Beside each other where neither needs what the other makes. */
-const stages: readonly (readonly Stage[])[] = [
-  [{ name: 'facts', command: 'npm run -s facts' }],
-  [
-    { name: 'lint', command: 'npm run -s lint' },
-    { name: 'types', command: 'npm run -s types' },
-  ],
-  [{ name: 'build', command: build }],
-  [
-    {
-      name: 'unit, published, routes, hostile, components',
-      command: `npm run -s unit -- --reporter=dot --reporter=json --outputFile.json=${unitResults}`,
-    },
-  ],
-  nightly
-    ? [
-        {
-          name: 'build below a path',
-          command: build,
-          env: { BASE_PATH: belowPath, BUILD_FOLDER: below },
-        },
-      ]
-    : [],
-  [
-    {
-      name: 'the built site in Chromium',
-      command: 'npm run -s browser',
-      env: { CHROMIUM_PATH: path, SITE_BELOW: below },
-    },
-  ],
-  nightly
-    ? [
-        {
-          name: 'the built site in other engines',
-          command: `npm run -s engines -- --report=${enginesResults}`,
-        },
-      ]
-    : [],
-];
+const stage = {
+  facts: { name: 'facts', command: 'npm run -s facts' },
+  lint: { name: 'lint', command: 'npm run -s lint' },
+  types: { name: 'types', command: 'npm run -s types' },
+  build: { name: 'build', command: build },
+  unit: {
+    name: 'unit, published, routes, hostile, components',
+    command: `npm run -s unit -- --reporter=dot --reporter=json --outputFile.json=${unitResults}`,
+  },
+  below: {
+    name: 'build below a path',
+    command: build,
+    env: { BASE_PATH: belowPath, BUILD_FOLDER: below },
+  },
+  browser: {
+    name: 'the built site in Chromium',
+    command: 'npm run -s browser',
+    env: { CHROMIUM_PATH: path, SITE_BELOW: below },
+  },
+  engines: {
+    name: 'the built site in other engines',
+    command: `npm run -s engines -- --report=${enginesResults}`,
+  },
+} satisfies Record<string, Stage>;
+/**
+ * Lanes beside each other, each in its order, one group of lanes after the other. The tests in the
+ * browser wait as much as they work, and nothing that the day runs is held to a time.
+ */
+const lanes: readonly (readonly (readonly Stage[])[])[] = nightly
+  ? [
+      [[stage.facts, stage.lint], [stage.types]],
+      [[stage.build]],
+      [[stage.unit]],
+      [[stage.below]],
+      [[stage.browser]],
+      [[stage.engines]],
+    ]
+  : [
+      [[stage.facts, stage.build], [stage.types]],
+      [[stage.browser], [stage.lint, stage.unit]],
+    ];
 const outcomes: { name: string; ok: boolean }[] = [];
-for (const beside of stages) outcomes.push(...(await Promise.all(beside.map(run))));
+const inOrder = async (lane: readonly Stage[]) => {
+  for (const each of lane) outcomes.push(await run(each));
+};
+for (const beside of lanes) await Promise.all(beside.map(inOrder));
 
 const { passed, failed, left } = count();
 const broken = outcomes.filter(({ ok }) => !ok);

@@ -41,7 +41,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     'Sound the whole slab, not only the part you know is bad. Hollow concrete looks like sound concrete. Mark where the ring turns dull.',
   'sound-before-cutting': () =>
     'Hollow concrete looks like sound concrete. Find its edge by ear and mark it before you cut.',
-  'square-edge': (reason, say) =>
+  'square-edge': (_, say) =>
     `A repair breaks away where its edge thins out. Saw a square edge, with no corner sharper than ${say.figure('patch.min-corner')}. Never saw into steel.`,
   'saw-depth': (reason, say) => {
     const deepest = amount(reason, 'deepest');
