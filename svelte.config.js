@@ -3,6 +3,7 @@ import { vitePreprocess } from '@sveltejs/vite-plugin-svelte';
 import { mdsvex } from 'mdsvex';
 import { glossaryLinks } from './src/lib/learn/markdown/glossary-links.js';
 import { contentFolder, language, wordsFolder } from './src/language.js';
+import { withWholeSite } from './src/whole-site.js';
 import { explainerSource, moduleScript } from './src/lib/learn/markdown/preprocess.js';
 
 /**
@@ -11,6 +12,8 @@ import { explainerSource, moduleScript } from './src/lib/learn/markdown/preproce
  * @type {'' | `/${string}`}
  */
 const base = process.env.BASE_PATH ? `/${process.env.BASE_PATH.replace(/^\/|\/$/g, '')}` : '';
+
+const folder = process.env.BUILD_FOLDER ?? 'build';
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
@@ -29,11 +32,10 @@ export default {
       : language === 'en'
         ? '.svelte-kit'
         : `.svelte-kit/${language}`,
-    adapter: adapter({
-      pages: process.env.BUILD_FOLDER ?? 'build',
-      fallback: '404.html',
-      precompress: true,
-    }),
+    adapter: withWholeSite(
+      adapter({ pages: folder, fallback: '404.html', precompress: true }),
+      folder,
+    ),
     paths: { base },
     // The page does it when it stands (lib/keep/offline-copy.ts).
     serviceWorker: { register: false },
@@ -45,6 +47,14 @@ export default {
       '$shared/*': 'shared/*',
       $content: contentFolder,
       '$content/*': `${contentFolder}/*`,
+    },
+    // One program checks all that is typed: the facts and the worker beside pages and tests.
+    typescript: {
+      config: (config) => ({
+        ...config,
+        include: [...config.include, '../shared/**/*.ts'],
+        exclude: config.exclude.filter((path) => !path.includes('service-worker')),
+      }),
     },
     prerender: { handleHttpError: 'fail', handleMissingId: 'fail' },
     // Hashes rather than 'unsafe-inline': the site runs no script but its own.

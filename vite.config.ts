@@ -7,6 +7,17 @@ import { licences } from './src/licences.js';
 import { explainers } from './src/lib/learn/markdown/plugin.js';
 import { textsInData } from './src/texts-in-data.js';
 
+/** Tests of what happens when a page is the first one opened: nothing may have run before in their modules. */
+const firstOpened = ['photos', 'practice'].map((name) => `tests/components/${name}.test.ts`);
+const components = {
+  extends: true as const,
+  plugins: [svelteTesting()],
+  test: {
+    environment: 'jsdom',
+    setupFiles: ['tests/helpers/components.ts', 'tests/helpers/patience.ts'],
+  },
+};
+
 export default defineConfig({
   plugins: [factsForPages(), textsInData(), explainers(), licences(), sveltekit(), forChunks()],
   worker: { plugins: () => [factsForPages(), textsInData(), licences()] },
@@ -56,14 +67,19 @@ export default defineConfig({
         },
       },
       {
-        extends: true,
-        plugins: [svelteTesting()],
+        ...components,
         test: {
+          ...components.test,
           name: 'components',
-          environment: 'jsdom',
+          // Also one set of modules: whatever a test needs of session and reader it sets itself.
+          isolate: false,
           include: ['tests/components/**/*.test.ts'],
-          setupFiles: ['tests/helpers/components.ts', 'tests/helpers/patience.ts'],
+          exclude: firstOpened,
         },
+      },
+      {
+        ...components,
+        test: { ...components.test, name: 'components opened first', include: firstOpened },
       },
     ],
   },

@@ -4,6 +4,8 @@
 /// <reference types="@sveltejs/kit" />
 import { base, build, files, prerendered, version } from '$service-worker';
 import type { OfflineNews, OfflineOrder } from './lib/keep/offline-copy';
+import { filesOf } from './lib/keep/whole-site';
+import { notKept, wholeSite } from './lib/keep/whole-site-names.js';
 
 /**
  * The whole site on the device. One cache for each version of the site. A page orders it filled when
@@ -23,11 +25,6 @@ const atOnce = 4;
 /** After as many in a row that the network did not give, the others will not come either. */
 const inVain = 6;
 
-/**
- * Instructions to the host, the description of the job file for other programs, data of pages that
- * are never taken over, and the icon the device takes when it installs: no page asks for them.
- */
-const notKept = ['_headers', 'job.schema.json', '__data.json', 'icon-512.png'];
 /** Named by what is in them: the same name is the same file in every version. */
 const named = new Set(build);
 const kept = new Set([
@@ -43,14 +40,43 @@ async function missing(cache: Cache): Promise<string[]> {
   return [...kept, fallback].filter((path) => !there.has(path));
 }
 
-/** From a version that lies here already, or from the network; undefined where it cannot be had. */
+/** What has the same name in a version that lies here already. */
+async function bringOver(cache: Cache, paths: readonly string[]): Promise<void> {
+  const names = (await caches.keys()).filter((name) => name.startsWith(prefix));
+  const before = await Promise.all(
+    names.filter((name) => name !== cacheName).map((name) => caches.open(name)),
+  );
+  for (const path of paths.filter((path) => named.has(path)))
+    for (const one of before) {
+      const found = await one.match(path);
+      if (found) await cache.put(path, found);
+    }
+}
+
+/** What a host says of a file's body; the rest of its headers is true of all files. */
+const ofTheBody =
+  /^(content-(length|encoding|type)|etag|last-modified|accept-ranges|vary|date|age)$/i;
+
+/** The whole site in one file. What came before the line broke stays. */
+async function unpack(cache: Cache, paths: readonly string[]): Promise<void> {
+  const wanted = new Set(paths);
+  const asked = new Request(`${base}/${wholeSite}`, {
+    cache: 'no-store',
+    priority: 'low',
+  } as RequestInit);
+  const came = keepable(await fetch(asked));
+  if (!came?.body) return;
+  const general = [...came.headers].filter(([name]) => !ofTheBody.test(name));
+  for await (const { path, type, body } of filesOf(came.body, version)) {
+    const address = `${base}/${path}`;
+    if (!wanted.has(address)) continue;
+    const headers = [...general, ...(type ? [['content-type', type] as [string, string]] : [])];
+    await cache.put(address, new Response(body, { headers }));
+  }
+}
+
+/** From the network; undefined where it cannot be had. */
 async function obtain(path: string): Promise<Response | undefined> {
-  if (named.has(path))
-    for (const name of await caches.keys())
-      if (name.startsWith(prefix)) {
-        const found = await caches.open(name).then((cache) => cache.match(path));
-        if (found) return found;
-      }
   const asked = new Request(path, {
     cache: named.has(path) ? 'default' : 'no-cache',
     priority: 'low',
@@ -69,8 +95,15 @@ async function isCurrent(): Promise<boolean> {
 /** Fetches what is missing. Never fails: what does not come is missing still. */
 async function fetchMissing(): Promise<void> {
   const cache = await caches.open(cacheName);
-  const left = await missing(cache);
+  let left = await missing(cache);
   if (!left.length || !(await isCurrent().catch(() => false))) return;
+  await bringOver(cache, left).catch(() => undefined);
+  left = await missing(cache);
+  // A little is fetched file by file: a new version leaves most of what is here as it was.
+  if (left.length > kept.size / 2) {
+    await unpack(cache, left).catch(() => undefined);
+    left = await missing(cache);
+  }
   const wanted = left.values();
   let failed = 0;
   const one = async () => {

@@ -52,9 +52,9 @@ if (isBuilt()) {
   }
   for (const path of ['', 'assess/element', 'advice', 'job/plan', 'learn/grinding'])
     console.log(`style sheets of /${path}: ${sheetsOf(path)}`);
-  const { files, sent, kept } = wholeSite();
+  const { sent, kept } = wholeSite();
   console.log(
-    `the whole site: ${(sent / 1e6).toFixed(2)} MB sent in brotli, ${(kept / 1e6).toFixed(2)} MB on the device, ${files} files`,
+    `the whole site: ${(sent / 1e6).toFixed(2)} MB sent in brotli, ${(kept / 1e6).toFixed(2)} MB on the device`,
   );
 } else console.log('Nothing is built: what the site weighs is not told.');
 process.exit(differing === 0 && compared > 1000 ? 0 : 1);

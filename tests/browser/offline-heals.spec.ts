@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
@@ -5,7 +6,8 @@ import { siteListener } from '../../src/cli/site-server';
 import { frameWords } from '$words/ui/frame';
 
 /** The copy on the device: when it is made, what becomes of a file that does not come, who is spared. */
-const hand = siteListener(fileURLToPath(new URL('../../build', import.meta.url)));
+const build = fileURLToPath(new URL('../../build', import.meta.url));
+const hand = siteListener(build);
 const words = frameWords.offline;
 const slowly = { timeout: 60_000 };
 test.use({ serviceWorkers: 'allow' });
@@ -14,11 +16,23 @@ let server: Server;
 let site: string;
 const log: string[] = [];
 const refused = new Set<string>();
+/** The whole site in one file; and after how many bytes of it the line breaks. */
+const inOne = '/_app/whole-site.txt';
+const whole = readFileSync(build + inOne);
+let breaksAfter = Infinity;
 test.beforeEach(async () => {
   log.length = 0;
   refused.clear();
+  breaksAfter = Infinity;
   server = createServer((request, response) => {
     log.push(request.url ?? '');
+    if (request.url === inOne && breaksAfter < Infinity) {
+      response.setHeader('Content-Length', whole.length);
+      // Long enough for what came to be read.
+      response.write(whole.subarray(0, breaksAfter));
+      setTimeout(() => response.destroy(), 5000);
+      return;
+    }
     if (!refused.has(request.url ?? '')) return hand(request, response);
     response.statusCode = 503;
     response.end('not now');
@@ -44,6 +58,7 @@ const entries = (page: Page) =>
 test('one file that does not come costs that file alone, and the next visit fetches it @nightly', async ({
   page,
 }) => {
+  refused.add(inOne);
   refused.add('/learn/sounding/');
   await page.goto(site);
   await expect(footer(page)).toContainText(words.partly, slowly);
@@ -56,6 +71,20 @@ test('one file that does not come costs that file alone, and the next visit fetc
   expect(await has(page, '/learn/sounding/')).toBe(true);
   // The rest is not fetched a second time.
   expect(log.filter((path) => path.startsWith('/learn/'))).toEqual(['/learn/sounding/']);
+});
+
+test('where the line breaks, what came stays, and the rest comes file by file @nightly', async ({
+  page,
+}) => {
+  breaksAfter = whole.length / 3;
+  await page.goto(site);
+  await expect(footer(page)).toContainText(words.whole, slowly);
+  expect(log).toContain(inOne);
+  const after = log.slice(log.indexOf(inOne) + 1);
+  // The many style sheets come first in the file; one or two the page itself may want meanwhile.
+  expect(after.filter((path) => path.endsWith('.css')).length).toBeLessThan(5);
+  expect(after).toContain('/learn/sounding/');
+  expect(await has(page, '/learn/sounding/')).toBe(true);
 });
 
 test('what the browser has thrown away is fetched again at the next visit @nightly', async ({

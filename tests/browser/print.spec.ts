@@ -1,5 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { unfold } from './folds';
+import { nightUnless } from '../helpers/rounds';
 import { sheetsOf, smallestPrinted } from './page-checks';
 
 /** Common practice, no source: what is read on a slab at arm's length is set in 9 points or more. */
@@ -9,7 +10,7 @@ async function canBeRead(page: Page, what: string, width?: number) {
   expect.soft(points, `${what}: “${text}”`).toBeGreaterThanOrEqual(least - 0.01);
 }
 
-/** Examples with a drawn slab, with typed patches, and with the longest chart of days. */
+/** Examples with a drawn slab, with typed patches, and with the longest chart of days; one by day. */
 const examples = ['9 Larch Row', 'ramp and forecourt', 'Boat-shed floor', 'front steps'];
 async function example(page: Page, name: string) {
   await page.goto('/job/');
@@ -26,7 +27,9 @@ async function stands(page: Page, path: string) {
 }
 const ofJob = ['/advice/', '/job/', '/crew/', '/ready/', '/trial/', '/owner/', '/survey/'];
 for (const name of examples)
-  test(`${name}: every page prints in letters that can be read`, async ({ page }) => {
+  test(`${name}: every page prints in letters that can be read${nightUnless(name === '9 Larch Row')}`, async ({
+    page,
+  }) => {
     await example(page, name);
     for (const path of ofJob) {
       await stands(page, path);
@@ -45,7 +48,7 @@ test('every page to learn from prints in letters that can be read', async ({ pag
 });
 
 for (const name of examples)
-  test(`${name}: each part of the plan prints on its own in letters that can be read, the plan on one leaf`, async ({
+  test(`${name}: each part of the plan prints on its own in letters that can be read, the plan on one leaf${nightUnless(name === 'Boat-shed floor')}`, async ({
     page,
   }) => {
     await example(page, name);

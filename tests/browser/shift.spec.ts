@@ -1,5 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { openSix } from '../helpers/open-six';
+import { nightUnless, sampled } from '../helpers/rounds';
 import { sixNames } from '../helpers/six-jobs';
 
 /**
@@ -51,18 +52,23 @@ async function visit(page: Page, name: string, paths: readonly string[]): Promis
 }
 const pages = ['/advice/', '/job/', '/job/plan/', '/crew/', '/owner/', '/ready/'];
 
+/** By day one job settled and another with answers open; two pages with every answer open. */
 for (const job of sixNames) {
-  test(`nothing jumps: ${job}, settled`, async ({ page }) => {
+  test(`nothing jumps: ${job}, settled${nightUnless(job === 'hollow balcony')}`, async ({
+    page,
+  }) => {
     await openSix(page, job, 'work');
     await visit(page, 'settled', pages);
   });
-  test(`nothing jumps: ${job}, three answers open`, async ({ page }) => {
+  test(`nothing jumps: ${job}, three answers open${nightUnless(job === 'painted garage')}`, async ({
+    page,
+  }) => {
     await openSix(page, job, 'work', true);
     await visit(page, 'three open', ['/advice/', '/job/']);
   });
 }
 test('nothing jumps: everything open', async ({ page }) => {
-  await visit(page, 'all open', pages);
+  await visit(page, 'all open', sampled(pages, 3));
 });
 test('nothing jumps: pages that need no job', async ({ page }) => {
   await visit(page, 'no job', [

@@ -2,6 +2,8 @@ import { slowness } from '../helpers/slowness';
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
+import { createHash } from 'node:crypto';
+import { contentType } from 'mime-types';
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
 
 /** What the site may weigh and how long it may take; red when it takes more. */
@@ -95,22 +97,56 @@ test('no page takes more than 15 kB of CSS', () => {
 test.describe('with the worker', () => {
   test.use({ serviceWorkers: 'allow' });
 
-  test('the whole site on the device is under 6 MB', async ({ page }) => {
+  test('the whole site on the device is under 6 MB, and comes as at most 1.2 MB in one file', async ({
+    page,
+    context,
+  }) => {
     await page.goto('/');
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    const bytes = await page.evaluate(async () => {
+    const kept = await page.evaluate(async () => {
       const [name = ''] = await caches.keys();
       const cache = await caches.open(name);
-      const sizes = await Promise.all(
-        (await cache.keys()).map(
-          async (key) => (await (await cache.match(key))?.blob())?.size ?? 0,
-        ),
+      return Promise.all(
+        (await cache.keys()).map(async ({ url }) => {
+          const answer = await cache.match(url);
+          const type = answer?.headers.get('content-type') ?? '';
+          const policy = answer?.headers.get('content-security-policy') ?? '';
+          const body = (await answer?.arrayBuffer()) ?? new ArrayBuffer();
+          const digest = [...new Uint8Array(await crypto.subtle.digest('SHA-256', body))];
+          return { path: new URL(url).pathname, type, policy, bytes: body.byteLength, digest };
+        }),
       );
-      return sizes.reduce((sum, size) => sum + size, 0);
     });
+    // Each is the file of the build, with what the host says of all its files.
+    for (const { path, type, policy, digest } of kept) {
+      const file = path.endsWith('/') ? `${path}index.html` : path;
+      const own = createHash('sha256')
+        .update(read(file.slice(1)))
+        .digest();
+      expect(digest, path).toEqual([...own]);
+      expect(type, path).toBe(contentType(file.slice(file.lastIndexOf('/') + 1)) || '');
+      expect(policy, path).toContain("frame-ancestors 'none'");
+    }
+    const bytes = kept.reduce((sum, file) => sum + file.bytes, 0);
     console.log(`whole site offline: ${(bytes / 1e6).toFixed(2)} MB`);
     expect(bytes).toBeGreaterThan(1e6);
     expect(bytes).toBeLessThan(6e6);
+
+    const [worker] = context.serviceWorkers();
+    const fetched =
+      (await worker?.evaluate(() =>
+        (performance.getEntriesByType('resource') as PerformanceResourceTiming[]).map(
+          ({ name, encodedBodySize }) => ({ path: new URL(name).pathname, bytes: encodedBodySize }),
+        ),
+      )) ?? [];
+    const transferred = fetched.reduce((sum, file) => sum + file.bytes, 0);
+    console.log(
+      `transferred for it: ${(transferred / 1e6).toFixed(2)} MB in ${fetched.length} files`,
+    );
+    expect(fetched.map(({ path }) => path)).toContain('/_app/whole-site.txt');
+    expect(fetched.length).toBeLessThan(6);
+    expect(transferred).toBeGreaterThan(0.5e6);
+    expect(transferred).toBeLessThanOrEqual(1.2e6);
   });
 });
 

@@ -64,7 +64,40 @@ describe('a step of the crew’s day', () => {
     await user.click(button('Start: Saw the edge'));
     await user.click(button('Undo: Saw the edge: started 07:00.'));
     expect(log('saw-cut')).toEqual({});
-    expect(screen.getByText('It is as it was before.')).toBeInTheDocument();
+    expect(screen.getByText('Taken back: Saw the edge: started 07:00.')).toBeInTheDocument();
+  });
+
+  // Common practice, no source: what was pressed by mistake in gloves is more than one press.
+  it('undoes press by press, the last first, back to not started; the focus stays, then goes to the step', async () => {
+    await user.click(button('Start: Saw the edge'));
+    pass(1);
+    await user.click(button('Stop: Saw the edge'));
+    pass(1);
+    await user.click(button('Done: Saw the edge'));
+    const undo = document.querySelector<HTMLElement>('.said button');
+    await user.click(button('Undo: Saw the edge: done.'));
+    expect(document.activeElement).toBe(undo);
+    expect(log('saw-cut').done).toBeUndefined();
+    expect(spellsOf(log('saw-cut'))[0]?.to).toBeDefined();
+    await user.click(button('Undo: Saw the edge: stopped 08:00.'));
+    expect(document.activeElement).toBe(undo);
+    expect(spellsOf(log('saw-cut'))[0]?.to).toBeUndefined();
+    await user.click(button('Undo: Saw the edge: started 07:00.'));
+    expect(log('saw-cut')).toEqual({});
+    await vi.waitFor(() =>
+      expect(document.activeElement).toHaveAccessibleName('Start: Saw the edge'),
+    );
+  });
+
+  it('keeps the focus at the time that was put in or put right, not at the note', async () => {
+    pass(3);
+    await user.click(button(/^Saw the edge Walk-behind saw/));
+    await user.type(screen.getByLabelText('Started'), local(0.5));
+    await user.type(screen.getByLabelText('Stopped'), local(2));
+    await user.click(button('Add a time'));
+    await vi.waitFor(() => expect(document.activeElement).toHaveAccessibleName('Save'));
+    await user.click(button('Take out'));
+    await vi.waitFor(() => expect(document.activeElement).toHaveAccessibleName('Add a time'));
   });
 
   it('undoes nothing that another tab has changed since', async () => {
@@ -211,5 +244,28 @@ describe('what waits to be cleared', () => {
     expect(screen.queryByRole('button', { name: 'Start: Break out' })).toBeNull();
     for (const card of screen.getAllByRole('article'))
       expect(card.querySelector('p')?.textContent ?? '').not.toContain('Break out');
+  });
+
+  it('asks before anybody begins there, and begins only on a yes', async () => {
+    await open(two());
+    const start = 'Start: Break out (Forecourt)';
+    await user.click(button(start));
+    expect(log('break-out')).toEqual({});
+    expect(
+      screen.getByText(/^Forecourt must wait\. .*locates cables and pipes.*Is that done\?$/),
+    ).toBeInTheDocument();
+    expect(document.activeElement).toHaveAccessibleName('Yes, begin');
+    await user.click(button('Leave it'));
+    expect(log('break-out')).toEqual({});
+    expect(document.activeElement).toHaveAccessibleName(start);
+    await user.click(button('Done: Break out (Forecourt)'));
+    expect(log('break-out')).toEqual({});
+    await user.click(button('Leave it'));
+    await user.click(button(start));
+    await user.click(button('Yes, begin'));
+    expect(spellsOf(log('break-out'))).toHaveLength(1);
+    // Stopping what goes on is never asked about.
+    await user.click(button('Stop: Break out (Forecourt)'));
+    expect(spellsOf(log('break-out'))[0]?.to).toBeDefined();
   });
 });

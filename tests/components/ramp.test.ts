@@ -83,7 +83,7 @@ describe('whom to call', () => {
   });
   it('is nobody for a zone, never for the site', () => {
     render(AdvicePage, { zone: 'z0' });
-    expect(text()).toMatch(/Nobody for this zone/);
+    expect(text()).toMatch(/No specialist for this zone/);
   });
 });
 

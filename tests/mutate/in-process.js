@@ -1,16 +1,18 @@
 /**
  * Runs the tests of a room for the tool that changes its rules, in one process: per change the
- * modules are evaluated anew (some 20 ms), where a worker for each takes a quarter of a second.
+ * modules are evaluated anew (some 10 ms), where a worker for each takes a quarter of a second.
  * What the tests call (`describe`, `it`, `expect`) is Vitest's own, run by its own runner.
  *
  * Plain JavaScript: the tool loads it in a process that reads nothing else.
  */
 import { startTests } from '@vitest/runner';
+import { IDBFactory } from 'fake-indexeddb';
 import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { dirname, relative, resolve } from 'node:path';
-import { createServer, createServerModuleRunner } from 'vite';
 import { chai } from 'vitest';
+import { Known } from './known.js';
+import { modulesOf } from './modules.js';
 
 /** Where the changed code looks for which change is on, and counts what a test comes through. */
 const switches = (globalThis.__stryker__ ??= {});
@@ -23,8 +25,16 @@ function idOf(test) {
   return `${relative(process.cwd(), test.file.filepath)}#${names.join(' ')}`;
 }
 const fileOf = (id) => id.slice(0, id.indexOf('#'));
+/** The loading of a file of tests counts as a test: of what it comes through, the whole file tells. */
+const loadingOf = (file) => `${file}#`;
 const testsIn = (tasks) =>
   tasks.flatMap((task) => (task.type === 'test' ? [task] : testsIn(task.tasks)));
+
+/** Time of the processor, ms: a busy machine makes no test slow. */
+const processor = () => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+};
 
 /** The file whose tests run. */
 let running = '';
@@ -38,11 +48,15 @@ chai.util.overwriteMethod(chai.Assertion.prototype, 'toMatchFileSnapshot', () =>
 
 class InProcess {
   static inject = ['options'];
-  /** How long each test took, ms. */
+  /** How long each test took, and the loading of each file with all its tests, ms. */
   took = new Map();
+  /** How many changes of a file each file of tests has noticed. */
+  noticed = new Map();
 
   constructor({ inProcess }) {
+    this.options = inProcess;
     this.files = inProcess.tests;
+    this.known = new Known(inProcess.known, inProcess.tests);
   }
 
   capabilities() {
@@ -51,26 +65,23 @@ class InProcess {
 
   async init() {
     process.env.NODE_ENV = 'test';
-    // The same cases each time, and few: what is noticed is to be noticed by name, not by luck.
-    fc.configureGlobal({ seed: 1, numRuns: 20 });
-    this.server = await createServer({
-      logLevel: 'error',
-      server: { middlewareMode: true, ws: false, hmr: false, watch: null },
-      optimizeDeps: { noDiscovery: true },
-    });
-    const options = { hmr: false, sourcemapInterceptor: false };
-    this.modules = createServerModuleRunner(this.server.environments.ssr, options);
+    // The same cases each time, and few: what is noticed is to be noticed by name, not by luck. The
+    // first that fails is enough; no smaller one is sought.
+    fc.configureGlobal({ seed: 1, numRuns: 20, endOnFailure: true });
+    this.modules = await modulesOf(this.options.room);
   }
 
   /**
    * Runs files of tests, all of a file or those wanted; to the first that fails, where one is enough.
    * @param {readonly string[]} files
    * @param {ReadonlySet<string> | null} wanted
-   * @param {boolean} untilFailed
+   * @param {boolean} first
    */
-  async run(files, wanted, untilFailed) {
-    this.modules.clearCache();
+  async run(files, wanted, first) {
+    // What the tests of one change kept on the device is not there for those of the next.
+    if ('indexedDB' in globalThis) globalThis.indexedDB = new IDBFactory();
     let over = false;
+    let since = 0;
     const runner = {
       config: {
         root: process.cwd(),
@@ -83,20 +94,22 @@ class InProcess {
         hookTimeout: 600_000,
         retry: 0,
         tags: [],
+        diffOptions: { maxDepth: 3, truncateThreshold: 20 },
       },
       importFile: (path) => this.modules.import(path),
-      onCollected: (found) => {
-        if (!wanted) return;
-        for (const test of testsIn(found)) if (!wanted.has(idOf(test))) test.mode = 'skip';
+      onCollected: ([found]) => {
+        if (!wanted || wanted.has(loadingOf(relative(process.cwd(), found.filepath)))) return;
+        for (const test of testsIn([found])) if (!wanted.has(idOf(test))) test.mode = 'skip';
       },
       onBeforeRunTask: (test) => {
         if (over) test.mode = 'skip';
         switches.currentTestId = idOf(test);
-        running = test.file.filepath;
+        since = processor();
       },
       onAfterRunTask: (test) => {
-        switches.currentTestId = undefined;
-        over ||= untilFailed && test.result?.state === 'fail';
+        test.meta.took = processor() - since;
+        switches.currentTestId = loadingOf(relative(process.cwd(), test.file.filepath));
+        over ||= first && test.result?.state === 'fail';
       },
     };
     const results = [];
@@ -105,48 +118,96 @@ class InProcess {
         ...{ id, name: id, fileName, timeSpentMs: took ?? 0 },
         ...(error === null ? { status: passed } : { status: failed, failureMessage: error }),
       });
-    for (const name of files) {
+    for (const [place, name] of files.entries()) {
       if (over) break;
-      const [file] = await startTests([{ filepath: resolve(name) }], runner);
+      // Where coverage is counted, each file tells what it comes through in loading.
+      if (place === 0 || !first) this.modules.forget();
+      running = resolve(name);
+      switches.currentTestId = loadingOf(name);
+      const start = processor();
+      const [file] = await startTests([{ filepath: running }], runner);
       const tests = testsIn(file.tasks);
       for (const test of tests) {
-        const { state, duration, errors } = test.result ?? {};
-        if (state === 'pass') add(idOf(test), file.filepath, duration, null);
-        if (state === 'fail') add(idOf(test), file.filepath, duration, errors?.[0]?.message ?? '');
+        const { state, errors } = test.result ?? {};
+        if (state === 'pass') add(idOf(test), running, test.meta.took, null);
+        if (state === 'fail') add(idOf(test), running, test.meta.took, errors?.[0]?.message ?? '');
       }
-      // A file that cannot be loaded has no test to fail.
-      const broken = file.result?.errors?.[0];
-      if (!broken) continue;
-      add(`${name}#`, file.filepath, 0, broken.stack ?? broken.message);
-      over ||= untilFailed;
+      // A file that cannot be loaded, and what fails before or after a test, has no test to fail.
+      const broken =
+        file.result?.state === 'fail' && !tests.some(({ result }) => result?.state === 'fail');
+      const error = file.result?.errors?.[0];
+      add(
+        loadingOf(name),
+        running,
+        processor() - start,
+        broken ? (error?.stack ?? error?.message ?? 'failed outside its tests') : null,
+      );
+      over ||= first && broken;
     }
+    switches.currentTestId = undefined;
     return results;
   }
 
-  /** Files of the tests wanted, those first whose tests take the least time: most changes are noticed early. */
-  quickestFirst(ids) {
+  /**
+   * Files of the tests wanted, those first whose tests take little time and have noticed much of the
+   * changed file: most changes are noticed early.
+   */
+  bestFirst(ids, changed) {
     const time = new Map();
     for (const id of ids)
       time.set(fileOf(id), (time.get(fileOf(id)) ?? 0) + (this.took.get(id) ?? 0));
-    return [...time.keys()].sort((one, other) => time.get(one) - time.get(other));
+    const cost = (file) => time.get(file) / (1 + (this.noticed.get(`${changed} ${file}`) ?? 0));
+    return [...time.keys()].sort((one, other) => cost(one) - cost(other));
   }
 
   async dryRun() {
     switches.activeMutant = undefined;
+    // Once to see that tests leave nothing behind: of what failed for that, all changes would be noticed.
+    const before = await this.run(this.files, null, false);
     switches.mutantCoverage = { static: {}, perTest: {} };
-    const tests = await this.run(this.files, null, false);
+    const tests = [...(await this.run(this.files, null, false))];
+    for (const { status, ...rest } of before)
+      if (status === failed) tests.push({ status, ...rest });
     for (const { id, timeSpentMs } of tests) this.took.set(id, timeSpentMs);
-    this.files = this.quickestFirst(this.took.keys());
-    return { status: 'complete', tests, mutantCoverage: switches.mutantCoverage };
+    const { perTest } = switches.mutantCoverage;
+    this.leaveOutSlow(perTest);
+    const mutantCoverage = { static: {}, perTest };
+    return { status: 'complete', tests, mutantCoverage };
+  }
+
+  /** A slow test is asked only about what no other comes through: the count is rather too low. */
+  leaveOutSlow(perTest) {
+    const slow = (id) => this.took.get(id) > this.options.longest;
+    const quick = new Set(
+      Object.entries(perTest).flatMap(([id, hits]) => (slow(id) ? [] : Object.keys(hits))),
+    );
+    for (const id of Object.keys(perTest).filter(slow)) {
+      console.log(`slow (${Math.round(this.took.get(id))} ms): ${id}`);
+      const alone = Object.entries(perTest[id]).filter(([mutant]) => !quick.has(mutant));
+      perTest[id] = Object.fromEntries(alone);
+    }
   }
 
   async mutantRun({ activeMutant, testFilter, hitLimit }) {
+    const known = this.known.of(activeMutant);
+    if (known?.same) return known.result;
+    const killers = known?.result.killedBy;
+    const again = killers && (await this.verdict(activeMutant, killers, hitLimit));
+    const result =
+      again?.status === 'killed'
+        ? again
+        : await this.verdict(activeMutant, testFilter ?? [...this.took.keys()], hitLimit);
+    this.known.keep(activeMutant, result);
+    return result;
+  }
+
+  /** What tests say of a change: the first that fails has noticed it. */
+  async verdict({ id: change, fileName }, wanted, hitLimit) {
     switches.mutantCoverage = undefined;
-    switches.activeMutant = activeMutant.id;
+    switches.activeMutant = change;
     switches.hitCount = hitLimit === undefined ? undefined : 0;
     switches.hitLimit = hitLimit;
-    const files = testFilter ? this.quickestFirst(testFilter) : this.files;
-    const ran = await this.run(files, testFilter ? new Set(testFilter) : null, true);
+    const ran = await this.run(this.bestFirst(wanted, fileName), new Set(wanted), true);
     switches.activeMutant = undefined;
     const nrOfTests = ran.length;
     if (hitLimit !== undefined && switches.hitCount > hitLimit)
@@ -154,15 +215,39 @@ class InProcess {
     const killer = ran.find(({ status }) => status === failed);
     if (!killer) return { status: 'survived', nrOfTests };
     const { id, failureMessage } = killer;
-    return { status: 'killed', killedBy: [id], failureMessage, nrOfTests };
+    const pair = `${fileName} ${fileOf(id)}`;
+    this.noticed.set(pair, (this.noticed.get(pair) ?? 0) + 1);
+    return {
+      status: 'killed',
+      killedBy: [id],
+      failureMessage: failureMessage.slice(0, 200),
+      nrOfTests,
+    };
   }
 
   async dispose() {
     await this.modules?.close();
-    await this.server?.close();
+  }
+}
+
+/** A change that never came back is known by the tool alone, which ended the process. */
+class Endless {
+  static inject = ['options'];
+
+  constructor({ inProcess }) {
+    this.known = new Known(inProcess.known, inProcess.tests);
+  }
+
+  onMutantTested({ status, location: { start, end }, ...rest }) {
+    // Told to a reader lines count from 1, to a runner from 0.
+    const runners = ({ line, column }) => ({ line: line - 1, column: column - 1 });
+    const change = { ...rest, location: { start: runners(start), end: runners(end) } };
+    if (status === 'Timeout' && !this.known.of(change)?.same)
+      this.known.keep(change, { status: 'timeout', reason: 'did not come back' });
   }
 }
 
 export const strykerPlugins = [
   { kind: 'TestRunner', name: 'in-process', injectableClass: InProcess },
+  { kind: 'Reporter', name: 'endless', injectableClass: Endless },
 ];

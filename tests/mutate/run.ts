@@ -1,17 +1,17 @@
 /**
  * Changes the rules of a room one at a time and counts which changes no test notices:
  * `npm run mutate -- ROOM [FILE...]`. What is known already is not tried again (test-results/mutate).
- * --quick leaves out tables that are read once, when a module loads: each needs all tests of the room.
  * --share=10 tries every tenth block of four lines, to see how a room stands.
+ * A score is whole when neither files nor a share were given.
  */
 import { Stryker } from '@stryker-mutator/core';
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
+import { judged, tableOf } from './count';
 import { rooms, testsOf } from './rooms';
 
 const given = process.argv.slice(2);
 const [name, ...only] = given.filter((word) => !word.startsWith('--'));
-const quick = given.includes('--quick');
 const share = Number(given.find((word) => word.startsWith('--share='))?.slice(8) ?? 1);
 const room = rooms.find((one) => one.name === name);
 if (!room || !(share >= 1)) {
@@ -48,7 +48,12 @@ const started = Date.now();
 const results = await new Stryker({
   mutate: toMutate(),
   testRunner: 'in-process',
-  inProcess: { tests: testsOf(room) },
+  inProcess: {
+    tests: testsOf(room),
+    room: `src/lib/${room.name}`,
+    known: resolve(folder, 'known.jsonl'),
+    longest: 2000,
+  },
   warnings: {
     unknownOptions: false,
     preprocessorErrors: true,
@@ -56,29 +61,22 @@ const results = await new Stryker({
     slow: true,
   },
   coverageAnalysis: 'perTest',
-  ignoreStatic: quick,
   concurrency: 1,
-  incremental: share === 1,
-  incrementalFile: `${folder}/incremental.json`,
-  plugins: ['./tests/mutate/in-process.js', './tests/mutate/survivors.js'],
-  reporters: ['survivors', 'progress-append-only', 'json'],
+  plugins: ['./tests/mutate/in-process.js'],
+  reporters: ['endless', 'progress-append-only', 'json'],
   jsonReporter: { fileName: `${folder}/report.json` },
   ignorePatterns: ['build', 'test-results', 'static', 'tests/browser', '.svelte-kit/output'],
   tempDirName: `${folder}/sandbox`,
   checkers: [],
-  timeoutMS: 120_000,
+  timeoutMS: 40_000,
 }).runMutationTest();
 
-const count = (status: string): number => results.filter((one) => one.status === status).length;
-const [killed, survived, slow] = [count('Killed'), count('Survived'), count('Timeout')];
-const [missed, left] = [count('NoCoverage'), count('Ignored')];
-const all = killed + survived + missed + slow;
-const score = (((killed + slow) / all) * 100).toFixed(1);
-const minutes = ((Date.now() - started) / 60_000).toFixed(1);
-console.log('| room | mutants | killed | survived | no coverage | timeout | score | minutes |');
-console.log('| ---- | ------- | ------ | -------- | ----------- | ------- | ----- | ------- |');
+const changes = judged(results);
+for (const { status, place, line, of, to } of changes)
+  if (status === 'survived' || status === 'no coverage')
+    console.log(`${status} ${place} | ${line} | ${of} → ${to}`);
+console.log(tableOf(room.name, changes));
 console.log(
-  `| ${room.name} | ${all} | ${killed} | ${survived} | ${missed} | ${slow} | ${score} % | ${minutes} |`,
+  `${share > 1 || only.length ? 'a part' : 'whole'}, ${((Date.now() - started) / 60_000).toFixed(1)} minutes`,
 );
-if (left) console.log(`${left} left out: tables (--quick), or equivalent by a note in the source`);
 process.exit(0);

@@ -3,38 +3,17 @@ import { getNextSnapshot } from 'xstate';
 import { describe, expect, it } from 'vitest';
 import { getAdjacencyMap } from 'xstate/graph';
 import { notSure } from '$lib/answers/answers';
-import { choicesOf, questionIds, questions, type QuestionId } from '$lib/answers/questions';
-import { askedQuestions, missingQuestions, whyNotAsked } from '$lib/advice/relevance';
-import {
-  answerOf,
-  previousOf,
-  type AnswerGiven,
-  type InterviewContext,
-} from '$lib/interview/context';
+import { questionIds, questions, type QuestionId } from '$lib/answers/questions';
+import { askedQuestions, missingQuestions } from '$lib/advice/relevance';
+import { previousOf, type InterviewContext } from '$lib/interview/context';
 import { interview, type InterviewEvent } from '$lib/interview/machine';
 import { restsAt } from '$lib/interview/rests-at';
-import { give, placeOf, replay, standAt, type InterviewState } from '$lib/interview/replay';
+import { placeOf, replay, standAt, type InterviewState } from '$lib/interview/replay';
+import { filled, legal } from '../helpers/answers-given';
 import { anyAnswer } from '../helpers/any-job';
 import { projection } from '../helpers/projection';
 
 const empty: InterviewContext = { site: {}, zone: {} };
-
-/** The answers that the guards can tell apart, for each question. */
-function legal(question: QuestionId): AnswerGiven[] {
-  const { kind } = questions[question];
-  const answers: unknown[] =
-    kind === 'number'
-      ? ['unknown', 100]
-      : kind === 'many'
-        ? [
-            notSure(question),
-            { yes: [], maybe: [] },
-            ...choicesOf(question).map((choice) => ({ yes: [choice], maybe: [] })),
-          ]
-        : [notSure(question), ...choicesOf(question).map((choice) => [choice])];
-  if (kind === 'depth') answers.push(4, 60, 100);
-  return answers.map((answer) => ({ question, answer }) as AnswerGiven);
-}
 
 const eventsOf = (state: InterviewState): InterviewEvent[] => {
   const place = placeOf(state);
@@ -117,114 +96,9 @@ describe('the machine', () => {
     );
     expect(restsAt(empty)).toBe('element');
   });
-
-  it('passes over a question that an answer given earlier leaves nothing to ask for', () => {
-    // The ground moves, so only the finish would count; but rotten to half the thickness is replaced.
-    const answers: InterviewContext = {
-      site: {
-        ...{
-          element: ['soffit'],
-          setting: ['open'],
-          salts: ['sea-or-pool'],
-          freezeThaw: ['often'],
-        },
-        ...{ thickness: 30, warnings: { yes: ['settled-or-rocking'], maybe: [] } },
-      },
-      zone: { depth: 2, looseness: ['rotten'] },
-    };
-    expect(placeOf(replay(answers))).toBe('area');
-    expect(restsAt(answers)).toBe('area');
-  });
-
-  it('describes each of its states', () => {
-    for (const state of Object.values(interview.states)) expect(state.description).toBeTruthy();
-  });
-
-  it('refuses an answer to another question than the one it stands at', () => {
-    const state = standAt(empty, 'element');
-    const given = { question: 'salts', answer: ['none'] } as const;
-    expect(give(empty, { question: 'element', answer: ['slab'] }).next).toBe('setting');
-    expect(placeOf(state)).toBe('element');
-    expect(replay(empty).can({ type: 'ANSWER', ...given })).toBe(false);
-  });
 });
 
 describe('a fold of answers', () => {
-  const anyGiven = fc.constantFrom(...questionIds.flatMap(legal));
-  const anyAnswers = fc.array(anyGiven, { maxLength: 24 });
-  const filled = (given: readonly AnswerGiven[]): InterviewContext => {
-    const answers = { site: {}, zone: {} } as Record<'site' | 'zone', Record<string, unknown>>;
-    for (const { question, answer } of given) answers[questions[question].scope][question] = answer;
-    return answers as unknown as InterviewContext;
-  };
-
-  it('replaying what was replayed changes nothing', () => {
-    fc.assert(
-      fc.property(anyAnswers, (given) => {
-        const once = replay(filled(given));
-        const twice = replay(once.context);
-        expect(twice.context).toEqual(once.context);
-        expect(twice.value).toEqual(once.value);
-      }),
-    );
-  });
-
-  it('keeps every answer, also one whose question is not asked now', () => {
-    fc.assert(
-      fc.property(anyAnswers, (given) => {
-        const answers = filled(given);
-        expect(replay(answers).context).toEqual(answers);
-      }),
-    );
-  });
-
-  it('does not care in which order the answers came', () => {
-    const order = fc.uniqueArray(anyGiven, { selector: ({ question }) => question, maxLength: 16 });
-    fc.assert(
-      fc.property(
-        order.chain((given) =>
-          fc.tuple(fc.constant(given), fc.shuffledSubarray(given, { minLength: given.length })),
-        ),
-        ([one, other]) => {
-          const fold = (all: readonly AnswerGiven[]) =>
-            all.reduce<InterviewContext>((answers, each) => {
-              const asked = whyNotAsked(each.question, answers.site, answers.zone) === null;
-              return asked
-                ? give(answers, each).answers
-                : replay(filled([...list(answers), each])).context;
-            }, empty);
-          const list = (answers: InterviewContext) =>
-            questionIds
-              .filter((id) => answerOf(answers, id) !== undefined)
-              .map((id) => ({ question: id, answer: answerOf(answers, id) }) as AnswerGiven);
-          expect(fold(other)).toEqual(fold(one));
-          expect(replay(fold(other)).value).toEqual(replay(fold(one)).value);
-        },
-      ),
-    );
-  });
-
-  it('asks only what became missing when an answer is changed', () => {
-    let answers = empty;
-    let place = placeOf(replay(answers));
-    while (place !== 'done') {
-      const given = { question: place, answer: legal(place)[1]?.answer } as AnswerGiven;
-      ({ answers, next: place } = give(answers, given));
-    }
-    expect(answers.zone.cracks).toEqual(['none']);
-    const changed = give(answers, { question: 'cracks', answer: ['crumbling'] });
-    expect(changed.next).toBe('crackLength');
-    expect({ ...changed.answers.zone, cracks: undefined }).toEqual({
-      ...answers.zone,
-      cracks: undefined,
-    });
-    const sized = give(changed.answers, { question: 'crackLength', answer: 12 });
-    expect(sized.next).toBe('done');
-    const undone = give(sized.answers, { question: 'cracks', answer: ['none'] });
-    expect(undone.next).toBe('done');
-    expect(undone.answers.zone.crackLength).toBe(12);
-  });
-
   it('goes back to the question asked before, as pages that do without the machine reckon it', () => {
     fc.assert(
       fc.property(fc.array(fc.constantFrom(...questionIds.flatMap(legal))), (given) => {

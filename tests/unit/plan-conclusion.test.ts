@@ -199,6 +199,26 @@ describe('a part whose depth makes a patch doubtful', () => {
   });
 });
 
+// Common practice, no source: nobody promises that a part stays while nobody knows, or an engineer says.
+describe('parts that may have to be made new', () => {
+  const sound = { area: 60 };
+  const may = (zone: object, site: object = {}) => read(tradeJob([sound, zone], site)).madeNew;
+  it('are those of which an answer that decides is missing', () =>
+    expect(may({ area: 40, depth: ['20-to-50', 'over-50', 'through'] })).toEqual({
+      parts: 0,
+      perhaps: 1,
+      of: 2,
+    }));
+  it('are those an engineer has to look at', () =>
+    expect(may({ area: 40, cracks: ['moving'], crackLength: 3 })).toEqual({
+      parts: 0,
+      perhaps: 1,
+      of: 2,
+    }));
+  it('are none where all is known and sound', () =>
+    expect(may({ area: 40 })).toEqual({ parts: 0, perhaps: 0, of: 2 }));
+});
+
 // Common practice, no source: what a option takes more than another option speaks against it.
 describe('replacing the broken parts', () => {
   it('has against it what it surely takes more than restoring', () => {

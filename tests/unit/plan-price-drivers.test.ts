@@ -33,6 +33,14 @@ describe('what drives the price', () => {
     expect(driving([{}], { element: ['steps'] })).toContain('by-hand');
     expect(driving([{}])).not.toContain('by-hand');
   });
+  it('says at least so many days where the hours of some of the work are not known', () => {
+    const days = (zone: object) => {
+      const driver = priceDrivers(plan([zone])).find(({ id }) => id === 'days');
+      return driver ? priceDriverSentence(driver, formatter('metric')) : '';
+    };
+    expect(days({ ...hollow, cracks: ['still'], crackLength: 'unknown' })).toMatch(/^At least \d/);
+    expect(days({ ...hollow, cracks: ['still'], crackLength: 3 })).toMatch(/^\d/);
+  });
   it('is said in a sentence each, with the amount of the plan', () => {
     const say = formatter('us');
     const told = priceDrivers(plan([hollow])).map((driver) => priceDriverSentence(driver, say));

@@ -64,7 +64,9 @@ describe('whether the days of a plan hold for the hands', () => {
     const { title, lines } = handsLines(say, over);
     expect(title).toBe('Day 1 does not hold for the hands.');
     expect(lines.join(' ')).toMatch(/30\sminutes, the limit value after 2\shours/);
-    expect(lines.join(' ')).toMatch(/\d+\speople taking turns/);
+    expect(lines.join(' ')).toMatch(
+      /To stay within the limit value: \d+\speople in place of 2, in turns of 15\sminutes/,
+    );
     const told = JSON.stringify(
       planDocument(job, plan, say, { date: '', nameOf: (zone) => zone }).sections,
     );
@@ -73,8 +75,24 @@ describe('whether the days of a plan hold for the hands', () => {
     expect(hammers.length).toBeGreaterThan(0);
     for (const { turns } of hammers)
       expect(turnsInShort(say, turns)).toMatch(
-        /hours planned\. One person has 30\sminutes to the action value, 2\shours to the limit/,
+        /hours planned: action value after 30\sminutes, limit value after 2\shours\. Take turns/,
       );
+  });
+
+  // Plain sums, common practice, no source: who is there, who would do, days planned and days it takes.
+  it('counts those who are there in one short sentence, with the right plural', () => {
+    if (!over) throw new Error('nothing over');
+    const last = (change: object) => handsLines(say, { ...over, ...change }).lines.at(-1);
+    expect(last({ crew: 3, turns: { people: 2, days: 1 } })).toBe(
+      'To stay within the limit value: 2 of you in equal turns, or a gentler tool.',
+    );
+    expect(last({ crew: 3, turns: { people: 3, days: 1 } })).toBe(
+      'To stay within the limit value: all of you in equal turns, or a gentler tool.',
+    );
+    expect(last({ crew: 2, shaking: 1, turns: { people: 9, days: 5 } })).toMatch(
+      /^To stay within the limit value: 9\speople in place of 2, in turns of 15\sminutes, or 5\sdays in place of 1, or a gentler tool\.$/,
+    );
+    expect(last({ turns: null })).toMatch(/not even 15\sminutes fits/);
   });
 
   // By the same formula (ISO 5349-1): 15 m/s2 reaches the action value after 13.3 minutes.
@@ -82,7 +100,7 @@ describe('whether the days of a plan hold for the hands', () => {
     const { cards: harsh, crewPlan } = laid(hollow({ crew: 2, ...measured(15) }));
     const hammer = harsh.flatMap(({ turns }) => turns).find(({ over: passed }) => passed);
     if (!hammer) throw new Error('no hammer');
-    expect(turnsInShort(say, [hammer])).toMatch(/has 13\sminutes to the action value/);
+    expect(turnsInShort(say, [hammer])).toMatch(/action value after 13\sminutes/);
     expect(turnsInShort(say, [{ ...hammer, over: null }])).toMatch(
       /: 13\sminutes a person in all\./,
     );

@@ -1,3 +1,4 @@
+import { earsFor } from '$lib/safety/ears';
 import { describe, expect, test } from 'vitest';
 import { safetyOf, type SafetyOfWorker } from '$lib/safety/safety-of';
 import { shiftProblems } from '$lib/safety/problems';
@@ -63,25 +64,30 @@ describe('noise', () => {
   test('known and unknown', () => {
     const known = noise({ ...breaking, hours: [2, 2], ownLevel: 90 });
     expect(words.noiseSentence(say, known.limits['osha-limit'])).toBe(
-      'Under the limit: 25% of what it allows. The mean of the day is 80 dB(A).',
+      'Under the limit: 25% of what it allows, with nothing on the ears. The mean of the day is 80 dB(A).',
     );
     expect(words.hoursLeftSentence(say, known.limits['osha-limit'])).toContain('6 hours more');
     const unknown = noise({ ...breaking, step: 'shotblast' });
     expect(words.noiseSentence(say, unknown.limits.niosh)).toContain('no level is known');
     // Nothing is known of the one tool: no number may be made of that.
-    expect(words.protectorSentence(say, unknown.limits.niosh.protector)).toContain('Measure first');
+    expect(words.protectorSentence(say, unknown.limits.niosh.protector, null)).toContain(
+      'Measure first',
+    );
     expect(words.unknownNoiseSentence(say, unknown)).toContain('shotblaster');
     expect(words.hoursLeftSentence(say, unknown.limits.niosh)).toContain('cannot be told');
     expect(words.unknownNoiseSentence(say, known)).toBeNull();
   });
   test('protectors: rounded up, derated, doubled where one cannot do it', () => {
     const loud = noise({ ...breaking, hours: [8, 8], ownLevel: 95 });
-    expect(words.protectorSentence(say, loud.limits.niosh.protector)).toMatch(
+    const ears = (part: number) => earsFor(part, 'niosh');
+    const usual = loud.limits.niosh.typical.part;
+    expect(words.protectorSentence(say, loud.limits.niosh.protector, ears(usual))).toMatch(
       /take off 10 dB .* 50% .* \(NRR\) of 27 or more/,
     );
     const louder = noise({ ...breaking, hours: [8, 8], ownLevel: 110 });
-    expect(words.protectorSentence(say, louder.limits.niosh.protector)).toContain(
-      'plugs and muffs',
+    const much = louder.limits.niosh;
+    expect(words.protectorSentence(say, much.protector, ears(much.typical.part))).toContain(
+      'Not even plugs and muffs together',
     );
   });
 });
@@ -104,7 +110,7 @@ test('vibration, trigger time, sharing', () => {
   // 1 to 2 h, usually 1.5, at 20 m/s2 are 1200 points: a quarter hour is 200, so nobody can stay under
   // 100, and 3 people under 400; for the whole 2 h it would take 4.
   expect(words.sharingSentence(say, result.safety.sharing['vibration-action'])).toBe(
-    'More people cannot solve this: 15 minutes with the breaker is too much for one day. Choose a gentler tool or method, or take better protection.',
+    'No number of people brings that about: 15 minutes with the breaker already takes more than one person may have in a day.',
   );
   expect(words.sharingSentence(say, result.safety.sharing['vibration-limit'])).toBe(
     '3 people can do it all in one day; your crew needs 2 days.',

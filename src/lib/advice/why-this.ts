@@ -33,7 +33,11 @@ const forRemoval: ChoiceReason = ({ demands, rest: method }) => {
   if (place !== 'floor' && (method === 'abrasive-blast' || method === 'needle-scale'))
     return {
       rule: place === 'floor-spot' ? 'hand-tools-here' : 'off-floor-blast',
-      facts: removalFacts(demands),
+      // Off floors blasting goes before needles, except on a spot.
+      facts: {
+        ...removalFacts(demands),
+        ...(place === 'off-floor-spot' && method === 'needle-scale' && { small: 'yes' }),
+      },
     };
   return {
     rule: 'cuts-to-sound',

@@ -1,3 +1,4 @@
+import type { UnitSystem } from './units';
 import type { StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
 import type { Setting } from './questions';
@@ -48,3 +49,7 @@ export interface CrewDay {
   /** Where that day is worked; open air when not given. */
   readonly mixSetting?: Setting;
 }
+
+/** Whose rules come first: as chosen, or as the reader's units have it. */
+export const regionOf = (crewDay: CrewDay | undefined, units: UnitSystem): Region =>
+  crewDay?.region ?? (units === 'us' ? 'us' : 'elsewhere');

@@ -148,7 +148,7 @@ export function readForOwner(
     doubtful,
     madeNew: {
       parts: zonesIn('replace').length,
-      perhaps: doubtful.length,
+      perhaps: new Set([...doubtful, ...zonesIn('engineer', 'not-known')]).size,
       of: job.zones.length,
     },
   };

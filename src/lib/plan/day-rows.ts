@@ -3,6 +3,7 @@ import { tools, type ToolId } from '$shared/tools';
 import { dayOf } from './clock';
 import type { Schedule } from './days';
 import type { Placed } from './schedule';
+import type { Task } from './tasks';
 import { besideTool } from './tools';
 
 /** A stretch of hours on a day, from the start of its work; past the end of work it is evening and night. */
@@ -35,6 +36,8 @@ export interface DayRow {
   readonly people: number;
   /** Begun that day, with hours that nobody has said: what is placed by whoever places it, a specialist’s. */
   readonly untimed: readonly StepId[];
+  /** Of all these, steps that only zones have that day which must wait. */
+  readonly waiting: readonly StepId[];
 }
 
 const hoursInDay = 24;
@@ -85,7 +88,11 @@ function joined(pieces: readonly Piece[]): Piece[] {
  * The days of a schedule as rows, each with a lane a person and a lane a machine. The last row is the
  * last day on which somebody works; a cure that goes on after it is told with the plan.
  */
-export function dayRows(schedule: Schedule, off: (day: number) => boolean = () => false): DayRow[] {
+export function dayRows(
+  schedule: Schedule,
+  off: (day: number) => boolean = () => false,
+  mustWait: (task: Task) => boolean = () => false,
+): DayRow[] {
   const { placed, days, covering } = schedule;
   const waits = waitsAmong(placed);
   const rows: DayRow[] = [];
@@ -94,6 +101,12 @@ export function dayRows(schedule: Schedule, off: (day: number) => boolean = () =
     const byTool = new Map<ToolId, Piece[]>();
     const work: Piece[] = [];
     const bring = new Set<ToolId>();
+    const there = placed.filter(
+      (each) =>
+        untimedOn(each, number) ||
+        each.stretches.some(({ day, from, to }) => day === number && onDay(number, from, to)),
+    );
+    const free = new Set(there.flatMap(({ task }) => (mustWait(task) ? [] : [task.step])));
     for (const { task, people: hands, stretches } of placed)
       for (const { day, from, to } of stretches) {
         const part = day === number && onDay(number, from, to);
@@ -138,6 +151,7 @@ export function dayRows(schedule: Schedule, off: (day: number) => boolean = () =
       untimed: [
         ...new Set(placed.flatMap((each) => (untimedOn(each, number) ? [each.task.step] : []))),
       ],
+      waiting: [...new Set(there.map(({ task }) => task.step))].filter((step) => !free.has(step)),
     };
     const last = rows.at(-1);
     if (last && alike(last, row)) rows[rows.length - 1] = { ...last, to: number };

@@ -1,5 +1,7 @@
 import type { Advice } from '$lib/advice/types';
 import { methodIds, methods, type MethodId } from '$shared/methods';
+import type { ToolId } from '$shared/tools';
+import type { Plan } from './plan';
 
 /** What happens to a zone whose advised machine the crew does not have. */
 export interface Substitute {
@@ -41,3 +43,14 @@ export function substituteFor(
   }
   return { zone, wanted, instead, costs };
 }
+
+/** Tools that the plan runs and the crew has not: hired, whatever else would do. */
+export const hiredTools = ({
+  zones,
+  substitutes,
+}: Pick<Plan, 'zones' | 'substitutes'>): ReadonlySet<ToolId> =>
+  new Set(
+    substitutes.flatMap(
+      ({ zone, wanted }) => zones.find(({ id }) => id === zone)?.tools.get(wanted)?.tool ?? [],
+    ),
+  );

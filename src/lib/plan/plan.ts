@@ -22,6 +22,7 @@ import { totalsOf, type Quantities } from './quantities';
 import { withSoFar, type SoFar } from './so-far';
 import { tasksOf, type Task } from './tasks';
 import type { Tooling } from './tools';
+import { mustWait } from './waiting';
 import { wholeBays, type WholeBay } from './whole-bays';
 import { reckonZone, type AdviceOf, type Around } from './zone-plan';
 import type { ZoneWork } from './zone-work';
@@ -59,6 +60,9 @@ export interface HeldZone {
 export interface TimedStep extends PlanStep {
   /** Hands-on hours over all its zones; null where it takes none of its own. */
   readonly hours: Amount | null;
+  /** Of these, what may be worked now, and what only once its zones are cleared; null where there is none. */
+  readonly free: Amount | null;
+  readonly waiting: Amount | null;
   readonly tools: readonly ToolId[];
   /** The same with the class each must be of. */
   readonly tooling: readonly Tooling[];
@@ -170,7 +174,7 @@ export function planJob(
       ));
     },
     get dayRows() {
-      return (rows ??= dayRows(this.schedule, calendarOf(job).off));
+      return (rows ??= dayRows(this.schedule, calendarOf(job).off, mustWait({ zones })));
     },
     substitutes,
     trafficDays: trafficDaysOf(job, tasks, own),
@@ -211,6 +215,11 @@ function timed(
     own,
   );
   const { tasks, soFar } = withSoFar(tasksOf(ordered, byId, own), job, own);
+  const waits = mustWait({ zones });
+  const hoursOf = (some: readonly Task[]): Amount | null => {
+    const hours = some.flatMap(({ labour }) => labour ?? []);
+    return hours.length ? sum('h', hours) : null;
+  };
   const ofStep = new Map<StepId, Task[]>();
   for (const task of tasks) {
     const list = ofStep.get(task.step);
@@ -222,10 +231,11 @@ function timed(
     soFar,
     steps: ordered.map((step): TimedStep => {
       const mine = ofStep.get(step.id) ?? [];
-      const hours = mine.flatMap(({ labour }) => labour ?? []);
       return {
         ...step,
-        hours: hours.length ? sum('h', hours) : null,
+        hours: hoursOf(mine),
+        free: hoursOf(mine.filter((task) => !waits(task))),
+        waiting: hoursOf(mine.filter(waits)),
         tools: [...new Set(mine.map(({ tool }) => tool.tool))],
         tooling: [
           ...new Map(mine.map(({ tool }) => [`${tool.tool} ${tool.class ?? ''}`, tool])).values(),

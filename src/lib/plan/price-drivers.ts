@@ -13,7 +13,13 @@ export type PriceDriver =
       readonly amount: Amount;
     }
   | { readonly id: 'machines'; readonly machineDays: Span }
-  | { readonly id: 'days'; readonly days: Span; readonly people: number }
+  /** `open`: the hours of some of the work are not known. */
+  | {
+      readonly id: 'days';
+      readonly days: Span;
+      readonly people: number;
+      readonly open: boolean;
+    }
   | { readonly id: 'indoors' | 'by-hand' };
 
 /** Amounts that cost by their size, dearest first. Source: common practice, no published source. */
@@ -40,6 +46,7 @@ export function priceDrivers(plan: Plan): PriceDriver[] {
       depth === undefined || (typeof depth === 'object' && depth.length > 1),
   );
   const { schedule } = plan;
+  const open = plan.tasks.some(({ labour }) => labour && !isKnown(labour));
   const hired = spanOf(schedule.tally, 'hired');
   return [
     ...(deep.length ? [{ id: 'depth-open' as const, zones: deep.map(({ id }) => id) }] : []),
@@ -49,7 +56,7 @@ export function priceDrivers(plan: Plan): PriceDriver[] {
     }),
     ...(hired[1] > 0 ? [{ id: 'machines' as const, machineDays: hired }] : []),
     ...(schedule.days.length
-      ? [{ id: 'days' as const, days: schedule.count, people: schedule.crew }]
+      ? [{ id: 'days' as const, days: schedule.count, people: schedule.crew, open }]
       : []),
     ...(settings.includes('indoors') ? [{ id: 'indoors' as const }] : []),
     ...(places.length && !places.some(isFloor) ? [{ id: 'by-hand' as const }] : []),

@@ -1,7 +1,8 @@
 import { hazardIds, type HazardId } from '$shared/methods';
 import type { CrewHazard } from './crew-hazards';
 import type { ToolId } from '$shared/tools';
-import { noiseAim, type Safety, type SafetyOfWorker } from './safety-of';
+import { noiseAim } from './noise-limits';
+import type { Safety, SafetyOfWorker } from './safety-of';
 
 /** One line that the crew is read and can follow. */
 export type BriefingLine =

@@ -4,6 +4,7 @@ import { choicesOf, type Element, type Setting } from '$lib/answers/questions';
 import type { Span } from '$lib/plan/amount';
 import { reachOf } from '$lib/plan/tasks';
 import type { Plan } from '$lib/plan/plan';
+import { notCountedYet } from '$lib/plan/waiting';
 import type { StepId } from '$shared/methods';
 import { toolsOf, type ToolId } from '$shared/tools';
 import type { ShiftTask, WorkerDay } from './types';
@@ -20,6 +21,7 @@ export interface CrewPlace {
 export interface CrewShift {
   /** First and last working day, counted from 1. */
   readonly days: Span;
+  /** None where all that is laid for that day must wait. */
   readonly steps: readonly StepId[];
   readonly workers: readonly WorkerDay[];
 }
@@ -85,13 +87,18 @@ const same = (one: Dealt, other: Dealt): boolean =>
     return there && atTask.every((hours, who) => Math.abs(hours - (there[who] ?? 0)) < roundOff);
   });
 
-/** What everybody does on each day of the plan: as laid, or everything in equal turns. */
+/**
+ * What everybody does on each day of the plan: as laid, or everything in equal turns. What must wait
+ * is nobody's yet: its day is there, and empty.
+ */
 function dealtOn(plan: Plan, crew: number, equal: boolean): Map<number, Dealt> {
   const days = new Map<number, Map<string, { step: StepId; tool: ToolId; atTask: number[] }>>();
+  const waits = notCountedYet(plan);
   for (const { task, people, stretches } of plan.schedule.placed)
     for (const { day, from, to } of stretches) {
       const dealt = days.get(day) ?? new Map<string, never>();
       days.set(day, dealt);
+      if (waits(task)) continue;
       const { step } = task;
       const { tool } = task.tool;
       const key = `${step} ${tool}`;
@@ -107,7 +114,7 @@ function dealtOn(plan: Plan, crew: number, equal: boolean): Map<number, Dealt> {
 /**
  * The crew's days of a plan: everybody has the hours at the task that the schedule gives them, and a
  * tool runs for its part of these (figure `crew.usable`). With equal turns all of a day's work goes
- * round.
+ * round. Zones that must wait are not counted.
  * @param plan from `planJob(job)`
  */
 export function crewDaysOf(plan: Plan, job: Job): CrewPlan {

@@ -1,11 +1,12 @@
 import { isFloor } from '$lib/advice/place';
-import { valueOf, type OwnFigures } from '$shared/figures';
+import type { OwnFigures } from '$shared/figures';
 import type { MethodId, StepId } from '$shared/methods';
 import { toolsOf, type ToolId } from '$shared/tools';
 import { passes } from './bounds';
-import { dayLevel, partOf, type NoiseLimitId } from './noise-limits';
-import { takenOff } from './protector';
-import { levelOf, usualHours, vibrationOf } from './tasks';
+import { earsFor, type Ears } from './ears';
+import type { NoiseLimitId } from './noise-limits';
+import { usualPart } from './noise-usual';
+import { levelOf, vibrationOf } from './tasks';
 import type { SettledTask } from './types';
 import { pointsOfDay, usualPoints, vibrationLimit } from './vibration';
 
@@ -22,8 +23,8 @@ type Change =
       readonly to: MethodId;
       readonly specialist: boolean;
     }
-  /** As many people share the loud and shaking work evenly. */
-  | { readonly change: 'people'; readonly people: number };
+  /** As many people, the crew among them, take equal turns at all the loud and shaking work of the day. */
+  | { readonly change: 'people'; readonly people: number; readonly crew: number };
 
 /** What would help most, and what part of the fuller of the two limits is used with it. */
 export type Help = {
@@ -32,21 +33,22 @@ export type Help = {
   readonly over: Fills;
   readonly then: number;
   readonly still: Fills;
-  /** What the ears need as it is planned, where its noise is over the limit. */
-  readonly earsNow: Ears | null;
   /** What they still need with the change, where that leaves the noise over the limit. */
   readonly ears: Ears | null;
 } & Change;
 
-/** What protectors have to do at usual values. */
-export interface Ears {
-  /** Decibels to take off at the ear. */
-  readonly needed: number;
-  readonly by: 'one' | 'both' | 'neither';
-}
-
-/** More people than this in place of one are no change but another crew. */
+/** More people than this, or than twice the crew, are no change but another crew. Source: common practice. */
 const mostPeople = 4;
+
+/** The day round one person's work. */
+export interface Around {
+  /** Everybody's tasks of that day, this person's among them. */
+  readonly all: readonly SettledTask[];
+  /** People there are that day. */
+  readonly crew: number;
+  /** Part of the noise limit that is heard from others' machines, whatever this person does. */
+  readonly beside: number;
+}
 
 interface Used {
   readonly most: number;
@@ -55,14 +57,15 @@ interface Used {
 }
 
 /** The fuller of the vibration action value and the noise limit, at usual values. */
-function usedUp(tasks: readonly SettledTask[], limit: NoiseLimitId, own?: OwnFigures): Used {
-  const points = tasks.reduce((sum, task) => sum + usualPoints(task, own), 0);
-  const noise = tasks.reduce((sum, task) => {
-    const level = levelOf(task, own);
-    if (typeof level === 'string') return sum;
-    const { range, typical = (range[0] + range[1]) / 2 } = level;
-    return sum + partOf(limit, typical, usualHours(task), own);
-  }, 0);
+function usedUp(
+  tasks: readonly SettledTask[],
+  limit: NoiseLimitId,
+  own?: OwnFigures,
+  beside = 0,
+  people = 1,
+): Used {
+  const points = tasks.reduce((sum, task) => sum + usualPoints(task, own), 0) / people;
+  const noise = usualPart(tasks, [], limit, own) / people + beside;
   const shakes = points / pointsOfDay(vibrationLimit('action', own), own);
   return {
     noise,
@@ -97,42 +100,31 @@ const known = (task: SettledTask, own?: OwnFigures): boolean =>
   levelOf(task, own) !== 'unknown' && vibrationOf(task, own) !== 'unknown';
 
 /**
- * What the ears need where usual noise takes `part` of a limit: one protector, plugs and muffs
- * together, or more than both give. Source: 29 CFR 1910.95 Appendix B with the field derating; the
- * second protector's share is figure `noise.rating-second`.
- */
-function earsFor(part: number, limit: NoiseLimitId, own?: OwnFigures): Ears {
-  const needed = dayLevel(limit, part, own) - dayLevel(limit, 1, own);
-  const one = takenOff(valueOf('noise.rating-highest', own), own);
-  const both = one + valueOf('noise.rating-second', own);
-  return { needed, by: needed <= one ? 'one' : needed <= both ? 'both' : 'neither' };
-}
-
-/**
  * The one change that lowers the fuller limit most: another tool that the step can be done with
  * there, or another method, whose noise and vibration are known or somebody else's, or the fewest
- * people that bring everybody under.
+ * people that bring everybody under, in equal turns at all of the day.
  * Null where usual values keep under both limits. A tool's own pace is not weighed: hours stay.
  */
 export function helpOf(
   tasks: readonly SettledTask[],
   limit: NoiseLimitId,
   own?: OwnFigures,
+  { all, crew, beside }: Around = { all: tasks, crew: 1, beside: 0 },
 ): Help | null {
-  const before = usedUp(tasks, limit, own);
+  // Nothing of their own is to be changed for what comes from beside alone.
+  if (usedUp(tasks, limit, own).most <= 1) return null;
+  const before = usedUp(tasks, limit, own, beside);
   const now = before.most;
-  if (now <= 1) return null;
   const options: Help[] = [];
   const earsAt = (noise: number) => (passes(noise, 1) ? earsFor(noise, limit, own) : null);
-  const earsNow = earsAt(before.noise);
   const offer = (change: Change, { most: then, of: still, noise }: Used): void => {
-    options.push({ ...change, now, over: before.of, then, still, earsNow, ears: earsAt(noise) });
+    if (then < now)
+      options.push({ ...change, now, over: before.of, then, still, ears: earsAt(noise) });
   };
-  const people = Math.min(mostPeople, Math.max(2, Math.ceil(now - 1e-9)));
-  offer(
-    { change: 'people', people },
-    { ...before, most: now / people, noise: before.noise / people },
-  );
+  const most = Math.max(mostPeople, 2 * crew);
+  const needed = Math.ceil(usedUp(all, limit, own).most / Math.max(1e-9, 1 - beside) - 1e-9);
+  const people = beside < 1 ? Math.min(most, Math.max(2, crew, needed)) : most;
+  offer({ change: 'people', people, crew }, usedUp(all, limit, own, beside, people));
   for (const task of tasks)
     for (const to of otherMethods[task.step] ?? []) {
       const specialist = specialists.includes(to);
@@ -140,8 +132,8 @@ export function helpOf(
       const other = withTool({ ...task, step: to }, tool);
       if (!specialist && !known(other, own)) continue;
       const rest = tasks.filter((each) => each !== task);
-      const used = usedUp(specialist ? rest : [...rest, other], limit, own);
-      if (used.most < now) offer({ change: 'method', step: task.step, to, specialist }, used);
+      const used = usedUp(specialist ? rest : [...rest, other], limit, own, beside);
+      offer({ change: 'method', step: task.step, to, specialist }, used);
     }
   for (const task of tasks)
     for (const to of toolsOf(task.step, isFloor(task.element))) {
@@ -151,8 +143,9 @@ export function helpOf(
         tasks.map((each) => (each === task ? other : each)),
         limit,
         own,
+        beside,
       );
-      if (used.most < now) offer({ change: 'tool', step: task.step, from: task.tool, to }, used);
+      offer({ change: 'tool', step: task.step, from: task.tool, to }, used);
     }
   return bestOf(options);
 }

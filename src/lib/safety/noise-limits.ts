@@ -1,3 +1,4 @@
+import type { Region } from '$lib/answers/crew-day';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 
 export const noiseLimitIds = [
@@ -9,6 +10,12 @@ export const noiseLimitIds = [
   'eu-limit',
 ] as const;
 export type NoiseLimitId = (typeof noiseLimitIds)[number];
+
+/** The noise limit that protectors and sharing aim at: the recommended one in the US, where the legal one is laxer. */
+export const noiseAim: Readonly<Record<Region, NoiseLimitId>> = {
+  us: 'niosh',
+  elsewhere: 'eu-upper',
+};
 
 /** How time is traded for level. `energy`: equal energy, exactly ten decibels for a factor of ten. */
 interface NoiseRule {

@@ -9,6 +9,7 @@ import {
   partOf,
   type NoiseLimitId,
 } from './noise-limits';
+import { usualPart } from './noise-usual';
 import { protectorFor, protectorFigures, type Protector } from './protector';
 import { figuresOf, levelOf, usualHours, type Known, type Strength } from './tasks';
 import { reachOf, type Reach } from '$lib/plan/tasks';
@@ -87,6 +88,16 @@ export function heardBeside(task: SettledTask, own?: OwnFigures): Heard | null {
   };
 }
 
+/** What somebody who works that day hears of the others' machines. */
+export const heardFrom = (
+  tasks: readonly SettledTask[],
+  others: readonly (readonly SettledTask[])[],
+  own?: OwnFigures,
+): Heard[] =>
+  tasks.length
+    ? others.flatMap((theirs) => theirs.flatMap((task) => heardBeside(task, own) ?? []))
+    : [];
+
 const each = <T>(make: (limit: NoiseLimitId) => T): Readonly<Record<NoiseLimitId, T>> =>
   Object.fromEntries(noiseLimitIds.map((limit) => [limit, make(limit)])) as Record<NoiseLimitId, T>;
 
@@ -154,17 +165,7 @@ export function noiseOfDay(
         ),
         ...heard(low),
       ]);
-    const usual = [
-      ...tasks.map((task, index) => {
-        const level = levels[index] ?? 'unknown';
-        if (typeof level === 'string') return 0;
-        const { range, typical = (range[0] + range[1]) / 2 } = level;
-        return partOf(limit, typical, usualHours(task), own);
-      }),
-      ...beside.map(({ level, hours }) =>
-        level ? partOf(limit, level.typical, hours.typical, own) : 0,
-      ),
-    ].reduce((sum, one) => sum + one, 0);
+    const usual = usualPart(tasks, beside, limit, own);
     const part = partAt(({ hours }) => hours);
     // Both ends of the time left start from the same mix, or the quieter end could come out shorter.
     const afterAll = partAt(({ hours: [, most] }) => [most, most], 'high');

@@ -2,7 +2,8 @@ import type { HazardId, StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
 import { gravestFirst } from './briefing';
 import type { CrewHazard } from './crew-hazards';
-import { noiseAim, type Safety, type SafetyOfWorker } from './safety-of';
+import { noiseAim } from './noise-limits';
+import type { Safety, SafetyOfWorker } from './safety-of';
 import { usualHours } from './tasks';
 import { turnOf, usualMinutes, type VibrationLimitId, type VibrationOfTask } from './vibration';
 
@@ -76,6 +77,7 @@ const likeness = ({ worker, steps, turns }: PersonCard, safety: Safety): string 
     steps,
     turns,
     worker.mask,
+    worker.ears?.by,
     Math.ceil(worker.noise.limits[noiseAim[safety.region]].protector.rating.high),
   ]);
 

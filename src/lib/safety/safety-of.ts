@@ -1,9 +1,12 @@
 import type { FigureId, OwnFigures } from '$shared/figures';
+import { passes } from './bounds';
 import { silicaDuties, respiratorsFor, type Duty } from './duties';
 import { helpOf, type Help } from './help';
 import { beginMask, maskOfDay, type MaskOfDay } from './masks';
-import { heardBeside, noiseOfDay, type NoiseOfDay } from './noise';
-import type { NoiseLimitId } from './noise-limits';
+import { earsFor, type Ears } from './ears';
+import { heardFrom, noiseOfDay, type NoiseOfDay } from './noise';
+import { noiseAim } from './noise-limits';
+import { usualPart } from './noise-usual';
 import { shiftProblems, type ShiftProblem } from './problems';
 import { shareOut, type BudgetId, type SharingOut } from './share-out';
 import { silicaOfDay, type DustHours, type SilicaOfDay } from './silica';
@@ -31,6 +34,8 @@ export interface SafetyOfWorker {
   /** Respirators that do for the whole day; null where exposure has to be assessed first. */
   readonly respirators: ReturnType<typeof respiratorsFor> | null;
   readonly noise: NoiseOfDay;
+  /** What the ears need at usual values, the others' machines counted; null where these keep under the limit aimed at. */
+  readonly ears: Ears | null;
   readonly vibration: VibrationOfDay;
   /** The change that would help most against vibration and noise, at usual values; null where nothing has to. */
   readonly help: Help | null;
@@ -60,12 +65,6 @@ export type SafetyResult =
   | { readonly ok: true; readonly safety: Safety }
   | { readonly ok: false; readonly problems: readonly ShiftProblem[] };
 
-/** The noise limit that sharing aims at: the recommended one in the US, where the legal one is laxer. */
-export const noiseAim: Readonly<Record<Region, NoiseLimitId>> = {
-  us: 'niosh',
-  elsewhere: 'eu-upper',
-};
-
 function budgetsOf(aim: SharingAim, region: Region): readonly BudgetId[] {
   if (aim === 'noise-limit') return [noiseAim[region]];
   return aim === 'everything' ? ['vibration-action', noiseAim[region]] : [aim];
@@ -80,11 +79,11 @@ function ofWorker(
 ): SafetyOfWorker {
   const tasks = worker.tasks.map(settleTask);
   // Whoever works at all that day is on the site while the others' machines run.
-  const beside = tasks.length
-    ? others.flatMap((other) =>
-        other.tasks.flatMap((task) => heardBeside(settleTask(task), own) ?? []),
-      )
-    : [];
+  const theirs = others.map((other) => other.tasks.map(settleTask));
+  const beside = heardFrom(tasks, theirs, own);
+  const noise = noiseOfDay(tasks, own, beside);
+  const limit = noiseAim[region];
+  const { part } = noise.limits[limit].typical;
   const silica = silicaOfDay(tasks, own, dustHours);
   return {
     id: worker.id,
@@ -92,14 +91,19 @@ function ofWorker(
     silica,
     mask: maskOfDay(
       silica.tasks,
-      others.flatMap((other) => other.tasks.map((task) => settleTask(task).tool)),
+      theirs.flat().map(({ tool }) => tool),
       region,
       own,
     ),
     respirators: silica.protection === null ? null : respiratorsFor(silica.protection, own),
-    noise: noiseOfDay(tasks, own, beside),
+    noise,
+    ears: passes(part, 1) ? earsFor(part, limit, own) : null,
     vibration: vibrationOfDay(tasks, own),
-    help: helpOf(tasks, noiseAim[region], own),
+    help: helpOf(tasks, limit, own, {
+      all: [tasks, ...theirs].flat(),
+      crew: theirs.length + 1,
+      beside: usualPart([], beside, limit, own),
+    }),
   };
 }
 

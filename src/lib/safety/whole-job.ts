@@ -6,9 +6,12 @@ import type { Region, WorkerDay } from './types';
 /** More days than this are not shared out at once: it would take too long. */
 const mostDays = 60;
 
-/** Days on which the crew works. */
+/** Days on which the crew works; none of those on which all must wait. */
 export const crewDays = ({ shifts }: CrewPlan): number =>
-  shifts.reduce((sum, { days: [first, last] }) => sum + last - first + 1, 0);
+  shifts.reduce(
+    (sum, { days: [first, last], steps }) => sum + (steps.length ? last - first + 1 : 0),
+    0,
+  );
 
 /** All days of a plan shared out at once; null where there are too many. */
 export function wholeJobOf(plan: CrewPlan, region: Region, own?: OwnFigures): SafetyResult | null {

@@ -1,5 +1,5 @@
 import { maskOfTask } from '$lib/safety/masks';
-import type { Help } from '$lib/safety/help';
+import type { Ears } from '$lib/safety/ears';
 import type { SafetyOfWorker } from '$lib/safety/safety-of';
 import type { SilicaOfTask, SilicaWay } from '$lib/safety/silica';
 import { turnWith, type Turn } from '$lib/safety/person-cards';
@@ -87,11 +87,12 @@ export function turnsInShort(say: Formatter, turns: readonly Turn[]): string {
 export function earsInShort(
   say: Formatter,
   { needed, rating, beyondOne }: Protector,
-  help: Help | null = null,
+  ears: Ears | null,
 ): string {
   if (needed.high <= 0) return needed.open ? card.earsUnknown : card.earsNone;
-  if (help?.earsNow?.by === 'neither') return card.earsTooLittle;
-  if (beyondOne) return card.earsBoth;
+  if (ears?.by === 'neither') return card.earsTooLittle;
+  if (ears?.by === 'both') return card.earsBoth;
+  if (beyondOne) return card.earsBothAtWorst;
   const rated = say.number(Math.ceil(rating.high - 1e-9));
   return needed.open ? card.earsAtLeast(rated) : card.ears(rated);
 }

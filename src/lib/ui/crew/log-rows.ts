@@ -1,10 +1,11 @@
 import { instantOf, spellsOf, stateOf, type LogState, type TaskLog } from '$lib/answers/day-log';
 import type { Job } from '$lib/answers/job';
-import { logAt } from '$lib/answers/task-log';
+import { keyText, logAt, type TaskKey } from '$lib/answers/task-log';
 import type { Span } from '$lib/plan/amount';
 import { untimedOn } from '$lib/plan/day-rows';
 import type { Plan } from '$lib/plan/plan';
-import { hoursBetween } from '$lib/plan/spent';
+import { mustWait, waitingZones } from '$lib/plan/waiting';
+import { hoursBetween, type LogFault, type LogFaultId } from '$lib/plan/spent';
 import type { Task } from '$lib/plan/tasks';
 import { valueOf } from '$shared/figures';
 import type { StepId } from '$shared/methods';
@@ -23,16 +24,16 @@ export interface LogRow {
  * The steps that lie on some days, in the order of the plan. What waits to be cleared in some zones
  * is a row of its own: it is planned for, and no work yet.
  */
-export function rowsOn({ schedule, steps, zones }: Plan, [first, last]: Span): LogRow[] {
-  const waiting = new Set(zones.flatMap(({ id, holds }) => (holds.length ? [id] : [])));
+export function rowsOn(plan: Plan, [first, last]: Span): LogRow[] {
+  const { schedule, steps } = plan;
+  const waits = mustWait(plan);
   const rows = new Map<string, LogRow>();
   const days = Array.from({ length: last - first + 1 }, (_, at) => first + at);
   for (const placed of schedule.placed) {
     const { task, people, stretches } = placed;
     const timed = stretches.some(({ day }) => day >= first && day <= last);
     if (!timed && !days.some((day) => untimedOn(placed, day))) continue;
-    // What is done once for the job goes ahead where any zone does.
-    const held = task.zones.every((zone) => waiting.has(zone)) ? task.zones : [];
+    const held = waits(task) ? task.zones : [];
     const key = `${task.step} ${held.length ? 'held' : 'free'}`;
     const before = rows.get(key);
     rows.set(key, {
@@ -47,11 +48,45 @@ export function rowsOn({ schedule, steps, zones }: Plan, [first, last]: Span): L
   );
 }
 
-/** Steps of those days that no zone may begin yet. */
-export function heldSteps(plan: Plan, days: Span): StepId[] {
+/** Zones in which a step is done on some days, and those of it in which nobody may begin yet. */
+export function whereOn(
+  plan: Plan,
+  days: Span,
+): (step: StepId) => { readonly free: readonly string[]; readonly waits: readonly string[] } {
   const rows = rowsOn(plan, days);
-  const free = new Set(rows.flatMap(({ held, step }) => (held.length ? [] : [step])));
-  return rows.flatMap(({ held, step }) => (held.length && !free.has(step) ? [step] : []));
+  const waiting = waitingZones(plan);
+  return (id) => {
+    const all = rows
+      .filter(({ step }) => step === id)
+      .flatMap(({ tasks }) => tasks.flatMap(({ zones }) => zones));
+    const zones = plan.zones.map(({ id: zone }) => zone).filter((zone) => all.includes(zone));
+    return {
+      free: zones.filter((zone) => !waiting.has(zone)),
+      waits: zones.filter((zone) => waiting.has(zone)),
+    };
+  };
+}
+
+/** What a row's buttons are found by on the page. */
+export const logId = (tasks: readonly TaskKey[]): string =>
+  `log-${tasks.map(keyText).join()}`.replace(/[^\w-]+/g, '_');
+
+/** Faults of these tasks' times, each once: as they are counted, or times still to come. */
+export function faultsOf(
+  tasks: readonly Task[],
+  logs: readonly TaskLog[],
+  faults: readonly LogFault[],
+  now: number,
+): (LogFaultId | 'to-come')[] {
+  const counted = faults.flatMap(({ zone, step, fault }) =>
+    tasks.some((task) => task.zone === zone && task.step === step) ? fault : [],
+  );
+  const toCome = logs.some((log) =>
+    spellsOf(log).some(
+      ({ from, to = from }) => Math.max(instantOf(from), instantOf(to)) > now + 60_000,
+    ),
+  );
+  return [...new Set([...counted, ...(toCome ? (['to-come'] as const) : [])])];
 }
 
 /** What several tasks are together: one goes on where any does, and all have to be done. */

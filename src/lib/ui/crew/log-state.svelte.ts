@@ -15,14 +15,21 @@ interface Last {
 const logsOf = (keys: readonly TaskKey[]): Logs =>
   keys.map(({ zone, step }) => ({ zone, step, log: logAt(session.job, { zone, step }) }));
 
-/** Everything the crew tells goes through here: it is saved with the job and can be undone. */
+/** Steps back that are kept. */
+const most = 100;
+
+/**
+ * Everything the crew tells goes through here: it is saved with the job, and can be undone change by
+ * change, the last one first, as long as the page stands.
+ */
 class LogState {
-  #last = $state.raw<Last | null>(null);
+  #done = $state.raw<readonly Last[]>([]);
   /** What is said once it has been undone. */
   told = $state('');
 
   get last(): Last | null {
-    return this.#last?.job === session.id ? this.#last : null;
+    const last = this.#done.at(-1);
+    return last?.job === session.id ? last : null;
   }
 
   /** Changes what is told of some steps; steps it leaves alike are not touched. */
@@ -35,10 +42,14 @@ class LogState {
     const after = before.map(({ log, ...key }) => ({ ...key, log: to(log, key) }));
     session.update((job) => withLogs(job, after));
     this.told = '';
-    this.#last = { job: session.id, said, before, after };
+    const earlier = this.last ? this.#done : [];
+    this.#done = [...earlier, { job: session.id, said, before, after }].slice(-most);
   }
 
-  /** Puts back what the last change found, where nothing has changed it since. */
+  /**
+   * Puts back what the last change found, where nothing has changed it since; where something has,
+   * what came before it cannot be told apart either and nothing more is offered.
+   */
   undo(): void {
     const { last } = this;
     if (!last) return;
@@ -47,13 +58,13 @@ class LogState {
       ({ log, ...key }) => JSON.stringify(now.get(keyText(key))) === JSON.stringify(log),
     );
     if (same) session.update((job) => withLogs(job, last.before));
-    this.told = same ? words.back : words.elsewhere;
-    this.#last = null;
+    this.told = same ? words.undone(last.said) : words.elsewhere;
+    this.#done = same ? this.#done.slice(0, -1) : [];
   }
 
   /** Nothing to undo: another page was opened. */
   clear(): void {
-    this.#last = null;
+    this.#done = [];
     this.told = '';
   }
 }

@@ -1,5 +1,7 @@
+import { regionOf } from '$lib/answers/crew-day';
 import type { Zone } from '$lib/answers/job';
 import { planJob, type Plan } from '$lib/plan/plan';
+import { earsOver } from '$lib/safety/ears-over';
 import { preferences } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { formatter } from '$lib/words/format';
@@ -7,6 +9,9 @@ import { zoneNames } from '$words/zone-names';
 
 const plan = $derived(planJob(session.job));
 const say = $derived(formatter(preferences.units, session.job.own));
+const ears = $derived(
+  earsOver(plan, session.job, regionOf(session.job.crewDay, preferences.units)),
+);
 const names = $derived(zoneNames(session.job.zones));
 const places = $derived(new Map(session.job.zones.map(({ id }, place) => [id, place])));
 
@@ -14,6 +19,10 @@ const places = $derived(new Map(session.job.zones.map(({ id }, place) => [id, pl
 export const planned = {
   get plan(): Plan {
     return plan;
+  },
+  /** Days on which not even plugs and muffs together keep the ears; null where there are none. */
+  get ears() {
+    return ears;
   },
   /** The formatter in the reader's units, with their own values of figures. */
   get say() {

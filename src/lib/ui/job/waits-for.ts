@@ -6,7 +6,11 @@ import { questionWords } from '$words/questions';
 import { verdictWords } from '$words/verdicts';
 import type { Say } from '$lib/words/types';
 
-/** Whom a zone waits for and which answers are still open, in one line; who may be needed stands with the advice where answers are open. */
+/**
+ * Whom a zone waits for and which answers are still open, in one line; who may be needed stands with
+ * the advice where answers are open.
+ * @param toCrew the reader does the work: what the crew finds out on the spot is for them
+ */
 export function waitsFor(
   zone: {
     readonly holds: readonly Hold[];
@@ -14,14 +18,20 @@ export function waitsFor(
     readonly open: readonly QuestionId[];
   },
   say: Say,
+  toCrew = false,
 ): string {
+  const itself = (who: Hold['who']) => toCrew && who === 'crew';
   const who = zone.holds.map((hold) =>
-    (hold.verdict === 'stop' ? words.call : words.find)(verdictWords.who[hold.who].name),
+    itself(hold.who)
+      ? words.findYourselves
+      : (hold.verdict === 'stop' ? words.call : words.find)(verdictWords.who[hold.who].name),
   );
   const perhaps =
     zone.holds.length || zone.open.length
       ? []
-      : zone.possibleHolds.map(({ who }) => words.may(verdictWords.who[who].name));
+      : zone.possibleHolds.map(({ who }) =>
+          itself(who) ? words.findYourselves : words.may(verdictWords.who[who].name),
+        );
   const asked = questionWords(say);
   const open = zone.open.length
     ? [words.openQuestions(say.list(zone.open.map((id) => asked[id].short)))]

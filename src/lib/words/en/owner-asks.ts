@@ -60,7 +60,7 @@ export function priceDriverSentence(driver: PriceDriver, say: Say): string {
         ? 'One machine for one day, and bringing it.'
         : `Machines: ${spanWords(driver.machineDays, 'count', say)} days of hire in all, and bringing them.`;
     case 'days':
-      return `${spanWords(driver.days, 'count', say)} days of work for ${driver.people === 1 ? 'one person' : `${say.number(driver.people)} people`}.`;
+      return `${driver.open ? 'At least ' : ''}${spanWords(driver.days, 'count', say)} days on site for ${driver.people === 1 ? 'one person' : `${say.number(driver.people)} people`}, drying and waiting included.`;
     case 'indoors':
       return 'Work indoors: dust has to be kept in, and no engine may run.';
     case 'by-hand':

@@ -11,7 +11,10 @@ export const conditionWords: Readonly<Record<ConditionId, Named>> = {
     name: 'Sound',
     line: 'Firm, and stays. It is cleaned, or roughened for what goes on it.',
   },
-  surface: { name: 'Weak skin', line: 'Only the top is weak. A machine takes it off.' },
+  surface: {
+    name: 'Weak skin',
+    line: 'Only the top is weak. It is washed off, or a machine takes it off.',
+  },
   'break-out': { name: 'Break out', line: 'Loose or hollow. It is broken out and filled again.' },
   replace: { name: 'Replace', line: 'Gone through, or to half the slab. That part is made new.' },
   engineer: { name: 'Engineer first', line: 'Nobody should cut it before an engineer has looked.' },
@@ -79,7 +82,7 @@ export const measureWords: Readonly<Record<MeasureId, Named>> = {
     name: 'Wash water to collect',
     line: 'It is alkaline and must not reach a storm drain. No figure is given for replacing.',
   },
-  hours: { name: 'Hours of work', line: 'Hands and machines, drying not counted.' },
+  hours: { name: 'Hours of work', line: 'Hands and machines, drying and waiting not counted.' },
   'days-closed': {
     name: 'Days closed',
     line: 'Work and drying; on a floor the days before cars too. Heavy vehicles wait longer.',
@@ -97,7 +100,10 @@ export const measureWords: Readonly<Record<MeasureId, Named>> = {
     name: 'Embodied carbon',
     line: 'Making the material, hauling it and the debris: weight of CO2 or the like of it.',
   },
-  cost: { name: 'Cost at your prices', line: 'Only from the prices you type in. We know none.' },
+  cost: {
+    name: 'Cost at your prices',
+    line: 'Only from the prices you type in: work, bags, new concrete, debris.',
+  },
 };
 
 const doing: Readonly<Record<OwnerOptionId, string>> = {
@@ -135,7 +141,7 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
   structure: ({ zones }, say) =>
     `Concrete that holds something up would have to be cut${places(zones, say)}. An engineer says how, and what to prop.`,
   'props-for-all': ({ zones }, say) =>
-    `It holds something up${places(zones, say)}. Taking all of it out needs the engineer and the props as well.`,
+    `It carries a load, as a balcony or a beam does${places(zones, say)}. Taking all of it out needs the engineer and the props as well.`,
   'map-cracking': () =>
     'Cracks like a map can mean that the concrete itself is failing. Then it will not hold a patch. A laboratory can tell.',
   'moving-crack': ({ zones }, say) =>
@@ -154,7 +160,7 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
     'The thickness of the slab, without which replacing cannot be worked out.',
   'patch-life': ({ figures = [] }, say) =>
     figures.includes('patch.life-poor')
-      ? `Patches do fail: in one published survey only ${say.figure('patch.life-poor')} were good after about 3 years.`
+      ? `Patches do fail: in one published survey only ${say.figure('patch.life-poor')} were good after about 3 years, in others ${say.figure('patch.life-good')} at 3 to 10.`
       : `Well built patches last: published surveys found ${say.figure('patch.life-good')} good at 3 to 10 years.`,
   'no-one-percentage': () =>
     'At what share of damage replacing pays. Published sidewalk rules disagree widely, so no one number decides here.',
@@ -182,16 +188,18 @@ export const ownerPageWords = {
     replace: 'Replace all',
   } satisfies Readonly<Record<OwnerOptionId, string>>,
   rings: 'of the area is not hollow',
-  ringsOpen: (share: string) => `of the area is not hollow; ${share} not known`,
+  ringsOpen: 'how much is not hollow',
   comesOff: 'of the concrete comes off',
-  madeNew: (of: number, perhaps: number) =>
-    `of ${of === 1 ? '1 part is' : `${of} parts are`} made new${perhaps ? `; ${perhaps} more may have to be` : ''}`,
+  comesOffOpen: 'how much of the concrete comes off',
+  madeNew: (of: number) => `of ${of === 1 ? '1 part is' : `${of} parts are`} made new`,
   sizeFirst: 'Not known',
   drives: 'What drives the price',
   weigh: 'For and against',
   allPoints: 'All that speaks for and against',
   allMeasures: 'What else each option takes',
   conditions: 'What state it is in',
+  parts: 'Part by part',
+  partsMore: (count: number) => (count === 1 ? 'And one part more.' : `And ${count} parts more.`),
   ofArea: (area: string) => `Of ${area} in all.`,
   options: 'What each option takes',
   optionsLine:
@@ -211,9 +219,11 @@ export const ownerPageWords = {
   against: 'Against',
   notKnown: 'What is not known yet',
   nothing: 'Nothing that we were told.',
-  prices: 'Your own prices',
+  prices: 'Your own prices, and how large it is',
   pricesLine:
-    'Leave out what you do not know. The cost appears when every price it needs is there. It stays on this device, and goes along where you share the job.',
+    'Leave out what you do not know. The cost of work, material and debris appears when every price it needs is there. It stays on this device, and goes along where you share the job.',
+  costLeaves: (hire: string | null) =>
+    `The cost counts work, bags, new concrete and debris. Not in it: ${hire ? `hire (${hire} machine days to restore), ` : ''}bringing things, and what goes on top.`,
   countedWith: 'Counted with',
   yours: 'your own',
   pricesWrong: (most: string) => `Type a price from 0 to ${most}, for example 45 or 45.50.`,

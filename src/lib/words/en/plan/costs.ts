@@ -17,12 +17,12 @@ export function substituteSentence(
   zones: string,
   say: Say,
 ): string {
-  const need = `${zones}: ${methodNames[wanted]} is advised, and you have no machine for it.`;
-  if (!instead) return `${need} Hire one: nothing you have would do it.`;
+  const need = `${zones}: ${methodNames[wanted]} is advised, and you have no machine for it. The plan runs a hired one.`;
+  if (!instead) return `${need} Nothing you have would do it.`;
   const cost = costs.length
     ? ` What that costs: ${say.list(costs.map((id) => costNames[id]))}.`
     : '';
-  return `${need} Of what you have, ${methodNames[instead]} would do it.${cost} Or hire one.`;
+  return `${need} Of what you have, ${methodNames[instead]} would do it too.${cost}`;
 }
 
 /** What a crew that does a method has: the machine, as ticked in a list. */

@@ -2,7 +2,8 @@ import type { Job } from '$lib/answers/job';
 import { dateOfDay } from '$lib/plan/calendar';
 import type { DayRow } from '$lib/plan/day-rows';
 import type { Plan } from '$lib/plan/plan';
-import { openHours, openTooLong, type Covering, type Hire } from '$lib/plan/days';
+import { openHours, openTooLong, type Covering } from '$lib/plan/days';
+import { hiredTools } from '$lib/plan/machines';
 import { toolWords } from '$words/safety/tools';
 import { stepWords } from '$words/steps';
 import { shortDay } from '$lib/words/by-language';
@@ -50,7 +51,8 @@ export function rowLines(row: DayRow, plan: Plan, say: Say): readonly string[] {
           done
             .map((step, place) => {
               const besides = place > 0 && overlaps(row, done[place - 1], step);
-              return `${besides ? `${words.beside} ` : ''}${numberOf(step)} ${stepInPlan(plan, step, names)}`;
+              const waits = row.waiting.includes(step) ? ` (${words.onceCleared})` : '';
+              return `${besides ? `${words.beside} ` : ''}${numberOf(step)} ${stepInPlan(plan, step, names)}${waits}`;
             })
             .join(', '),
           `${words.people(row.people)}. ${words.bring}: ${say.list(row.bring.map((tool) => toolWords[tool].name))}`,
@@ -59,7 +61,12 @@ export function rowLines(row: DayRow, plan: Plan, say: Say): readonly string[] {
     ...(row.untimed.length
       ? [
           words.untimed(
-            say.list(row.untimed.map((step) => `${numberOf(step)} ${names[step].name}`)),
+            say.list(
+              row.untimed.map(
+                (step) =>
+                  `${numberOf(step)} ${names[step].name}${row.waiting.includes(step) ? ` (${words.onceCleared})` : ''}`,
+              ),
+            ),
           ),
         ]
       : []),
@@ -80,20 +87,25 @@ export function toolNamed(tool: ToolId, classes: readonly FigureId[], say: Say):
   return most.length ? words.ofClass(name, say.list(most)) : name;
 }
 
-/** Each machine, and the days on which it is needed. */
+/** Each machine, and the days on which it is needed; what the crew has not is named as hired. */
 export const hireRows = (
-  hire: readonly Hire[],
+  plan: Pick<Plan, 'schedule' | 'zones' | 'substitutes'>,
   job: Job,
   say: Say,
-): readonly { readonly name: string; readonly when: string }[] =>
-  hire.map(({ tool, classes, from, to, days }) => ({
-    name: toolNamed(tool, classes, say),
-    when: `${rowName({ from, to }, job)}${days.length < to - from + 1 ? ` (${words.runsOn(days.length)})` : ''}`,
-  }));
+): readonly { readonly name: string; readonly when: string }[] => {
+  const hired = hiredTools(plan);
+  return plan.schedule.hire.map(({ tool, classes, from, to, days }) => {
+    const name = toolNamed(tool, classes, say);
+    return {
+      name: hired.has(tool) ? words.hired(name) : name,
+      when: `${rowName({ from, to }, job)}${days.length < to - from + 1 ? ` (${words.runsOn(days.length)})` : ''}`,
+    };
+  });
+};
 
 /** The same, a line each. */
-export const hireLines = (hire: readonly Hire[], job: Job, say: Say): readonly string[] =>
-  hireRows(hire, job, say).map(({ name, when }) => `${name}: ${when}`);
+export const hireLines = (...of: Parameters<typeof hireRows>): readonly string[] =>
+  hireRows(...of).map(({ name, when }) => `${name}: ${when}`);
 
 /** A row's name in the head of a narrow column. */
 export function columnName({ from, to }: Pick<DayRow, 'from' | 'to'>, job: Job): string {

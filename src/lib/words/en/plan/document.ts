@@ -1,14 +1,18 @@
+import { regionOf } from '$lib/answers/crew-day';
 import type { Job } from '$lib/answers/job';
 import type { Block, TextDocument } from '$lib/keep/export-document';
 import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
+import { waitingZones } from '$lib/plan/waiting';
+import { earsOver } from '$lib/safety/ears-over';
 import { handsOver } from '$lib/safety/hands';
 import { capital } from '$lib/words/by-language';
 import { hazardWords } from '$words/hazards';
 import { methodWords } from '$words/methods';
 import { ruleSentences } from '$words/rules';
+import { earsAtStep, earsLines } from '$words/safety/ears';
 import { handsLines } from '$words/safety/hands';
 import { logWords } from '$words/safety/log';
 import { stepWords } from '$words/steps';
@@ -61,15 +65,30 @@ export function planDocument(
     ];
     return told.length ? [`${nameOf(id)}: ${[...new Set(told)].join(' ')}`] : [];
   });
-  const order = plan.steps.map(({ id, zones, after, wait, hours, tooling }) => {
+  const over = handsOver(plan, job);
+  const loud = earsOver(plan, job, regionOf(job.crewDay, say.units));
+  const bodies = [over && handsLines(say, over), loud && earsLines(say, loud)].flatMap((told) =>
+    told ? [[told.title, ...told.lines].join(' ')] : [],
+  );
+  const waits = waitingZones(plan);
+  const named = (zones: readonly string[]) => {
+    const [free, later] = [
+      zones.filter((zone) => !waits.has(zone)),
+      zones.filter((zone) => waits.has(zone)),
+    ].map((some) => say.list(some.map(nameOf)));
+    return [...(free ? [free] : []), ...(later ? [words.order.onceCleared(later)] : [])].join('; ');
+  };
+  const order = plan.steps.map(({ id, zones, after, wait, free, waiting: later, tooling }) => {
     const done = doneOf(plan, id);
     return [
-      `${stepInPlan(plan, id, steps)} (${say.list(zones.map(nameOf))})`,
+      `${stepInPlan(plan, id, steps)} (${named(zones)})`,
       ...(done ? [words.order.done(done)] : []),
       ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),
       `${words.order.with} ${say.list(tooling.map((each) => toolNamed(each.tool, each.class ? [each.class] : [], say)))}`,
-      ...(hours ? [`${words.order.hours}: ${said(hours)}`] : []),
+      ...(free ? [`${words.order.hours}: ${said(free)}`] : []),
+      ...(loud?.steps.includes(id) ? [earsAtStep(say, loud).replace(/\.$/, '')] : []),
+      ...(later ? [`${words.order.hours}, ${words.order.onceCleared(said(later))}`] : []),
     ].join('; ');
   });
   const log = logLines(job, say, nameOf);
@@ -81,13 +100,11 @@ export function planDocument(
         .join('; ')}`,
   );
   const covering = coveringLines(plan.schedule.covering, say, nameOf, job.own);
-  const hire = hireLines(plan.schedule.hire, job, say);
+  const hire = hireLines(plan, job, say);
   const totals = quantityIds.flatMap((id) => {
     const amount = plan.totals[id];
     return amount ? [[quantityNames[id].name, said(amount), workingLine(amount, say)]] : [];
   });
-  const over = handsOver(plan, job);
-  const hands = over && [handsLines(say, over).title, ...handsLines(say, over).lines].join(' ');
   const cautions = new Set(plan.zones.flatMap(({ advice }) => advice.cautions));
   const hazards = hazardWords(say);
   const [least, most] = plan.schedule.count;
@@ -107,7 +124,7 @@ export function planDocument(
       { title: words.order.title, blocks: list(order, true) },
       {
         title: `${words.fold.days}: ${words.days.most(String(least), String(most))}`,
-        blocks: [...(hands ? [{ kind: 'text' as const, text: hands }] : []), ...list(days)],
+        blocks: [...bodies.map((text) => ({ kind: 'text' as const, text })), ...list(days)],
       },
       ...(log.length
         ? [

@@ -48,6 +48,8 @@ export const jobPageWords = {
   openQuestions: (names: string) => `still open: ${names}`,
   call: (who: string) => `call ${who}`,
   find: (who: string) => `ask ${who}`,
+  /** To those who do the work themselves. */
+  findYourselves: 'measure it yourselves, on the spot',
   may: (who: string) => `perhaps ${who}`,
   answers: (count: number) => `Answers (${count}), name, move`,
   answersOf: (zone: string, count: number) => `Answers (${count}), name, move: ${zone}`,
@@ -86,7 +88,7 @@ export const jobPageWords = {
   total: {
     title: 'The whole surface',
     label: 'Total area',
-    hint: 'Then one zone can be what the others leave.',
+    hint: 'Then what the other zones leave can be a zone of its own.',
     make: 'Make a zone of the rest',
     restName: 'The rest of it',
     isRest: 'This zone is the rest: its area follows the others.',

@@ -18,6 +18,7 @@ export const planPageWords = {
   short: {
     days: 'Working days',
     crew: (people: string, hours: string) => `${people}, ${hours} a day`,
+    withWaiting: (zones: string) => `as if this were cleared: ${zones}`,
     people: (number: number) => count(number, 'person', 'people'),
     debris: 'Debris',
     ofArea: (area: string) => `from ${area}`,
@@ -48,6 +49,8 @@ export const planPageWords = {
   },
   waits: 'Only once this is cleared',
   callFirst: 'Call before day 1',
+  callNobody: 'Nobody has to be called before day 1.',
+  measureFirst: (zones: string) => `Measure yourselves before you begin there: ${zones}.`,
   order: {
     title: 'Order of work',
     line: 'Each machine is set up once where the order allows. Steps stand by when they begin; some go on side by side.',
@@ -61,6 +64,8 @@ export const planPageWords = {
     wait: (hours: string) => `First let it dry: ${hours}.`,
     waitShort: (hours: string) => `dry ${hours}`,
     hours: 'Hours',
+    /** Zones in which nobody may begin yet, and hours of theirs. */
+    onceCleared: (what: string) => `once it is cleared: ${what}`,
     noHours: 'Takes no time of its own, or a specialist’s: ask for theirs.',
     onceOnly: 'once for the job',
     with: 'With',
@@ -84,6 +89,8 @@ export const planPageWords = {
       `Days ${from} to ${to}${dates ? `, ${dates[0]} to ${dates[1]}` : ''}`,
     runShort: (from: number, to: number) => `Days ${from} to ${to}`,
     beside: 'beside it',
+    onceCleared: 'once it is cleared',
+    hired: (tool: string) => `${tool} (hired)`,
     short: (steps: string) => `Too short to be numbered: ${steps}.`,
     person: (number: number) => `Person ${number}`,
     waits: 'Dries or cures',

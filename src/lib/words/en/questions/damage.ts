@@ -80,7 +80,7 @@ export const damageQuestionWords = (
   contamination: {
     ask: 'What is on it, or in it?',
     short: 'Dirt and coatings',
-    why: 'Nothing sticks to it.',
+    why: 'No repair sticks to dirt, oil or old paint.',
     find: [
       'Put a drop of water on it. If it stays a bead, there is oil or a sealer.',
       'Pick at the edge with a knife. A coating lifts, and you can see how thick it is.',

@@ -10,7 +10,7 @@ export const sheetQuestionWords = (
   makerProfile: {
     ask: 'How rough does the data sheet want it?',
     short: 'Roughness by the data sheet',
-    why: 'What it names, counts.',
+    why: 'What the sheet asks for counts first.',
     find: [
       'Look in the sheet for “surface preparation”. Many give a CSP number.',
       '“Clean, sound and open” without a number usually means one of the three finest grades. Ask the maker.',

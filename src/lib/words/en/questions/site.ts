@@ -104,7 +104,7 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
     why: 'Each may stop work.',
     find: [
       'Walk all round it. Lay a straight board on it and see if it rocks or dips.',
-      'Ask the owner about fires, spills, old paint and where the pipes run.',
+      'Ask whoever owned or looked after it about fires, spills, old paint and where the pipes run.',
       'If you are not sure about one, mark it as not sure. Do not guess.',
     ],
     choices: {

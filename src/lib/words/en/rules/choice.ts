@@ -41,7 +41,11 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
         ? 'Rotten in depth: only breaking out reaches sound concrete.'
         : `What is loose here is ${depthSaid(reason, say)}. Breaking out is the gentlest method here that clears it.`,
   'off-floor-blast': (reason, say) =>
-    `What is loose here is ${depthSaid(reason, say)}. No floor machine can work here, and this method follows any shape.`,
+    `What is loose here is ${depthSaid(reason, say)}. No floor machine can work here, and ${
+      saw(reason, 'small', 'yes')
+        ? `on less than ${say.figure('place.spot')} needles are set up sooner than blasting.`
+        : 'this method follows any shape.'
+    }`,
   'hand-tools-here': (_, say) =>
     `The zone is smaller than ${say.figure('place.spot')}. No machine that you walk behind is worth setting up for that, so it is done with hand tools.`,
   'thin-skin-let-go': (_, say) =>

@@ -1,5 +1,6 @@
 import type { BriefingLine } from '$lib/safety/briefing';
-import { noiseAim, type Safety } from '$lib/safety/safety-of';
+import { noiseAim } from '$lib/safety/noise-limits';
+import type { Safety } from '$lib/safety/safety-of';
 import { hazardWords } from '$words/hazards';
 import type { Say } from '$lib/words/types';
 import { protectorSentence } from './noise';
@@ -77,7 +78,7 @@ export function briefingLine(say: Say, line: BriefingLine, safety: Safety): Spok
     case 'ears':
       return {
         name: 'Ears',
-        line: `${protectorSentence(say, line.worker.noise.limits[noiseAim[safety.region]].protector)}${line.beside ? ' Whoever works beside a loud machine wears them too.' : ''}`,
+        line: `${protectorSentence(say, line.worker.noise.limits[noiseAim[safety.region]].protector, line.worker.ears)}${line.beside ? ' Whoever works beside a loud machine wears them too.' : ''}`,
       };
     case 'hands':
       return {

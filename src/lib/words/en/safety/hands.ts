@@ -18,7 +18,8 @@ export function minutesInShort(say: Say, minutes: number): string {
 export const hoursInShort = (say: Say, hours: number): string =>
   say.hours(hours < 1 ? hours : Math.round(hours * 10) / 10);
 
-const inDays = (days: readonly number[]): string => {
+/** "Day 1", "Days 1 to 3". */
+export const inDays = (days: readonly number[]): string => {
   const [first = 1] = days;
   const last = days.at(-1) ?? first;
   return first === last ? `Day ${first}` : `Days ${first} to ${last}`;
@@ -28,19 +29,18 @@ const count = (say: Say, number: number, one: string, many: string): string =>
 
 /** What takes turns, or takes longer; where nothing of both helps, a gentler tool alone. */
 function turnsLine(say: Say, { over, turns, shaking, crew }: HandsOver): string {
+  const turn = say.hours(say.valueOf('share.step'));
   if (!turns)
-    return 'No number of people solves that: not even a quarter of an hour fits. It takes a gentler tool, or another method.';
+    return `No number of people solves that: not even ${turn} fits. It takes a gentler tool, or another method.`;
+  const kept = `To stay ${over === 'limit' ? 'within' : 'under'} ${valueNames[over]}`;
+  if (turns.people <= crew)
+    return `${kept}: ${turns.people < crew ? `${say.number(turns.people)} of you` : 'all of you'} in equal turns, or a gentler tool.`;
   const people = count(say, turns.people, 'person', 'people');
-  const days = count(say, turns.days, 'day', 'days');
-  const own = count(say, crew, 'person', 'people');
-  const kept = over === 'limit' ? 'Within' : 'Under';
   const longer =
     turns.days > shaking
-      ? `, or ${days} of such work with ${own} (planned: ${say.number(shaking)})`
+      ? `, or ${count(say, turns.days, 'day', 'days')} in place of ${say.number(shaking)}`
       : '';
-  return turns.people > crew
-    ? `${kept} ${valueNames[over]}: ${people} taking turns${longer}, or a gentler tool.`
-    : `${kept} ${valueNames[over]}: all ${people} of you take equal turns, or a gentler tool.`;
+  return `${kept}: ${people} in place of ${say.number(crew)}, in turns of ${turn}${longer}, or a gentler tool.`;
 }
 
 /** That days of the plan do not hold for the hands, and what would: a title and two sentences. */

@@ -1,5 +1,6 @@
 import { lowered } from '$lib/words/by-language';
-import type { Ears, Fills, Help } from '$lib/safety/help';
+import type { Ears } from '$lib/safety/ears';
+import type { Fills, Help } from '$lib/safety/help';
 import { methodWords } from '$words/methods';
 import { stepWords } from '$words/steps';
 import type { Say } from '$lib/words/types';
@@ -11,36 +12,35 @@ const limitOf: Readonly<Record<Fills, string>> = {
 };
 const times = (say: Say, part: number): string => `${say.number(Math.round(10 * part) / 10)} times`;
 
+/** What stands behind what a change leaves. */
 const protectors: Readonly<Record<Ears['by'], string>> = {
-  one: 'and a good protector takes that off',
-  both: 'and plugs and muffs together take that off',
-  neither: 'more than plugs and muffs together take off',
+  one: 'a good protector is then enough',
+  both: 'plugs and muffs together are then enough',
+  neither: 'plugs and muffs together are still not enough',
 };
-/** What has to come off at the ear, and what does it. */
-const offEars = (say: Say, { needed, by }: Ears): string =>
-  `${say.number(Math.ceil(needed - 1e-9))}\u00A0dB must come off at the ear, ${protectors[by]}.`;
 
 /** What a change leaves, and what then protects. */
 function left(say: Say, { then, still, ears }: Help): string {
   if (then <= 1 + 1e-9)
     return 'Then usual values stay under the vibration action value and the noise limit.';
+  const [first, ...more] = [
+    `${times(say, then)} ${limitOf[still]}`,
+    ...(ears ? [protectors[ears.by]] : []),
+  ];
   return [
-    `That leaves ${times(say, then)} ${limitOf[still]}.`,
+    `That leaves ${[first, ...more].join('; ')}.`,
     ...(still === 'vibration'
       ? ['Gloves do not take it away. Spread the work over more days, or give it to a specialist.']
-      : []),
-    ...(ears ? [`Then ${offEars(say, ears)}`] : []),
-    ...(ears?.by === 'neither'
-      ? ['Give the work to a specialist, or spread it over more days.']
-      : []),
+      : ears?.by === 'neither'
+        ? ['Spread the work over more days, or give it to a specialist.']
+        : []),
   ].join(' ');
 }
 
 /** What is too much, which change helps most, and what it leaves. */
 export const helpSentence = (say: Say, help: Help): string =>
   [
-    `With usual tools the day takes ${times(say, help.now)} ${limitOf[help.over]}.`,
-    ...(help.earsNow ? [`As planned, ${offEars(say, help.earsNow)}`] : []),
+    `As tools usually are${help.over === 'noise' ? ', with nothing on the ears' : ''}: ${times(say, help.now)} ${limitOf[help.over]}.`,
     changeLine(say, help),
     left(say, help),
   ].join(' ');
@@ -49,7 +49,9 @@ function changeLine(say: Say, help: Help): string {
   const steps = stepWords(say);
   switch (help.change) {
     case 'people':
-      return `What helps most: ${say.number(help.people)} people share this person’s loud and shaking work evenly.`;
+      return help.people > help.crew
+        ? `What helps most: ${say.number(help.people)} people in place of ${say.number(help.crew)}, in equal turns at all that is loud or shakes.`
+        : 'What helps most: equal turns of all of you at what is loud or shakes.';
     case 'tool':
       return `What helps most: for “${steps[help.step].name}” take the ${toolWords[help.to].name} in place of the ${toolWords[help.from].name}.`;
     case 'method':

@@ -24,6 +24,9 @@ export const logWords = {
   label: (action: string, step: string) => `${action}: ${step}`,
   more: 'Times and note',
   held: 'Not yet: only once this is cleared',
+  /** Asked before anybody begins what must wait. */
+  mayBegin: (zones: string, what: string) => `${zones} must wait. ${what}. Is that done?`,
+  cleared: 'Yes, begin',
   in: (step: string, zones: string) => `${step} (${zones})`,
   since: (time: string) => `since ${time}`,
   persons,
@@ -41,7 +44,8 @@ export const logWords = {
   },
   undo: 'Undo',
   undoOf: (said: string) => `Undo: ${said}`,
-  back: 'It is as it was before.',
+  /** What was said of a change that is taken back: "Saw the edge: started 07:00." */
+  undone: (said: string) => `Taken back: ${said}`,
   elsewhere: 'It was changed elsewhere since. Nothing was undone.',
   hint: 'Only the time between start and stop counts.',
   ask: (since: string) => `Running since ${since}. When did it stop?`,

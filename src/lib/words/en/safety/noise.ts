@@ -1,4 +1,5 @@
 import { toStep } from '$lib/safety/bounds';
+import type { Ears } from '$lib/safety/ears';
 import type { NoiseOfDay, NoiseStanding } from '$lib/safety/noise';
 import type { NoiseLimitId } from '$lib/safety/noise-limits';
 import type { Protector, ProtectorCautionId } from '$lib/safety/protector';
@@ -66,9 +67,17 @@ function against(say: Say, part: Bounds): string {
   return `${boundsWords(say, { ...times, high: Math.round(part.high) }, 'times')} what it allows`;
 }
 
-/** How much of a limit a day uses up. */
-export function noiseSentence(say: Say, { part, level, standing }: NoiseStanding): string {
-  const used = against(say, part);
+/** The usual value beside two ends, from the quietest tools to the loudest. */
+function usually(say: Say, part: Bounds, typical: number): string {
+  if (part.low === part.high || part.open) return '';
+  return part.high < manifold
+    ? ` (usually ${say.number(Math.round(typical * 100))}%)`
+    : ` (usually ${say.number(Math.round(10 * typical) / 10)} times)`;
+}
+
+/** How much of a limit a day uses up, from the quietest tools to the loudest. */
+export function noiseSentence(say: Say, { part, level, typical, standing }: NoiseStanding): string {
+  const used = `${against(say, part)}${usually(say, part, typical.part)}, with nothing on the ears`;
   const mean = boundsWords(say, toStep(level, 1), 'dB(A)');
   switch (standing) {
     case 'over':
@@ -105,20 +114,37 @@ export function hoursLeftSentence(say: Say, { hoursLeft, standing }: NoiseStandi
   }and the limit is reached.`;
 }
 
-/** What a protector has to do. */
-export function protectorSentence(say: Say, { needed, rating, beyondOne }: Protector): string {
+/** What a protector has to do: with tools as they usually are, and with the loudest there are. */
+export function protectorSentence(
+  say: Say,
+  { needed, rating, beyondOne }: Protector,
+  ears: Ears | null,
+): string {
   if (needed.high <= 0 && !needed.open)
     return 'No protector is needed for this limit. It does no harm to wear one.';
   if (needed.high <= 0)
     return 'Whether a protector is needed is not known: no level is. Measure first, and wear one until then.';
   const up = (value: number) => say.number(Math.ceil(value - 1e-9));
   const open = needed.open ? ' or more: some levels are not known' : '';
-  const off = `Protectors have to take off ${up(needed.high)} dB at the ear${open}. Worn on a site they lose about ${say.figure('noise.rating-derating')} of what the label says.`;
+  const most = up(needed.high);
+  const usual = ears ? up(ears.needed) : '0';
+  const amount =
+    usual === most
+      ? `${most} dB at the ear`
+      : `${usual} dB at the ear with tools as they usually are, ${most} dB with the loudest`;
+  const off = `Protectors have to take off ${amount}${open}. Worn on a site they lose about ${say.figure('noise.rating-derating')} of what the label says.`;
+  const both = `plugs and muffs together, both of the highest rating sold (NRR up to ${say.figure('noise.rating-highest')})`;
+  if (ears?.by === 'neither')
+    return `${off} Not even plugs and muffs together do that. Wear ${both}, and do not stop there: ${wearAndMore}.`;
   // No rating that nobody sells is asked for.
   return beyondOne
-    ? `${off} No single protector does that. Wear plugs and muffs together, both of the highest rating sold (NRR up to ${say.figure('noise.rating-highest')}), and cut the time or take a quieter tool.`
-    : `${off} Look for a rating (NRR) of ${up(rating.high)} or more.`;
+    ? `${off} No single protector does ${ears?.by === 'both' ? 'that' : 'the last'}. Wear ${both}, and cut the time or take a quieter tool.`
+    : `${off} Look for a rating (NRR) of ${up(rating.high)} or more: it does for the loudest.`;
 }
+
+/** What helps where all that can be worn is too little, the source first. Source: common practice. */
+export const wearAndMore =
+  'fewer hours a person, a quieter tool, a screen and more distance for whoever is beside it, or a specialist for ear protection';
 
 /** What always goes with a protector. */
 export const protectorCautions: Readonly<Record<ProtectorCautionId, string>> = {

@@ -91,6 +91,8 @@ export const crewPageWords = {
   toBriefing: 'Read it here',
   tooMuch: 'Too much for one person in one day.',
   where: 'Where',
+  waits: 'Must wait, not counted',
+  allWait: 'Nothing may be begun on this day yet: all of it waits.',
   toolRuns: 'Tool running',
   atTask: 'At the task',
   each: 'for the person who has most of it',
@@ -138,14 +140,14 @@ export const crewPageWords = {
     'The US has no legal limit for vibration; the values are those of a European directive.',
   sharing: 'Sharing it out',
   sharingLine: (say: Say): string =>
-    `Reckoned with every tool as it usually is and its usual time, in turns of ${say.hours(say.valueOf('share.step'))}, and no protector counted in.`,
+    `Reckoned with every tool as it usually is and its usual time, in turns of ${say.hours(say.valueOf('share.step'))}.`,
   worst: (sentence: string): string =>
-    `With every tool at its worst and its longest time: ${sentence}`,
+    `The last of these with every tool at its worst and its longest time: ${sentence}`,
   aims: {
     'vibration-action': 'Everybody under the vibration action value',
     'vibration-limit': 'Everybody under the vibration limit',
-    'noise-limit': 'Everybody under the noise limit aimed at',
-    everything: 'Everybody under the action value and the noise limit at once',
+    'noise-limit': 'Everybody under the noise limit aimed at, with nothing on the ears',
+    everything: 'Everybody under the action value and, with nothing on the ears, the noise limit',
   } satisfies Readonly<Record<SharingAim, string>>,
   fullest: (share: string): string =>
     `The worst-off person then uses up ${share} of what one day allows.`,
@@ -185,7 +187,7 @@ export const cardWords = {
   turns: (tools: string): string => `${tools}, then change over.`,
   /** More is planned for one person than their hands may take. */
   tooLong: (tool: string, planned: string, action: string, limit: string): string =>
-    `${tool}: ${planned} planned. One person has ${action} to the action value, ${limit} to the limit value.`,
+    `${tool}, ${planned} planned: action value after ${action}, limit value after ${limit}.`,
   shareIt: 'Take turns.',
   inAll: (tool: string, time: string): string =>
     `${tool}: ${time} a person in all. For more, take another tool.`,
@@ -194,10 +196,12 @@ export const cardWords = {
   earsNone: 'Nothing needed.',
   earsUnknown: 'No level is known: wear protectors.',
   earsBoth: 'Plugs and muffs together.',
-  earsTooLittle: 'Plugs and muffs together, and less time: both do not take off enough.',
-  ears: (rating: string): string => `Protectors rated NRR ${rating} or more.`,
-  earsAtLeast: (rating: string): string =>
-    `Protectors rated NRR ${rating} at least: not all levels are known.`,
+  /** One does at usual levels. */
+  earsBothAtWorst: 'Plugs and muffs together at the loudest tools.',
+  earsTooLittle:
+    'Plugs and muffs together are not enough: fewer hours, a quieter tool, or a specialist for ear protection.',
+  ears: (rating: string): string => `NRR ${rating} or more, for the loudest tools.`,
+  earsAtLeast: (rating: string): string => `NRR ${rating} at least: not all levels are known.`,
   /** Until somebody has measured. */
   begin: (tools: string): string =>
     `In no dust table: ${tools}. Begin like this, until a competent person has measured the dust.`,

@@ -66,7 +66,7 @@ export function sharingSentence(say: Say, shared: SharingOut): string {
   const names = (tools: SharingOut['unknown']) =>
     say.list(tools.map((tool) => toolWords[tool].name));
   if (shared.can === 'not')
-    return `More people cannot solve this: ${say.hours(say.valueOf('share.step'))} with the ${names(shared.tools)} is too much for one day. Choose a gentler tool or method, or take better protection.`;
+    return `No number of people brings that about: ${say.hours(say.valueOf('share.step'))} with the ${names(shared.tools)} already takes more than one person may have in a day.`;
   const { people, days, proven, atLeast, unknown } = shared;
   if (people === 0) return 'There is nothing to share out.';
   const who = people === 1 ? 'one person can' : `${say.number(people)} people can`;

@@ -36,7 +36,7 @@ export const expertTests = (say: Say): Readonly<Record<ExpertTest, TestWords>> =
   'locate-services': {
     name: 'Have cables and pipes located',
     how: [
-      'Ask the owner for plans, and call the service that marks buried lines where you live.',
+      'Find the plans, and call the service that marks buried lines where you live.',
       'For cables inside the concrete, have it scanned. Have what must be dead switched off and checked.',
     ],
     minutes: takes(say, 'locate-services', ' or more, as the law where you are says'),
@@ -52,7 +52,7 @@ export const expertTests = (say: Say): Readonly<Record<ExpertTest, TestWords>> =
   'ask-owner': {
     name: 'Ask who knows the place',
     how: [
-      'Ask the owner or caretaker how old it is, what was spilled or painted on it, and whether it is salted.',
+      'Ask whoever owned or looked after it how old it is, what was spilled or painted on it, and whether it is salted.',
       'Ask for drawings, and for what was repaired before.',
     ],
     minutes: takes(say, 'ask-owner'),

@@ -1,2 +1,2 @@
 /** On the link of a settled zone to the page on which its method is tried. */
-export const toTrial = 'Try a square metre first';
+export const toTrial = 'Try a small square first';

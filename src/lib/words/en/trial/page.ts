@@ -16,16 +16,16 @@ const left: Readonly<Record<LeftId, string>> = {
 const bar: Readonly<Record<BarSeen, string>> = { no: 'No', yes: 'Yes' };
 const sound: Readonly<Record<AfterSound, string>> = { clear: 'Clear', dull: 'Dull' };
 
-/** The page on which a square metre is tried. */
+/** The page on which a square of the surface is tried. */
 export const trialPage = {
-  title: 'Try a square metre',
+  title: 'Try a small square',
   description:
     'Try the method on a small square first: what to set, what to measure, and what that says comes next.',
   wait: 'Your job is being opened.',
   noScript: 'This page needs JavaScript, since it reads what you found.',
   toAdvice: 'To the advice',
   toPlan: 'To the plan',
-  explainer: 'How to try a square metre',
+  explainer: 'How to try a small square',
   /** Above the page, after the zone. */
   intro: (area: string) =>
     `Prepare about ${area} where it shows least. Look, and change one thing.`,

@@ -14,7 +14,7 @@ export const glanceWords = {
     crew: 'A trained crew. Not for owners',
     specialist: 'A specialist crew only',
   } satisfies Record<Doer, string>,
-  nobody: 'Nobody for this zone',
+  nobody: 'No specialist for this zone',
   contractor: 'a contractor',
   downTo: (depth: string) => `Down to ${depth}`,
   hole: (depths: string) => `Hole ${depths} deep`,

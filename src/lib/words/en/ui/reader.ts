@@ -57,9 +57,9 @@ export const beginWords = {
   tryFirst: (method: string) =>
     `Then try ${method} on one small spot: it does no harm if it is not enough. Tap and scrape the spot again.`,
   why: {
-    'may-wait': 'Take nothing off yet: the work may still stop.',
-    'clean-first': 'Take nothing off yet: a machine could drive dirt in.',
-    'may-harm': 'Take nothing off yet: even the gentlest way left could spoil it.',
+    'may-wait': 'Take off no more than a test needs: the work may still stop.',
+    'clean-first': 'Take off no more than a test needs: a machine could drive dirt in.',
+    'may-harm': 'Take off no more than a test needs: even the gentlest way left could spoil it.',
   } satisfies Record<NonNullable<Beginning['why']>, string>,
 } as const;
 
@@ -75,7 +75,7 @@ export const resultWords = {
 /** What two changed answers would do together. */
 export const pairWords = {
   title: 'Two answers together',
-  line: 'Neither changes it alone. Both together make it gentler, or stop it.',
+  line: 'Alone, neither makes it gentler or stops it. Both together do.',
   and: 'and',
   none: 'No two other answers would make it gentler or stop it.',
 } as const;

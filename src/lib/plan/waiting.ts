@@ -1,0 +1,24 @@
+import type { Plan } from './plan';
+import type { Task } from './tasks';
+
+/**
+ * Zones that are planned for but must wait: something has to be cleared, measured or looked at
+ * before anybody works there.
+ */
+export const waitingZones = ({ zones }: Pick<Plan, 'zones'>): ReadonlySet<string> =>
+  new Set(zones.flatMap(({ id, holds }) => (holds.length ? [id] : [])));
+
+/**
+ * Tells of each task whether nobody may begin it: all its zones wait. What is done once for the job
+ * goes ahead where any zone does.
+ */
+export function mustWait(plan: Pick<Plan, 'zones'>): (task: Pick<Task, 'zones'>) => boolean {
+  const waiting = waitingZones(plan);
+  return ({ zones }) => zones.length > 0 && zones.every((zone) => waiting.has(zone));
+}
+
+/** The same, but for what was begun all the same: hours that were worked count, whoever may. */
+export function notCountedYet(plan: Pick<Plan, 'zones' | 'soFar'>): (task: Task) => boolean {
+  const waits = mustWait(plan);
+  return (task) => waits(task) && (plan.soFar?.told.get(task)?.spent.state ?? 'open') === 'open';
+}

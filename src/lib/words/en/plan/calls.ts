@@ -1,0 +1,39 @@
+import { whomToCall, type Called } from '$lib/advice/owner-may';
+import type { Plan } from '$lib/plan/plan';
+import type { Say } from '$lib/words/types';
+import { verdictWords } from '$words/verdicts';
+import { planPageWords as words } from './page';
+
+/**
+ * Who has to come before day 1, and for which zones; what the crew measures for itself stands apart.
+ * That nobody has to come is said too: no line could mean that nobody has looked.
+ */
+export function callLines(
+  { drawn, zones }: Pick<Plan, 'drawn' | 'zones'>,
+  nameOf: (zone: string) => string,
+  say: Say,
+): readonly string[] {
+  const asked = zones.flatMap(({ id, method, advice, holds, possibleHolds }) =>
+    whomToCall(drawn.site, {
+      holds,
+      possibleHolds,
+      steps: advice.steps,
+      methods: [method],
+    }).map((who) => ({ who, name: nameOf(id) })),
+  );
+  const namesOf = (who: Called) => asked.filter((each) => each.who === who).map(({ name }) => name);
+  const called = [...new Set(asked.map(({ who }) => who))].filter((who) => who !== 'crew');
+  const itself = namesOf('crew');
+  return [
+    called.length
+      ? `${words.callFirst}: ${called
+          .map((who) => {
+            const { name } = verdictWords.who[who];
+            const names = namesOf(who);
+            return names.length < zones.length ? `${name} (${say.list(names)})` : name;
+          })
+          .join('; ')}.`
+      : words.callNobody,
+    ...(itself.length ? [words.measureFirst(say.list(itself))] : []),
+  ];
+}

@@ -1,0 +1,223 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { getNextSnapshot, initialTransition } from 'xstate';
+import { questionIds } from '$lib/answers/questions';
+import { askedQuestions, whyNotAsked } from '$lib/advice/relevance';
+import {
+  addressIn,
+  answerOf,
+  type AnswerGiven,
+  type InterviewContext,
+} from '$lib/interview/context';
+import { interview, type InterviewEvent } from '$lib/interview/machine';
+import { restsAt } from '$lib/interview/rests-at';
+import { give, placeOf, replay, standAt, type InterviewState } from '$lib/interview/replay';
+import type { TalkContext } from '$lib/interview/talk-types';
+import { filled, legal } from '../helpers/answers-given';
+
+const empty: InterviewContext = { site: {}, zone: {} };
+
+describe('the machine', () => {
+  it('passes over a question that an answer given earlier leaves nothing to ask for', () => {
+    // The ground moves, so only the finish would count; but rotten to half the thickness is replaced.
+    const answers: InterviewContext = {
+      site: {
+        ...{
+          element: ['soffit'],
+          setting: ['open'],
+          salts: ['sea-or-pool'],
+          freezeThaw: ['often'],
+        },
+        ...{ thickness: 30, warnings: { yes: ['settled-or-rocking'], maybe: [] } },
+      },
+      zone: { depth: 2, looseness: ['rotten'] },
+    };
+    expect(placeOf(replay(answers))).toBe('area');
+    expect(restsAt(answers)).toBe('area');
+  });
+
+  it('describes each of its states', () => {
+    for (const state of Object.values(interview.states)) expect(state.description).toBeTruthy();
+  });
+
+  it('refuses an answer to another question than the one it stands at', () => {
+    const state = standAt(empty, 'element');
+    const given = { question: 'salts', answer: ['none'] } as const;
+    expect(give(empty, { question: 'element', answer: ['slab'] }).next).toBe('setting');
+    expect(placeOf(state)).toBe('element');
+    expect(replay(empty).can({ type: 'ANSWER', ...given })).toBe(false);
+  });
+});
+
+/** The ways through the interview, as its map and product design have them. */
+describe('a step', () => {
+  const step = (state: InterviewState, event: InterviewEvent) =>
+    getNextSnapshot(interview, state, event);
+  const slab = { question: 'element', answer: ['slab'] } as const;
+
+  it('begins at the first question with nothing known, or with what is known', () => {
+    const [state] = initialTransition(interview);
+    expect(state.context).toEqual(empty);
+    expect(placeOf(state)).toBe('element');
+    const known: InterviewContext = { site: { element: ['wall'] }, zone: { cracks: ['none'] } };
+    const [later] = initialTransition(interview, known);
+    expect(later.context).toEqual(known);
+    expect(placeOf(later)).toBe('setting');
+  });
+
+  it('writes an answer about the place to the place, one about the damage to its zone', () => {
+    expect(give(empty, slab).answers).toEqual({ site: { element: ['slab'] }, zone: {} });
+    const cracks = { question: 'cracks', answer: ['none'] } as const;
+    expect(give(empty, cracks).answers).toEqual({ site: {}, zone: { cracks: ['none'] } });
+  });
+
+  it('leaves the other answers as they were', () => {
+    const known: InterviewContext = { site: { setting: ['open'] }, zone: { cracks: ['none'] } };
+    expect(give(known, slab).answers).toEqual({
+      site: { setting: ['open'], element: ['slab'] },
+      zone: { cracks: ['none'] },
+    });
+  });
+
+  it('goes back over a question that is not asked, and from the first nowhere', () => {
+    const [first] = initialTransition(interview);
+    expect(placeOf(step(first, { type: 'BACK' }))).toBe('element');
+    for (const answer of [['slab'], ['wall']] as const) {
+      const known: InterviewContext = { site: { element: [...answer] }, zone: {} };
+      const asked = askedQuestions(known.site, known.zone);
+      expect(asked.length).toBeGreaterThan(8);
+      for (const [place, question] of asked.entries()) {
+        if (place === 0 || question === 'element') continue;
+        const back = step(standAt(known, question), { type: 'BACK' });
+        expect(placeOf(back), question).toBe(asked[place - 1]);
+        expect(back.context).toEqual(known);
+      }
+    }
+  });
+
+  it('goes to any question that is asked, and to no other', () => {
+    const known: InterviewContext = { site: {}, zone: { cracks: ['none'] } };
+    const state = replay(known);
+    for (const question of questionIds) {
+      const there = step(state, { type: 'GO_TO', question });
+      const asked = whyNotAsked(question, known.site, known.zone) === null;
+      expect(placeOf(there), question).toBe(asked ? question : placeOf(state));
+      expect(there.context).toEqual(known);
+    }
+    expect(whyNotAsked('crackLength', known.site, known.zone)).not.toBeNull();
+  });
+
+  it('takes no answer to another question, and none at the end', () => {
+    const [first] = initialTransition(interview);
+    const other = { type: 'ANSWER', question: 'salts', answer: ['none'] } as const;
+    expect(step(first, other).context).toEqual(empty);
+    expect(placeOf(step(first, other))).toBe('element');
+  });
+
+  it('keeps an answer to what is not asked now, and goes on with what is missing', () => {
+    const length = { type: 'KEEP', question: 'crackLength', answer: 12 } as const;
+    const known: InterviewContext = { site: {}, zone: { cracks: ['none'] } };
+    const kept = step(replay(known), length);
+    expect(kept.context).toEqual({ site: {}, zone: { cracks: ['none'], crackLength: 12 } });
+    expect(placeOf(kept)).toBe('element');
+  });
+
+  it('keeps one at the end, too', () => {
+    let answers = empty;
+    for (let place = placeOf(replay(answers)); place !== 'done';) {
+      const given = { question: place, answer: legal(place)[1]?.answer } as AnswerGiven;
+      ({ answers, next: place } = give(answers, given));
+    }
+    const known = { ...answers, zone: { ...answers.zone, crackLength: 12 } };
+    expect(answers.zone).not.toHaveProperty('crackLength');
+    const end = replay(known);
+    expect(placeOf(end)).toBe('done');
+    expect(end.context).toEqual(known);
+  });
+});
+
+describe('a fold of answers', () => {
+  const anyGiven = fc.constantFrom(...questionIds.flatMap(legal));
+  const anyAnswers = fc.array(anyGiven, { maxLength: 24 });
+
+  it('replaying what was replayed changes nothing', () => {
+    fc.assert(
+      fc.property(anyAnswers, (given) => {
+        const once = replay(filled(given));
+        const twice = replay(once.context);
+        expect(twice.context).toEqual(once.context);
+        expect(twice.value).toEqual(once.value);
+      }),
+    );
+  });
+
+  it('keeps every answer, also one whose question is not asked now', () => {
+    fc.assert(
+      fc.property(anyAnswers, (given) => {
+        const answers = filled(given);
+        expect(replay(answers).context).toEqual(answers);
+      }),
+    );
+  });
+
+  it('does not care in which order the answers came', () => {
+    const order = fc.uniqueArray(anyGiven, { selector: ({ question }) => question, maxLength: 16 });
+    fc.assert(
+      fc.property(
+        order.chain((given) =>
+          fc.tuple(fc.constant(given), fc.shuffledSubarray(given, { minLength: given.length })),
+        ),
+        ([one, other]) => {
+          const fold = (all: readonly AnswerGiven[]) =>
+            all.reduce<InterviewContext>((answers, each) => {
+              const asked = whyNotAsked(each.question, answers.site, answers.zone) === null;
+              return asked
+                ? give(answers, each).answers
+                : replay(filled([...list(answers), each])).context;
+            }, empty);
+          const list = (answers: InterviewContext) =>
+            questionIds
+              .filter((id) => answerOf(answers, id) !== undefined)
+              .map((id) => ({ question: id, answer: answerOf(answers, id) }) as AnswerGiven);
+          expect(fold(other)).toEqual(fold(one));
+          expect(replay(fold(other)).value).toEqual(replay(fold(one)).value);
+        },
+      ),
+    );
+  });
+
+  it('asks only what became missing when an answer is changed', () => {
+    let answers = empty;
+    let place = placeOf(replay(answers));
+    while (place !== 'done') {
+      const given = { question: place, answer: legal(place)[1]?.answer } as AnswerGiven;
+      ({ answers, next: place } = give(answers, given));
+    }
+    expect(answers.zone.cracks).toEqual(['none']);
+    const changed = give(answers, { question: 'cracks', answer: ['crumbling'] });
+    expect(changed.next).toBe('crackLength');
+    expect({ ...changed.answers.zone, cracks: undefined }).toEqual({
+      ...answers.zone,
+      cracks: undefined,
+    });
+    const sized = give(changed.answers, { question: 'crackLength', answer: 12 });
+    expect(sized.next).toBe('done');
+    const undone = give(sized.answers, { question: 'cracks', answer: ['none'] });
+    expect(undone.next).toBe('done');
+    expect(undone.answers.zone.crackLength).toBe(12);
+  });
+});
+
+describe('the zone in an address', () => {
+  const job = (...ids: string[]) =>
+    ({ job: { zones: ids.map((id) => ({ id })) } }) as unknown as TalkContext;
+
+  it('is named where there are several, and left as it came where there is one or none yet', () => {
+    const many = { ...job('A', 'B'), zone: 'B', named: null };
+    expect(addressIn(many)).toBe('B');
+    const one = { ...job('A'), zone: 'A', named: null };
+    expect(addressIn(one)).toBeNull();
+    expect(addressIn({ ...one, named: 'A' })).toBe('A');
+    expect(addressIn({ ...one, job: null, zone: null, named: 'C' })).toBe('C');
+  });
+});

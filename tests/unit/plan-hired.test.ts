@@ -1,0 +1,27 @@
+import { expect, it } from 'vitest';
+import { demoJob } from '$lib/keep/demos';
+import { hiredTools } from '$lib/plan/machines';
+import { planJob } from '$lib/plan/plan';
+import { formatter } from '$lib/words/format';
+import { substituteSentence } from '$words/plan/costs';
+import { hireRows } from '$words/plan/days';
+
+// Common practice, no source: a plan that runs a machine the crew has not says that it is hired.
+const job = demoJob('boat-shed');
+const plan = planJob(job);
+const say = formatter('metric');
+
+it('a machine the crew lacks stands in the hire list as hired, and only that', () => {
+  expect([...hiredTools(plan)]).toEqual(['shotblaster']);
+  const names = hireRows(plan, job, say).map(({ name }) => name);
+  expect(names.filter((name) => name.includes('(hired)'))).toEqual(['shotblaster (hired)']);
+});
+
+it('what is said of it agrees with the chart, which runs it', () => {
+  const [lack] = plan.substitutes;
+  if (!lack) throw new Error('nothing is lacking');
+  expect(plan.schedule.hire.map(({ tool }) => tool)).toContain('shotblaster');
+  const told = substituteSentence(lack, 'Worn walkway', say);
+  expect(told).toContain('you have no machine for it. The plan runs a hired one.');
+  expect(told).not.toContain('Or hire one');
+});

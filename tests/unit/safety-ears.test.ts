@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import type { Job } from '$lib/answers/job';
+import { planJob } from '$lib/plan/plan';
+import { briefingOf } from '$lib/safety/briefing';
+import { earsFor, mostWithBoth, takenOffBy } from '$lib/safety/ears';
+import { earsOver } from '$lib/safety/ears-over';
+import { crewDaysOf } from '$lib/safety/from-plan';
+import { safetyOf } from '$lib/safety/safety-of';
+import { earsInShort } from '$lib/ui/crew/in-short';
+import { formatter } from '$lib/words/format';
+import { planDocument } from '$words/plan/document';
+import { briefingLine, earsLines } from '$words/safety';
+import { hollow } from '../helpers/crew-jobs';
+
+const say = formatter('metric');
+const hammer = (noise: number): Partial<Job> => ({
+  toolLevels: {
+    jackhammer: { noise },
+    'chipping-hammer': { noise },
+    'blast-nozzle': { noise: 95 },
+  },
+});
+const laid = (job: Job) => {
+  const plan = planJob(job);
+  const crewPlan = crewDaysOf(plan, job);
+  const days = crewPlan.shifts.map(({ workers }) => {
+    const result = safetyOf({ region: 'elsewhere', workers, crew: crewPlan.crew });
+    if (!result.ok) throw new Error('refused');
+    return result.safety;
+  });
+  const told = JSON.stringify(
+    planDocument(job, plan, say, { date: '', nameOf: (zone) => zone }).sections,
+  );
+  return { days, told, over: earsOver(plan, job, 'elsewhere') };
+};
+
+// 29 CFR 1910.95 Appendix B, halved as the OSHA Technical Manual does: a rating of 33 takes off
+// (33 - 7) / 2 = 13 dB; muffs over plugs add 5 (from memory). Equal energy from 85 dB(A) over 8 h
+// (Directive 2003/10/EC): with 18 dB off, 103 dB(A) for 8 h, 106 for 4, 109 for 2.
+describe('ears where all that can be worn is too little', () => {
+  it('plugs and muffs together take off 18 dB, so that 63 times the limit is the most', () => {
+    expect(takenOffBy()).toEqual({ one: 13, both: 18 });
+    expect(mostWithBoth('eu-upper')).toBeCloseTo(10 ** 1.8, 6);
+    expect(earsFor(10 ** 1.79, 'eu-upper').by).toBe('both');
+    expect(earsFor(10 ** 1.81, 'eu-upper').by).toBe('neither');
+    // 3 dB for twice the time: 18 dB are 2 to the 6th (NIOSH 98-126).
+    expect(mostWithBoth('niosh')).toBeCloseTo(64, 6);
+  });
+
+  const job = hollow({ crew: 2, ...hammer(112) });
+  const { days, told, over } = laid(job);
+
+  it('the plan says so where people are counted, with the hours a person may have and what helps', () => {
+    if (!over) throw new Error('not over');
+    const { title, lines } = earsLines(say, over);
+    expect(title).toBe('Day 1 is too loud, even for plugs and muffs together.');
+    // 112 dB(A) less 18 is 94: an hour of it is the day's 85 over 8 h.
+    expect(over.hours).toBeGreaterThan(1);
+    expect(over.most).toBeLessThanOrEqual(1.01);
+    expect(over.most).toBeGreaterThan(0.8);
+    expect(over.people).toBeGreaterThan(2);
+    expect(lines.join(' ')).toMatch(
+      /both take off 18\sdB\. With both on, one person has \d+\sminutes of it: \d+ people in equal turns\. What helps: fewer hours a person, a quieter tool, .*distance.*specialist/,
+    );
+    expect(told).toContain(title);
+  });
+
+  it('and at the step itself', () => {
+    expect(over?.steps).toContain('break-out');
+    expect(told).toMatch(
+      /Break out .*; Too loud for whole days, even with plugs and muffs together/,
+    );
+  });
+
+  it('card, briefing and plan say the same of the same people', () => {
+    const worst = days
+      .flatMap(({ workers }) => workers)
+      .filter(({ ears }) => ears?.by === 'neither');
+    expect(worst.length).toBeGreaterThan(0);
+    for (const { noise, ears } of worst)
+      expect(earsInShort(say, noise.limits['eu-upper'].protector, ears)).toMatch(
+        /^Plugs and muffs together are not enough/,
+      );
+    const [safety] = days;
+    const line = safety && briefingOf(safety, [], []).find(({ id }) => id === 'ears');
+    if (!safety || !line) throw new Error('no line');
+    expect(briefingLine(say, line, safety).line).toMatch(
+      /Not even plugs and muffs together do that.*specialist for ear protection/,
+    );
+    const needed = Math.ceil(Math.max(...worst.map(({ ears }) => ears?.needed ?? 0)));
+    expect(earsLines(say, over as never).lines[0]).toMatch(new RegExp(`, ${String(needed)}\\sdB`));
+  });
+
+  it('a day that plugs and muffs do for is not told of', () => {
+    const quiet = laid(hollow({ crew: 2, ...hammer(104) }));
+    expect(quiet.over).toBeNull();
+    expect(quiet.told).not.toContain('even for plugs and muffs');
+  });
+});
