@@ -4,8 +4,7 @@
 /// <reference types="@sveltejs/kit" />
 import { base, build, files, prerendered, version } from '$service-worker';
 import type { OfflineNews, OfflineOrder } from './lib/keep/offline-copy';
-import { filesOf } from './lib/keep/whole-site';
-import { notKept, wholeSite } from './lib/keep/whole-site-names.js';
+import { filesOf, notKept, wholeSite } from './lib/keep/whole-site';
 
 /**
  * The whole site on the device. One cache for each version of the site. A page orders it filled when

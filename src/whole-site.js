@@ -2,7 +2,11 @@ import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import { contentType } from 'mime-types';
-import { notKept, wholeSite } from './lib/keep/whole-site-names.js';
+
+/** @type {{ file: string, notKept: string[] }} */
+const { file: wholeSite, notKept } = JSON.parse(
+  readFileSync(new URL('lib/keep/whole-site.json', import.meta.url), 'utf8'),
+);
 
 /** What stands in the folder for the host, or is fetched by the browser itself. */
 const apart = [...notKept, 'service-worker.js', 'version.json'];

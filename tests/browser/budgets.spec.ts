@@ -46,6 +46,13 @@ const told: Readonly<Record<string, Told>> = {
     readers: ['work'],
     first: ['article'],
   },
+  'crew’s day with open answers': {
+    path: '/crew/',
+    budget: { words: 400, screens: 4 },
+    readers: ['work'],
+    jobs: ['salted scaled driveway'],
+    open: true,
+  },
   'square metre': { path: '/trial/', budget: { words: 350, screens: 4 }, readers: ['work'] },
   'owner’s sheet': {
     path: '/owner/',

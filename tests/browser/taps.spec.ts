@@ -4,22 +4,33 @@ import { workedAt, type Worked } from '../helpers/page-thread';
 import { slowness } from '../helpers/slowness';
 
 /**
- * How long the page's own thread is busy at once on a phone 4 times slower, and how long a tap waits
- * for its paint: nowhere may it feel stuck.
+ * How long the page's own thread is busy at once on a phone 4 times slower, and how much it works
+ * between a tap and its paint: nowhere may it feel stuck. Wanted are 200 ms at a load, 50 ms after a
+ * tap and 100 ms to the paint; the limits below are what is reached, with room for noise.
  */
 test.use({ viewport: { width: 390, height: 844 } });
 
-/** Milliseconds for what comes after the first paint, or after a tap's, to have been done. */
-const settles = 1500;
+/** Milliseconds in which what follows a paint has been done. */
+const settles = 700;
+/** Of a page with more to tap, so many spread over it. */
+const mostTaps = 12;
 
-async function load(browser: Browser, page: Page, path: string): Promise<Worked> {
-  return workedAt(browser, page, async () => {
+interface Place {
+  readonly path: string;
+  /** What is tapped, one after the other; the folds where it is not said. */
+  readonly taps?: string;
+  /** In ms of the slower processor, at a second load: the code of a first one is not compiled yet. */
+  readonly limits: { readonly load: number; readonly task: number; readonly paint: number };
+}
+
+const load = (browser: Browser, page: Page, path: string): Promise<Worked> =>
+  workedAt(browser, page, async () => {
     await page.goto(path);
     await expect(page.locator('main h1').first()).toBeVisible();
     await page.waitForLoadState('networkidle');
-    await page.waitForTimeout(settles);
+    await page.waitForTimeout(2 * settles);
   });
-}
+
 async function tap(browser: Browser, page: Page, at: Locator): Promise<Worked> {
   await at.scrollIntoViewIfNeeded();
   const { x, y, width, height } = (await at.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
@@ -30,43 +41,73 @@ async function tap(browser: Browser, page: Page, at: Locator): Promise<Worked> {
   });
 }
 
-/** Loads the page, then opens each fold of it: what each took, longest first. */
-async function walk(browser: Browser, page: Page, path: string, tapped = 'main summary') {
+/** Loads a page three times and taps what is there to tap. */
+async function hold(browser: Browser, page: Page, { path, taps = 'main summary', limits }: Place) {
   const slow = slowness();
-  const loaded = await load(browser, page, path);
-  const taps: (Worked & { readonly name: string })[] = [];
-  const all = await page.locator(tapped).all();
-  for (const each of all) {
+  const first = await load(browser, page, path);
+  const again = [await load(browser, page, path), await load(browser, page, path)];
+  const loaded = Math.min(...again.map(({ longest }) => longest)) / slow;
+  const seen: Locator[] = [];
+  for (const each of await page.locator(taps).all()) if (await each.isVisible()) seen.push(each);
+  const every = Math.max(1, Math.ceil(seen.length / mostTaps));
+  const found: (Worked & { readonly name: string })[] = [];
+  for (const each of seen.filter((_, at) => at % every === 0)) {
+    // A fold inside one that a tap has closed is gone.
     if (!(await each.isVisible())) continue;
-    const name = ((await each.textContent()) ?? (await each.getAttribute('value')) ?? '').trim();
-    taps.push({
-      name: name.replace(/\s+/g, ' ').slice(0, 30),
-      ...(await tap(browser, page, each)),
-    });
+    const text = (await each.textContent()) || (await each.getAttribute('value')) || '';
+    const name = text.replace(/\s+/g, ' ').trim().slice(0, 30);
+    const { longest, toPaint } = await tap(browser, page, each);
+    found.push({ name, longest: longest / slow, toPaint: toPaint / slow });
   }
-  const of = (what: keyof Worked) => Math.max(0, ...taps.map((each) => each[what]));
+  const [slowest] = found.toSorted((one, other) => other.longest - one.longest);
+  const [latest] = found.toSorted((one, other) => other.toPaint - one.toPaint);
   console.log(
-    `${path}: load ${loaded.longest.toFixed(0)}; tap ${of('longest').toFixed(0)}, to paint ${of('toPaint').toFixed(0)} (${slow.toFixed(2)})\n` +
-      taps
-        .map((each) => `   ${each.longest.toFixed(0)} ${each.toPaint.toFixed(0)} ${each.name}`)
-        .join('\n'),
+    `${path}: longest task at the first load ${(first.longest / slow).toFixed(0)}, again ${loaded.toFixed(0)} ms; ` +
+      `after ${found.length} taps ${slowest?.longest.toFixed(0)} ms (${slowest?.name}), ` +
+      `to the paint ${latest?.toPaint.toFixed(0)} ms (${latest?.name})`,
   );
-  return { load: loaded.longest / slow, tap: of('longest') / slow, paint: of('toPaint') / slow };
+  expect(loaded).toBeGreaterThan(0);
+  expect(found.length).toBeGreaterThan(0);
+  expect.soft(loaded, 'longest task at a load').toBeLessThan(limits.load);
+  expect.soft(slowest?.longest, 'longest task after a tap').toBeLessThan(limits.task);
+  expect.soft(latest?.toPaint, 'work from tap to paint').toBeLessThan(limits.paint);
 }
 
-for (const [path, tapped] of [
-  ['/assess/element/', 'main input[value="wall"]'],
-  ['/assess/looseness/', 'main input'],
-  ['/advice/'],
-  ['/learn/practice/', 'main .decide input, main summary'],
-] as const)
-  test(`nothing known: ${path}`, async ({ browser, page }) => {
-    test.setTimeout(200_000);
-    await walk(browser, page, path, tapped);
+const limits = { load: 200, task: 100, paint: 120 };
+const nothingKnown: readonly Place[] = [
+  { path: '/assess/element/', taps: 'main form input', limits },
+  // Its pictures are drawn anew when the page is taken over: 224 ms.
+  { path: '/assess/looseness/', taps: 'main form input', limits: { ...limits, load: 340 } },
+  { path: '/advice/', limits },
+  // A case is drawn, and asked about, at once: 262 ms.
+  {
+    path: '/learn/practice/',
+    taps: 'main .decide input, main summary',
+    limits: { ...limits, load: 390 },
+  },
+];
+const driveway: readonly Place[] = [
+  { path: '/advice/', limits: { ...limits, load: 220 } },
+  { path: '/job/', limits },
+  { path: '/job/plan/', limits: { ...limits, paint: 140 } },
+  { path: '/crew/', limits },
+  // The day is reckoned anew with what is told: 187 ms, and 199 ms to the paint.
+  { path: '/crew/', taps: 'main section button', limits: { ...limits, task: 290, paint: 300 } },
+  { path: '/ready/', limits },
+  { path: '/owner/', limits },
+];
+
+for (const place of nothingKnown)
+  test(`no tap waits where nothing is known: ${place.path} @nightly`, async ({ browser, page }) => {
+    test.setTimeout(240_000);
+    await hold(browser, page, place);
   });
-for (const path of ['/advice/', '/job/', '/job/plan/', '/crew/', '/ready/', '/owner/'])
-  test(`driveway: ${path}`, async ({ browser, page }) => {
-    test.setTimeout(200_000);
+for (const place of driveway)
+  test(`no tap waits on the driveway: ${place.path}, ${place.taps ?? 'folds'} @nightly`, async ({
+    browser,
+    page,
+  }) => {
+    test.setTimeout(240_000);
     await openSix(page, 'salted scaled driveway', 'work');
-    await walk(browser, page, path);
+    await hold(browser, page, place);
   });

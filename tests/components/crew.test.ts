@@ -1,6 +1,7 @@
 import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { demoJob } from '$lib/keep/demos';
 import CrewPage from '$lib/ui/crew/CrewPage.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { hollow } from '../helpers/crew-jobs';
@@ -87,6 +88,28 @@ describe('a day of the plan', () => {
   });
 });
 
+// Common practice, no source: what is not counted is said, or "nothing" would stand for it.
+describe('what a day leaves out', () => {
+  it('a day on which something is placed says that its tools are not counted', async () => {
+    await open(demoJob('community-hall-forecourt'), '2');
+    expect(screen.getByText(/not counted here: Cover it/)).toBeInTheDocument();
+  });
+
+  it('no card is without a line of work', async () => {
+    await open(demoJob('community-hall-forecourt'), '1');
+    for (const card of document.querySelectorAll('article:has(> h2)'))
+      expect(card.querySelector('h2 + p')?.textContent ?? '', card.textContent).not.toBe('');
+    expect(screen.getByText('Only what everybody does.')).toBeInTheDocument();
+  });
+
+  it('tools stand with the size the plan has them in, where their step is told', async () => {
+    await open(demoJob('community-hall-forecourt'), '1');
+    const card = screen.getByRole('heading', { name: /Break out/, level: 3 }).closest('article');
+    expect(card).toHaveTextContent(/chipping hammer of 14\skg at most/);
+    expect(screen.getAllByText(/chipping hammer of 14\skg at most/).length).toBeGreaterThan(1);
+  });
+});
+
 describe('without a plan', () => {
   it('reckons a day put together by hand, and refuses a day of more than 24 hours', async () => {
     await open({ name: '', site: {}, zones: [{ id: 'a', name: '', answers: {} }] });
@@ -98,6 +121,8 @@ describe('without a plan', () => {
     expect(screen.getAllByText(/150 to/).length).toBeGreaterThan(0);
     await user.type(minutes, '0');
     expect(screen.getByRole('alert')).toHaveTextContent('A day has 24 hours');
+    // No plan, no times: what the ticks are worth is said beside them.
+    expect(screen.getByText(/^Ticks stay in this tab\./)).toBeInTheDocument();
     expect(session.job.crewDay?.mix).toEqual([
       { step: 'break-out', tool: 'jackhammer', minutes: 180 },
     ]);

@@ -62,13 +62,13 @@ const results = await new Stryker({
   },
   coverageAnalysis: 'perTest',
   concurrency: 1,
-  plugins: ['./tests/mutate/in-process.js'],
+  plugins: ['./tests/mutate/in-process.js', './tests/mutate/endless.js'],
   reporters: ['endless', 'progress-append-only', 'json'],
   jsonReporter: { fileName: `${folder}/report.json` },
   ignorePatterns: ['build', 'test-results', 'static', 'tests/browser', '.svelte-kit/output'],
   tempDirName: `${folder}/sandbox`,
   checkers: [],
-  timeoutMS: 40_000,
+  timeoutMS: 30_000,
 }).runMutationTest();
 
 const changes = judged(results);

@@ -17,7 +17,10 @@ describe('dates', () => {
   test('days that never were are no dates', () => {
     expect(parseDate('2013-02-29', 'ymd')).toBeNull();
     expect(parseDate('2012-02-29', 'ymd')).toEqual({ year: 2012, month: 2, day: 29 });
+    // The Gregorian calendar: of the full centuries every fourth has the day.
     expect(parseDate('1900-02-29', 'ymd')).toBeNull();
+    expect(parseDate('2000-02-29', 'ymd')).toEqual({ year: 2000, month: 2, day: 29 });
+    expect(parseDate('2100-02-29', 'ymd')).toBeNull();
     expect(parseDate('31-apr-2012', 'dmy')).toBeNull();
     expect(parseDate('01-jan-1942', 'dmy')).toEqual({ year: 1942, month: 1, day: 1 });
     expect(parseDate('2012-01-01T00:00', 'ymd')).toEqual({ year: 2012, month: 1, day: 1 });

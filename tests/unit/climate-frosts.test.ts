@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { usualFrosts, winterTest } from '$lib/climate/frosts';
+import { isSouthern, usualFrosts, winterTest } from '$lib/climate/frosts';
 import { readWeather } from '$lib/climate/weather';
 import { inventDays } from '../helpers/weather';
 
@@ -103,5 +103,109 @@ describe('first and last frost', () => {
       weathering: 'negligible',
       frequency: 'never',
     });
+  });
+});
+
+// December to February against June to August: the seasons of the World Meteorological Organization.
+describe('on which side of the equator', () => {
+  const only = (months: readonly number[], warm: (month: number) => number | null) =>
+    inventDays(2001, 2001, ({ month }) => ({ max: months.includes(month) ? warm(month) : null }));
+
+  test.each([12, 1, 2].flatMap((winter) => [6, 7, 8].map((summer) => [winter, summer] as const)))(
+    'month %i against month %i',
+    (winter, summer) => {
+      const warmer = (month: number) => only([winter, summer], (m) => (m === month ? 20.5 : 20));
+      expect(isSouthern(warmer(winter))).toBe(true);
+      expect(isSouthern(warmer(summer))).toBe(false);
+      // Alike all year, as at the equator: counted as in the north.
+      expect(isSouthern(only([winter, summer], () => 20))).toBe(false);
+    },
+  );
+
+  test.each([3, 4, 5, 9, 10, 11])('month %i tells nothing', (month) => {
+    for (const max of [60, -60])
+      for (const south of [true, false]) {
+        const days = only([1, 7, month], (m) =>
+          m === month ? max : (m === 1) === south ? 21 : 20,
+        );
+        expect(isSouthern(days)).toBe(south);
+      }
+  });
+
+  test('half a year alone tells nothing, however warm or cold', () => {
+    for (const max of [30, -30])
+      for (const half of [
+        [12, 1, 2],
+        [6, 7, 8],
+      ])
+        expect(isSouthern(only(half, () => max))).toBe(false);
+  });
+
+  test('a day without a maximum does not count as one of 0 C', () => {
+    const days = inventDays(2001, 2001, ({ month, day }) => ({
+      max: month === 1 ? (day === 1 ? 21 : null) : month === 7 ? 20 : null,
+    }));
+    expect(isSouthern(days)).toBe(true);
+  });
+});
+
+test('south of the equator a calendar year has nearly all of a winter, and gives both frosts', () => {
+  // The figure: winters from August in the north are winters from February in the south.
+  const year = inventDays(2003, 2003, ({ month, day }) => ({
+    min:
+      (month > 5 || (month === 5 && day >= 10)) && (month < 9 || (month === 9 && day <= 20))
+        ? -2
+        : 8,
+  }));
+  const both = { first: { month: 5, day: 10 }, last: { month: 9, day: 20 } };
+  const whole = inventDays(2003, 2004, ({ month, day }) => ({
+    min:
+      (month > 5 || (month === 5 && day >= 10)) && (month < 9 || (month === 9 && day <= 20))
+        ? -2
+        : 8,
+  }));
+  const winter = whole.filter(({ year: y, month }) => (y === 2003 ? month >= 2 : month < 2));
+  expect(usualFrosts(winter, true)).toEqual({ ...both, winters: 1 });
+  // January of the year before it is another winter, and the end of this one is missing.
+  expect(usualFrosts(year, true)).toMatchObject({ first: both.first, last: null });
+});
+
+test('a winter that is whole but for more days than may be missing tells nothing where it had no frost', () => {
+  const mild = inventDays(2001, 2002, () => ({ min: 5 })).filter(({ year, month }) =>
+    year === 2001 ? month >= 8 : month < 8,
+  );
+  const with15Missing = mild.map((day, at) =>
+    at >= 100 && at < 115 ? { ...day, min: null } : day,
+  );
+  const with16Missing = mild.map((day, at) =>
+    at >= 100 && at < 116 ? { ...day, min: null } : day,
+  );
+  expect(usualFrosts(mild, false)).toEqual({ first: null, last: null, winters: 1 });
+  expect(usualFrosts(with15Missing, false).winters).toBe(1);
+  expect(usualFrosts(with16Missing, false).winters).toBe(0);
+});
+
+// The figure: 15 days may be missing of a year. Of these, only those count that could hide an earlier
+// first frost, or a later last one.
+describe('days missing within a winter', () => {
+  const frosty = (month: number, day: number) =>
+    month > 11 || month < 3 || (month === 11 && day >= 10) || (month === 3 && day <= 20);
+  const winter = (missing: number, from: number) =>
+    inventDays(2001, 2002, ({ year, month, day }) => {
+      const gap = month === from && day <= missing;
+      return { min: gap ? null : frosty(month, day) ? -2 : 8, year };
+    }).filter(({ year, month }) => (year === 2001 ? month >= 8 : month < 8));
+  const first = { month: 11, day: 10 };
+  const last = { month: 3, day: 20 };
+
+  test.each([
+    [15, 9, { first, last, winters: 1 }],
+    [16, 9, { first: null, last, winters: 0 }],
+    [15, 5, { first, last, winters: 1 }],
+    [16, 5, { first, last: null, winters: 0 }],
+    // Between the two nothing is hidden.
+    [31, 1, { first, last, winters: 1 }],
+  ])('%i days of month %i', (missing, month, frosts) => {
+    expect(usualFrosts(winter(missing, month), false)).toEqual(frosts);
   });
 });

@@ -22,4 +22,17 @@ describe('what a square is tried with, and what the advice names', () => {
     const highest = notches.flat().filter(({ setting }) => setting === 'pressure');
     expect(Math.max(...highest.flatMap((each) => numbersOf(each) ?? []))).toBe(harsh);
   });
+
+  // Begin gentler: common practice, no source. What a lighter hammer has bruised less cannot be put back.
+  it('breaking out begins with the lighter hammer', () => {
+    for (const id of ladderIds.filter((each) => methodOf(each) === 'break-out')) {
+      const { notches, begin } = settingLadders[id];
+      const weights = notches.map((notch) =>
+        Math.max(
+          ...notch.flatMap((each) => (each.setting === 'hammer' ? (numbersOf(each) ?? []) : [])),
+        ),
+      );
+      expect(weights[begin], id).toBe(Math.min(...weights));
+    }
+  });
 });

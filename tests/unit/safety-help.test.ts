@@ -35,7 +35,7 @@ describe('what helps most', () => {
     expect(help).toMatchObject({ over: 'noise', still: 'noise', ears: { by: 'both' } });
     expect(help.ears?.needed).toBeCloseTo(16, 0);
     expect(told).toMatch(
-      /usually are, with nothing on the ears: .* noise limit\. What .* That leaves .* noise limit; plugs and muffs together are then enough/,
+      /usually are, with nothing on the ears: .* noise limit\. What .* That leaves .* times; plugs and muffs together are then enough/,
     );
   });
   it('says where one protector is enough, and where not even both are', () => {

@@ -97,8 +97,11 @@ describe('the steps of a day', () => {
     const plan = planJob(job);
     const placeOf = (step: string) => plan.steps.findIndex(({ id }) => id === step);
     for (const { safety } of cardsOf(job)) {
-      const places = taskViews(safety, () => [], placeOf).map(({ task }) => placeOf(task.step));
+      const views = taskViews(safety, () => ({ zones: [] }), placeOf);
+      const places = views.map(({ task }) => placeOf(task.step));
       expect(places).toEqual(places.toSorted((one, other) => one - other));
+      // Common practice, no source: a step has one number, on the plan, the briefing and the chart.
+      expect(views.map(({ number }) => number)).toEqual(places.map((place) => place + 1));
     }
   });
 });

@@ -5,7 +5,7 @@ import { isKnown, typicalOf, type Amount } from '$lib/plan/amount';
 import { planJob } from '$lib/plan/plan';
 import { mustWait, waitingZones } from '$lib/plan/waiting';
 import { crewDaysOf } from '$lib/safety/from-plan';
-import { rowsOn, whereOn } from '$lib/ui/crew/log-rows';
+import { rowsOn, thereOn } from '$lib/ui/crew/log-rows';
 import { formatter } from '$lib/words/format';
 import { rowLines } from '$words/plan/days';
 import { planDocument } from '$words/plan/document';
@@ -63,10 +63,10 @@ describe('a zone that must wait', () => {
   });
 
   it('stands apart from where work goes on, tool by tool', () => {
-    const where = whereOn(plan, [1, 1]);
-    expect(where('break-out')).toEqual({ free: [garage], waits: [kerb] });
+    const where = thereOn(plan, [1, 1], (id) => id);
+    expect(where('break-out')).toMatchObject({ zones: [garage], waits: [kerb] });
     // Making safe is done once for the job: it goes ahead, and names what waits apart.
-    expect(where('make-safe').free).not.toContain(kerb);
+    expect(where('make-safe').zones).not.toContain(kerb);
   });
 
   it('is no day of work where a day has nothing else', () => {

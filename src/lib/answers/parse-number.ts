@@ -190,17 +190,24 @@ const same = (one: number, other: number) => Math.abs(one - other) <= Math.abs(o
 
 /**
  * A number as its field shows it. What was typed in these units comes back as typed, all its
- * digits or its fraction; what was typed in others, to four digits. Never stored.
+ * digits or its fraction; what was typed in others, to four digits, in inches to the hundredth that
+ * a tape is read to. Never stored.
  */
 export function showNumber(value: number, field: NumberField): string {
   const shown = fromEngine(value, field);
-  const text = digitsOf(shown) ?? fractionOf(shown) ?? cut(shown);
+  const text =
+    digitsOf(shown) ?? fractionOf(shown) ?? (inches(field) ? usualInches(shown) : cut(shown));
   // What stands in a field can be read in one way only: "1.2340" where 1234 would fit too.
   const read = readNumber(text, field);
   return (read.ok ? undefined : read.ways?.[1]?.text) ?? text;
 }
 const cut = (shown: number): string =>
   plainDigits(Number(shown.toPrecision(Math.abs(shown) >= 1000 ? 7 : shownDigits)));
+
+const inches = ({ unit, units }: NumberField): boolean => unit === 'mm' && units === 'us';
+/** "0.16" for 4 mm; below a tenth of an inch two digits. */
+const usualInches = (shown: number): string =>
+  plainDigits(Number(Math.abs(shown) < 0.1 ? shown.toPrecision(2) : shown.toFixed(2)));
 
 /** The fewest digits that are exactly this number; null where it takes too many. */
 function digitsOf(shown: number): string | null {

@@ -1,3 +1,14 @@
+import names from './whole-site.json';
+
+/** The file that holds the whole site, from where the site lies. A `.txt`: hosts pack text on the way. */
+export const wholeSite = names.file;
+
+/**
+ * Instructions to the host, the description of the job file for other programs, data of pages that
+ * are never taken over, and the icon the device takes when it installs: no page asks for them.
+ */
+export const notKept: readonly string[] = names.notKept;
+
 /** What the first line of the file says: the version of the site, and each file's path, bytes, type. */
 interface Head {
   readonly version: string;

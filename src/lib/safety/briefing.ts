@@ -1,5 +1,6 @@
 import { hazardIds, type HazardId } from '$shared/methods';
 import type { CrewHazard } from './crew-hazards';
+import type { Help } from './help';
 import type { ToolId } from '$shared/tools';
 import { noiseAim } from './noise-limits';
 import type { Safety, SafetyOfWorker } from './safety-of';
@@ -64,6 +65,13 @@ export function worstOff({ workers, region }: Safety): {
     vibration: most(workers, ({ vibration }) => vibration.points.high),
   };
 }
+
+/** Where usual values pass a limit, what helps whoever is worst off; null where nobody is. */
+export const worstHelp = ({ workers }: Safety): Help | null =>
+  most(
+    workers.flatMap(({ help }) => help ?? []),
+    ({ now }) => now,
+  ) ?? null;
 
 /** What is read out before work: eight lines at most, gravest stops in the room the others leave. */
 export function briefingOf(

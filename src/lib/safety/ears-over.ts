@@ -15,8 +15,8 @@ import type { SettledTask } from './types';
 /** Days on which plugs and muffs together do not take off enough for somebody, as tools usually are. */
 export interface EarsOver {
   readonly days: readonly number[];
-  /** Steps with the loudest tool of whoever is over. */
-  readonly steps: readonly StepId[];
+  /** Steps with the loudest tool of whoever is over, each with the hours of it that a person may have; null as for `most`. */
+  readonly steps: ReadonlyMap<StepId, number | null>;
   readonly crew: number;
   /** The loudest tool of the worst-off person, and how long the plan has them at it, trigger hours. */
   readonly tool: ToolId;
@@ -78,7 +78,20 @@ export function earsOver(
   if (!worst || !loud) return null;
   const most = mostWithBoth(limit, own);
   // All of the day grows shorter alike.
-  const hours = (most / worst.part) * loud.hours;
+  const mayHave = (part: number, { hours }: { readonly hours: number }) => {
+    const fits = (most / part) * hours;
+    return fits < valueOf('share.step', own) ? null : fits;
+  };
+  const steps = new Map<StepId, number | null>();
+  for (const { tasks, part } of over) {
+    const mine = loudest(tasks, limit, own);
+    const hours = mine ? mayHave(part, mine) : null;
+    for (const { step, tool } of tasks)
+      if (tool === mine?.tool) {
+        const before = steps.get(step);
+        steps.set(step, before === undefined ? hours : Math.min(before ?? 0, hours ?? 0) || null);
+      }
+  }
   const whole = usualPart(worst.all.flat(), [], limit, own);
   return {
     days: [
@@ -90,20 +103,13 @@ export function earsOver(
         ),
       ),
     ],
-    steps: [
-      ...new Set(
-        over.flatMap(({ tasks }) => {
-          const tool = loudest(tasks, limit, own)?.tool;
-          return tasks.flatMap((task) => (task.tool === tool ? task.step : []));
-        }),
-      ),
-    ],
+    steps,
     crew,
     tool: loud.tool,
     hours: loud.hours,
     needed: earsFor(worst.part, limit, own).needed,
     takenOff: takenOffBy(own).both,
-    most: hours < valueOf('share.step', own) ? null : hours,
+    most: mayHave(worst.part, loud),
     people: Math.ceil(whole / most - 1e-9),
   };
 }

@@ -4,11 +4,13 @@ import type { SilicaOfTask } from './silica';
 import type { SettledTask } from './types';
 import type { VibrationOfTask } from './vibration';
 import type { Span } from '$lib/plan/amount';
+import type { Tooling } from '$lib/plan/tools';
+import type { FigureId } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 
 /** One step of the day with all that is known of it, for the person who has most of it. */
 export interface TaskView {
-  /** Counted from 1, the same in pictures, list and print. */
+  /** The step's place in the order of work, counted from 1: one numbering on plan, day and print. */
   readonly number: number;
   readonly task: SettledTask;
   readonly silica: SilicaOfTask;
@@ -16,16 +18,27 @@ export interface TaskView {
   readonly vibration: VibrationOfTask;
   /** Names of the zones it is done in. */
   readonly zones: readonly string[];
+  /** Names of those in which nobody may begin it yet; no hours of theirs are counted. */
+  readonly waits: readonly string[];
+  /** The most its tool may weigh, where the work says so. */
+  readonly classes: readonly FigureId[];
+}
+
+/** Where a step is done on a day, and with what. */
+export interface StepThere {
+  readonly zones: readonly string[];
+  readonly waits?: readonly string[];
+  readonly tooling?: readonly Tooling[];
 }
 
 /**
  * The tasks of a day, each once: what one person does with one tool in several goes is added up.
- * @param placeOf where a step stands in the order of work; as they come when left out
+ * @param placeOf where a step stands in the order of work, from 0; as they come when left out
  */
 export function taskViews(
   safety: Safety,
-  zonesOf: (step: StepId) => readonly string[],
-  placeOf: (step: StepId) => number = () => 0,
+  thereOf: (step: StepId) => StepThere,
+  placeOf?: (step: StepId) => number,
 ): TaskView[] {
   const seen = new Map<
     string,
@@ -49,7 +62,9 @@ export function taskViews(
   }
   const placed = [...seen.values()].map((one) => ({ ...one, before: one.worker.tasks[one.at] }));
   const inOrder = placed.toSorted((one, other) =>
-    one.before && other.before ? placeOf(one.before.step) - placeOf(other.before.step) : 0,
+    one.before && other.before && placeOf
+      ? placeOf(one.before.step) - placeOf(other.before.step)
+      : 0,
   );
   return inOrder.flatMap(({ worker, at, hours, atTask, before }, index) => {
     const [task, silica, noise, vibration] = [
@@ -58,8 +73,11 @@ export function taskViews(
       worker.noise.tasks[at],
       worker.vibration.tasks[at],
     ];
-    return task && silica && noise && vibration
-      ? [{ number: index + 1, task, silica, noise, vibration, zones: zonesOf(task.step) }]
-      : [];
+    if (!task || !silica || !noise || !vibration) return [];
+    const { zones, waits = [], tooling = [] } = thereOf(task.step);
+    const number = (placeOf ? placeOf(task.step) : index) + 1;
+    const mine = tooling.filter(({ tool }) => tool === task.tool);
+    const classes = [...new Set(mine.flatMap(({ class: most }) => most ?? []))];
+    return [{ number, task, silica, noise, vibration, zones, waits, classes }];
   });
 }

@@ -21,7 +21,7 @@ export function readAll(patches: readonly Found[], aim: Aim): Outcome[] {
   return patches.map((found) => {
     const signs = signsOf(found, aim);
     // A heavy hammer that met a bar is not taken up again here either.
-    if (signs.tooMuch.length || heavyAtBar(found, signs, aim))
+    if (signs.tooMuch.length || heavyAtBar(found, signs, aim, bracket))
       bracket = { ...bracket, tooMuchAt: Math.min(bracket.tooMuchAt, found.notch) };
     const outcome = gravest(candidates(found, signs, aim, bracket));
     if (outcome.kind === 'harsher')
@@ -51,7 +51,7 @@ function candidates(found: Found, signs: Signs, aim: Aim, bracket: Bracket): Out
   if (isSome(tooMuch) && isSome(tooLittle))
     all.push({ kind: 'other-method', why: [...tooMuch, ...tooLittle], because: 'both' });
   if (isSome(tooMuch)) all.push(gentler(found, tooMuch, bracket));
-  const heavy = heavyAtBar(found, signs, aim);
+  const heavy = heavyAtBar(found, signs, aim, bracket);
   if (heavy) all.push(heavy);
   if (isSome(tooLittle)) all.push(more(found, tooLittle, signs, aim, bracket));
   if (all.length) return all;
@@ -96,10 +96,20 @@ function more(found: Found, why: Some, { bar }: Signs, aim: Aim, bracket: Bracke
     : { kind: 'other-method', why, because: 'too-little', ladderEnded: true };
 }
 
-/** Where a bar was to be met, and the hammer is heavier than what is used around steel. */
-function heavyAtBar(found: Found, { bar }: Signs, aim: Aim): Outcome | null {
+/**
+ * Where a bar was to be met, and the hammer is heavier than what is used around steel. Where the
+ * lighter one has not come to sound concrete before, it is no matter of tools.
+ */
+function heavyAtBar(
+  found: Found,
+  { bar }: Signs,
+  aim: Aim,
+  { tooLittleAt }: Bracket,
+): Outcome | null {
   const lighter = found.notch - 1;
   if (!bar || aim.ladder !== 'break-out' || lighter < 0) return null;
+  if (lighter <= tooLittleAt)
+    return { kind: 'stop', why: ['no-sound-base', 'bar-heavy-hammer'], ladderEnded: true };
   return {
     kind: 'finer',
     why: ['bar-heavy-hammer'],

@@ -98,17 +98,26 @@ export function earsInShort(
 }
 
 /** What is run against dust and worn against it: the controls of the tools, then the mask of the day. */
-export function lungsInShort({ silica, mask }: SafetyOfWorker): string {
+export function lungsInShort(
+  say: Formatter,
+  { silica, mask }: SafetyOfWorker,
+  region: Region,
+): string {
   const controls = [
     ...new Set(
       silica.tasks.filter(({ kind }) => kind === 'row').map((task) => controlsInShort(task)),
     ),
   ];
+  // Named where others of their tools ask for none, so that card and list say the same.
+  const asks = (task: SilicaOfTask) => maskOfTask(task, region).factor > 0;
+  const dusty = silica.tasks.filter(({ kind }) => kind === 'row' || kind === 'not-in-table');
+  const tools = [...new Set(dusty.filter(asks).map(({ tool }) => toolWords[tool].name))];
+  const some = !mask.besideBlast && dusty.some((task) => !asks(task));
   const measured = mask.measure.map((tool) => toolWords[tool].name);
   return [
     ...(controls.length ? [`${capital(controls.join(', '))}.`] : []),
     ...(mask.hood ? [card.hood] : []),
-    mask.factor > 0 ? card.mask(mask.factor) : card.noMask,
+    mask.factor > 0 ? card.mask(mask.factor, some ? say.list(tools) : '') : card.noMask,
     ...(mask.besideBlast ? [card.besideBlast] : []),
     ...(measured.length ? [card.begin(measured.join(', '))] : []),
   ].join(' ');

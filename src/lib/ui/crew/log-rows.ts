@@ -8,6 +8,7 @@ import { mustWait, waitingZones } from '$lib/plan/waiting';
 import { hoursBetween, type LogFault, type LogFaultId } from '$lib/plan/spent';
 import type { Task } from '$lib/plan/tasks';
 import { valueOf } from '$shared/figures';
+import type { StepThere } from '$lib/safety/task-views';
 import type { StepId } from '$shared/methods';
 
 /** One step of a day in the zones in which it lies there. */
@@ -48,24 +49,40 @@ export function rowsOn(plan: Plan, [first, last]: Span): LogRow[] {
   );
 }
 
-/** Zones in which a step is done on some days, and those of it in which nobody may begin yet. */
-export function whereOn(
+/**
+ * Where each step is done on some days, in which of these zones nobody may begin yet, and with what
+ * tool of what class.
+ * @param nameOf the name of a zone
+ */
+export function thereOn(
   plan: Plan,
   days: Span,
-): (step: StepId) => { readonly free: readonly string[]; readonly waits: readonly string[] } {
+  nameOf: (zone: string) => string,
+): (step: StepId) => Required<StepThere> {
   const rows = rowsOn(plan, days);
   const waiting = waitingZones(plan);
   return (id) => {
-    const all = rows
-      .filter(({ step }) => step === id)
-      .flatMap(({ tasks }) => tasks.flatMap(({ zones }) => zones));
-    const zones = plan.zones.map(({ id: zone }) => zone).filter((zone) => all.includes(zone));
+    const tasks = rows.flatMap(({ step, tasks: some }) => (step === id ? some : []));
+    const all = tasks.flatMap(({ zones }) => zones);
+    const there = plan.zones.map(({ id: zone }) => zone).filter((zone) => all.includes(zone));
     return {
-      free: zones.filter((zone) => !waiting.has(zone)),
-      waits: zones.filter((zone) => waiting.has(zone)),
+      zones: there.filter((zone) => !waiting.has(zone)).map(nameOf),
+      waits: there.filter((zone) => waiting.has(zone)).map(nameOf),
+      tooling: tasks
+        .filter(({ zones }) => !zones.every((zone) => waiting.has(zone)))
+        .map(({ tool }) => tool),
     };
   };
 }
+
+/** Steps begun on those days with hours that nobody has said, where they may be begun. */
+export const untimedSteps = (plan: Plan, [first, last]: Span): StepId[] => [
+  ...new Set(
+    plan.dayRows.flatMap(({ from, to, untimed, waiting }) =>
+      from <= last && to >= first ? untimed.filter((step) => !waiting.includes(step)) : [],
+    ),
+  ),
+];
 
 /** What a row's buttons are found by on the page. */
 export const logId = (tasks: readonly TaskKey[]): string =>

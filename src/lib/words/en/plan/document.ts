@@ -80,6 +80,7 @@ export function planDocument(
   };
   const order = plan.steps.map(({ id, zones, after, wait, free, waiting: later, tooling }) => {
     const done = doneOf(plan, id);
+    const tooLoud = loud?.steps.get(id);
     return [
       `${stepInPlan(plan, id, steps)} (${named(zones)})`,
       ...(done ? [words.order.done(done)] : []),
@@ -87,7 +88,7 @@ export function planDocument(
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),
       `${words.order.with} ${say.list(tooling.map((each) => toolNamed(each.tool, each.class ? [each.class] : [], say)))}`,
       ...(free ? [`${words.order.hours}: ${said(free)}`] : []),
-      ...(loud?.steps.includes(id) ? [earsAtStep(say, loud).replace(/\.$/, '')] : []),
+      ...(tooLoud === undefined ? [] : [earsAtStep(say, tooLoud).replace(/\.$/, '')]),
       ...(later ? [`${words.order.hours}, ${words.order.onceCleared(said(later))}`] : []),
     ].join('; ');
   });

@@ -14,21 +14,22 @@ export function earsLines(
   { days, tool, hours, needed, takenOff, most, people, crew }: EarsOver,
 ): { readonly title: string; readonly lines: readonly string[] } {
   const up = (value: number) => say.number(Math.ceil(value - 1e-9));
+  const name = toolWords[tool].name;
   const turns =
     most === null
-      ? 'Not even a quarter of an hour of it fits.'
-      : `With both on, one person has ${mostOf(say, most)} of it${people > crew ? `: ${count(people, 'person', 'people')} in equal turns` : ', in equal turns'}.`;
+      ? `Not even ${say.hours(say.valueOf('share.step'))} with the ${name} fits.`
+      : `With both on, one person has ${mostOf(say, most)} at the ${name} (planned: ${hoursInShort(say, hours)})${people > crew ? `: ${count(people, 'person', 'people')} in place of ${say.number(crew)}` : ', in equal turns'}.`;
   return {
     title: `${inDays(days)} ${days.length === 1 ? 'is' : 'are'} too loud, even for plugs and muffs together.`,
     lines: [
-      `One person has the ${toolWords[tool].name} for ${hoursInShort(say, hours)}; as tools usually are, ${up(needed)}\u00A0dB must come off at the ear, and both take off ${say.number(Math.floor(takenOff + 1e-9))}\u00A0dB.`,
+      `As tools usually are, ${up(needed)}\u00A0dB must come off at the ear; both take off ${say.number(Math.floor(takenOff + 1e-9))}\u00A0dB.`,
       `${turns} What helps: ${wearAndMore}.`,
     ],
   };
 }
 
 /** The same at a step of the plan, in a line. */
-export const earsAtStep = (say: Say, { most }: EarsOver): string =>
+export const earsAtStep = (say: Say, most: number | null): string =>
   most === null
     ? 'Too loud, even for plugs and muffs together: take another tool.'
     : `Too loud for whole days, even with plugs and muffs together: ${mostOf(say, most)} a person.`;

@@ -20,11 +20,11 @@ const protectors: Readonly<Record<Ears['by'], string>> = {
 };
 
 /** What a change leaves, and what then protects. */
-function left(say: Say, { then, still, ears }: Help): string {
+function left(say: Say, { then, over, still, ears }: Help): string {
   if (then <= 1 + 1e-9)
     return 'Then usual values stay under the vibration action value and the noise limit.';
   const [first, ...more] = [
-    `${times(say, then)} ${limitOf[still]}`,
+    `${times(say, then)}${still === over ? '' : ` ${limitOf[still]}`}`,
     ...(ears ? [protectors[ears.by]] : []),
   ];
   return [

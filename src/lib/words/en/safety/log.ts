@@ -47,7 +47,7 @@ export const logWords = {
   /** What was said of a change that is taken back: "Saw the edge: started 07:00." */
   undone: (said: string) => `Taken back: ${said}`,
   elsewhere: 'It was changed elsewhere since. Nothing was undone.',
-  hint: 'Only the time between start and stop counts.',
+  hint: 'Time between start and stop counts.',
   ask: (since: string) => `Running since ${since}. When did it stop?`,
   stopThen: 'Stop then',
   from: 'Started',
@@ -69,6 +69,8 @@ export const logWords = {
     'left-running': () => 'It is done, but this time was never stopped. It does not count.',
     'to-come': () => 'That time is still to come. Put it right.',
   } satisfies Record<LogFaultId | 'to-come', (say: Say) => string>,
+  /** A day put together by hand is no plan: nothing is timed. */
+  ticksHere: 'Ticks stay in this tab. Times are kept for the days of a plan.',
   noTime: 'Say when it was started and when it was stopped.',
   fewer: 'One fewer',
   oneMore: 'One more',

@@ -144,7 +144,7 @@ export function protectorSentence(
 
 /** What helps where all that can be worn is too little, the source first. Source: common practice. */
 export const wearAndMore =
-  'fewer hours a person, a quieter tool, a screen and more distance for whoever is beside it, or a specialist for ear protection';
+  'fewer hours a person, a quieter tool, a screen or more distance, or a specialist for ear protection';
 
 /** What always goes with a protector. */
 export const protectorCautions: Readonly<Record<ProtectorCautionId, string>> = {

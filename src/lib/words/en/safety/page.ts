@@ -43,6 +43,9 @@ export const crewPageWords = {
   } as const,
   leftOutLine: (steps: string): string => `Not counted, as their hours are not known: ${steps}.`,
   specialists: (steps: string): string => `A specialist’s own work, not counted: ${steps}.`,
+  /** Begun that day with hours that nobody has said: what is placed. */
+  untimed: (steps: string): string =>
+    `That day too, with tools and hours that are not counted here: ${steps}.`,
   near: 'Who works beside another’s loud machine hears it: that is counted in, by the distance. A compressor close by comes on top.',
   beside: (tools: string) => `From beside also heard, and counted in: ${tools}.`,
   worker: (id: string, worst: boolean): string =>
@@ -89,7 +92,7 @@ export const crewPageWords = {
   whereFold: 'Where, and what to chalk',
   briefing: 'The briefing',
   toBriefing: 'Read it here',
-  tooMuch: 'Too much for one person in one day.',
+  tooMuch: 'Too much for one person.',
   where: 'Where',
   waits: 'Must wait, not counted',
   allWait: 'Nothing may be begun on this day yet: all of it waits.',
@@ -193,13 +196,12 @@ export const cardWords = {
     `${tool}: ${time} a person in all. For more, take another tool.`,
   askMaker: (tools: string): string => `Ask the maker about the ${tools}.`,
   still: 'Nothing that shakes.',
-  earsNone: 'Nothing needed.',
+  earsNone: 'Nothing needed at these tools.',
   earsUnknown: 'No level is known: wear protectors.',
   earsBoth: 'Plugs and muffs together.',
   /** One does at usual levels. */
   earsBothAtWorst: 'Plugs and muffs together at the loudest tools.',
-  earsTooLittle:
-    'Plugs and muffs together are not enough: fewer hours, a quieter tool, or a specialist for ear protection.',
+  earsTooLittle: 'Plugs and muffs together are not enough: fewer hours, or a quieter tool.',
   ears: (rating: string): string => `NRR ${rating} or more, for the loudest tools.`,
   earsAtLeast: (rating: string): string => `NRR ${rating} at least: not all levels are known.`,
   /** Until somebody has measured. */
@@ -207,7 +209,10 @@ export const cardWords = {
     `In no dust table: ${tools}. Begin like this, until a competent person has measured the dust.`,
   hood: 'Behind the nozzle: a blasting hood fed with clean air.',
   besideBlast: 'While somebody blasts, wear it or stay outside the barrier.',
-  mask: (factor: number): string => `Mask of factor ${factor} or more.`,
+  /** With these tools alone, or all day where none are named. */
+  mask: (factor: number, tools = ''): string =>
+    `Mask of factor ${factor} or more${tools ? ` at the ${tools}` : ''}.`,
+  onlyShared: 'Only what everybody does.',
   noMask: 'No mask asked for.',
 } as const;
 

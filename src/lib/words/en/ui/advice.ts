@@ -50,6 +50,7 @@ export const advicePageWords = {
   stepsOnce: 'Steps, once it may start',
   stepsAfter: 'Steps, once that is cleared',
   noCommonSteps: 'No step is called for in every case.',
+  stepsBetween: 'What takes the damage off comes among these, once it is known which.',
   noSteps: 'Do nothing to the concrete until that has been cleared.',
   whyStep: 'Why, and hazards',
   hazards: 'Look out for',
@@ -61,7 +62,7 @@ export const advicePageWords = {
     out: 'ruled out',
   } satisfies Record<Stand, string>,
   answersCount: (count: number) => (count === 1 ? 'one other answer' : `${count} other answers`),
-  likeliest: 'in the likeliest case,',
+  likeliest: 'in some cases,',
   reason: { likeliest: 'In the likeliest case:' },
   target: 'What you are aiming for',
   targets: {
