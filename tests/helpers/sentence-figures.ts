@@ -29,7 +29,7 @@ export const rulesSay: Readonly<Partial<Record<RuleId, readonly string[]>>> = {
   'hand-tools-here': ['place.spot'],
   'light-hammer-here': ['hammer.at-steel', 'hammer.above-steel'],
   'measure-the-bar': ['bar.loss-one', 'bar.loss-neighbours'],
-  'off-floor-blast': ['@depth'],
+  'off-floor-blast': ['@depth', 'place.spot'],
   'open-rout-or-chase': groove,
   'past-its-reach': ['@depth', '@reach'],
   'past-the-damage': ['patch.past-damage-frost', 'patch.past-damage'],

@@ -1,0 +1,2 @@
+export declare const wholeSite: string;
+export declare const notKept: readonly string[];
