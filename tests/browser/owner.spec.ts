@@ -52,12 +52,12 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
   await expect(page.locator('h1')).toHaveText(said ?? '');
   await noFaults(page, 'advice for one who explains');
   await page.getByRole('link', { name: 'To the owner’s sheet' }).click();
-  // What nothing above has said stands open; each of the three options with all of both sides is below.
+  // What nothing above has said stands open; all of both sides is below, where there is anything.
   await expect(page.locator('dl.short').first()).toBeVisible();
   for (const side of ['For', 'Against'])
     await expect(
-      page.locator('.sides dl:not(.short)').getByText(side, { exact: true }),
-    ).toHaveCount(3);
+      page.locator('.sides dl:not(.short)').getByText(side, { exact: true }).first(),
+    ).toBeVisible();
   await expect(page.getByRole('img', { name: /^The area by condition/ })).toBeVisible();
   // A word of the trade on the sheet is explained on it.
   await unfold(page, 'Words on this sheet');

@@ -1,2 +1,0 @@
-export declare const wholeSite: string;
-export declare const notKept: readonly string[];
