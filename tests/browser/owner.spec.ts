@@ -57,7 +57,7 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
   for (const side of ['For', 'Against'])
     await expect(
       page.locator('.sides dl:not(.short)').getByText(side, { exact: true }).first(),
-    ).toBeVisible();
+    ).toBeAttached();
   await expect(page.getByRole('img', { name: /^The area by condition/ })).toBeVisible();
   // A word of the trade on the sheet is explained on it.
   await unfold(page, 'Words on this sheet');

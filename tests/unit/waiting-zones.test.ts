@@ -92,13 +92,13 @@ describe('a zone that must wait', () => {
       }).sections,
     );
     expect(told).toMatch(
-      /Break out \(By the garage door; once it is cleared: Hollow by the kerb\)/,
+      /Break out \(By the garage door; once cleared: Hollow by the kerb\)/,
     );
     const steps = demoJob('community-hall-steps');
     const other = planJob(steps);
     const last = other.dayRows.at(-1);
     expect(last && rowLines(last, other, say)[0]).toMatch(
-      /Last cleaning and last look \(once it is cleared\)/,
+      /Last cleaning and last look \(once cleared\)/,
     );
   });
 });

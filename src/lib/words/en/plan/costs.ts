@@ -3,12 +3,12 @@ import type { MethodId } from '$shared/methods';
 import { methodNames } from '$words/names';
 import type { Say } from '$lib/words/types';
 
-/** What a machine the crew has costs, against the one advised. */
+/** What a machine the crew has does worse than the one advised: each after its name. */
 export const costNames: Readonly<Record<Substitute['costs'][number], string>> = {
-  'bruises-more': 'it bruises the concrete more, so more skin has to come off after it',
-  rougher: 'it leaves a rougher surface, which takes more material to fill',
-  slower: 'it is slower',
-  harsher: 'it takes more than is needed',
+  'bruises-more': 'bruises more of the concrete',
+  rougher: 'leaves it rougher, for more material',
+  slower: 'is slower',
+  harsher: 'takes off more than is needed',
 };
 
 /** What to do where the machine that is advised is missing. */
@@ -20,7 +20,7 @@ export function substituteSentence(
   const need = `${zones}: ${methodNames[wanted]} is advised, and you have no machine for it. The plan runs a hired one.`;
   if (!instead) return `${need} Nothing you have would do it.`;
   const cost = costs.length
-    ? ` What that costs: ${say.list(costs.map((id) => costNames[id]))}.`
+    ? ` It ${say.list(costs.map((id) => costNames[id]))}.`
     : '';
   return `${need} Of what you have, ${methodNames[instead]} would do it too.${cost}`;
 }

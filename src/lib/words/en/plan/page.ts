@@ -65,7 +65,7 @@ export const planPageWords = {
     waitShort: (hours: string) => `dry ${hours}`,
     hours: 'Hours',
     /** Zones in which nobody may begin yet, and hours of theirs. */
-    onceCleared: (what: string) => `once it is cleared: ${what}`,
+    onceCleared: (what: string) => `once cleared: ${what}`,
     noHours: 'Takes no time of its own, or a specialist’s: ask for theirs.',
     onceOnly: 'once for the job',
     with: 'With',
@@ -89,7 +89,7 @@ export const planPageWords = {
       `Days ${from} to ${to}${dates ? `, ${dates[0]} to ${dates[1]}` : ''}`,
     runShort: (from: number, to: number) => `Days ${from} to ${to}`,
     beside: 'beside it',
-    onceCleared: 'once it is cleared',
+    onceCleared: 'once cleared',
     hired: (tool: string) => `${tool} (hired)`,
     short: (steps: string) => `Too short to be numbered: ${steps}.`,
     person: (number: number) => `Person ${number}`,

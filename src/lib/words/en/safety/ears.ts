@@ -32,4 +32,4 @@ export function earsLines(
 export const earsAtStep = (say: Say, most: number | null): string =>
   most === null
     ? 'Too loud, even for plugs and muffs together: take another tool.'
-    : `Too loud for whole days, even with plugs and muffs together: ${mostOf(say, most)} a person.`;
+    : `Loud: ${mostOf(say, most)} a person, with plugs and muffs on.`;

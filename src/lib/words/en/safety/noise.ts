@@ -144,7 +144,7 @@ export function protectorSentence(
 
 /** What helps where all that can be worn is too little, the source first. Source: common practice. */
 export const wearAndMore =
-  'fewer hours a person, a quieter tool, a screen or more distance, or a specialist for ear protection';
+  'fewer hours a person, a quieter tool, a screen or distance, a specialist for ears';
 
 /** What always goes with a protector. */
 export const protectorCautions: Readonly<Record<ProtectorCautionId, string>> = {
