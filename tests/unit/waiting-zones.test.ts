@@ -91,9 +91,7 @@ describe('a zone that must wait', () => {
         nameOf: (id) => job.zones.find((zone) => zone.id === id)?.name ?? '',
       }).sections,
     );
-    expect(told).toMatch(
-      /Break out \(By the garage door; once cleared: Hollow by the kerb\)/,
-    );
+    expect(told).toMatch(/Break out \(By the garage door; once cleared: Hollow by the kerb\)/);
     const steps = demoJob('community-hall-steps');
     const other = planJob(steps);
     const last = other.dayRows.at(-1);

@@ -19,9 +19,7 @@ export function substituteSentence(
 ): string {
   const need = `${zones}: ${methodNames[wanted]} is advised, and you have no machine for it. The plan runs a hired one.`;
   if (!instead) return `${need} Nothing you have would do it.`;
-  const cost = costs.length
-    ? ` It ${say.list(costs.map((id) => costNames[id]))}.`
-    : '';
+  const cost = costs.length ? ` It ${say.list(costs.map((id) => costNames[id]))}.` : '';
   return `${need} Of what you have, ${methodNames[instead]} would do it too.${cost}`;
 }
 
