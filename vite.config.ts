@@ -33,7 +33,7 @@ export default defineConfig({
                 // What every answer is said with, and what every drawing is made with.
                 {
                   name: 'said',
-                  test: /src\/lib\/(ui\/(speech\.svelte|choice-words|zone-in-address|question\/unsure-choice)|answers\/units|interview\/context)\.ts$/,
+                  test: /src\/lib\/(ui\/(speech\.svelte|choice-words|zone-in-address|reckoned-first\.svelte|question\/unsure-choice)|answers\/(units|answers)|interview\/context)\.ts$/,
                 },
                 {
                   name: 'drawn',

@@ -22,6 +22,10 @@ const working = [
   'survey/',
   'learn/practice/',
 ].map(page);
+/** Those about the plan, by their place in that list: the job, the plan, the crew's day, the owner's sheet. */
+const [firstOfPlan, lastOfPlan] = [1, 4];
+const ofPlanAlone = (/** @type {readonly number[]} */ needing) =>
+  needing.length > 2 && needing.every((each) => each >= firstOfPlan && each <= lastOfPlan);
 /** Pages that stand with little; what they need is left as small as they need it. */
 const light = ['privacy/', 'learn/search/'].map(page);
 const home = page('');
@@ -96,7 +100,10 @@ export function chunkOf() {
       if (begin.has(id)) return plain.test(id) ? 'asking' : null;
       if (some.has(id)) return 'common';
       if (beside.has(id)) return advice.has(id) ? 'beside' : null;
-      return advice.has(id) ? 'advised' : `with-${needing.join('-')}`;
+      if (advice.has(id)) return 'advised';
+      // Odds and ends that nearly all pages of the plan need: one request rather than three.
+      if (ofPlanAlone(needing)) return 'with-plan';
+      return `with-${needing.join('-')}`;
     };
     return (/** @type {string} */ id) => {
       const name = group(id);
