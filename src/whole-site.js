@@ -1,5 +1,5 @@
 import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
-import { join, relative, sep } from 'node:path';
+import { basename, join, relative, sep } from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import { contentType } from 'mime-types';
 
@@ -8,8 +8,8 @@ const { file: wholeSite, notKept } = JSON.parse(
   readFileSync(new URL('lib/keep/whole-site.json', import.meta.url), 'utf8'),
 );
 
-/** What stands in the folder for the host, or is fetched by the browser itself. */
-const apart = [...notKept, 'service-worker.js', 'version.json'];
+/** What stands in the folder for the host, is fetched by the browser itself, or is all of this. */
+const apart = [...notKept, 'service-worker.js', 'version.json', basename(wholeSite)];
 
 /**
  * All that a device keeps of a built site, one file after another under a line of JSON that says
@@ -19,15 +19,12 @@ const apart = [...notKept, 'service-worker.js', 'version.json'];
 function inOne(folder) {
   const files = readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && !/\.(br|gz)$/.test(entry.name))
-    .filter(({ name }) => !apart.includes(name) && name !== wholeSite.slice(5))
+    .filter(({ name }) => !apart.includes(name))
     .map((entry) => join(entry.parentPath, entry.name))
     .map((file) => ({
       path: relative(folder, file).replaceAll(sep, '/'),
       content: readFileSync(file),
-    }))
-    .map((file) => ({
-      ...file,
-      type: contentType(file.path.slice(file.path.lastIndexOf('/') + 1)),
+      type: contentType(basename(file)) || '',
     }))
     .sort((a, b) => `${a.type} ${a.path}`.localeCompare(`${b.type} ${b.path}`, 'en'));
   const { version } = JSON.parse(readFileSync(join(folder, '_app/version.json'), 'utf8'));
@@ -36,7 +33,7 @@ function inOne(folder) {
     files: files.map(({ path, content, type }) => [
       path.replace(/(^|\/)index\.html$/, '$1'),
       content.length,
-      type || '',
+      type,
     ]),
   };
   return Buffer.concat([

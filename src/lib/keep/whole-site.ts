@@ -50,8 +50,9 @@ export async function* filesOf(
     return taken;
   };
   try {
-    while (!held.includes(lineEnd)) if (!(await more())) throw new Error('no first line');
-    const line = new TextDecoder().decode(take(held.indexOf(lineEnd) + 1));
+    let end: number;
+    while ((end = held.indexOf(lineEnd)) < 0) if (!(await more())) throw new Error('no first line');
+    const line = new TextDecoder().decode(take(end + 1));
     const head = JSON.parse(line) as Head;
     if (head.version !== version) return;
     for (const [path, bytes, type] of head.files) {

@@ -16,6 +16,7 @@ import { notKnownYet, pointsOf, type Point, type PointsOfOptions } from './point
 import { deepestOf, sizeOf, volumeShare } from './shares';
 import { signsOf } from './signs';
 import type { Reach } from './tasks';
+import { waitingZones } from './waiting';
 
 /** What an owner is told first. Not a verdict from one number: the points beside it carry it. */
 export const conclusionIds = [
@@ -105,7 +106,7 @@ export function readForOwner(
   const { share } = conditions;
   const engineer =
     warned('settled-or-rocking') || warned('fire-or-chemical') || zonesIn('engineer').length > 0;
-  const waits = plan.zones.some(({ holds }) => holds.length > 0);
+  const waits = waitingZones(plan).size > 0;
   const conclusion = ((): ConclusionId => {
     if (engineer) return 'engineer-first';
     if (held('map-cracking').length) return 'laboratory-first';

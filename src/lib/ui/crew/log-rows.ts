@@ -61,6 +61,7 @@ export function thereOn(
 ): (step: StepId) => Required<StepThere> {
   const rows = rowsOn(plan, days);
   const waiting = waitingZones(plan);
+  const waits = mustWait(plan);
   return (id) => {
     const tasks = rows.flatMap(({ step, tasks: some }) => (step === id ? some : []));
     const all = tasks.flatMap(({ zones }) => zones);
@@ -68,9 +69,7 @@ export function thereOn(
     return {
       zones: there.filter((zone) => !waiting.has(zone)).map(nameOf),
       waits: there.filter((zone) => waiting.has(zone)).map(nameOf),
-      tooling: tasks
-        .filter(({ zones }) => !zones.every((zone) => waiting.has(zone)))
-        .map(({ tool }) => tool),
+      tooling: tasks.filter((task) => !waits(task)).map(({ tool }) => tool),
     };
   };
 }
