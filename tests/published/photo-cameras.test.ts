@@ -104,7 +104,7 @@ function taken(
   };
 }
 
-const cameras = rounds(1500, 10_000);
+const cameras = rounds(600, 10_000);
 
 describe(`${cameras} cameras`, () => {
   it('see an area whose range covers the truth nine times in ten', () => {

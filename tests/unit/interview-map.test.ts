@@ -9,6 +9,7 @@ import { interviewMap } from '$lib/interview/map';
 import { choicesOf, questionIds, questions, type QuestionId } from '$lib/answers/questions';
 import Page from '../../src/routes/learn/interview-map/+page.svelte';
 import { load } from '../../src/routes/learn/interview-map/+page.server';
+import { rounds } from '../helpers/rounds';
 
 const map = interviewMap();
 const { body } = render(Page as never, { props: { data: load() } as never });
@@ -87,7 +88,7 @@ describe('the map of the interview', () => {
       fc.property(anyAnswers, (answers) => {
         for (const arrow of walked(answers)) expect(drawn).toContain(named(arrow));
       }),
-      { numRuns: 60 },
+      { numRuns: rounds(15, 60) },
     );
   });
 
