@@ -188,6 +188,11 @@ describe('the answer that is doubted where the method took too little', () => {
     const open = { ...pitted, texture: undefined };
     expect(follow(open, other('too-little', 'too-smooth'))).toBeNull();
   });
+  it('not the coating, where nobody said whether there is one', () => {
+    const open = { ...sealed, contamination: undefined };
+    const follows = follow(open, other('too-little', 'still-loose'), { depths: [0] });
+    expect(follows?.disproved ?? {}).not.toHaveProperty('contamination');
+  });
   it('dust on a tight face is powder before it is a deeper hollow', () => {
     const hollow = { depth: ['3-to-6'], looseness: ['tight'], finish: ['rebuild'] };
     expect(follow(hollow, other('too-little', 'still-dusts'), { depths: [0] })).toEqual({
