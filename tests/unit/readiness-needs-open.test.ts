@@ -27,7 +27,8 @@ describe('the checks of a zone with open answers', () => {
     finish: ['overlay'],
     area: 5,
   };
-  const needs = (s: SiteAnswers, z: ZoneAnswers) => needsOf(s, z, adviseZone(s, z));
+  const needs = (s: SiteAnswers, z: ZoneAnswers) =>
+    needsOf(s, z, adviseZone(s, z, { margins: false }));
   const nothingAdvised = {
     steps: [],
     outcomes: [{ example: { steps: [{ id: 'saw-cut' as const }, { id: 'fill-level' as const }] } }],
