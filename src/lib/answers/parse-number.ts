@@ -95,10 +95,11 @@ const spelled: readonly (readonly [RegExp, string])[] = [
   [/[″”“]|''/g, '"'],
   [/[′’‘]/g, "'"],
   [/²/g, '2'],
-  [/\b(?:inches|inch)\b/g, 'in'],
-  [/\b(?:feet|foot)\b/g, 'ft'],
-  [/\b(?:metres|meters|metre|meter)\b/g, 'm'],
-  [/\b(?:square|sq\.?)\s*/g, 'sq'],
+  // Units stand close behind a digit, too.
+  [/(?<![a-z])(?:inches|inch)\b/g, 'in'],
+  [/(?<![a-z])(?:feet|foot)\b/g, 'ft'],
+  [/(?<![a-z])(?:metres|meters|metre|meter)\b/g, 'm'],
+  [/(?<![a-z])(?:square|sq\.?)\s*/g, 'sq'],
   [/\u2212/g, '-'],
   [/[\s\u00a0\u202f]+/g, ' '],
 ];
@@ -118,12 +119,12 @@ function measureIn(text: string, field: NumberField): number | NumberProblem {
   for (const [, digits = '', name = ''] of pieces) {
     const size = sizes[name];
     if (size === undefined) return 'other-unit';
-    // "12'-6"" is written with a dash between, which is no minus.
-    const count = numberIn(sum > 0 ? digits.replace(/^\s*-/, '') : digits);
-    if (count === null) return 'not-a-number';
+    // A minus before all is one of all: -2' 6" is -30 in. The dash in 12'-6" is none.
+    const count = numberIn(digits.replace(/^\s*-/, ''));
+    if (count === null || count < 0) return 'not-a-number';
     sum += count * size;
   }
-  return sum;
+  return text.startsWith('-') ? -sum : sum;
 }
 
 /** Numbers that went through another unit and back may lie this share beside a limit they equal. */
