@@ -68,7 +68,8 @@ const results = await new Stryker({
   ignorePatterns: ['build', 'test-results', 'static', 'tests/browser', '.svelte-kit/output'],
   tempDirName: `${folder}/sandbox`,
   checkers: [],
-  timeoutMS: 30_000,
+  // Endless loops are known by how often they come by; on a busy machine all tests of a room take minutes.
+  timeoutMS: 300_000,
 }).runMutationTest();
 
 const changes = judged(results);

@@ -85,6 +85,7 @@ describe('the depths at which something can change', () => {
       { at: 20, below: 19.99, above: 20 },
       { at: 40, below: 39.99, above: 40 },
     ]);
+    expect(near(depthEdges(60)).map(({ at }) => at)).toEqual([1, 3.2, 6.4, 20, 30, 50, 60]);
     expect(near(depthEdges(50)).slice(3)).toEqual([
       { at: 20, below: 20, above: 20.01 },
       { at: 25, below: 24.99, above: 25 },

@@ -175,6 +175,8 @@ describe('the log of a job', () => {
     expect(momentsOf({})).toEqual([]);
     expect(beganOn(told)).toBe('2026-05-04');
     expect(beganOn({ zones: told.zones })).toBe('2026-05-05');
+    const later = logged(told, [['z0', 'vacuum', { done: at(3, '10:00') }]]);
+    expect(beganOn(later)).toBe('2026-05-03');
     expect(beganOn(job)).toBe(null);
     expect([isLogged(told), isLogged(job)]).toEqual([true, false]);
     expect(isLogged(logged(job, [['z1', 'vacuum', { note: 'x' }]]))).toBe(true);

@@ -20,6 +20,7 @@ describe('a text that is one number', () => {
     ['- 4', -4],
     ['−4', -4],
     ['1 000', 1000],
+    ['1  000', 1000],
     ['12 000 000', 12_000_000],
     ['1\u00a0000', 1000],
     ['1\u2007000', 1000],
@@ -118,7 +119,7 @@ describe('a number as its field shows it', () => {
     [0.0000005, metric, '0.0000005'],
     [-0.0000005, metric, '-0.0000005'],
     [1e-7 * 25.4, inches, '0.0000001'],
-    [1234567890, field('mm', 'metric', 1e10), '1234567890'],
+    [1234567891, field('mm', 'metric', 1e10), '1234567891'],
     [-1234567890, field('mm', 'metric', 1e10), '-1234567890'],
     // Or its fraction, thirds to sixty-fourths.
     [25.4 / 3, inches, '1/3'],
@@ -127,6 +128,7 @@ describe('a number as its field shows it', () => {
     [(-25.4 * 25) / 3, inches, '-8 1/3'],
     [(25.4 * 61) / 63, inches, '61/63'],
     [(25.4 * 1) / 64, inches, '0.015625'],
+    [25.4 * (12345 + 1 / 64), inches, '12345 1/64'],
     // In feet what was typed in metres, to four digits; from a thousand on, to seven.
     [1, feet, '3.2810'],
     [10, feet, '32.81'],
@@ -181,6 +183,8 @@ describe('a number written exactly', () => {
     [1.5 * 25.4, 'mm', 'us', '1.5'],
     [304.8, 'm', 'us', '1000'],
     [0.3048 * 1.234, 'm', 'us', '1.2340'],
+    // All seventeen digits: with sixteen it would come back a hair beside 3.
+    [3, 'mm', 'us', '0.11811023622047245'],
     [0.3048 ** 2, 'm2', 'us', '1'],
   ] as const)('%s %s for a reader of %s units: %s', (value, unit, units, text) =>
     expect(exactText(value, unit, units)).toBe(text),

@@ -92,6 +92,13 @@ describe('a unit written behind the number', () => {
     '7.5 mmm',
   ])('nobody can tell what %s is', (text) => expect(read(text, fields.mm)).toBe('not-a-number'));
 
+  it('comes behind a number with spaces of any kind in it', () => {
+    for (const space of [' ', '  ', '\u00a0', '\u202f']) {
+      expect(read(`12${space}345,678 mm`, fields.mm)).toBe(12345.678);
+      expect(read(`12${space}345,678`, fields.mm)).toBe(12345.678);
+    }
+  });
+
   it('is no part of a field that has none', () => {
     const share: NumberField = { unit: 'plain', range: [0, 1], factor: 100, units: 'us' };
     expect(read('25', share)).toBe(0.25);
@@ -189,7 +196,7 @@ describe('what a field takes, to the limit itself', () => {
     expect(readNumber('2.5', { ...crew, whole: false })).toEqual({ ok: true, value: 2.5 });
     expect(readNumber('51', crew)).toEqual({ ok: false, problem: 'too-large', limit: 50 });
     expect(readNumber(' ', crew)).toEqual({ ok: false, problem: 'empty' });
-    expect(readNumber('four', crew)).toEqual({ ok: false, problem: 'not-a-number' });
+    expect(readNumber('four', crew)).toStrictEqual({ ok: false, problem: 'not-a-number' });
   });
 
   it('strength, force and heat as a US crew types them', () => {

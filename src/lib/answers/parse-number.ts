@@ -108,13 +108,12 @@ const spelled: readonly (readonly [RegExp, string])[] = [
 function measureIn(text: string, field: NumberField): number | NumberProblem {
   const sizes = written[field.unit];
   const piece = /([^a-z'"]+?)\s*(sqft|sqm|ft2|m2|sf|mm|cm|m|in|ft|"|')\.?(?=$|[\s\d-])/g;
-  const pieces = sizes ? [...text.matchAll(piece)] : [];
+  const pieces = [...text.matchAll(piece)];
   if (!sizes || !pieces.length) {
     const size = numberIn(text);
     return size === null ? 'not-a-number' : toEngine(size, field);
   }
-  const bare = (all: string) => all.replace(/\s/g, '');
-  if (bare(pieces.map(([found]) => found).join('')) !== bare(text)) return 'not-a-number';
+  if (pieces.map(([found]) => found).join('') !== text) return 'not-a-number';
   let sum = 0;
   for (const [, digits = '', name = ''] of pieces) {
     const size = sizes[name];
@@ -228,7 +227,7 @@ function fractionOf(shown: number): string | null {
   const rest = Math.abs(shown) - whole;
   for (let bottom = 3; bottom <= 64; bottom++) {
     const top = Math.round(rest * bottom);
-    if (top > 0 && top < bottom && same(whole + top / bottom, Math.abs(shown)))
+    if (same(whole + top / bottom, Math.abs(shown)))
       return `${shown < 0 ? '-' : ''}${whole ? `${whole} ` : ''}${top}/${bottom}`;
   }
   return null;
