@@ -70,6 +70,7 @@ const results = await new Stryker({
   checkers: [],
   // Endless loops are known by how often they come by; on a busy machine all tests of a room take minutes.
   timeoutMS: 300_000,
+  dryRunTimeoutMinutes: 30,
 }).runMutationTest();
 
 const changes = judged(results);
