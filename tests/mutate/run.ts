@@ -52,7 +52,7 @@ const results = await new Stryker({
     tests: testsOf(room),
     room: `src/lib/${room.name}`,
     known: resolve(folder, 'known.jsonl'),
-    longest: 2000,
+    longest: 500,
   },
   warnings: {
     unknownOptions: false,
