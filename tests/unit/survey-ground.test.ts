@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Place } from '$lib/answers/survey';
+import { facesOf } from '$lib/survey/faces';
+import { outlineOf } from '$lib/survey/outline';
 import { common, groundArea, joined, less, shared, withoutReentrant } from '$lib/survey/clip';
 import { boxOf, signedArea, type Ring } from '$lib/survey/geometry';
 import { rectangle } from '../helpers/drawings';
@@ -109,4 +112,64 @@ describe('ground', () => {
     const { x0, y0, x1, y1 } = boxOf(ring);
     return Math.abs((x1 - x0) * (y1 - y0) - signedArea(ring)) < 0.5;
   };
+});
+
+describe('a net of lines', () => {
+  const ring = outlineOf({ length: 6000, width: 8000 });
+  const across: Place[] = [
+    [3000, 0],
+    [3000, 8000],
+  ];
+  const areas = (...lines: Place[][]) =>
+    facesOf(ring, lines).map((face) => Math.round(signedArea(face) / 1e6));
+  it('parts the ground by what goes through, and by no loose end', () => {
+    expect(areas()).toEqual([48]);
+    expect(areas(across)).toEqual([24, 24]);
+    expect(
+      areas(across, [
+        [0, 4000],
+        [6000, 4000],
+      ]),
+    ).toEqual([12, 12, 12, 12]);
+    expect(
+      areas([
+        [3000, 0],
+        [3000, 4000],
+      ]),
+    ).toEqual([48]);
+    expect(
+      areas(
+        [
+          [3000, 0],
+          [3000, 4000],
+        ],
+        [
+          [3000, 4000],
+          [3500, 4500],
+        ],
+      ),
+    ).toEqual([48]);
+    // A ring that hangs on nothing is no face, nor a hole.
+    expect(
+      areas([
+        [1000, 1000],
+        [2000, 1000],
+        [1500, 2000],
+        [1000, 1000],
+      ]),
+    ).toEqual([48]);
+    expect(
+      areas([
+        [0, 0],
+        [6000, 8000],
+      ]).toSorted(),
+    ).toEqual([24, 24]);
+    expect(
+      areas([
+        [3000, 0],
+        [3000, 4000],
+        [6000, 4000],
+      ]).toSorted((a, b) => a - b),
+    ).toEqual([12, 36]);
+  });
 });
