@@ -14,7 +14,7 @@ import { edgesAmong, orderSteps } from '$lib/plan/order';
 import { planJob } from '$lib/plan/plan';
 import { adviseZone } from '$lib/advice/advise';
 import { valueOf } from '$shared/figures';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const one = (id: QuestionId) => fc.constantFrom(...choicesOf(id)).map((choice) => [choice]);
 const many = (id: QuestionId) =>
@@ -83,7 +83,7 @@ describe('the order of work', () => {
         }
         expect(hasCycle(graph)).toBe(false);
       }),
-      { numRuns: rounds(50, 200) },
+      { numRuns: onTrial(rounds(50, 200), 5) },
     );
   });
 
@@ -129,7 +129,7 @@ describe('quantities', () => {
         }
         expect(schedule.count[0]).toBeLessThanOrEqual(schedule.count[1]);
       }),
-      { numRuns: rounds(50, 200) },
+      { numRuns: onTrial(rounds(50, 200), 5) },
     );
   });
 });
@@ -168,13 +168,14 @@ describe('patches', () => {
           }
         },
       ),
-      { numRuns: rounds(75, 300) },
+      { numRuns: onTrial(rounds(75, 300), 5) },
     );
   });
 });
 
 describe('speed', () => {
-  it('replans a job of 200 zones at an edit in under 50 ms', () => {
+  // Not while rules are changed for trial: what is counted there is slower.
+  it.skipIf(process.env.MUTATE_ROOM)('replans a job of 200 zones at an edit in under 50 ms', () => {
     const answers = fc.sample(zoneArb, { numRuns: 200, seed: 7 });
     const job = {
       name: 'Large',
