@@ -112,6 +112,26 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
     }
     expect(orders.size).toBe(readers.length);
   });
+
+  it('says where a number comes from once, and leads there from each', async () => {
+    preferences.reader = 'work';
+    await session.startNew(given);
+    render(AdvicePage, { zone: null });
+    const links = [...document.querySelectorAll<HTMLAnchorElement>('a[href^="#figure-"]')];
+    const reasons = [...advice.holds, ...advice.steps.flatMap(({ why }) => why), ...advice.reasons];
+    const numbered = reasons.filter(({ figures }) => figures?.length).length;
+    expect(links).toHaveLength(numbered + (advice.target.figures.length ? 1 : 0));
+    const [first] = links;
+    if (!first) return;
+    await userEvent.click(first);
+    await waitFor(() => expect(document.activeElement?.id).toBe(first.hash.slice(1)), patience);
+    expect(document.activeElement?.closest('details')).toHaveAttribute('open');
+    for (const { hash } of links)
+      expect(document.querySelectorAll(`[id="${hash.slice(1)}"]`)).toHaveLength(1);
+    // Nothing else tells of sources.
+    expect(document.querySelectorAll('ul:has(> [id^="figure-"])')).toHaveLength(1);
+    expect(text()).not.toContain(advicePageWords.where);
+  });
 });
 
 describe('the first screen', () => {
@@ -121,7 +141,7 @@ describe('the first screen', () => {
     const said = document.querySelector('.said')?.textContent ?? '';
     expect(said).toMatch(/Tool\s*Scarifier/);
     // Past 1/4 in it is broken out: common practice, no source.
-    expect(said).toMatch(/How deep\s*Down to 5\smm\. Damage past 6\.4\smm: breaking out/);
+    expect(said).toMatch(/How deep\s*Down to 5\smm\. Damage past 6\smm: breaking out/);
     expect(said).toMatch(/Who\s*A trained crew/);
     expect(said).toMatch(/Call\s*No specialist/);
     expect(said).toMatch(/First\s*Sound and mark, then this/);
@@ -199,7 +219,7 @@ describe('ways of reading', () => {
     await waitFor(() => within(part).getByText('Two answers together'), patience);
     const rows = [...part.querySelectorAll('li')].map(({ textContent }) => textContent);
     expect(rows[0]).toMatch(/^Looseness: /);
-    expect(rows).toContainEqual(expect.stringMatching(/^Depth from 6\.4\smm ?Breaking out/));
+    expect(rows).toContainEqual(expect.stringMatching(/^Depth from 6\smm ?Breaking out/));
     // Half of 150 mm, less the half inch that breaking out goes into sound concrete.
     expect(rows).toContainEqual(expect.stringMatching(/^Depth from 62\smm ?Stop/));
   });

@@ -8,7 +8,7 @@ import { choicesOf, questionIds, questions, type QuestionId } from '$lib/answers
 import Page from '../../src/routes/learn/interview-map/+page.svelte';
 import { toTheEnd } from '../helpers/answers-given';
 import { load } from '../../src/routes/learn/interview-map/+page.server';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const map = interviewMap();
 const { body } = render(Page as never, { props: { data: load() } as never });
@@ -73,12 +73,8 @@ describe('the map of the interview', () => {
         for (const arrow of toTheEnd((question) => answers[question]).steps)
           expect(drawn).toContain(named(arrow));
       }),
-<<<<<<< HEAD
-      { numRuns: rounds(15, 60) },
-=======
       // While rules are changed for trial each step takes long, and a few walks tell.
-      { numRuns: process.env.MUTATE_ROOM ? 6 : 60 },
->>>>>>> refs/heads/mut1
+      { numRuns: onTrial(rounds(15, 60), 6) },
     );
   });
 
