@@ -101,7 +101,10 @@ describe('what the price goes up and down with', () => {
       ...{ 'crack-chased': amount, 'bars-freed': amount, 'patch-area': amount },
     });
     expect(priceDrivers(plan({ totals }, { element: ['wall'], setting: ['indoors'] }))).toEqual([
-      ...['break-out', 'bars', 'cracks', 'saw-cut', 'debris', 'water'].map((id) => ({ id, amount })),
+      ...['break-out', 'bars', 'cracks', 'saw-cut', 'debris', 'water'].map((id) => ({
+        id,
+        amount,
+      })),
       ...[machines, days, { id: 'indoors' }, { id: 'by-hand' }],
     ]);
   });
@@ -179,7 +182,9 @@ describe('in what state the parts of a surface are', () => {
     expect(state({ zones: [planned('z0', 'water-jet', ['saw-cut'])] })).toBe('break-out');
     expect(state({ zones: [planned('z0', 'water-jet', ['vacuum'])] })).toBe('sound');
     expect(state({ zones: [planned('z0', 'scarify', ['saw-cut'])] })).toBe('sound');
-    expect(state({ zones: [planned('z0', 'scarify')] }, { looseness: ['powdery'] })).toBe('surface');
+    expect(state({ zones: [planned('z0', 'scarify')] }, { looseness: ['powdery'] })).toBe(
+      'surface',
+    );
     expect(state({})).toBe('not-known');
     expect(state({ zones: [planned('other', 'break-out')] })).toBe('not-known');
     expect(state({ held: [held('z0', 'find-out-first', [find])] })).toBe('not-known');
@@ -192,7 +197,12 @@ describe('in what state the parts of a surface are', () => {
     expect(state({ held: [held('z0', 'stop', [find], [full])] })).toBe('replace');
   });
   it('has the parts of the whole: 30, 10 and 20 of 80 m2, the rest not entered', () => {
-    const zones = [{ area: 30 }, { area: 10 }, { area: 20, looseness: ['powdery'] }, { area: 'unknown' }];
+    const zones = [
+      { area: 30 },
+      { area: 10 },
+      { area: 20, looseness: ['powdery'] },
+      { area: 'unknown' },
+    ];
     const plan = {
       held: [],
       zones: [planned('z0', 'scarify'), planned('z1', 'break-out'), planned('z2', 'scarify')],
@@ -222,13 +232,25 @@ describe('in what state the parts of a surface are', () => {
 
 describe('signs', () => {
   const past = { why: [{ rule: 'depth-past-third' }] };
-  const planned = (id: string, holds: object[] = [], steps: object[] = [], fill: unknown = null) => ({
+  const planned = (
+    id: string,
+    holds: object[] = [],
+    steps: object[] = [],
+    fill: unknown = null,
+  ) => ({
     ...{ id, holds, advice: { steps }, quantities: { fill } },
   });
   const zones = [{ area: 10, looseness: ['rotten'] }, { area: 20 }, { area: 30 }];
   const conditions = (whole: number | null, of: object = {}, more: object = {}) =>
-    ({ whole, of: { z0: 'sound', z1: 'replace', z2: 'sound', ...of }, unmeasured: [], ...more }) as never;
-  const job = tradeJob(zones, { warnings: { yes: ['settled-or-rocking'], maybe: ['through-cracks'] } });
+    ({
+      whole,
+      of: { z0: 'sound', z1: 'replace', z2: 'sound', ...of },
+      unmeasured: [],
+      ...more,
+    }) as never;
+  const job = tradeJob(zones, {
+    warnings: { yes: ['settled-or-rocking'], maybe: ['through-cracks'] },
+  });
   const plan = {
     drawn: job,
     held: [{ id: 'z1', holds: [{ rule: 'through' }] }],
@@ -258,10 +280,8 @@ describe('signs', () => {
   });
   it('say that most is free of doubt where less than half is doubtful or not entered', () => {
     const free = (whole: number | null, entered = 0, unmeasured: string[] = []) =>
-      signsOf(
-        plan,
-        conditions(whole, {}, { unmeasured, share: { 'not-entered': entered } }),
-      ).mostlyFree;
+      signsOf(plan, conditions(whole, {}, { unmeasured, share: { 'not-entered': entered } }))
+        .mostlyFree;
     // z2, 30 m2, is doubtful.
     expect(free(100)).toBe(true);
     expect(free(60)).toBe(false);
@@ -277,12 +297,23 @@ describe('signs', () => {
 });
 
 describe('what speaks for and against each option', () => {
-  const signs = (more: object = {}, holds: Record<string, string[]> = {}, warnings: string[] = []) =>
+  const signs = (
+    more: object = {},
+    holds: Record<string, string[]> = {},
+    warnings: string[] = [],
+  ) =>
     ({
       zonesIn: (...ids: string[]) => ids.flatMap((id) => holds[id] ?? []),
       held: (rule: string) => holds[rule] ?? [],
       warned: (id: string) => warnings.includes(id),
-      ...{ patched: false, gone: 0, mostlyGone: false, doubtful: [], mostlyFree: true, mostly: 0.5 },
+      ...{
+        patched: false,
+        gone: 0,
+        mostlyGone: false,
+        doubtful: [],
+        mostlyFree: true,
+        mostly: 0.5,
+      },
       ...more,
     }) as never;
   const share = (more: object = {}) => ({
@@ -366,7 +397,11 @@ describe('what speaks for and against each option', () => {
   });
   it('by measures: what surely takes less or more than another, days of hire never', () => {
     const weigh = (one: string, other: string, lighter: object) => ({
-      ...{ one, other, lighter: { ...Object.fromEntries(measureIds.map((id) => [id, 'alike'])), ...lighter } },
+      ...{
+        one,
+        other,
+        lighter: { ...Object.fromEntries(measureIds.map((id) => [id, 'alike'])), ...lighter },
+      },
     });
     const weighed = [
       weigh('restore', 'replace', { debris: 'first', hours: 'second', 'hire-days': 'first' }),
@@ -395,8 +430,16 @@ describe('what speaks for and against each option', () => {
     });
   });
   it('and what nobody has found out yet', () => {
-    const notKnown = (thickness: unknown, conditions: object, holds: Record<string, string[]> = {}) =>
-      notKnownYet({ drawn: { site: { thickness } } } as never, signs({}, holds), conditions as never);
+    const notKnown = (
+      thickness: unknown,
+      conditions: object,
+      holds: Record<string, string[]> = {},
+    ) =>
+      notKnownYet(
+        { drawn: { site: { thickness } } } as never,
+        signs({}, holds),
+        conditions as never,
+      );
     const percent = {
       id: 'no-one-percentage',
       figures: ['rule.galion', 'rule.lauderhill', 'rule.sioux-falls', 'rule.pleasant-hill'],
@@ -411,10 +454,8 @@ describe('what speaks for and against each option', () => {
       { id: 'thickness-unknown' },
       percent,
     ]);
-    expect(notKnown(undefined, { share: share({ 'not-entered': 0.3 }), whole: 9, unmeasured: [] })).toEqual([
-      { id: 'not-entered', share: 0.3 },
-      { id: 'thickness-unknown' },
-      percent,
-    ]);
+    expect(
+      notKnown(undefined, { share: share({ 'not-entered': 0.3 }), whole: 9, unmeasured: [] }),
+    ).toEqual([{ id: 'not-entered', share: 0.3 }, { id: 'thickness-unknown' }, percent]);
   });
 });

@@ -76,11 +76,15 @@ describe('a schedule', () => {
     ]);
   });
   it('shares hand work among whoever is free, in shares of a quarter of an hour at the least', () => {
-    expect(lay([task('vacuum', 'a', 6, { shared: true })], 3)).toEqual([['vacuum a', [0, 1, 2], 0, 2]]);
+    expect(lay([task('vacuum', 'a', 6, { shared: true })], 3)).toEqual([
+      ['vacuum a', [0, 1, 2], 0, 2],
+    ]);
     expect(lay([task('vacuum', 'a', 0.5, { shared: true })], 3)).toEqual([
       ['vacuum a', [0, 1], 0, 0.25],
     ]);
-    expect(lay([task('vacuum', 'a', 0.1, { shared: true })], 3)).toEqual([['vacuum a', [0], 0, 0.1]]);
+    expect(lay([task('vacuum', 'a', 0.1, { shared: true })], 3)).toEqual([
+      ['vacuum a', [0], 0, 0.1],
+    ]);
   });
   it('vacuums nowhere before the dust of all zones is made, nor before all is safe', () => {
     const tasks = [
@@ -250,7 +254,13 @@ describe('the days of a job', () => {
   });
 });
 
-const placed = (of: Task, day: number, from: number, to: number, people: number[] = [0]): Placed => ({
+const placed = (
+  of: Task,
+  day: number,
+  from: number,
+  to: number,
+  people: number[] = [0],
+): Placed => ({
   ...{ task: of, people, from, to },
   stretches: [{ day, from, to }],
 });
@@ -303,7 +313,16 @@ describe('the rows of a chart', () => {
       } as never,
       ...(more as never as []),
     );
-  const none = { off: false, work: [], lanes: [], waits: [], open: [], bring: [], untimed: [], waiting: [] };
+  const none = {
+    off: false,
+    work: [],
+    lanes: [],
+    waits: [],
+    open: [],
+    bring: [],
+    untimed: [],
+    waiting: [],
+  };
   const piece = (step: StepId, from: number, to: number) => ({ step, from, to });
   it('have a lane a person and a lane a machine, what dries, and what to bring', () => {
     expect(rows([placed(saw, 1, 1, 3), placed(blast, 2, 27, 28, [1])], 2)).toEqual([
@@ -336,7 +355,11 @@ describe('the rows of a chart', () => {
     ]);
     expect(row?.work).toEqual([piece('vacuum', 0, 3)]);
     const [apart] = rows([placed(hand, 1, 4, 5), placed(hand, 1, 0, 2), placed(saw, 1, 2, 4)], 1);
-    expect(apart?.work).toEqual([piece('vacuum', 0, 2), piece('saw-cut', 2, 4), piece('vacuum', 4, 5)]);
+    expect(apart?.work).toEqual([
+      piece('vacuum', 0, 2),
+      piece('saw-cut', 2, 4),
+      piece('vacuum', 4, 5),
+    ]);
     const [inside] = rows([placed(hand, 1, 0, 5, [0]), placed(hand, 1, 1, 2, [1])], 1);
     expect(inside?.work).toEqual([piece('vacuum', 0, 5)]);
   });
@@ -364,7 +387,9 @@ describe('the rows of a chart', () => {
     expect([second?.untimed, second?.waiting]).toEqual([['cover'], ['cover']]);
     // Where any zone goes ahead, the step does.
     const free = { ...cover, zone: 'c' } as Task;
-    expect(rows([...two, begun(free, 26)], 2, {}, [() => false, waits] as never)[1]?.waiting).toEqual([]);
+    expect(
+      rows([...two, begun(free, 26)], 2, {}, [() => false, waits] as never)[1]?.waiting,
+    ).toEqual([]);
     expect(rows(two, 2)[1]?.waiting).toEqual([]);
   });
 });

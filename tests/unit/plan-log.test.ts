@@ -66,10 +66,7 @@ describe('what was told of each step', () => {
     const piece = { start: at(4, '07:00'), from: hour('07:00'), to: hour('09:30'), people: 2 };
     const all = { sure: true, together: null, open: null, done: at(4, '09:30') };
     expect(spent([breaking, other], ['z0', 'break-out', log])).toEqual({
-      of: [
-        { ...all, state: 'done', hours: 5, pieces: [{ ...piece, together: false }] },
-        undefined,
-      ],
+      of: [{ ...all, state: 'done', hours: 5, pieces: [{ ...piece, together: false }] }, undefined],
       faults: [],
     });
     // One machine is one machine, however many stand at it.
@@ -137,9 +134,11 @@ describe('what was told of each step', () => {
     expect(spent(unknown, ...told).of.map((each) => each?.hours)).toEqual([2, 2]);
     expect(spent([breaking], told[0] as Told).of[0]?.hours).toBe(4);
     // Two zones begun at one moment side by side are two goes.
-    const apart = ['z0', 'z1'].map(
-      (zone): Told => [zone, 'break-out', { spells: { [at(4, '07:00')]: { to: at(4, '11:00'), people: 1 } } }],
-    );
+    const apart = ['z0', 'z1'].map((zone): Told => [
+      zone,
+      'break-out',
+      { spells: { [at(4, '07:00')]: { to: at(4, '11:00'), people: 1 } } },
+    ]);
     expect(spent([breaking, other], ...apart).of.map((each) => each?.hours)).toEqual([4, 4]);
   });
 });
@@ -332,20 +331,27 @@ describe('where what was told lies in the days', () => {
     expect(from).toBe(24);
   });
   it('lays what was ticked off without hours on the day of its tick, as long as a day at the most', () => {
-    const { of, from } = past([cleaning, saw], [
-      ['z1', 'vacuum', { done: at(4, '16:00') }],
-      ['z0', 'saw-cut', { done: at(4, '16:00') }],
-    ]);
+    const { of, from } = past(
+      [cleaning, saw],
+      [
+        ['z1', 'vacuum', { done: at(4, '16:00') }],
+        ['z0', 'saw-cut', { done: at(4, '16:00') }],
+      ],
+    );
     expect(of).toMatchObject([
       { people: [0], stretches: [{ day: 1, from: 0, to: 8 }], done: 8 },
       { people: [1], stretches: [{ day: 1, from: 0, to: 2 }], done: 2 },
     ]);
     // What was ticked off took its time: nobody begins before.
     expect(from).toBe(8);
-    const alone = past([cleaning, saw], [
-      ['z1', 'vacuum', { done: at(4, '16:00') }],
-      ['z0', 'saw-cut', { done: at(4, '16:00') }],
-    ], 1);
+    const alone = past(
+      [cleaning, saw],
+      [
+        ['z1', 'vacuum', { done: at(4, '16:00') }],
+        ['z0', 'saw-cut', { done: at(4, '16:00') }],
+      ],
+      1,
+    );
     expect(alone.of[1]?.stretches).toEqual([{ day: 1, from: 8, to: 10 }]);
   });
   it('goes over several goes of a step, each on its day', () => {

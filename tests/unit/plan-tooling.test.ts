@@ -22,7 +22,11 @@ describe('the tool of a step', () => {
     ['break-out', 'chipping-hammer hammer.small-patch', spot],
     ['break-out', 'chipping-hammer hammer.small-patch', wall],
     ['break-out', 'chipping-hammer hammer.above-steel', { why: ['light-hammer-here'] }],
-    ['break-out', 'chipping-hammer hammer.above-steel', { ...wall, steel: true, why: ['light-hammer-here'] }],
+    [
+      'break-out',
+      'chipping-hammer hammer.above-steel',
+      { ...wall, steel: true, why: ['light-hammer-here'] },
+    ],
     ['break-out', 'chipping-hammer hammer.at-steel', { ...wall, why: ['light-hammer-here'] }],
     ['free-bar', 'chipping-hammer hammer.at-steel', {}],
     ['chase-crack', 'chipping-hammer hammer.at-steel', { steel: true }],
@@ -175,9 +179,15 @@ describe('the tasks of a job', () => {
   const quantities = quantitiesWith({ area: reach('m2', [30, 30, 30]) });
   const tasks = (
     steps: readonly StepId[],
-    { dryFinish = true, tools = {}, zones = ['a'] }: { dryFinish?: boolean; tools?: object; zones?: string[] } = {},
+    {
+      dryFinish = true,
+      tools = {},
+      zones = ['a'],
+    }: { dryFinish?: boolean; tools?: object; zones?: string[] } = {},
   ) => {
-    const work = workOf({ tools: new Map(Object.entries(tools).map(([id, tool]) => [id, { tool }])) });
+    const work = workOf({
+      tools: new Map(Object.entries(tools).map(([id, tool]) => [id, { tool }])),
+    });
     return tasksOf(
       steps.map((id) => ({ id, zones, after: [] })),
       new Map(zones.map((id) => [id, { work, quantities, dryFinish }])),
@@ -242,7 +252,9 @@ describe('the tasks of a job', () => {
       { hours: drying, after: 'saw-cut', figure: 'dry.before-blasting' },
       undefined,
     ]);
-    expect(waits(['final-wash', 'wet-or-dry', 'moisture-test', 'last-clean'], true).slice(1)).toEqual([
+    expect(
+      waits(['final-wash', 'wet-or-dry', 'moisture-test', 'last-clean'], true).slice(1),
+    ).toEqual([
       {
         ...{ hours: { low: 24, typical: 48, high: 72 }, after: 'final-wash' },
         figure: 'dry.before-coating',
