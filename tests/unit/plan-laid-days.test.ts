@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { layDays, openTooLong, spanOf, workedOn } from '$lib/plan/days';
 import type { Task } from '$lib/plan/tasks';
 import type { ToolId } from '$shared/tools';
-import { task, tool, same, placed } from '../helpers/laid-tasks';
+import { task, tool, same } from '../helpers/laid-tasks';
 
 const laidOf = (tasks: readonly Task[], calendar: object = {}, own?: object) =>
   layDays(tasks, { crew: 1, hoursPerDay: 8, ...calendar }, own);
