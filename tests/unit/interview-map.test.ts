@@ -8,6 +8,7 @@ import { choicesOf, questionIds, questions, type QuestionId } from '$lib/answers
 import Page from '../../src/routes/learn/interview-map/+page.svelte';
 import { toTheEnd } from '../helpers/answers-given';
 import { load } from '../../src/routes/learn/interview-map/+page.server';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const map = interviewMap();
 const { body } = render(Page as never, { props: { data: load() } as never });
@@ -73,7 +74,7 @@ describe('the map of the interview', () => {
           expect(drawn).toContain(named(arrow));
       }),
       // While rules are changed for trial each step takes long, and a few walks tell.
-      { numRuns: process.env.MUTATE_ROOM ? 6 : 60 },
+      { numRuns: onTrial(rounds(15, 60), 6) },
     );
   });
 

@@ -192,4 +192,21 @@ describe('a learner who is right in everything', () => {
     expect(progress.filter(({ case: id }) => ids.includes(id))).toHaveLength(ids.length);
     expect(nextCase(standingOf([]), start, 5)).toEqual(nextCase(standingOf([]), start, 5));
   });
+
+  it('may be chosen: then all cases are of that level, also those that come back', () => {
+    const missed = authored.find((one) => levelOf(one) === 1)?.id ?? '';
+    for (const level of levels) {
+      let progress: Progress = [{ case: missed, at: start, rating: 'again' }];
+      for (let turn = 1; turn <= 8; turn += 1) {
+        const at = start + turn * 120_000;
+        const next = nextCase(standingOf(progress), at, turn, {
+          level,
+          after: progress.at(-1)?.case,
+        });
+        const one = findCase(next.id);
+        expect(one && levelOf(one)).toBe(level);
+        progress = withResult(progress, { case: next.id, at, rating: 'good' });
+      }
+    }
+  });
 });

@@ -60,6 +60,24 @@ describe('what comes back when', () => {
     expect(dueCases(standing, start + day)).toEqual(['bakery-dust', 'larch-row-oil']);
   });
 
+  it('does not bring the case just looked at again at once, but the next one or a new one', () => {
+    const later = start + day;
+    const standing = standingOf([
+      result('bakery-dust', start, 'again'),
+      result('larch-row-oil', start + 1000, 'again'),
+    ]);
+    const after = (id: string) => nextCase(standing, later, 1, { after: id }).id;
+    expect(after('bakery-dust')).toBe('larch-row-oil');
+    expect(after('larch-row-oil')).toBe('bakery-dust');
+    const alone = standingOf([result('bakery-dust', start, 'again')]);
+    expect(nextCase(alone, later, 1, { after: 'bakery-dust' }).why).toBe('new');
+    // Nor one that was left without an answer, whatever the dice.
+    for (let seed = 0; seed < 80; seed += 1)
+      expect(nextCase(standingOf([]), start, seed, { after: 'bakery-dust' }).id).not.toBe(
+        'bakery-dust',
+      );
+  });
+
   it('does not stumble over a clock that goes back', () => {
     const standing = standingOf([
       result('bakery-dust', start + day, 'good'),

@@ -6,6 +6,7 @@ import { choicesOf } from '$lib/answers/questions';
 import { checkIds, type CheckId } from '$lib/answers/readiness-record';
 import { checksFor } from '$lib/readiness/needs';
 import { needsOf } from '$lib/readiness/open-needs';
+import { rounds } from '../helpers/rounds';
 
 describe('the checks of a zone with open answers', () => {
   const site: SiteAnswers = {
@@ -132,7 +133,7 @@ describe('the checks of a zone with open answers', () => {
                   }
         },
       ),
-      { numRuns: 20 },
+      { numRuns: rounds(15, 40) },
     );
   });
 
