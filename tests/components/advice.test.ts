@@ -64,15 +64,8 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
   const [zone] = given.zones;
   const advice = adviseZone(given.site, zone?.answers ?? {});
 
-  it.each(readers)('tells “%s” every fact', async (reader) => {
-    preferences.reader = reader;
-    await session.startNew(given);
-    render(AdvicePage, { zone: null });
-    const page = text();
+  it('tells every reader every fact, each in an order of their own, and folds it', async () => {
     const verdict = verdictWords.verdicts[advice.verdict].name;
-    expect(headline()).toMatch(
-      advice.method ? new RegExp(`^${verdict}: ${methodNames[advice.method]}$`, 'i') : verdict,
-    );
     const facts = [
       ...advice.holds.map((hold) => ruleSentences[hold.rule](hold, say)),
       ...advice.holds.map(({ who }) => verdictWords.who[who].name),
@@ -94,29 +87,50 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
       ...soundQuote,
       verdictWords.deferral,
     ];
-    for (const fact of facts) expect(page).toContain(fact.replace(/\s+/g, ' '));
-  });
-
-  it('puts it in an order, and folds it, for each reader', async () => {
-    const seen = new Set<string>();
+    const orders = new Set<string>();
     for (const reader of readers) {
       preferences.reader = reader;
       await session.startNew(given);
       render(AdvicePage, { zone: null });
-      seen.add(headings().join());
+      expect(headline()).toMatch(
+        advice.method ? new RegExp(`^${verdict}: ${methodNames[advice.method]}$`, 'i') : verdict,
+      );
+      const page = text();
+      for (const fact of facts) expect(page, reader).toContain(fact.replace(/\s+/g, ' '));
+      orders.add(headings().join());
       // What stops the work is in sight of everybody.
       for (const hold of advice.holds)
         expect(inSight()).toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
       for (const hold of advice.possibleHolds) {
         // What may stop it stands in sight; what may only have to be asked is one tap away.
         const told = possibleHoldSentence(hold, say).replace(/\s+/g, ' ');
-        expect(hold.verdict === 'stop' ? inSight() : text()).toContain(told);
+        expect(hold.verdict === 'stop' ? inSight() : page).toContain(told);
         // What is not sure is not said as a fact.
-        expect(text()).not.toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
+        expect(page).not.toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
       }
       cleanup();
     }
-    expect(seen.size).toBe(readers.length);
+    expect(orders.size).toBe(readers.length);
+  });
+
+  it('says where a number comes from once, and leads there from each', async () => {
+    preferences.reader = 'work';
+    await session.startNew(given);
+    render(AdvicePage, { zone: null });
+    const links = [...document.querySelectorAll<HTMLAnchorElement>('a[href^="#figure-"]')];
+    const reasons = [...advice.holds, ...advice.steps.flatMap(({ why }) => why), ...advice.reasons];
+    const numbered = reasons.filter(({ figures }) => figures?.length).length;
+    expect(links).toHaveLength(numbered + (advice.target.figures.length ? 1 : 0));
+    const [first] = links;
+    if (!first) return;
+    await userEvent.click(first);
+    await waitFor(() => expect(document.activeElement?.id).toBe(first.hash.slice(1)), patience);
+    expect(document.activeElement?.closest('details')).toHaveAttribute('open');
+    for (const { hash } of links)
+      expect(document.querySelectorAll(`[id="${hash.slice(1)}"]`)).toHaveLength(1);
+    // Nothing else tells of sources.
+    expect(document.querySelectorAll('ul:has(> [id^="figure-"])')).toHaveLength(1);
+    expect(text()).not.toContain(advicePageWords.where);
   });
 });
 
@@ -127,7 +141,7 @@ describe('the first screen', () => {
     const said = document.querySelector('.said')?.textContent ?? '';
     expect(said).toMatch(/Tool\s*Scarifier/);
     // Past 1/4 in it is broken out: common practice, no source.
-    expect(said).toMatch(/How deep\s*Down to 5\smm\. Damage past 6\.4\smm: breaking out/);
+    expect(said).toMatch(/How deep\s*Down to 5\smm\. Damage past 6\smm: breaking out/);
     expect(said).toMatch(/Who\s*A trained crew/);
     expect(said).toMatch(/Call\s*No specialist/);
     expect(said).toMatch(/First\s*Sound and mark, then this/);
@@ -205,7 +219,7 @@ describe('ways of reading', () => {
     await waitFor(() => within(part).getByText('Two answers together'), patience);
     const rows = [...part.querySelectorAll('li')].map(({ textContent }) => textContent);
     expect(rows[0]).toMatch(/^Looseness: /);
-    expect(rows).toContainEqual(expect.stringMatching(/^Depth from 6\.4\smm ?Breaking out/));
+    expect(rows).toContainEqual(expect.stringMatching(/^Depth from 6\smm ?Breaking out/));
     // Half of 150 mm, less the half inch that breaking out goes into sound concrete.
     expect(rows).toContainEqual(expect.stringMatching(/^Depth from 62\smm ?Stop/));
   });

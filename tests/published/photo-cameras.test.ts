@@ -104,7 +104,7 @@ function taken(
   };
 }
 
-const cameras = onTrial(rounds(1500, 10_000), 300);
+const cameras = onTrial(rounds(600, 10_000), 300);
 
 describe(`${cameras} cameras`, () => {
   it('see an area whose range covers the truth nine times in ten', () => {

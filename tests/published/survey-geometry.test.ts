@@ -13,7 +13,7 @@ import { onTrial, rounds } from '../helpers/rounds';
  * Random drawings, a thousand at night, held against an independent geometry library (JSTS, a port of the
  * Java Topology Suite), which shares no code with the one the engine clips with.
  */
-const drawings = Array.from({ length: onTrial(rounds(120, 1000), 12) }, (_, seed) =>
+const drawings = Array.from({ length: onTrial(rounds(40, 1000), 12) }, (_, seed) =>
   anyDrawing(diceFrom(seed + 1)),
 );
 const results = drawings.map((survey) => {

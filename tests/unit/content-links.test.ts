@@ -55,7 +55,7 @@ describe('figures in the text', () => {
   it('say metric first, then US measure, and point to their note', () => {
     // 1/8 in is 3.175 mm by the definition of the inch (1959).
     expect(htmlOf('grinding')).toMatch(
-      /3\.2\smm \(1\/8\sin\)<sup><a href="#figure-1" aria-label="Note 1: common practice/,
+      /3\smm \(1\/8\sin\)<sup><a href="#figure-1" aria-label="Note 1: common practice/,
     );
   });
 });

@@ -6,6 +6,7 @@ import { choicesOf } from '$lib/answers/questions';
 import { settledOf } from '$lib/learn/chart/cells';
 import { fieldChart } from '$lib/learn/chart/spoken';
 import Page from '../../src/routes/learn/chart/+page.svelte';
+import { untied } from '../helpers/plain-formatter';
 import { methodOf } from '../every-route/trade-table';
 import type { TradeZone } from '../every-route/trade-types';
 
@@ -65,7 +66,7 @@ describe('the field chart in two taps', () => {
       const cells = within(row, 'td');
       const [loose = ''] = (row.dataset.looseness ?? '').split(' ');
       const [deep = ''] = (row.dataset.depths ?? '').split(' ');
-      const lines = within(fitting(loose, deep)[0] as HTMLElement, 'details dd');
+      const lines = within(fitting(loose, deep)[0] as HTMLElement, '.soiled dd');
       const methods = cells.map((cell) => cell.dataset.method);
       // One line for all where all say the same.
       const same = new Set(cells.map(({ dataset }) => `${dataset.method} ${dataset.verdict}`)).size;
@@ -75,6 +76,28 @@ describe('the field chart in two taps', () => {
         expect(line.textContent.toLowerCase(), methods.join()).toContain(name.toLowerCase());
       });
     }
+  });
+
+  // Roughness: ICRI 310.2R as remembered, grinding CSP 1 to 2, scarifying CSP 4 to 7. Dangers: silica
+  // comes with all dry cutting of concrete (OSHA 29 CFR 1926.1153, table 1).
+  it('tells of every method it names how rough it leaves it and what is dangerous, folded away', () => {
+    for (const answer of within(document, '.answer')) {
+      const shown = new Set(within(answer, '.clean li').map(({ dataset }) => dataset.method));
+      const told = within(answer, '.more > details [data-facts]');
+      const names = told.map(({ dataset }) => dataset.facts);
+      expect(new Set(names).size).toBe(names.length);
+      for (const method of shown) if (method) expect(names).toContain(method);
+    }
+    const of = (method: string) =>
+      untied(document.querySelector(`[data-facts="${method}"]`)?.textContent ?? '').replace(
+        /\s+/g,
+        ' ',
+      );
+    expect(of('grind')).toMatch(/CSP 1 to 2 \(from memory\)/);
+    expect(of('scarify')).toMatch(/CSP 4 to 7/);
+    expect(of('pressure-wash')).toContain('as rough as it was');
+    for (const method of ['grind', 'scarify', 'shotblast', 'abrasive-blast', 'break-out'])
+      expect(of(method), method).toMatch(/silica dust.*noise/);
   });
 
   it('says what holds it up, and that the stops come first', () => {

@@ -7,6 +7,7 @@ import { inchFraction, roundest } from '$lib/words/round';
 import { shown } from '$lib/words/units';
 import { figures, type FigureId } from '$shared/figures';
 import { units } from '$shared/types';
+import { rounds } from '../helpers/rounds';
 
 const metric = formatter('metric');
 const us = formatter('us');
@@ -39,6 +40,20 @@ describe('lengths', () => {
     // As people in the trade say it, not 13/16.
     expect(us.lengths(20, 50)).toBe('3/4 to 2 in');
     expect(metric.lengths(5, 5)).toBe('5 mm');
+  });
+
+  // NRMCA CIP 20 prints "1/8 to 1/4 in. (3 to 6 mm)"; a ruler has no tenths of a millimetre.
+  it('says a figure that is a fraction of an inch in whole mm, and what a reader gave as it was given', () => {
+    expect(metric.figure('depth.thin')).toBe('3 mm');
+    expect(metric.span('depth.thin', 'depth.shallow')).toBe('3 to 6 mm');
+    expect(us.span('depth.thin', 'depth.shallow')).toBe('1/8 to 1/4 in');
+    expect(metric.end('hollow.skin-usual', 'low')).toBe('3 mm');
+    expect(metric.edge(6.4)).toBe('6 mm');
+    expect(us.edge(6.4)).toBe('1/4 in');
+    // Thinner than a ruler shows, and what is no fraction of an inch.
+    expect(metric.figure('blast.nozzle-wear')).toBe('1.6 mm');
+    expect(metric.figure('crack.width.dry-air')).toBe('0.41 mm');
+    expect(formatter('metric', { 'depth.thin': 3.2 }).figure('depth.thin')).toBe('3.2 mm');
   });
 
   it('never says inches further than half its finest step or 2 % from the truth', () => {
@@ -80,7 +95,7 @@ describe('lengths', () => {
           expect(inches(value)).toBeLessThanOrEqual(inches(value + more) + 1e-3);
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: rounds(500, 2000) },
     );
   });
 
@@ -133,6 +148,15 @@ describe('US units against the convert library', () => {
     expect(shown['m3/min'].us.factor).toBeCloseTo(convert(1, 'cubic meters').to('cubic feet'), 9);
     expect(shown['kg/m3'].us.factor).toBeCloseTo(
       convert(1, 'kilograms').to('pounds') / convert(1, 'cubic meters').to('cubic feet'),
+      9,
+    );
+    // Carbon by weight is the same number in pounds; of haulage it is told by the short ton and mile.
+    expect(us.figure('carbon.repair-mortar')).toMatch(/^[\d.]+ to [\d.]+ lb CO₂e per lb$/);
+    expect(shown['kgCO2e/kg'].us.factor).toBe(1);
+    expect(shown['kgCO2e/t km'].us.factor).toBeCloseTo(
+      convert(1, 'kilograms').to('pounds') /
+        convert(1, 'metric tons').to('short tons') /
+        convert(1, 'kilometers').to('miles'),
       9,
     );
     expect(shown['h/m3'].us.factor * shown['m3/h'].us.factor).toBeCloseTo(1, 12);

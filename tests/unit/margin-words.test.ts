@@ -50,7 +50,7 @@ describe('what would change the advice', () => {
 
   it('names the depth at which it turns, and the answer that turns it', () => {
     const told = adviseZone(site, zone).margins.map(tell);
-    expect(told).toContain('If it were more than 6.4 mm deep, the method would be breaking out.');
+    expect(told).toContain('If it were more than 6 mm deep, the method would be breaking out.');
     expect(told).toContain(
       'If the answer to “How loose is it?” were “Rotten” instead of “Flaking”, the method would be breaking out.',
     );

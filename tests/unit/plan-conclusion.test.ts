@@ -9,7 +9,7 @@ import { conclusionWords } from '$words/owner';
 import { settledJob } from '../helpers/crew-jobs';
 import { rampJob } from '../helpers/ramp-job';
 import { tradeJob } from '../helpers/trade-jobs';
-import { onTrial } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const read = (job: Job) => ({ ...readForOwner(job, planJob(job)), plan: planJob(job) });
 const anyJob = fc
@@ -39,9 +39,9 @@ describe('over any job the owner’s sheet', () => {
         stopped += 1;
         expect(says).not.toContain(conclusion);
       }),
-      { numRuns: onTrial(80, 5) },
+      { numRuns: onTrial(rounds(20, 80), 5) },
     );
-    expect(stopped).toBeGreaterThan(onTrial(10, 0));
+    expect(stopped).toBeGreaterThan(onTrial(rounds(5, 10), 0));
   });
 
   it('never gives a share without the whole, and shares come to one', () => {
@@ -60,7 +60,7 @@ describe('over any job the owner’s sheet', () => {
           [0, low, typical, high, 1].toSorted((one, other) => one - other),
         );
       }),
-      { numRuns: onTrial(60, 5) },
+      { numRuns: onTrial(rounds(15, 60), 5) },
     );
   });
 
@@ -95,7 +95,7 @@ describe('over any job the owner’s sheet', () => {
           expect(one.span[1] < other.span[0] || other.span[1] < one.span[0]).toBe(true);
         }
       }),
-      { numRuns: onTrial(60, 5) },
+      { numRuns: onTrial(rounds(15, 60), 5) },
     );
   });
 
@@ -136,7 +136,7 @@ describe('over any job the owner’s sheet', () => {
             expect(said).toBe(!!both && crossing(first.span, second.span));
           }
       }),
-      { numRuns: onTrial(40, 5) },
+      { numRuns: onTrial(rounds(15, 40), 5) },
     );
   });
 

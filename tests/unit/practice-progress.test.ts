@@ -2,7 +2,7 @@ import { createEmptyCard, forgetting_curve, fsrs, Rating } from 'ts-fsrs';
 import { describe, expect, it } from 'vitest';
 import { authored } from '$lib/practice/authored';
 import { generate, generatedId } from '$lib/practice/generate';
-import { levelOf } from '$lib/practice/level';
+import { levelOf, levels } from '$lib/practice/level';
 import { dueCases, findCase, nextCase } from '$lib/practice/next';
 import { standingOf, withResult, type Progress, type Result } from '$lib/practice/progress';
 
@@ -61,6 +61,24 @@ describe('what comes back when', () => {
     expect(dueCases(standing, start + day)).toEqual(['bakery-dust', 'larch-row-oil']);
   });
 
+  it('does not bring the case just looked at again at once, but the next one or a new one', () => {
+    const later = start + day;
+    const standing = standingOf([
+      result('bakery-dust', start, 'again'),
+      result('larch-row-oil', start + 1000, 'again'),
+    ]);
+    const after = (id: string) => nextCase(standing, later, 1, { after: id }).id;
+    expect(after('bakery-dust')).toBe('larch-row-oil');
+    expect(after('larch-row-oil')).toBe('bakery-dust');
+    const alone = standingOf([result('bakery-dust', start, 'again')]);
+    expect(nextCase(alone, later, 1, { after: 'bakery-dust' }).why).toBe('new');
+    // Nor one that was left without an answer, whatever the dice.
+    for (let seed = 0; seed < 80; seed += 1)
+      expect(nextCase(standingOf([]), start, seed, { after: 'bakery-dust' }).id).not.toBe(
+        'bakery-dust',
+      );
+  });
+
   it('does not stumble over a clock that goes back', () => {
     const standing = standingOf([
       result('bakery-dust', start + day, 'good'),
@@ -106,6 +124,23 @@ describe('difficulty', () => {
     expect(Math.max(...met)).toBe(4);
     expect(progress.filter(({ case: id }) => ids.includes(id))).toHaveLength(ids.length);
     expect(nextCase(standingOf([]), start, 5)).toEqual(nextCase(standingOf([]), start, 5));
+  });
+
+  it('may be chosen: then all cases are of that level, also those that come back', () => {
+    const missed = authored.find((one) => levelOf(one) === 1)?.id ?? '';
+    for (const level of levels) {
+      let progress: Progress = [result(missed, start, 'again')];
+      for (let turn = 1; turn <= 8; turn += 1) {
+        const at = start + turn * 2 * minute;
+        const next = nextCase(standingOf(progress), at, turn, {
+          level,
+          after: progress.at(-1)?.case,
+        });
+        const one = findCase(next.id);
+        expect(one && levelOf(one)).toBe(level);
+        progress = withResult(progress, result(next.id, at, 'good'));
+      }
+    }
   });
 
   it('finds a case by its id', () => {

@@ -9,7 +9,7 @@ import { safetyOf } from '$lib/safety/safety-of';
 import { valueOf } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import { hollow, settledJob } from '../helpers/crew-jobs';
-import { onTrial } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const crewOf = (job: Job) => crewDaysOf(planJob(job), job);
 
@@ -43,7 +43,7 @@ describe('the crew’s days of a plan', () => {
           expect((dealt.get(step) ?? 0) / hours, step).toBeCloseTo(1, 4);
         }
       }),
-      { numRuns: onTrial(60, 5) },
+      { numRuns: onTrial(rounds(15, 60), 5) },
     );
     expect(worked).toBeGreaterThan(onTrial(50, 4));
   });
@@ -58,7 +58,7 @@ describe('the crew’s days of a plan', () => {
               plan.schedule.hoursPerDay + 1e-6,
             );
       }),
-      { numRuns: onTrial(100, 5) },
+      { numRuns: onTrial(rounds(25, 100), 5) },
     );
   });
 
@@ -99,7 +99,7 @@ describe('the crew’s days of a plan', () => {
           for (const [end, value] of day.entries())
             expect(value).toBeGreaterThan((equal[index]?.[end] ?? 0) * (1 - 1e-6) - 1e-6);
       }),
-      { numRuns: onTrial(40, 5) },
+      { numRuns: onTrial(rounds(15, 40), 5) },
     );
   });
 

@@ -70,7 +70,7 @@ describe('advice over thousands of cases', () => {
     expect(
       heard('past-its-reach', { looseness: 'flaking', depth: '6-to-20', reach: 'under-3' }),
     ).toBe(
-      'would stop too soon. The damage is 6.4 to 20 mm deep, and on flaking concrete this method reaches only 3.2 mm.',
+      'would stop too soon. The damage is 6 to 20 mm deep, and on flaking concrete this method reaches only 3 mm.',
     );
     expect(heard('too-smooth-after', { leaves: 2, needs: 5 })).toContain('CSP 2 at the roughest');
     expect(heard('leaves-contaminant', { contamination: ['growth', 'thin-coating'] })).toContain(

@@ -33,7 +33,7 @@ function shuffled(seed: number, most: number) {
 }
 
 describe('the order of marks never matters', () => {
-  const layouts = onTrial(rounds(800, 10_000), 40);
+  const layouts = onTrial(rounds(250, 10_000), 40);
   it(`to patches: ${layouts} layouts`, () => {
     const lay = ({ slab, joints = [], marks = [] }: Survey) =>
       layPatches(
@@ -52,7 +52,7 @@ describe('the order of marks never matters', () => {
     }
   });
 
-  const drawings = onTrial(rounds(120, 1000), 12);
+  const drawings = onTrial(rounds(40, 1000), 12);
   it(`to anything a drawing comes to: ${drawings} drawings`, () => {
     for (let seed = 1; seed <= drawings; seed += 1) {
       const { survey, other, asBefore } = shuffled(seed, 14);

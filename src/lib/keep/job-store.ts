@@ -1,4 +1,5 @@
 import type { Job } from '$lib/answers/job';
+import type { Element } from '$lib/answers/questions';
 import type { Problem } from './problem';
 
 /** A job as it is kept, with what lets two tabs notice each other. */
@@ -17,6 +18,8 @@ export interface JobSummary {
   readonly id: string;
   readonly name: string;
   readonly zones: number;
+  /** What tells a job without a name from another: what it is about, where that is known, and the zones that have a name. */
+  readonly about?: { readonly element: Element | null; readonly zones: readonly string[] };
   readonly createdAt: number;
   readonly changedAt: number;
   readonly revision: number;

@@ -65,9 +65,14 @@ export function summaryOf(record: JobRecord): JobSummary {
   const read = readFile(record.file);
   const { id, createdAt, changedAt, revision } = record;
   const line = { id, createdAt, changedAt, revision };
-  return read.ok
-    ? { ...line, name: read.value.name, zones: read.value.zones.length }
-    : { ...line, name: '', zones: 0, damaged: read.problem };
+  if (!read.ok) return { ...line, name: '', zones: 0, damaged: read.problem };
+  const { name, site, zones } = read.value;
+  const [element = null, ...others] = site.element ?? [];
+  const about = {
+    element: others.length ? null : element,
+    zones: zones.flatMap((zone) => (zone.name.trim() ? [zone.name.trim()] : [])),
+  };
+  return { ...line, name, zones: zones.length, about };
 }
 
 /** Whatever is in a record as text, for a file to take away: JSON, with what JSON cannot hold in words. */

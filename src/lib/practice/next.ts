@@ -30,31 +30,47 @@ export function dueCases({ known }: Standing, now: number): string[] {
 
 const exists = (id: string) => seedIn(id) !== null || authored.some((one) => one.id === id);
 
+/** What the learner wants of the next case. */
+export interface Wish {
+  /** Cases of this level and no other; left out, the learner's own level counts. */
+  readonly level?: Level | null | undefined;
+  /** The case just looked at, which does not come again at once. */
+  readonly after?: string | undefined;
+}
+
 /**
- * The case to try next: what has come back first; then an authored one of the learner's level
- * that is new, then one left over from the levels below; then a generated one.
+ * The case to try next: what has come back first; then an authored one of the level that is new,
+ * then, unless the level was asked for, one left over from the levels below; then a generated one.
  * @param now ms since 1970
  * @param seed a whole number; the same one gives the same case
  */
-export function nextCase(standing: Standing, now: number, seed: number): Next {
-  const [due] = dueCases(standing, now);
+export function nextCase(
+  standing: Standing,
+  now: number,
+  seed: number,
+  { level: asked, after }: Wish = {},
+): Next {
+  const fits = (one: Case | undefined) => !!one && (!asked || levelOf(one) === asked);
+  const due = dueCases(standing, now).find((id) => id !== after && fits(findCase(id)));
   if (due) return { id: due, why: 'comes-back' };
   const dice = diceFrom(seed);
-  const fresh = authored.filter(({ id }) => !standing.known.has(id));
-  for (let level: number = standing.level; level >= 1; level -= 1) {
+  const fresh = authored.filter(({ id }) => id !== after && !standing.known.has(id));
+  const own = asked ?? standing.level;
+  for (let level: number = own; level >= (asked ?? 1); level -= 1) {
     const ofLevel = fresh.filter((one) => levelOf(one) === level);
     if (ofLevel.length) return { id: dice.pick(ofLevel).id, why: 'new' };
   }
-  return { id: generatedAt(standing, dice.between(0, lastSeed - looks)), why: 'new' };
+  const from = dice.between(0, lastSeed - looks);
+  return { id: generatedAt(standing, own, from, after), why: 'new' };
 }
 
-/** A generated case not tried yet whose level is nearest to the learner's, among those from a seed on. */
-function generatedAt({ known, level }: Standing, from: number): string {
+/** A generated case not tried yet whose level is nearest to the one wanted, among those from a seed on. */
+function generatedAt({ known }: Standing, level: Level, from: number, after?: string): string {
   const far = (seed: number) => Math.abs(levelOf(generate(seed)) - level);
   let best: { id: string; far: Level | number } | undefined;
   for (let seed = from; seed < from + looks; seed += 1) {
     const id = generatedId(seed);
-    if (known.has(id)) continue;
+    if (id === after || known.has(id)) continue;
     const found = { id, far: far(seed) };
     if (found.far === 0) return id;
     if (!best || found.far < best.far) best = found;

@@ -2,7 +2,7 @@ import { toFahrenheit, toUs, type Convertible, type UnitSystem } from '$lib/answ
 import { figures, rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { Unit } from '$shared/types';
 import { ownLanguage } from '$words/language';
-import { areaDecimals, decimalsFor, feetAndInches, inchFraction, roundest } from './round';
+import { areaDecimals, decimalsFor, feetAndInches, inchFraction, onRuler, roundest } from './round';
 import type { Language } from './language-types';
 import type { Formatter } from './types';
 import { minutesIn, shown, type ShownUnit } from './units';
@@ -131,6 +131,13 @@ export function formatter(
     return withLabel(ends(turn(low), turn(high)), label);
   };
 
+  /** Both ends of a figure as they are told: the reader's own value stays what they typed. */
+  const told = (id: FigureId): readonly [number, number] => {
+    const [low, high] = rangeOf(id, own);
+    const ruler = !us && figures[id].unit === 'mm' && own?.[id] === undefined;
+    return ruler ? [onRuler(low), onRuler(high)] : [low, high];
+  };
+
   return {
     units,
     number,
@@ -175,15 +182,16 @@ export function formatter(
     ends,
     list: (items) => listsOf(locale, 'conjunction').format(items),
     either: (items) => listsOf(locale, 'disjunction').format(items),
-    figure: (id: FigureId) => speak(figures[id].unit, ...rangeOf(id, own)),
+    figure: (id: FigureId) => speak(figures[id].unit, ...told(id)),
+    edge: (value) => lengths(us ? value : onRuler(value), us ? value : onRuler(value)),
     end: (id, end) => {
-      const [low, high] = rangeOf(id, own);
+      const [low, high] = told(id);
       const middle = own?.[id] ?? figures[id].typical ?? (low + high) / 2;
       const one = { low, typical: middle, high }[end];
       return speak(figures[id].unit, one, one);
     },
     between: (unit, low, high) => speak(unit, low, high),
-    span: (low, high) => speak(figures[low].unit, rangeOf(low, own)[0], rangeOf(high, own)[1]),
+    span: (low, high) => speak(figures[low].unit, told(low)[0], told(high)[1]),
     valueOf: (id) => valueOf(id, own),
     unitOf: (kind: Convertible) => {
       if (kind === 'mm') return us ? labels.inch : 'mm';

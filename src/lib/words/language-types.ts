@@ -31,6 +31,7 @@ export interface UnitLabels {
   /** One thing for each of another, in words: "kg CO₂e per kg". */
   readonly per: (one: string, other: string) => string;
   readonly tonneAndKm: string;
+  readonly tonAndMile: string;
   /** A height of water, in a unit of length: "mm of water". */
   readonly ofWater: (unit: string) => string;
 }

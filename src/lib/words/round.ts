@@ -42,6 +42,22 @@ export function inchFraction(
   return { whole, numerator: parts - whole * denominator, denominator };
 }
 
+const mmPerSixteenth = 25.4 / 16;
+/** Figures in mm are kept to the tenth. */
+const halfATenth = 0.05;
+/** Below this many mm a whole one would say another thing. */
+const wholeFrom = 3;
+
+/**
+ * A figure of the trade in mm as a ruler shows it: what is a fraction of an inch in truth, and so
+ * has tenths of a mm that nobody measures, is told in whole ones. 1/8 in is 3 mm, 1/4 in is 6 mm, as
+ * published beside each other (NRMCA CIP 20: "1/8 to 1/4 in. (3 to 6 mm)"). All else stays what it is.
+ */
+export function onRuler(mm: number): number {
+  const off = Math.abs(mm - Math.round(mm / mmPerSixteenth) * mmPerSixteenth);
+  return mm < wholeFrom || off > halfATenth + typedExactly ? mm : Math.round(mm);
+}
+
 const inchesPerFoot = 12;
 /** Below this many feet a tape is read to the quarter inch, below the next to the inch. */
 const quarterInchBelow = 10;

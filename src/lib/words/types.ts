@@ -25,6 +25,8 @@ export interface Formatter {
   number(value: number): string;
   /** mm: "6.4 mm" or "1/4 in", from 36 in on "3 ft 7 1/4 in". */
   length(value: number): string;
+  /** mm of an edge between two answers, as a ruler shows it: "6 mm" or "1/4 in". */
+  edge(value: number): string;
   /** mm to mm: "75 to 100 mm" or "3 to 4 in". */
   lengths(low: number, high: number): string;
   /** m: "12.5 m" or, as on a tape, "3 ft 7 1/4 in". */
@@ -65,7 +67,7 @@ export interface Formatter {
   end(id: FigureId, end: 'low' | 'typical' | 'high'): string;
   /** From one number to another in a unit of figures. */
   between(unit: Unit, low: number, high: number): string;
-  /** From one figure to another of the same unit: "3.2 to 6.4 mm". */
+  /** From one figure to another of the same unit: "3 to 6 mm". */
   span(low: FigureId, high: FigureId): string;
   /**
    * The bare value of a figure in its engine unit, for arithmetic inside a sentence.

@@ -1,6 +1,7 @@
 import { facing, type SurfaceHere } from '$lib/advice/surface-here';
 import type { MethodId, StepId } from '$shared/methods';
 import { placed, type Drawing } from '$lib/drawing/mark';
+import { spentGrit } from '$lib/drawing/method/skim';
 import { rectangle } from '$lib/drawing/points';
 import { unsound } from '$lib/drawing/motif/concrete';
 import { dropPath } from '$lib/drawing/motif/small';
@@ -69,8 +70,12 @@ export const methodEnds: Readonly<Record<MethodId, Ends>> = {
     finished({ depth: 3.5, height: 0.6, step: 10, seed: 21 }),
   ],
   'abrasive-blast': () => [
-    upright(begun({ depth: 4, height: 2.4, step: 4, seed: 25 })),
-    upright(finished({ depth: 4, height: 2.6, step: 4, seed: 25 })),
+    [...upright(begun({ depth: 4, height: 2.4, step: 4, seed: 25 })), ['ink', 'M22 69H120']],
+    [
+      ...upright(finished({ depth: 4, height: 2.6, step: 4, seed: 25 })),
+      ['ink', 'M22 69H120'],
+      ...spentGrit,
+    ],
   ],
   scarify: () => [
     [

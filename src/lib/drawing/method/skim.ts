@@ -1,12 +1,26 @@
 import { roughLine } from '$lib/drawing/lines';
 import { placed, type Drawing } from '$lib/drawing/mark';
-import { circlePath, dotsPath, pathOf, type Point } from '$lib/drawing/points';
+import { circlePath, dotsPath, pathOf, rectangle, type Point } from '$lib/drawing/points';
 import { strewSand } from '$lib/drawing/stones';
 import { section, unsound } from '$lib/drawing/motif/concrete';
 import { faceAt, halfDone, workAt } from '$lib/drawing/motif/work';
 
 const dust = (field: readonly Point[], seed: number, count = 22): Drawing => [
   ['grain', dotsPath(strewSand(field, [], seed, count))],
+];
+/** Grit that has done its work, heaped at the foot of a wall. */
+export const spentGrit: Drawing = [
+  ['tone', 'M26 69C27 62 32 61 36 64S44 66 50 69z'],
+  ...dust(
+    [
+      [25, 68],
+      [28, 60],
+      [37, 62],
+      [54, 69],
+    ],
+    16,
+    46,
+  ),
 ];
 /** A hose for dust, from the upper right of a tool. */
 const hose = (path: string): Drawing => [['heavy', path]];
@@ -124,29 +138,37 @@ const blast: Drawing = [
   ['form', 'M-3-1 2.5 2.5 9-6 10.5-12 7-14 2-10z'],
   ['form', 'M7-14 12-11 34-30 30-34z'],
 ];
-/** A wall blasted from the top down, with a sheet hung behind: whole floors are shotblasted. */
+/** Grit against a wall, from a pot through a hose, by somebody under a hood that has its own air; spent grit lies below. */
 export const abrasiveBlast = (): Drawing => [
   ['air', 'M0 0H120V72H0z'],
-  ...placed(
+  ...placed(halfDone({ depth: 4, height: 2.4, step: 4, seed: 25 }), 72, -24, 90),
+  ['ink', 'M22 69H120'],
+  ...spentGrit,
+  // The pot with its grit, the hose to the nozzle, the air to the hood.
+  ['ink', 'M97 56V69M113 56V69'],
+  ['form', 'M94 34C94 25 116 25 116 34V52L108 62H102L94 52z'],
+  ['form', 'M98 26 96 19H114L112 26z'],
+  ...dust(rectangle(96, 34, 114, 52), 13, 26),
+  ['heavy', 'M102 62C96 70 84 66 84 56S76 44 58 41'],
+  ['ink', 'M77 17C86 8 96 10 99 19'],
+  // Who holds it.
+  ['form', 'M62 50H70L69 69H61zM71 50H79L81 69H73z'],
+  ['form', 'M61 30H79L80 52H61z'],
+  ['form', 'M59 35 61 16C62 6 78 6 78 16L82 36C76 39 66 39 59 35z'],
+  ['dark', 'M60.6 16H67V24H60z'],
+  ['form', 'M74 37 56 38 52 36 51 42 58 44 75 44z'],
+  ['form', 'M42 35 43 40 57 43 58 36z'],
+  ['fine', 'M42 36 28 22M42 37 28 32M42 38 28 44M42 39 29 54'],
+  ...dust(
     [
-      ...halfDone({ depth: 4, height: 2.4, step: 4, seed: 25 }),
-      ...dust(
-        [
-          [30, 47],
-          [34, 30],
-          [48, 34],
-          [50, 47],
-        ],
-        12,
-        20,
-      ),
-      ...placed(blast, 62, 24),
+      [42, 36],
+      [27, 20],
+      [27, 56],
+      [42, 39],
     ],
-    72,
-    -24,
-    90,
+    14,
+    70,
   ),
-  ['fine', 'M108 0q-4 9 0 18t0 18t0 18t0 18'],
 ];
 
 /** The bruised skin taken off the floor of a broken-out patch. */

@@ -5,9 +5,11 @@ import {
   dotsPath,
   pathOf,
   polygonsPath,
+  rectangle,
   type Point,
   type Polygon,
 } from '$lib/drawing/points';
+import { concrete } from '$lib/drawing/motif/concrete';
 import { randomFrom } from '$lib/drawing/random';
 import { packStones, strewSand } from '$lib/drawing/stones';
 import { all, boot, coin, face } from './ground';
@@ -111,21 +113,24 @@ function thickCoating(): Drawing {
   ];
 }
 
-/** A skin that peels: a corner of it is turned back, threads of it still hang on; a nail dents it. */
+/** A soft layer: a finger sinks into it, and a hand pulls the end of it up in a bow, threads still hanging on. */
 const rubbery = (): Drawing => [
-  ...face(831, 160),
-  ['tone', 'M0 0H120V20L64 72H0z'],
-  ['ink', 'M76 66 70 58M86 57 79 50M97 47 90 40M108 36 102 30'],
-  ['dark', 'M120 20 64 72H70L120 27z'],
-  ['form', 'M64 72C70 56 58 34 60 18C62 12 66 11 70 14C86 24 106 14 120 20C102 28 78 48 64 72z'],
-  ['fine', 'M67 62C80 44 98 30 112 22M65 46C74 34 86 26 98 22M62 28C66 24 72 20 78 19'],
-  // A finger nail pushed into what still lies, and the dents it left.
-  ['form', 'M20 72C16 56 20 48 27 47S40 54 40 72z'],
-  ['fine', 'M23 58C22 51 25 49 28 49S35 51 35 57C31 59 26 60 23 58z'],
-  ['ink', 'M14 34q7-8 13-1M36 30q7-8 13-1M12 14q7-8 13-1'],
-  ['fine', 'M16 35q5-4 9-1M38 31q5-4 9-1M14 15q5-4 9-1'],
-  ...beside,
+  ...face(831, 40),
+  ...concrete(rectangle(0, 52, 120, 72), 832, { radii: [4.6, 1.6] }),
+  ['heavy', 'M0 52H120'],
+  ['fine', 'M69 50V52M74 47V52M80 42 79 52M86 34 84 52M91 26 89 52'],
+  ['tone', rubber],
+  ['ink', rubber],
+  ['fine', 'M58 46C76 46 82 36 87 25M44 49H56'],
+  // A finger pressed into it.
+  ['form', 'M16 0V36C16 51 34 51 34 36V0z'],
+  ['fine', 'M20 36C20 46 30 46 30 36C30 32 20 32 20 36zM18 20q7 3 14 0'],
+  // A fist that holds the end.
+  ['form', 'M86 8C85 2 92-1 100 0L120-2V22L108 25C100 27 92 24 91 19z'],
+  ['ink', 'M91 19C90 14 96 12 100 14L108 16M92 8 100 7M96 2 102 3'],
 ];
+const rubber =
+  'M0 43H8C13 43 12 39 15 39C17 39 16 48 25 48S33 39 35 39C38 39 37 43 42 43H54C72 43 78 33 84 20C86 15 88 12 92 10L98 16C94 20 93 26 90 33C84 45 76 52 56 52H0z';
 
 /** A crust of needles along a crack and in blots, whiter than all round it. */
 function saltBloom(): Drawing {

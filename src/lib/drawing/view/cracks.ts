@@ -1,8 +1,9 @@
 import type { Choice } from '$lib/answers/questions';
 import type { UnitSystem } from '$lib/answers/units';
 import { shifted } from '$lib/drawing/lines';
-import type { Drawing } from '$lib/drawing/mark';
-import { pathOf, polygonsPath, type Point } from '$lib/drawing/points';
+import { placed, type Drawing } from '$lib/drawing/mark';
+import { flake } from '$lib/drawing/motif/small';
+import { circlePath, pathOf, polygonsPath, type Point } from '$lib/drawing/points';
 import { lettered } from '$lib/drawing/motif/lettering';
 import { randomFrom } from '$lib/drawing/random';
 import { coin, face } from './ground';
@@ -88,22 +89,23 @@ function crumbling(): Drawing {
   ];
 }
 
-/** It opens and closes: what was one line across it no longer meets, and an old filling has split. */
+/** One crack twice: in the sun it closes, in the frost it opens, and the pencil line across it has parted. */
 const moving = (): Drawing => {
-  const wide = gap(11, 622);
-  const middle = line(622);
+  const half = (mm: number, along: number) => pathOf(shifted(gap(mm, 622), along, 0), true);
   return [
-    ...face(651),
-    ['tone', pathOf(wide, true)],
-    ['fine', pathOf(wide, true)],
+    ...face(651, 50),
+    ['dark', half(1, -32) + half(10, 30)],
+    ['heavy', 'M60 0V72'],
+    ['form', circlePath([14, 15], 5.5)],
     [
-      'dark',
-      pathOf([...shifted(middle, -1.1, 0), ...[...shifted(middle, 1.1, 0)].reverse()], true),
+      'ink',
+      'M14 6.5V3M14 23.5V27M5.5 15H2M22.5 15H26M8 9 5.6 6.6M20 9 22.4 6.6M8 21 5.6 23.4M20 21 22.4 23.4',
     ],
-    // Pencil lines drawn across it once.
-    ['heavy', 'M30 12H62M74 17H102M14 42H44M57 47H86'],
-    ['ink', 'M28 27H8M13 23 7 27 13 31M88 31H112M107 27 113 31 107 35'],
-    ...beside,
+    ...placed(flake(9), 75, 15),
+    // Drawn across it once.
+    ['heavy', 'M18 38H46M72 38H85M100 38H112'],
+    ['ink', 'M6 58H16M12 54.5 16.5 58 12 61.5M44 58H34M38 54.5 33.5 58 38 61.5'],
+    ['ink', 'M75 58H66M70 54.5 65.5 58 70 61.5M94 58H103M99 54.5 103.5 58 99 61.5'],
   ];
 };
 

@@ -1,8 +1,11 @@
 import { rangeOfBand } from '$lib/answers/depth';
 import type { Choice } from '$lib/answers/questions';
+import { roughLine } from '$lib/drawing/lines';
 import type { Drawing } from '$lib/drawing/mark';
+import { concrete } from '$lib/drawing/motif/concrete';
+import { chord, slice } from '$lib/drawing/motif/lens';
 import {
-  depthInside,
+  circlePath,
   dotsPath,
   pathOf,
   polygonsPath,
@@ -28,24 +31,46 @@ const drawn = (band: Choice<'depth'>): number => {
 };
 
 /**
- * Nothing, or a skin: a nail drawn over it leaves a scratch and no more. Where the skin is worn the
- * sand shows, and no rim throws a shade.
+ * Nothing, or a skin: the slab cut open is whole. Only under a glass is there a step, where the
+ * cement skin has worn off the sand.
  */
 function film(): Drawing {
-  const worn = ragged([40, 35], 33, 25, 405, { corners: 30, rough: 0.3 });
-  const within = depthInside(worn);
+  const edge = 30;
+  const middle: Point = [50, 38];
+  const radius = 27;
+  const skin = middle[1] - 3;
+  const bare = skin + 3.4;
+  const [, right] = chord(middle, radius, bare);
+  const left = slice(middle, radius, skin, bare).filter(([x]) => x < middle[0]);
+  const skinPath = pathOf([...left, [53, bare], [50, bare - 1.6], [51, skin]], true);
+  const under = slice(middle, radius, bare, middle[1] + radius);
+  const stones = packStones(under, { seed: 402, radii: [8, 2.6], gap: 1.6, tries: 90 });
   return [
-    ...face(401, 0),
-    ['sand', dotsPath(strewSand(whole, [], 403, 420).filter((at) => within(at) > 0))],
-    ['fine', outlineOf(worn)],
-    ['ink', 'M8 58 22 49 38 43 54 37 67 31'],
-    ['fine', 'M14 60 26 53 40 48M52 33 62 28'],
-    ['grain', 'M64 29h0M69 33h0M62 35h0M66 36h0'],
-    // A nail: its point in the scratch, its head to the upper right.
-    ['form', 'M67 31 74 24.4 104 8 107 13.4 77 29.6z'],
-    ['form', 'M101.6 5.4 105.6 3.2 111.4 13.6 107.4 15.8z'],
-    ['fine', 'M78 23.6 80 27.4M82 21.4 84 25.2'],
-    ...beside,
+    ...face(401, 50),
+    ...concrete(rectangle(0, edge, 120, 72), 403, { radii: [4.6, 1.6], tries: 150 }),
+    ['heavy', `M0 ${edge}H50`],
+    ['fine', `M50 ${edge}H120`],
+    // The glass, its handle to the lower right.
+    ['form', 'M68 60 73 55 93 67 90 72 86 72z'],
+    ['air', circlePath(middle, radius)],
+    ['body', pathOf(under, true)],
+    ['sand', dotsPath(strewSand(under, stones, 404, 40))],
+    ['stone', polygonsPath(stones.map(({ corners }) => corners))],
+    ['tone', skinPath],
+    ['ink', skinPath],
+    ['ink', pathOf(roughLine([52, bare], right, 1.2, 3, 405))],
+    [
+      'grain',
+      dotsPath([
+        [56, bare],
+        [61, bare],
+        [65, bare],
+        [70, bare],
+        [73, bare],
+      ]),
+    ],
+    ['heavy', circlePath(middle, radius)],
+    ...coin([104, 14], perMm),
   ];
 }
 

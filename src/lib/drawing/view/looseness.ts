@@ -1,7 +1,9 @@
 import type { Choice } from '$lib/answers/questions';
+import { roughLine } from '$lib/drawing/lines';
 import { placed, type Drawing } from '$lib/drawing/mark';
+import { concrete } from '$lib/drawing/motif/concrete';
+import { hammer } from '$lib/drawing/motif/tools';
 import {
-  depthInside,
   dotsPath,
   pathOf,
   polygonsPath,
@@ -99,57 +101,47 @@ function flaking(): Drawing {
 }
 
 /**
- * Where the hammer struck, the face is broken into pieces that still fit each other, the gaps widest
- * round the blow. The nearest ones are out, stones show under them, and they lie beside, broken edges all round.
+ * The slab cut open under the hammer: its upper part is in pieces with gaps between them, some knocked
+ * up and away. Below them it is whole.
  */
 function fractured(): Drawing {
-  const blow: Point = [40, 38];
-  const from = (cell: Polygon) => {
-    const [x, y] = middleOf(cell);
-    return Math.hypot((x - blow[0]) * 0.8, y - blow[1]);
-  };
-  const broken = cells([-4, -4, 92, 76], 14.5, 337)
-    .filter((cell) => from(cell) < 33)
-    .sort((one, other) => from(one) - from(other));
-  const [out, kept] = [broken.slice(0, 5), broken.slice(5)];
-  const fit = kept.map((cell) => shrunk(cell, Math.min(0.955, 0.8 + from(cell) * 0.0045)));
-  const stones = out.flatMap((cell) =>
-    packStones(cell, { seed: 338, radii: [3.6, 1.4], gap: 0.4, tries: 60 }),
+  const [top, bottom] = [26, 45];
+  const blow: Point = [54, top];
+  const floor = roughLine([0, bottom], [120, bottom], 5, 6, 335);
+  const near = (cell: Polygon) => Math.abs(middleOf(cell)[0] - blow[0]);
+  // Where the hammer hits there is a hole.
+  const pieces = cells([-6, top, 126, bottom + 1], 12, 337).filter(
+    (cell) => near(cell) > 9 || middleOf(cell)[1] > top + 12,
   );
-  /** A piece that has come out, turned over where it lies. */
-  const beyond = (cell: Polygon, [x, y]: Point, turn: number): Polygon => {
-    const [mx, my] = middleOf(cell);
+  const thrown = pieces.map((cell): Polygon => {
+    const [x, y] = middleOf(cell);
+    const lift = near(cell) < 34 && y < top + 10 ? (34 - near(cell)) * 0.26 : 0;
+    const turn = lift * 0.06 * Math.sign(x - blow[0]);
     const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-    return cell.map(([px, py]): Point => [
-      x + ((px - mx) * cos - (py - my) * sin) * 0.82,
-      y + ((px - mx) * sin + (py - my) * cos) * 0.82,
+    return shrunk(cell, 0.88).map(([px, py]): Point => [
+      x + (px - x) * cos - (py - y) * sin + lift * 0.5 * Math.sign(x - blow[0]),
+      y + (px - x) * sin + (py - y) * cos - lift,
     ]);
-  };
-  const places: readonly Point[] = [
-    [106, 14],
-    [92, 30],
-    [86, 60],
+  });
+  const flying: readonly (readonly [number, number, number])[] = [
+    [26, 10, 5],
+    [38, 4, 3],
+    [12, 17, 3.4],
+    [92, 13, 4.6],
+    [104, 18, 3],
   ];
-  const away = places.map((place, index) => beyond(out[index] ?? [], place, 0.8 + index));
-  const within = fit.map((cell) => depthInside(cell));
+  const chips = flying.map(([x, y, r], index) =>
+    ragged([x, y], r, r * 0.8, 340 + index, { corners: 6, rough: 0.4 }),
+  );
   return [
-    ...face(336, 60),
-    ['dark', polygonsPath(broken)],
-    ['tone', polygonsPath(out.map((cell) => shrunk(cell, 0.9)))],
-    ['form', polygonsPath(stones.map(({ corners }) => corners))],
-    ['air', polygonsPath(fit)],
-    ['ink', polygonsPath(fit)],
-    [
-      'sand',
-      dotsPath(
-        strewSand(whole, [], 339, 130).filter((at) => within.some((depth) => depth(at) > 1)),
-      ),
-    ],
-    ['dark', away.map((chip) => shadow(chip, -3)).join('')],
-    ['form', polygonsPath(away)],
-    ['fine', away.map((chip) => outlineOf(shrunk(chip, 0.62))).join('')],
-    ...placed(hammerAbove, 50, 32),
-    ...coin([107, 58], perMm),
+    ...face(336, 40),
+    ['dark', pathOf([[0, top], [120, top], ...[...floor].reverse()], true)],
+    ['form', polygonsPath(thrown)],
+    ...concrete([...floor, [120, 72], [0, 72]], 338, { radii: [5, 1.8] }),
+    ['heavy', pathOf(floor)],
+    ['form', polygonsPath(chips)],
+    ['fine', 'M34 18 30 14M44 14 41 9M80 20 86 16'],
+    ...placed(hammer, blow[0], top + 4, 0, 1.15),
   ];
 }
 

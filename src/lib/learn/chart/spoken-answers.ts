@@ -1,8 +1,13 @@
 import { choicesOf, type DepthBand, type Looseness } from '$lib/answers/questions';
 import { questionWords } from '$words/questions';
 import { chartWords, depthRunWords, soilBriefly } from '$words/ui/chart';
-import { capital } from '$lib/words/by-language';
+import { hazardShort } from '$words/hazards/short';
+import { methodWords } from '$words/methods';
+import { settingBases } from '$words/settings';
+import { capital, lowered } from '$lib/words/by-language';
 import { formatter } from '$lib/words/format';
+import { figures } from '$shared/figures';
+import { methods, type MethodId } from '$shared/methods';
 import { chartPlaces, soils, type ChartPlace, type Soil } from './cells';
 import type { Column } from './grid';
 import { inOneLine } from './spoken-beside';
@@ -11,6 +16,7 @@ import type { FieldChart } from './spoken';
 const say = formatter('metric');
 const american = formatter('us');
 const asked = questionWords(say);
+const named = methodWords(say);
 
 const textureNames = ({ textures }: Column) =>
   inOneLine(textures.map((each) => asked.texture.choices[each].name));
@@ -39,6 +45,20 @@ const saying = ({ method, verdict }: Run) => `${verdict} ${method ?? ''}`;
 
 const anyTexture = (run: Run) => ({ ...run, where: '', textures: choicesOf('texture') });
 
+/** What a method leaves, and what in it can hurt somebody. */
+function factsOf(method: MethodId) {
+  const { profile, hazards } = methods[method];
+  return {
+    method,
+    name: named[method].name,
+    rough:
+      profile === 'as-found'
+        ? chartWords.taps.asFound
+        : chartWords.taps.rough(say.figure(profile), settingBases[figures[profile].basis]),
+    dangers: say.list(hazards.map((hazard) => lowered(hazardShort[hazard]))),
+  };
+}
+
 /** What the chart says to each loosened state and depth, place by place: what a phone shows after two taps. */
 export const spokenAnswers = ({ rows, columns }: Pick<FieldChart, 'rows' | 'columns'>) =>
   rows.map(({ looseness, depths, runs }) => {
@@ -49,9 +69,12 @@ export const spokenAnswers = ({ rows, columns }: Pick<FieldChart, 'rows' | 'colu
     });
     const everywhere = new Set(lines.map(saying)).size === 1;
     const inPlace = (place: ChartPlace) => lines.filter((line) => line.place === place);
+    const met = lines.flatMap(({ method }) => method ?? []);
     return {
       looseness,
       depths,
+      /** Of every method that any of its lines names, once. */
+      facts: [...new Set(met)].map(factsOf),
       notes: [...new Set(lines.flatMap(({ notes }) => notes))],
       /** With nothing on it: by texture where that makes a difference. What holds everywhere is said once. */
       clean: everywhere

@@ -7,7 +7,7 @@ import {
 import { marks, minuteOf } from '$lib/keep/practice/result-code';
 import type { Problem } from '$lib/keep/problem';
 import type { Case } from '$lib/practice/case';
-import { levelOf } from '$lib/practice/level';
+import { levelOf, type Level } from '$lib/practice/level';
 import { lastSeed } from '$lib/practice/generate';
 import { grade, type Attempt, type Grade, type Rating } from '$lib/practice/grade';
 import { dueCases, findCase, nextCase, type Next } from '$lib/practice/next';
@@ -36,6 +36,7 @@ class Practice {
   #next = $state.raw<Next>();
   #grade = $state.raw<Grade>();
   #run = $state.raw<Run>();
+  #level = $state<Level | null>(null);
   /** Told anew after each result: what has come back hangs on the time. */
   #now = $state(0);
 
@@ -68,6 +69,15 @@ class Practice {
   }
   get run() {
     return this.#run;
+  }
+  /** The level the learner asked for, for as long as this tab is open; null where it goes with them. */
+  get level() {
+    return this.#level;
+  }
+  set level(level: Level | null) {
+    this.#level = level;
+    // What was just graded is left to be read.
+    if (!this.#run && !this.#grade) this.#pick();
   }
   get now() {
     return this.#now;
@@ -105,7 +115,10 @@ class Practice {
     this.#grade = undefined;
     const id = this.#run?.ids[this.#run.at];
     if (this.#run) this.#next = id === undefined ? undefined : { id, why: 'new' };
-    else this.#next = next ?? nextCase(this.standing, this.#now, anySeed());
+    else {
+      const wish = { level: this.#level, after: this.#next?.id };
+      this.#next = next ?? nextCase(this.standing, this.#now, anySeed(), wish);
+    }
   }
 
   /** Grades what the learner decided, and keeps the result. */

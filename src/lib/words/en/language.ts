@@ -29,6 +29,7 @@ export const ownLanguage: Language = {
     points: 'points',
     per: (one, other) => `${one} per ${other}`,
     tonneAndKm: 'tonne and km',
+    tonAndMile: 'US ton and mile',
     ofWater: (unit) => `${unit} of water`,
   },
 };

@@ -40,7 +40,7 @@ function conditionOf(margin: Margin, say: Say, questions: QuestionsWords): strin
 function depthCondition({ from, to, ...margin }: Margin, at: number, say: Say): string {
   const place = (band: string) => depthBands.indexOf(band as DepthBand);
   const deeper = margin.deeper ?? place(to) >= place(from);
-  return `If it were ${deeper ? 'more' : 'less'} than ${say.length(at)} deep`;
+  return `If it were ${deeper ? 'more' : 'less'} than ${say.edge(at)} deep`;
 }
 
 function endingOf({ verdict, method }: Margin): string {

@@ -66,7 +66,7 @@ export const finishNames: Readonly<Record<Finish, string>> = {
   undecided: 'a finish not chosen yet',
 };
 
-/** How deep the damage goes: "3.2 to 6.4 mm deep". */
+/** How deep the damage goes: "3 to 6 mm deep". */
 export const depthNames = (say: Say): Readonly<Record<DepthBand, string>> => ({
   film: `less than ${say.figure('depth.film')} deep`,
   'under-3': `${say.span('depth.film', 'depth.thin')} deep`,
@@ -77,7 +77,7 @@ export const depthNames = (say: Say): Readonly<Record<DepthBand, string>> => ({
   through: 'right through',
 });
 
-/** How deep a method reaches, by the deepest band it clears: "to 6.4 mm". */
+/** How deep a method reaches, by the deepest band it clears: "to 6 mm". */
 export const reachNames = (say: Say): Readonly<Record<DepthBand, string>> => ({
   film: say.figure('depth.film'),
   'under-3': say.figure('depth.thin'),

@@ -3,7 +3,6 @@ import type { ConditionId } from '$lib/plan/conditions';
 import type { Point, PointId } from '$lib/plan/points';
 import type { ConclusionId } from '$lib/plan/conclusion';
 import type { Named, Say } from '$lib/words/types';
-import { spanWords } from './plan/amounts';
 
 /** The states a part of the area can be in. */
 export const conditionWords: Readonly<Record<ConditionId, Named>> = {
@@ -210,10 +209,6 @@ export const ownerPageWords = {
   allOptions: 'all options',
   pair: (one: string, other: string) => `${one} and ${other}`,
   noParts: 'No part is broken out or gone through, so there is no part to replace on its own.',
-  volume: (low: number, high: number, say: Say) =>
-    `Of its volume, ${spanWords([100 * low, 100 * high], 'ratio', say)}\u00a0% comes off.`,
-  volumeUnknown:
-    'What part of its volume comes off is not known until the size of the whole, its thickness and every part are.',
   wholeLine: 'Give the size of the whole surface, and this sheet can speak about all of it.',
   speaksFor: 'For',
   against: 'Against',

@@ -23,13 +23,15 @@ export const crackMarks = {
 
 export const freezingPore = {
   label:
-    'Two views of the same concrete. On the left a pore full of water. On the right the water has turned to ice, needs more room, and fine cracks run out from the pore.',
+    'A piece of slab three times. First rain stands on it, and its cracks are full of water. Then the water has turned to ice, and pushes the cracks apart. Then it has thawed: pieces of the top lie loose, and stones show.',
   caption:
-    'Water that freezes needs about a tenth more room. A full pore has none to give, so the concrete around it cracks. Not to scale.',
+    'Water that freezes needs about a tenth more room. A full crack or pore has none to give, so the concrete breaks, and pieces come off. Not to scale.',
   wet: 'wet',
   frozen: 'frozen',
-  poreFullWater: 'pore full of water',
-  icePushesOutward: 'ice pushes outward',
+  thawed: 'thawed',
+  poresFill: 'water fills it',
+  icePushes: 'ice pushes out',
+  piecesOff: 'pieces come off',
 } as const;
 
 export const netCracks = {
@@ -56,9 +58,10 @@ export const scalingGrades = {
 
 export const holeDepth = {
   label:
-    'A slab cut through, with lines at a third and at half of its thickness. The damage is shallow. The finished hole goes on round a bar and behind it, and it passes the third.',
+    'A slab cut through. Earth is dug away at its edge, where a tape shows how thick it is. Lines mark a third and half of that. The damage is shallow. The finished hole goes on round a bar and behind it, and it passes the third.',
   caption:
     'The damage seen is shallow. The hole has to go behind the bar, and that takes it past the third. Count the finished hole, not the damage. Drawn to scale: a slab of 150 mm (6 in), a bar of 12 mm (1/2 in) under 40 mm (1 1/2 in).',
+  thickness: 'thickness',
   damage: 'damage',
   finishedHole: 'finished hole',
   third: 'a third',

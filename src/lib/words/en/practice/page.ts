@@ -13,6 +13,11 @@ export const practiceWords = {
   invented: 'Invented',
   atLevel: (level: number, most: number) => `Level ${level} of ${most}`,
   level: (level: number, most: number, name: string) => `Level ${level} of ${most}: ${name}`,
+  pickLevel: {
+    label: 'Level',
+    own: 'grows with you',
+    only: (level: number) => `${level} only`,
+  },
   comesBack: 'You missed something here before',
   facts: 'What you find out',
   more: 'Also known',

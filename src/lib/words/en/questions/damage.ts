@@ -63,7 +63,7 @@ export const damageQuestionWords = (
         name: 'Tight',
         hint: 'It rings; the scraper takes nothing.',
       },
-      powdery: { name: 'Powdery', hint: 'A stiff brush keeps lifting dust.' },
+      powdery: { name: 'Powdery', hint: 'Chalky. Rub it, and dust keeps coming.' },
       flaking: { name: 'Flaking', hint: 'The scraper lifts thin flakes.' },
       fractured: {
         name: 'Broken on top',
@@ -87,20 +87,20 @@ export const damageQuestionWords = (
       'Look for a white crust, or for green or black growth.',
     ],
     choices: {
-      oil: { name: 'Oil or grease', hint: 'Dark; water beads.' },
+      oil: { name: 'Oil or grease', hint: 'Dark stain; water stays in beads.' },
       'thin-coating': {
         name: 'Paint or sealer',
-        hint: 'Thin; may be clear.',
+        hint: 'Thin as paper; may be clear.',
       },
       'thick-coating': {
         name: 'Thick coating',
-        hint: `Hard, over ${say.figure('depth.film')}.`,
+        hint: `A hard layer over ${say.figure('depth.film')}.`,
       },
       'rubbery-coating': {
         name: 'Rubbery coating',
-        hint: 'A nail dents it.',
+        hint: 'Soft; a fingernail dents it.',
       },
-      'salt-bloom': { name: 'Salt bloom', hint: 'White; comes back.' },
+      'salt-bloom': { name: 'Salt bloom', hint: 'White dust or crust; comes back.' },
       growth: { name: 'Moss or algae', hint: 'Green or black.' },
     },
     number: null,

@@ -1,3 +1,4 @@
+import { elementTitles } from '$words/element-titles';
 import type { QuestionsWords, Say } from '$lib/words/types';
 import type { SiteQuestion } from '$lib/answers/questions';
 
@@ -12,21 +13,21 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
       'If you see only ground at its edges, it is a slab on the ground. Steps are the same: look behind and below them.',
     ],
     choices: {
-      slab: { name: 'Slab on the ground', hint: 'Drive, path, patio, garage.' },
+      slab: { name: elementTitles.slab, hint: 'Drive, path, patio, garage.' },
       steps: {
-        name: 'Steps on the ground',
+        name: elementTitles.steps,
         hint: 'Or a narrow kerb.',
       },
       'suspended-steps': {
-        name: 'Suspended steps',
+        name: elementTitles['suspended-steps'],
         hint: 'Air or a room below.',
       },
       'suspended-slab': {
-        name: 'Suspended slab',
+        name: elementTitles['suspended-slab'],
         hint: 'Balcony, deck, upper floor.',
       },
-      wall: { name: 'Wall', hint: 'Column or plinth too.' },
-      soffit: { name: 'Soffit', hint: 'You look up at it.' },
+      wall: { name: elementTitles.wall, hint: 'Column or plinth too.' },
+      soffit: { name: elementTitles.soffit, hint: 'You look up at it.' },
     },
     number: null,
   },

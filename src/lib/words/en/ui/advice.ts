@@ -102,6 +102,7 @@ export const advicePageWords = {
   more: 'Read more',
   numbers: 'Where the numbers come from',
   where: 'Where this number comes from',
+  source: 'Source',
   noSource: 'No published source.',
   hazardsLine: 'Tap one for when to stop.',
   toJob: 'To the whole job',

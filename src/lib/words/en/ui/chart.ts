@@ -15,7 +15,7 @@ const edges: Readonly<Record<DepthBand, readonly [FigureId | null, FigureId | nu
   through: [null, null],
 };
 
-/** A run of neighbouring depth bands, from the shallowest to the deepest: "up to 3.2 mm". */
+/** A run of neighbouring depth bands, from the shallowest to the deepest: "up to 3 mm". */
 export function depthRunWords(first: DepthBand, last: DepthBand, say: Say): string {
   if (first === 'through') return 'right through';
   const [from] = edges[first];
@@ -77,6 +77,11 @@ export const chartWords = {
     without: (texture: string, soils: string) => `${texture}, no ${soils}`,
     after: (name: string) => `Then ${lowered(name)}`,
     places: { slab: 'On a floor', steps: 'Steps and walls' },
+    facts: 'How rough, what dangers?',
+    rough: (csp: string, basis: string) => `leaves it at ${csp} (${basis})`,
+    asFound: 'leaves it as rough as it was',
+    dangers: (list: string) => `Dangers: ${list}.`,
+    scale: 'CSP is the roughness of concrete on a scale by ICRI: 1 nearly smooth, 10 very rough.',
     soiled: 'Oil, paint or a coat on it?',
     always: 'Whatever lies on it',
     first: 'The stops come first. What goes on next may ask for more.',

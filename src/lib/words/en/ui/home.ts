@@ -9,6 +9,7 @@ export const homeWords = {
   resume: 'Continue your job',
   fresh: 'Start a new job',
   unnamed: 'Job without a name',
+  unnamedOf: (about: string) => `Job without a name: ${about}`,
   vanished: 'That job is no longer here, or can no longer be read.',
   zones: (count: number) => (count === 1 ? '1 zone' : `${count} zones`),
   changed: (when: string) => `changed ${when}`,

@@ -14,7 +14,7 @@ export const jobsWords = {
   none: 'No job is kept here yet. One is kept as soon as you answer its first question.',
   start: 'Start a new job',
   list: 'Jobs on this device',
-  unnamed: 'Job without a name',
+  unnamed: homeWords.unnamed,
   zones: (count: number) => (count === 1 ? '1 zone' : `${count} zones`),
   changed: (when: string) => `changed ${when}`,
   changedUnknown: 'nobody knows when it was changed',
