@@ -48,12 +48,19 @@ const textOf = (which) =>
  * named by explainers alone, which are pages without a program.
  * @param {string} text
  */
-const namedIn = (text) => /** @param {string} id */ (id) => {
-  const parts = id.split('.');
-  return (
-    text.includes(id) ||
-    parts.some((_, count) => count > 0 && text.includes(`\`${parts.slice(0, count).join('.')}.\${`))
-  );
+const namedIn = (text) => {
+  // Every dotted name once, with the marks of a template round it: hundreds of ids are sought in it.
+  const names = text.match(/`?[\w-]*\.[\w.-]*(?:\$\{)?/g) ?? [];
+  const short = [...new Set(names)].join('\n');
+  return /** @param {string} id */ (id) => {
+    const parts = id.split('.');
+    return (
+      short.includes(id) ||
+      parts.some(
+        (_, count) => count > 0 && short.includes(`\`${parts.slice(0, count).join('.')}.\${`),
+      )
+    );
+  };
 };
 
 /** @param {string} file whole of it, as it stands in `shared/figures` */
@@ -133,7 +140,8 @@ export function factsForPages() {
         if (path.endsWith('/shared/figures.ts') || path.endsWith('.css')) return null;
         if (atFirst.test(path)) return null;
         const asks = /\bfrom\s*["'](\$shared|.*\/shared|\.)\/figures(\.ts)?["']/.test(code);
-        if (!asks && !laterFigures().some(([each]) => namedIn(code)(each))) return null;
+        const isNamedHere = namedIn(code);
+        if (!asks && !laterFigures().some(([each]) => isNamedHere(each))) return null;
         return { code: `import '${later}';\n${code}`, map: null };
       },
     },

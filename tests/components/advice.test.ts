@@ -64,15 +64,8 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
   const [zone] = given.zones;
   const advice = adviseZone(given.site, zone?.answers ?? {});
 
-  it.each(readers)('tells “%s” every fact', async (reader) => {
-    preferences.reader = reader;
-    await session.startNew(given);
-    render(AdvicePage, { zone: null });
-    const page = text();
+  it('tells every reader every fact, each in an order of their own, and folds it', async () => {
     const verdict = verdictWords.verdicts[advice.verdict].name;
-    expect(headline()).toMatch(
-      advice.method ? new RegExp(`^${verdict}: ${methodNames[advice.method]}$`, 'i') : verdict,
-    );
     const facts = [
       ...advice.holds.map((hold) => ruleSentences[hold.rule](hold, say)),
       ...advice.holds.map(({ who }) => verdictWords.who[who].name),
@@ -94,7 +87,30 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
       ...soundQuote,
       verdictWords.deferral,
     ];
-    for (const fact of facts) expect(page).toContain(fact.replace(/\s+/g, ' '));
+    const orders = new Set<string>();
+    for (const reader of readers) {
+      preferences.reader = reader;
+      await session.startNew(given);
+      render(AdvicePage, { zone: null });
+      expect(headline()).toMatch(
+        advice.method ? new RegExp(`^${verdict}: ${methodNames[advice.method]}$`, 'i') : verdict,
+      );
+      const page = text();
+      for (const fact of facts) expect(page, reader).toContain(fact.replace(/\s+/g, ' '));
+      orders.add(headings().join());
+      // What stops the work is in sight of everybody.
+      for (const hold of advice.holds)
+        expect(inSight()).toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
+      for (const hold of advice.possibleHolds) {
+        // What may stop it stands in sight; what may only have to be asked is one tap away.
+        const told = possibleHoldSentence(hold, say).replace(/\s+/g, ' ');
+        expect(hold.verdict === 'stop' ? inSight() : page).toContain(told);
+        // What is not sure is not said as a fact.
+        expect(page).not.toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
+      }
+      cleanup();
+    }
+    expect(orders.size).toBe(readers.length);
   });
 
   it('says where a number comes from once, and leads there from each', async () => {
@@ -115,28 +131,6 @@ describe.each(Object.entries(cases))('the same advice, %s,', (_name, given) => {
     // Nothing else tells of sources.
     expect(document.querySelectorAll('ul:has(> [id^="figure-"])')).toHaveLength(1);
     expect(text()).not.toContain(advicePageWords.where);
-  });
-
-  it('puts it in an order, and folds it, for each reader', async () => {
-    const seen = new Set<string>();
-    for (const reader of readers) {
-      preferences.reader = reader;
-      await session.startNew(given);
-      render(AdvicePage, { zone: null });
-      seen.add(headings().join());
-      // What stops the work is in sight of everybody.
-      for (const hold of advice.holds)
-        expect(inSight()).toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
-      for (const hold of advice.possibleHolds) {
-        // What may stop it stands in sight; what may only have to be asked is one tap away.
-        const told = possibleHoldSentence(hold, say).replace(/\s+/g, ' ');
-        expect(hold.verdict === 'stop' ? inSight() : text()).toContain(told);
-        // What is not sure is not said as a fact.
-        expect(text()).not.toContain(ruleSentences[hold.rule](hold, say).replace(/\s+/g, ' '));
-      }
-      cleanup();
-    }
-    expect(seen.size).toBe(readers.length);
   });
 });
 

@@ -66,7 +66,7 @@ describe('every route', () => {
       const inner = [...every(tail)];
       const step = { depth: looseness.length * dirt.length, looseness: dirt.length };
       const fronts = [...every({ element, area, texture, finish: finishes })];
-      for (const front of sampled(fronts, 11, sheet)) {
+      for (const front of sampled(fronts, 23, sheet)) {
         const { element: place, ...rest } = front;
         const site = { ...plainSite, element: place };
         const all = inner.map((one): SettledZone => ({
@@ -150,7 +150,7 @@ describe('every route', () => {
       border: [undefined, 0, 6],
     } as const;
     let walked = 0;
-    for (const answers of spread({ ...site, ...zone }, rounds(25_000, 200_000))) {
+    for (const answers of spread({ ...site, ...zone }, rounds(12_000, 200_000))) {
       const one = settled(answers as Answers);
       const fault = faultOf(one.site, one.zone, rules);
       if (fault) expect.fail(`${fault}\n${JSON.stringify(one)}`);
@@ -189,7 +189,7 @@ describe('every route', () => {
         997,
       ),
     ];
-    const oneOf = rounds(7, 1);
+    const oneOf = rounds(13, 1);
     let walked = 0;
     let place = 0;
     for (const { steel, ...answers } of every(axes)) {

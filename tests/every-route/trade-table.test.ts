@@ -88,7 +88,7 @@ describe('the second table', () => {
   it('has a method for everything, never weaker where it is deeper, looser or dirtier', () => {
     const reached = new Map<string, number>();
     let walked = 0;
-    for (const [element, area, sheet] of sampled(walks, 7)) {
+    for (const [element, area, sheet] of sampled(walks, 11)) {
       const zones = [...zonesOf(area, sheet)];
       const said = zones.map((zone) => methodOf({ ...site, element }, zone));
       for (const method of said) reached.set(method, (reached.get(method) ?? 0) + 1);

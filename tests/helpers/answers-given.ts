@@ -1,6 +1,7 @@
 import { notSure } from '$lib/answers/answers';
-import { choicesOf, questions, type QuestionId } from '$lib/answers/questions';
-import type { AnswerGiven, InterviewContext } from '$lib/interview/context';
+import { choicesOf, questionIds, questions, type QuestionId } from '$lib/answers/questions';
+import type { AnswerGiven, InterviewContext, InterviewPlace } from '$lib/interview/context';
+import { give, placeOf, replay } from '$lib/interview/replay';
 
 /** The answers that the guards can tell apart, for each question. */
 export function legal(question: QuestionId): AnswerGiven[] {
@@ -25,3 +26,21 @@ export const filled = (given: readonly AnswerGiven[]): InterviewContext => {
   for (const { question, answer } of given) answers[questions[question].scope][question] = answer;
   return answers as unknown as InterviewContext;
 };
+
+/**
+ * From the first question to the end, each answered as it is asked: what is known then, and the steps.
+ * More steps than there are questions lead in a circle.
+ */
+export function toTheEnd(answerTo: (question: QuestionId) => unknown) {
+  let answers: InterviewContext = { site: {}, zone: {} };
+  let place = placeOf(replay(answers));
+  const steps: { from: QuestionId; to: InterviewPlace }[] = [];
+  while (place !== 'done') {
+    if (steps.length === questionIds.length) throw new Error(`back at ${place}: a circle`);
+    const from = place;
+    const given = { question: from, answer: answerTo(from) } as AnswerGiven;
+    ({ answers, next: place } = give(answers, given));
+    steps.push({ from, to: place });
+  }
+  return { answers, steps };
+}

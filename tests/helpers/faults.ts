@@ -10,6 +10,20 @@ import { expect } from './jobs-page';
 export interface Said {
   typed: number;
   saved: number;
+  /** Ends when the first value has been called saved. */
+  readonly begun: Promise<void>;
+}
+
+/** What the page tells from now on. */
+async function heard(page: Page, from: number): Promise<Said> {
+  let begin = () => {};
+  const begun = new Promise<void>((done) => (begin = done));
+  const said = { typed: from, saved: from, begun };
+  await page.exposeFunction('tell', (what: 'typed' | 'saved', value: number) => {
+    said[what] = Math.max(said[what], value);
+    if (what === 'saved') begin();
+  });
+  return said;
 }
 
 /** The word in the head of every page that says that everything is on the device. */
@@ -28,10 +42,7 @@ export const nameNumber = async (page: Page): Promise<number> =>
 
 /** Types numbered names one after another: the next as soon as the page says "Saved". */
 export async function typeOn(page: Page, from: number): Promise<Said> {
-  const said: Said = { typed: from, saved: from };
-  await page.exposeFunction('tell', (what: keyof Said, value: number) => {
-    said[what] = Math.max(said[what], value);
-  });
+  const said = await heard(page, from);
   await nameField(page).evaluate((element, first) => {
     const field = element as HTMLInputElement;
     const { tell } = globalThis as unknown as { tell: (what: string, value: number) => void };
@@ -78,11 +89,8 @@ export function sessionFile(build: string): string {
  * Says what was found in the store, and from then on what is typed and what is saved.
  */
 export async function saveOn(page: Page, module: string): Promise<Said & { found: number }> {
-  const said = { typed: 0, saved: 0, found: -1 };
-  await page.exposeFunction('tell', (what: keyof Said, value: number) => {
-    said[what] = Math.max(said[what], value);
-  });
-  said.found = await page.evaluate(async (path) => {
+  const said = await heard(page, 0);
+  const found = await page.evaluate(async (path) => {
     const { tell } = globalThis as unknown as {
       tell: (what: string, value: number) => Promise<void>;
     };
@@ -104,15 +112,23 @@ export async function saveOn(page: Page, module: string): Promise<Said & { found
     void on();
     return first;
   }, module);
-  return said;
+  return Object.assign(said, { found });
 }
 
-/** The way to kill the process of a tab, as a crash does. It ends when the tab is gone. */
+/**
+ * The way to kill the process of a tab, as a crash does: by the system, since a page that writes
+ * without a pause reads no message for seconds. It ends when the tab is gone. No other tab of the
+ * browser may be open: the processes of all are killed.
+ */
 export async function killer(page: Page): Promise<() => Promise<void>> {
-  const control = await page.context().newCDPSession(page);
+  const control = await page.context().browser()?.newBrowserCDPSession();
+  if (!control) throw new Error('the tab has no browser of its own');
+  const { processInfo } = await control.send('SystemInfo.getProcessInfo');
+  await control.detach();
+  const renderers = processInfo.filter(({ type }) => type === 'renderer');
   return async () => {
     const gone = page.waitForEvent('crash');
-    void control.send('Page.crash').catch(() => undefined);
+    for (const { id } of renderers) process.kill(id, 'SIGKILL');
     await gone;
   };
 }

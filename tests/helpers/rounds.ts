@@ -4,6 +4,10 @@ export const nightly = Boolean(process.env.NIGHTLY);
 /** How often something is tried: a sample in every run, as often as it takes at night. */
 export const rounds = (usual: number, atNight: number): number => (nightly ? atNight : usual);
 
+/** Fewer while rules are changed on trial (`npm run mutate`), where all is tried for each change anew. */
+export const onTrial = (usual: number, few: number): number =>
+  process.env.MUTATE_ROOM ? few : usual;
+
 /**
  * A sample of a list in every run, spread evenly over it and always the same; all of it at night.
  * The share is a whole number: one of so many. A prime keeps out of step with how lists repeat.

@@ -37,8 +37,12 @@ export const fails = (why: string): TalkEvent => ({ type: 'NOT_SAVED', why });
 export const leave = (kept: boolean): TalkEvent => ({ type: 'LEAVE', to: '/job/', kept });
 
 /** A machine that has heard some events, and the orders it gave. */
-export function after(...events: readonly TalkEvent[]) {
-  const actor = createActor(talk);
+export const after = (...events: readonly TalkEvent[]) => heard(createActor(talk), events);
+
+/** A machine as it stands in a state, and the orders it gives from there on. */
+export const from = (state: TalkState) => heard(createActor(talk, { snapshot: state }), []);
+
+function heard(actor: ReturnType<typeof createActor<typeof talk>>, events: readonly TalkEvent[]) {
   const orders: TalkOrder[] = [];
   actor.on('*', (order) => orders.push(order as TalkOrder));
   actor.start();

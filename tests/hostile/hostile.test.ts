@@ -57,21 +57,21 @@ afterAll(() => {
   for (const [kind, { tried, taken, slowest }] of Object.entries(counts))
     console.log(`${kind}: ${tried} tried, ${taken} taken, slowest ${slowest.toFixed(0)} ms`);
   console.log(`hostile input: ${tried} files and links in ${seconds.toFixed(0)} s`);
-  expect(tried).toBeGreaterThanOrEqual(rounds(9500, 100_000));
+  expect(tried).toBeGreaterThanOrEqual(rounds(4500, 100_000));
   expect(({} as Record<string, unknown>).polluted).toBeUndefined();
   expect(Object.keys(Object.prototype)).toEqual([]);
 });
 
 describe('hostile input', () => {
   it('files with spoilt values', async () => {
-    for (let round = 0; round < rounds(3000, 40_000); round += 1) {
+    for (let round = 0; round < rounds(1000, 40_000); round += 1) {
       const file = spoil(JSON.parse(pick(texts, round)), dice);
       await judge('values', async () => parseJob(file));
     }
   });
 
   it('files with spoilt text', async () => {
-    for (let round = 0; round < rounds(3000, 25_000); round += 1) {
+    for (let round = 0; round < rounds(1000, 25_000); round += 1) {
       const text = maul(pick(texts, round));
       await judge('text', () => readJobText(text));
     }
@@ -80,12 +80,12 @@ describe('hostile input', () => {
   it('files of any JSON and of any text', async () => {
     for (const value of fc.sample(fc.jsonValue({ maxDepth: 6 }), {
       seed,
-      numRuns: rounds(500, 4000),
+      numRuns: rounds(300, 4000),
     }))
       await judge('any JSON', async () => parseJob(value));
     for (const text of fc.sample(fc.string({ unit: 'binary', maxLength: 80 }), {
       seed,
-      numRuns: rounds(500, 4000),
+      numRuns: rounds(300, 4000),
     }))
       await judge('any text', () => readJobText(text));
   });
@@ -113,11 +113,11 @@ describe('hostile input', () => {
 
   it('links with spoilt content', async () => {
     const folded = jobs.map((job) => JSON.stringify(compact(job)));
-    for (let round = 0; round < rounds(1000, 14_000); round += 1) {
+    for (let round = 0; round < rounds(400, 14_000); round += 1) {
       const content = JSON.stringify(spoil(JSON.parse(pick(folded, round)), dice));
       await judge('link values', () => readShareLink(link(content)));
     }
-    for (let round = 0; round < rounds(500, 6000); round += 1)
+    for (let round = 0; round < rounds(200, 6000); round += 1)
       await judge('link text', () => readShareLink(link(maul(pick(folded, round)))));
   });
 
@@ -127,7 +127,7 @@ describe('hostile input', () => {
       const made = await shareLink(job, '');
       if (made.ok) links.push(made.link);
     }
-    for (let round = 0; round < rounds(1000, 9000); round += 1)
+    for (let round = 0; round < rounds(500, 9000); round += 1)
       await judge('link letters', () => readShareLink(maul(pick(links, round))));
     for (let round = 0; round < rounds(300, 2000); round += 1) {
       const bytes = deflateSync(pick(texts, round));

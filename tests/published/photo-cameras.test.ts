@@ -6,7 +6,7 @@ import { photoArea, type PhotoMeasure } from '$lib/survey/photo/area';
 import { signedArea } from '$lib/survey/geometry';
 import { photoValue } from '$shared/photo-figures';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 /** Areas from photos, against cameras made up here. */
 const dice = xoroshiro128plus(20_261_126);
@@ -104,7 +104,7 @@ function taken(
   };
 }
 
-const cameras = rounds(1500, 10_000);
+const cameras = onTrial(rounds(600, 10_000), 300);
 
 describe(`${cameras} cameras`, () => {
   it('see an area whose range covers the truth nine times in ten', () => {

@@ -63,6 +63,9 @@ describe('temperature and dew point at covering', () => {
     [20, 100, 20, 'not-ready', 'too-near-dew'],
     [20, 50, 0, 'not-ready', 'too-cold'],
     [20, 0, 5, 'ready', 'passed'],
+    // Air full of water at 0 C has its dew point there: a surface just 3 C above it will do.
+    [0, 100, 3, 'ready', 'passed'],
+    [0, 100, 2.99, 'not-ready', 'too-near-dew'],
   ])('air %i C, %i %%, surface %f C under a coating: %s', (air, humidity, surface, state, rule) => {
     expect(judge('dew-point', [surface], { air, humidity }, dry)).toMatchObject({ state, rule });
   });
@@ -111,12 +114,12 @@ describe('slurry and wash water', () => {
 describe('a levelling fill', () => {
   // Common practice, no source: it is as old as its label asks, sounds clear, and its skin is open.
   it.each([
-    ['cured', 'ready'],
-    ['young', 'retest'],
-    ['dull', 'not-ready'],
-    ['closed', 'not-ready'],
-  ])('%s: %s', (choice, state) => {
-    expect(judge('fill-cured', [choice]).state).toBe(state);
+    ['cured', 'ready', 'passed'],
+    ['young', 'retest', 'fill-young'],
+    ['dull', 'not-ready', 'fill-dull'],
+    ['closed', 'not-ready', 'fill-closed'],
+  ])('%s: %s', (choice, state, rule) => {
+    expect(judge('fill-cured', [choice])).toMatchObject({ state, rule });
   });
 });
 
@@ -135,24 +138,24 @@ describe('absorption', () => {
 describe('floor humidity', () => {
   // Source: ASTM F710 (as reported): 75 percent.
   it.each([
-    [60, 'ready'],
-    [75, 'ready'],
-    [76, 'not-ready'],
-  ])('%i %%: %s', (percent, state) => {
-    expect(judge('humidity', [percent]).state).toBe(state);
+    [60, 'ready', 'passed'],
+    [75, 'ready', 'passed'],
+    [76, 'not-ready', 'too-humid'],
+  ])('%i %%: %s', (percent, state, rule) => {
+    expect(judge('humidity', [percent])).toMatchObject({ state, rule });
   });
 });
 
 describe('pH against the rinse water', () => {
   // Source: SSPC-SP 13 (from memory): from one below the rinse water to two above.
   it.each([
-    [6.4, 'not-ready'],
-    [6.5, 'ready'],
-    [7.5, 'ready'],
-    [9.5, 'ready'],
-    [9.6, 'not-ready'],
-  ])('%f with rinse water of 7.5: %s', (ph, state) => {
-    expect(judge('ph', [ph], { rinse: 7.5 }).state).toBe(state);
+    [6.4, 'not-ready', 'ph-off'],
+    [6.5, 'ready', 'passed'],
+    [7.5, 'ready', 'passed'],
+    [9.5, 'ready', 'passed'],
+    [9.6, 'not-ready', 'ph-off'],
+  ])('%f with rinse water of 7.5: %s', (ph, state, rule) => {
+    expect(judge('ph', [ph], { rinse: 7.5 })).toMatchObject({ state, rule });
   });
   it('cannot be judged without the rinse water', () => {
     expect(judge('ph', [7])).toMatchObject({ state: 'not-yet-checked', rule: 'rinse-unknown' });

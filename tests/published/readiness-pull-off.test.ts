@@ -133,6 +133,20 @@ describe('like with like', () => {
     expect(judge([base(2), bond(1.8), base(1.9)]).state).toBe('ready');
   });
 
+  it('holds the lowest single result against the least allowed, whichever way it broke', () => {
+    const tests = [base(3), base(3), base(3), bond(2), bond(0.9), bond(2)];
+    expect(judge(tests, { id: 'own', mean: 1.5, least: 1 })).toMatchObject({
+      rule: 'single-low',
+      facts: { lowest: 0.9, least: 1 },
+    });
+  });
+
+  it('is surely strong enough only where every way of breaking is', () => {
+    // Bond: mean 1.75 over 1.7, but spread so wide that the bound of the mean lies under it.
+    const tests = [base(2.5), base(2.5), base(2.5), bond(1.5), bond(1.75), bond(2)];
+    expect(judge(tests)).toMatchObject({ rule: 'passed', facts: { sure: 'no' } });
+  });
+
   it('keeps breaks through two planes apart', () => {
     const mixed: PullOffTest = { stress: 1.9, shares: { base: 60, bond: 40 } };
     const { reading } = judge([mixed, base(2), mixed]);
@@ -158,6 +172,20 @@ describe('glue failures', () => {
   ])('with %i %% in the glue a test is void: %s', (share, isVoid) => {
     const { reading } = judge([{ stress: 2, shares: { base: 100 - share, glue: share } }]);
     expect(reading.tests[0]?.void).toBe(isVoid);
+  });
+
+  it('make no other way of breaking of a disc that came off mostly in the concrete', () => {
+    const { reading } = judge([base(2), { stress: 2.4, shares: { base: 80, glue: 20 } }, glue(1)]);
+    expect(reading.groups).toMatchObject([{ mode: 'base', planes: ['base'], stresses: [2, 2.4] }]);
+    expect(reading.tests.map(({ mode }) => mode)).toEqual(['base', 'base', 'glue']);
+  });
+
+  it('say nothing of the concrete, however much glue the reader lets pass', () => {
+    const row = { stress: 2, shares: { glue: 100 } };
+    expect(readPullOff([row], [], { 'pulloff.glue-void': 100 })).toMatchObject({
+      valid: 0,
+      voided: 1,
+    });
   });
 
   const stress = fc.double({ min: 0, max: 5, noNaN: true });

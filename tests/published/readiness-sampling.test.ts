@@ -158,6 +158,15 @@ describe('where to test', () => {
     for (const found of tally.values()) expect(Math.abs(found - 2000)).toBeLessThan(255);
   });
 
+  it('goes along a strip: four tests on one four times as long as wide, one in each quarter', () => {
+    fc.assert(
+      fc.property(seeds, (seed) => {
+        const quarters = spotsFor(seed, 'pull-off', 4, 4).map(({ along }) => Math.floor(along * 4));
+        expect(quarters).toEqual([0, 1, 2, 3]);
+      }),
+    );
+  });
+
   it('spreads: four tests on a square never share a quarter', () => {
     fc.assert(
       fc.property(seeds, (seed) => {

@@ -31,20 +31,20 @@ describe('dust on tape', () => {
 describe('what is looked at', () => {
   // Common practice, no source.
   it.each([
-    ['sounding', 'clear', 'ready'],
-    ['sounding', 'dull', 'not-ready'],
-    ['edges', 'square', 'ready'],
-    ['edges', 'not-square', 'not-ready'],
-    ['bars-clean', 'clean', 'ready'],
-    ['bars-clean', 'rusty', 'not-ready'],
-    ['water-drop', 'spreads', 'ready'],
-    ['water-drop', 'beads', 'not-ready'],
-    ['plastic-sheet', 'dry', 'ready'],
-    ['plastic-sheet', 'damp', 'not-ready'],
-    ['surface-damp', 'damp', 'ready'],
-    ['surface-damp', 'dry', 'not-ready'],
-    ['surface-damp', 'wet', 'not-ready'],
-  ] as const)('%s, %s: %s', (check, choice, state) => {
-    expect(judge(check, [choice]).state).toBe(state);
+    ['sounding', 'clear', 'ready', 'passed'],
+    ['sounding', 'dull', 'not-ready', 'sounds-dull'],
+    ['edges', 'square', 'ready', 'passed'],
+    ['edges', 'not-square', 'not-ready', 'edge-not-square'],
+    ['bars-clean', 'clean', 'ready', 'passed'],
+    ['bars-clean', 'rusty', 'not-ready', 'bar-rusty'],
+    ['water-drop', 'spreads', 'ready', 'passed'],
+    ['water-drop', 'beads', 'not-ready', 'drop-beads'],
+    ['plastic-sheet', 'dry', 'ready', 'passed'],
+    ['plastic-sheet', 'damp', 'not-ready', 'sheet-damp'],
+    ['surface-damp', 'damp', 'ready', 'passed'],
+    ['surface-damp', 'dry', 'not-ready', 'surface-dry'],
+    ['surface-damp', 'wet', 'not-ready', 'surface-wet'],
+  ] as const)('%s, %s: %s', (check, choice, state, rule) => {
+    expect(judge(check, [choice])).toMatchObject({ state, rule });
   });
 });

@@ -57,15 +57,19 @@ describe("Student's t, upper 0.95 quantile", () => {
         );
   });
 
+  it('has its middle at nought, since it is even about it', () => {
+    for (const degrees of [1, 2, 10]) expect(studentQuantile(0.5, degrees)).toBeCloseTo(0, 9);
+  });
+
   it.each([
-    [0.95, 0],
-    [0.95, 2.5],
-    [0.95, NaN],
-    [1, 3],
-    [0.4, 3],
-    [NaN, 3],
-  ])('refuses probability %f with %f degrees', (probability, degrees) => {
-    expect(() => studentQuantile(probability, degrees)).toThrow(RangeError);
+    [0.95, 0, 'degrees of freedom 0: expected a whole number, 1 or more'],
+    [0.95, 2.5, 'degrees of freedom 2.5: expected a whole number, 1 or more'],
+    [0.95, NaN, 'degrees of freedom NaN: expected a whole number, 1 or more'],
+    [1, 3, 'probability 1: expected 0.5 or more and below 1'],
+    [0.4, 3, 'probability 0.4: expected 0.5 or more and below 1'],
+    [NaN, 3, 'probability NaN: expected 0.5 or more and below 1'],
+  ])('refuses probability %f with %f degrees', (probability, degrees, says) => {
+    expect(() => studentQuantile(probability, degrees)).toThrow(new RangeError(says));
   });
 });
 

@@ -7,13 +7,13 @@ import { rectangleRing } from '$lib/survey/patches';
 import { surveyOf } from '$lib/survey/survey';
 import { anyDrawing, drawn } from '../helpers/drawings';
 import { lineOf, past, polygonOf, unionOf } from '../helpers/jsts';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 /**
  * Random drawings, a thousand at night, held against an independent geometry library (JSTS, a port of the
  * Java Topology Suite), which shares no code with the one the engine clips with.
  */
-const drawings = Array.from({ length: rounds(120, 1000) }, (_, seed) =>
+const drawings = Array.from({ length: onTrial(rounds(40, 1000), 12) }, (_, seed) =>
   anyDrawing(diceFrom(seed + 1)),
 );
 const results = drawings.map((survey) => {

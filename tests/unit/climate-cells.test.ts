@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readDepth, readNumber, readTemperature } from '$lib/climate/file/cells';
+import { depthUnits, temperatureUnits } from '$lib/climate/file/types';
 
 /**
  * How public weather services write a value, a gap and a trace. Common practice, no source:
@@ -10,8 +11,8 @@ describe('a cell of a weather file', () => {
     '%j says that nobody measured',
     (text) => {
       expect(readNumber(text)).toBeNull();
-      expect(readTemperature(text, 'C')).toBeNull();
-      expect(readDepth(text, 'mm')).toBeNull();
+      for (const unit of temperatureUnits) expect(readTemperature(text, unit)).toBeNull();
+      for (const unit of depthUnits) expect(readDepth(text, unit)).toBeNull();
     },
   );
 
@@ -42,10 +43,16 @@ describe('a cell of a weather file', () => {
     '%j is neither a number nor a gap',
     (text) => {
       expect(readNumber(text)).toBe('bad');
-      expect(readTemperature(text, 'C')).toBe('bad');
-      expect(readDepth(text, 'mm')).toBe('bad');
+      for (const unit of temperatureUnits) expect(readTemperature(text, unit)).toBe('bad');
+      for (const unit of depthUnits) expect(readDepth(text, unit)).toBe('bad');
     },
   );
+
+  test('a point before three digits is a decimal point: no service parts thousands with it', () => {
+    expect(readDepth('1.250', 'mm')).toBe(1.25);
+    expect(readDepth('12.125', 'cm')).toBe(121.25);
+    expect(readTemperature('-1.250', 'C')).toBe(-1.25);
+  });
 
   test('"1,250" is one and a quarter degree, never a thousand; as rain it could be either and is asked about', () => {
     expect(readTemperature('1,250', 'C')).toBe(1.25);

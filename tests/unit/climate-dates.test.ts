@@ -112,8 +112,12 @@ describe('which number is the day', () => {
     [['13/13/2012', '5/5/2012'], { order: null }],
     [['13/1/2012', '14/1/2012', '1/13/2012', '1/14/2012'], { conflict: [0, 2] }],
     [['1/2/2012', '1/13/2012', '13/1/2012'], { conflict: [2, 1] }],
+    [['1/13/2012', '13/1/2012', '2/13/2012'], { conflict: [1, 0] }],
     // A run of days broken by a row that is no date, and by the end of a month.
     [['1/2/2012', '', '2/2/2012'], { order: null }],
     [['1/1/2012', '2/1/2012', '1/2/2012', '2/2/2012'], { order: 'dmy' }],
+    // The next day of another month, or another day of the month, is no step.
+    [['2/6/2012', '3/6/2012', '9/7/2012', '11/8/2012'], { order: 'dmy' }],
+    [['2/6/2012', '3/6/2012', '5/9/2012', '5/11/2012', '5/3/2012'], { order: 'dmy' }],
   ])('%j', (texts, found) => expect(findOrder(texts)).toEqual(found));
 });

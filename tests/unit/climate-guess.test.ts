@@ -38,6 +38,8 @@ describe('the row of column names', () => {
 
   test('a file of blanks is empty; names without a row below are told by their row', () => {
     expect(findLayout(table(' , \n,'))).toEqual({ problem: { id: 'empty' } });
+    // A column left empty makes no file empty, and its rows count.
+    expect(layoutOf(',date,tmin,tmax\n,2001-07-01,,250').units.temperature).toBe('tenths-C');
     expect(findLayout(table(`notes\n${names}\n , `))).toEqual({
       problem: { id: 'headers-only', row: 2 },
     });
@@ -45,6 +47,8 @@ describe('the row of column names', () => {
 
   test('without any date below it is the one that names the date', () => {
     expect(layoutOf('notes\ndate,b\nnote,2').header).toBe(1);
+    expect(layoutOf('date,b\nnote,2').header).toBe(0);
+    expect(layoutOf('a,b\n 2001-01-01 ,2').header).toBe(0);
   });
 
   test('is judged by the date and what stands beside it', () => {
@@ -59,6 +63,8 @@ describe('a layout', () => {
   test('has the names without blanks, and one station by its name', () => {
     const one = layoutOf('site , date ,tmin\n Marrow Quay,2001-01-01,1\n,2001-01-02,1');
     expect(one.columns).toEqual(['site', 'date', 'tmin']);
+    // Marks before the first name are those of the file; elsewhere they are of the name.
+    expect(layoutOf('\ufeff## date #,#tmin\n2001-01-01,1').columns).toEqual(['date #', '#tmin']);
     expect(one.stations).toEqual(['Marrow Quay']);
     expect(one.station).toBe('Marrow Quay');
   });

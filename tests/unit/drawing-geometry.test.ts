@@ -12,6 +12,7 @@ import {
 } from '$lib/drawing/points';
 import { randomFrom } from '$lib/drawing/random';
 import { packStones, strewSand } from '$lib/drawing/stones';
+import { rounds } from '../helpers/rounds';
 
 const step: Polygon = [
   [0, 0],
@@ -74,7 +75,7 @@ describe('stones', () => {
         );
         expect(clashes).toEqual([]);
       }),
-      { numRuns: 40 },
+      { numRuns: rounds(15, 40) },
     );
   });
 
@@ -90,7 +91,7 @@ describe('stones', () => {
             );
           }
       }),
-      { numRuns: 40 },
+      { numRuns: rounds(15, 40) },
     );
   });
 

@@ -11,6 +11,7 @@ import { withAnswer } from '$lib/ui/with-answer';
 import { questionWords } from '$words/questions';
 import { formatter } from '../helpers/plain-formatter';
 import { anyAnswer, anyJob } from '../helpers/any-job';
+import { rounds } from '../helpers/rounds';
 
 const anyGiven = fc
   .constantFrom(...questionIds)
@@ -33,9 +34,9 @@ describe('an answer changed where it stands', () => {
         expect(answerNow(result.job, zone.id, given.question)).toEqual(given.answer);
         expect(changeBack(result.job, result.changed)).toEqual({ job });
       }),
-      { numRuns: 500 },
+      { numRuns: rounds(125, 500) },
     );
-    expect(taken).toBeGreaterThan(100);
+    expect(taken).toBeGreaterThan(rounds(60, 100));
   });
 
   const zone = { id: 'a', name: 'Ramp', answers: { depth: 20 } } as const;

@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { JSDOM } from 'jsdom';
 import { render } from 'svelte/server';
 import { describe, expect, it } from 'vitest';
-import type { InterviewContext } from '$lib/interview/context';
 import { interview } from '$lib/interview/machine';
-import { give, replay, placeOf } from '$lib/interview/replay';
 import { interviewMap } from '$lib/interview/map';
 import { choicesOf, questionIds, questions, type QuestionId } from '$lib/answers/questions';
 import Page from '../../src/routes/learn/interview-map/+page.svelte';
+import { toTheEnd } from '../helpers/answers-given';
 import { load } from '../../src/routes/learn/interview-map/+page.server';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const map = interviewMap();
 const { body } = render(Page as never, { props: { data: load() } as never });
@@ -43,21 +43,6 @@ const anyAnswers = fc.record(
   >,
 );
 
-/** The arrows the machine takes when somebody gives these answers, each as it is asked for. */
-function walked(answers: Readonly<Record<QuestionId, unknown>>): Arrow[] {
-  const taken: Arrow[] = [];
-  let known: InterviewContext = { site: {}, zone: {} };
-  let place = placeOf(replay(known));
-  while (place !== 'done') {
-    const from = place;
-    const given = { question: from, answer: answers[from] } as Parameters<typeof give>[1];
-    const step = give(known, given);
-    [known, place] = [step.answers, step.next];
-    taken.push({ from, to: place });
-  }
-  return taken;
-}
-
 describe('the map of the interview', () => {
   it('shows every state of the machine once, each question linked to its page', () => {
     const states = Object.keys(interview.states);
@@ -85,9 +70,11 @@ describe('the map of the interview', () => {
     const drawn = new Set(map.arrows.map(named));
     fc.assert(
       fc.property(anyAnswers, (answers) => {
-        for (const arrow of walked(answers)) expect(drawn).toContain(named(arrow));
+        for (const arrow of toTheEnd((question) => answers[question]).steps)
+          expect(drawn).toContain(named(arrow));
       }),
-      { numRuns: 60 },
+      // While rules are changed for trial each step takes long, and a few walks tell.
+      { numRuns: onTrial(rounds(15, 60), 6) },
     );
   });
 

@@ -1,19 +1,13 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { getNextSnapshot, initialTransition } from 'xstate';
 import { questionIds } from '$lib/answers/questions';
 import { askedQuestions, whyNotAsked } from '$lib/advice/relevance';
-import {
-  addressIn,
-  answerOf,
-  type AnswerGiven,
-  type InterviewContext,
-} from '$lib/interview/context';
+import { addressIn, type InterviewContext } from '$lib/interview/context';
 import { interview, type InterviewEvent } from '$lib/interview/machine';
 import { restsAt } from '$lib/interview/rests-at';
 import { give, placeOf, replay, standAt, type InterviewState } from '$lib/interview/replay';
 import type { TalkContext } from '$lib/interview/talk-types';
-import { filled, legal } from '../helpers/answers-given';
+import { legal, toTheEnd } from '../helpers/answers-given';
 
 const empty: InterviewContext = { site: {}, zone: {} };
 
@@ -123,11 +117,7 @@ describe('a step', () => {
   });
 
   it('keeps one at the end, too', () => {
-    let answers = empty;
-    for (let place = placeOf(replay(answers)); place !== 'done';) {
-      const given = { question: place, answer: legal(place)[1]?.answer } as AnswerGiven;
-      ({ answers, next: place } = give(answers, given));
-    }
+    const { answers } = toTheEnd((question) => legal(question)[1]?.answer);
     const known = { ...answers, zone: { ...answers.zone, crackLength: 12 } };
     expect(answers.zone).not.toHaveProperty('crackLength');
     const end = replay(known);
@@ -136,63 +126,9 @@ describe('a step', () => {
   });
 });
 
-describe('a fold of answers', () => {
-  const anyGiven = fc.constantFrom(...questionIds.flatMap(legal));
-  const anyAnswers = fc.array(anyGiven, { maxLength: 24 });
-
-  it('replaying what was replayed changes nothing', () => {
-    fc.assert(
-      fc.property(anyAnswers, (given) => {
-        const once = replay(filled(given));
-        const twice = replay(once.context);
-        expect(twice.context).toEqual(once.context);
-        expect(twice.value).toEqual(once.value);
-      }),
-    );
-  });
-
-  it('keeps every answer, also one whose question is not asked now', () => {
-    fc.assert(
-      fc.property(anyAnswers, (given) => {
-        const answers = filled(given);
-        expect(replay(answers).context).toEqual(answers);
-      }),
-    );
-  });
-
-  it('does not care in which order the answers came', () => {
-    const order = fc.uniqueArray(anyGiven, { selector: ({ question }) => question, maxLength: 16 });
-    fc.assert(
-      fc.property(
-        order.chain((given) =>
-          fc.tuple(fc.constant(given), fc.shuffledSubarray(given, { minLength: given.length })),
-        ),
-        ([one, other]) => {
-          const fold = (all: readonly AnswerGiven[]) =>
-            all.reduce<InterviewContext>((answers, each) => {
-              const asked = whyNotAsked(each.question, answers.site, answers.zone) === null;
-              return asked
-                ? give(answers, each).answers
-                : replay(filled([...list(answers), each])).context;
-            }, empty);
-          const list = (answers: InterviewContext) =>
-            questionIds
-              .filter((id) => answerOf(answers, id) !== undefined)
-              .map((id) => ({ question: id, answer: answerOf(answers, id) }) as AnswerGiven);
-          expect(fold(other)).toEqual(fold(one));
-          expect(replay(fold(other)).value).toEqual(replay(fold(one)).value);
-        },
-      ),
-    );
-  });
-
+describe('an answer that is changed', () => {
   it('asks only what became missing when an answer is changed', () => {
-    let answers = empty;
-    let place = placeOf(replay(answers));
-    while (place !== 'done') {
-      const given = { question: place, answer: legal(place)[1]?.answer } as AnswerGiven;
-      ({ answers, next: place } = give(answers, given));
-    }
+    const { answers } = toTheEnd((question) => legal(question)[1]?.answer);
     expect(answers.zone.cracks).toEqual(['none']);
     const changed = give(answers, { question: 'cracks', answer: ['crumbling'] });
     expect(changed.next).toBe('crackLength');

@@ -12,6 +12,7 @@ import { placeOf, replay, standAt, type InterviewState } from '$lib/interview/re
 import { filled, legal } from '../helpers/answers-given';
 import { anyAnswer } from '../helpers/any-job';
 import { projection } from '../helpers/projection';
+import { rounds } from '../helpers/rounds';
 
 const empty: InterviewContext = { site: {}, zone: {} };
 
@@ -92,7 +93,7 @@ describe('the machine', () => {
         const answers = { site: of('site'), zone: of('zone') } as InterviewContext;
         expect(restsAt(answers)).toBe(placeOf(replay(answers)));
       }),
-      { numRuns: 600 },
+      { numRuns: rounds(150, 600) },
     );
     expect(restsAt(empty)).toBe('element');
   });
@@ -117,7 +118,7 @@ describe('a fold of answers', () => {
           else expect(previousOf(asked, question)).toBe(null);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: rounds(15, 60) },
     );
     const answers = filled([{ question: 'cracks', answer: ['none'] }]);
     const asked = askedQuestions(answers.site, answers.zone);

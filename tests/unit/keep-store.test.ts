@@ -6,6 +6,7 @@ import type { Job } from '$lib/answers/job';
 import { newJobId, type JobStore, type StoreEvent } from '$lib/keep/job-store';
 import { openStore } from '$lib/keep/store';
 import { anyJob } from '../helpers/any-job';
+import { rounds } from '../helpers/rounds';
 
 const job = (name: string): Job => ({ name, site: {}, zones: [] });
 const opened: JobStore[] = [];
@@ -128,7 +129,7 @@ describe('jobs on the device', () => {
           expect(revisions).toEqual(revisions.map((_, index) => (revisions[0] ?? 0) + index));
         },
       ),
-      { numRuns: 60 },
+      { numRuns: rounds(15, 60) },
     );
   });
 

@@ -77,7 +77,7 @@ describe('margins', () => {
           expect(then).toBe(`${verdict} ${method}`);
         }
       }),
-      { numRuns: rounds(60, 150) },
+      { numRuns: rounds(25, 150) },
     );
   });
 
@@ -116,7 +116,7 @@ describe('margins', () => {
           }
         }
       }),
-      { numRuns: rounds(60, 150) },
+      { numRuns: rounds(25, 150) },
     );
   });
 

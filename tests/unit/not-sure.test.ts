@@ -12,6 +12,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { choicesOf, type Choice } from '$lib/answers/questions';
 import { hazardsOfStep } from '$shared/methods';
 import { completions } from '../helpers/enumerate';
+import { rounds } from '../helpers/rounds';
 
 const site: SiteAnswers = {
   element: ['slab'],
@@ -100,7 +101,7 @@ describe('how to begin', () => {
           if (hazardsOfStep[beginning.tryFirst].includes(hazard))
             expect(cautions).toContain(hazard);
       }),
-      { numRuns: 120 },
+      { numRuns: rounds(30, 120) },
     );
   });
 
@@ -146,7 +147,7 @@ describe('what each result of a test would mean', () => {
           }
         }
       }),
-      { numRuns: 40 },
+      { numRuns: rounds(15, 40) },
     );
   });
   it('looks at each thing that may be there, and at none of them', () => {
@@ -229,7 +230,7 @@ describe('all questions open', () => {
         const ending = decisionOf({ ...all, ...answers });
         expect(known).toContain(`${ending?.verdict} ${ending?.method}`);
       }),
-      { numRuns: 500 },
+      { numRuns: rounds(125, 500) },
     );
   });
 });

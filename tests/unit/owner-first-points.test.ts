@@ -5,6 +5,7 @@ import { firstPoints, readForOwner } from '$lib/plan/conclusion';
 import { planJob } from '$lib/plan/plan';
 import { settledJob } from '../helpers/crew-jobs';
 import { tradeJob } from '../helpers/trade-jobs';
+import { rounds } from '../helpers/rounds';
 
 const read = (job: Job) => readForOwner(job, planJob(job));
 const anyJob = fc
@@ -24,7 +25,7 @@ describe('what stands open on the sheet', () => {
         const keys = shown.map((point) => JSON.stringify(point));
         expect(new Set(keys).size).toBe(keys.length);
       }),
-      { numRuns: 40 },
+      { numRuns: rounds(15, 40) },
     );
     // Cracks like a map: the conclusion sends for the laboratory, and no line repeats that.
     const map = read(

@@ -13,6 +13,7 @@ import {
 import { numberInWords } from '$words/number-in-words';
 import { questions } from '$lib/answers/questions';
 import { rangeOf } from '$shared/figures';
+import { rounds } from '../helpers/rounds';
 
 const value = (question: TypedQuestion, text: string, units: 'metric' | 'us' = 'metric') => {
   const parsed = parseNumber(question, text, units);
@@ -77,7 +78,7 @@ describe('properties', () => {
         // What stands in the field means the same number, and no other.
         expect(readNumber(shown, field)).toEqual({ ok: true, value: read.value });
       }),
-      { numRuns: 3000 },
+      { numRuns: rounds(750, 3000) },
     );
     expect(taken).toBeGreaterThan(300);
   });
@@ -157,7 +158,7 @@ describe('properties', () => {
           }
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: rounds(500, 2000) },
     );
   });
 

@@ -9,6 +9,7 @@ import { conclusionWords } from '$words/owner';
 import { settledJob } from '../helpers/crew-jobs';
 import { rampJob } from '../helpers/ramp-job';
 import { tradeJob } from '../helpers/trade-jobs';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const read = (job: Job) => ({ ...readForOwner(job, planJob(job)), plan: planJob(job) });
 const anyJob = fc
@@ -38,9 +39,9 @@ describe('over any job the owner’s sheet', () => {
         stopped += 1;
         expect(says).not.toContain(conclusion);
       }),
-      { numRuns: 80 },
+      { numRuns: onTrial(rounds(20, 80), 5) },
     );
-    expect(stopped).toBeGreaterThan(10);
+    expect(stopped).toBeGreaterThan(onTrial(rounds(5, 10), 0));
   });
 
   it('never gives a share without the whole, and shares come to one', () => {
@@ -59,7 +60,7 @@ describe('over any job the owner’s sheet', () => {
           [0, low, typical, high, 1].toSorted((one, other) => one - other),
         );
       }),
-      { numRuns: 60 },
+      { numRuns: onTrial(rounds(15, 60), 5) },
     );
   });
 
@@ -94,7 +95,7 @@ describe('over any job the owner’s sheet', () => {
           expect(one.span[1] < other.span[0] || other.span[1] < one.span[0]).toBe(true);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: onTrial(rounds(15, 60), 5) },
     );
   });
 
@@ -135,7 +136,7 @@ describe('over any job the owner’s sheet', () => {
             expect(said).toBe(!!both && crossing(first.span, second.span));
           }
       }),
-      { numRuns: 40 },
+      { numRuns: onTrial(rounds(15, 40), 5) },
     );
   });
 

@@ -8,6 +8,7 @@ import { planJob } from '$lib/plan/plan';
 import { settledJob } from '../helpers/crew-jobs';
 import { faultsOf } from '../helpers/schedule-check';
 import { tradeJob } from '../helpers/trade-jobs';
+import { onTrial } from '../helpers/rounds';
 
 const weekend = { start: '2026-05-01', weekly: ['sat', 'sun'] } as const;
 
@@ -49,7 +50,7 @@ describe('days off', () => {
         expect(openTooLong(plan.schedule.covering)).toEqual([]);
         for (const row of plan.dayRows) if (row.off) expect(row.work).toEqual([]);
       }),
-      { numRuns: 30 },
+      { numRuns: onTrial(30, 5) },
     );
   });
   it('count for nothing while there is no start', () => {
@@ -92,7 +93,7 @@ describe('the rows of the days', () => {
             for (const [index, piece] of pieces.entries())
               expect(piece.from).toBeGreaterThanOrEqual((pieces[index - 1]?.to ?? 0) - 1e-5);
       }),
-      { numRuns: 25 },
+      { numRuns: onTrial(25, 5) },
     );
   });
   it('show drying that goes on through the night', () => {

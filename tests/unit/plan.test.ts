@@ -14,6 +14,7 @@ import { edgesAmong, orderSteps } from '$lib/plan/order';
 import { planJob } from '$lib/plan/plan';
 import { adviseZone } from '$lib/advice/advise';
 import { valueOf } from '$shared/figures';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const one = (id: QuestionId) => fc.constantFrom(...choicesOf(id)).map((choice) => [choice]);
 const many = (id: QuestionId) =>
@@ -82,7 +83,7 @@ describe('the order of work', () => {
         }
         expect(hasCycle(graph)).toBe(false);
       }),
-      { numRuns: 200 },
+      { numRuns: onTrial(rounds(50, 200), 5) },
     );
   });
 
@@ -128,7 +129,7 @@ describe('quantities', () => {
         }
         expect(schedule.count[0]).toBeLessThanOrEqual(schedule.count[1]);
       }),
-      { numRuns: 200 },
+      { numRuns: onTrial(rounds(50, 200), 5) },
     );
   });
 });
@@ -167,13 +168,14 @@ describe('patches', () => {
           }
         },
       ),
-      { numRuns: 300 },
+      { numRuns: onTrial(rounds(75, 300), 5) },
     );
   });
 });
 
 describe('speed', () => {
-  it('replans a job of 200 zones at an edit in under 50 ms', () => {
+  // Not while rules are changed for trial: what is counted there is slower.
+  it.skipIf(process.env.MUTATE_ROOM)('replans a job of 200 zones at an edit in under 50 ms', () => {
     const answers = fc.sample(zoneArb, { numRuns: 200, seed: 7 });
     const job = {
       name: 'Large',
@@ -188,7 +190,7 @@ describe('speed', () => {
       zones: answers.map((each, index) => ({ id: `z${index}`, name: '', answers: each })),
     } as unknown as Job;
     planJob(job);
-    const times = Array.from({ length: 20 }, (_, edit) => {
+    const times = Array.from({ length: rounds(7, 20) }, (_, edit) => {
       const zones = job.zones.map((zone, index) =>
         index === edit * 7 ? { ...zone, answers: { ...zone.answers, area: 3 + edit } } : zone,
       );
@@ -196,7 +198,7 @@ describe('speed', () => {
       planJob({ ...job, zones });
       return process.cpuUsage(started).user / 1000;
     }).sort((a, b) => a - b);
-    const median = times[10] as number;
+    const median = times[times.length >> 1] as number;
     process.stdout.write(`  plan of 200 zones after an edit: ${median.toFixed(1)} ms\n`);
     expect(median).toBeLessThan(50 * slowness());
     expect(adviseZone({}, {}).verdict).toBe('find-out-first');

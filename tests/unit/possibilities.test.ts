@@ -72,7 +72,7 @@ describe('advice for open answers', () => {
         expect(rules(quick.holds)).toEqual([...plain.inAll].sort());
         expect(rules([...quick.holds, ...quick.possibleHolds])).toEqual([...plain.holds].sort());
       }),
-      { numRuns: rounds(100, atNight), examples: [[recess], [thickOrRubbery]] },
+      { numRuns: rounds(40, atNight), examples: [[recess], [thickOrRubbery]] },
     );
   });
 
@@ -113,7 +113,7 @@ describe('advice for open answers', () => {
         }
       }),
       {
-        numRuns: rounds(60, atNight),
+        numRuns: rounds(25, atNight),
 
         examples: [[recess], [thickOrRubbery]],
       },
@@ -164,7 +164,7 @@ describe('advice for open answers', () => {
         const rejected = advice.rejections.map(({ method }) => method);
         expect(rejected.length + (advice.method ? 1 : advice.methods.length)).toBe(8);
       }),
-      { numRuns: rounds(35, 100) },
+      { numRuns: rounds(15, 100) },
     );
   });
 

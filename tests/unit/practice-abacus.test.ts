@@ -2,6 +2,7 @@ import { crc32 } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { beadsOf, checkOf, lettersOf } from '$lib/keep/practice/abacus';
+import { rounds } from '../helpers/rounds';
 
 describe('the checksum', () => {
   it('is CRC-32 as the platform reckons it', () => {
@@ -11,7 +12,7 @@ describe('the checksum', () => {
       fc.property(fc.stringMatching(/^[ -~]*$/), (text) => {
         expect(checkOf(text)).toBe(crc32(text));
       }),
-      { numRuns: 200 },
+      { numRuns: rounds(50, 200) },
     );
   });
 });
@@ -27,7 +28,7 @@ describe('numbers as letters', () => {
         expect(beads.map(([, base]) => read?.take(base))).toEqual(beads.map(([value]) => value));
         expect(read?.empty()).toBe(true);
       }),
-      { numRuns: 300 },
+      { numRuns: rounds(75, 300) },
     );
   });
 });

@@ -11,6 +11,7 @@ import { findCase } from '$lib/practice/next';
 import { practiseNext } from '$lib/practice/practise-next';
 import { casesOf, type PracticeSet } from '$lib/practice/set';
 import { anyResult } from '../helpers/any-result';
+import { rounds } from '../helpers/rounds';
 
 const set: PracticeSet = { cases: ['larch-row-oil', 'gannet-court-balcony', 'hall-steps-nosing'] };
 const given = (...picked: Call[]): SetResult => ({
@@ -99,7 +100,7 @@ describe('what was mixed up', () => {
             .sort(),
         ).toEqual(mixUps.map(key).sort());
       }),
-      { numRuns: 40 },
+      { numRuns: rounds(15, 40) },
     );
   });
 });
@@ -146,7 +147,7 @@ describe('what to practise next', () => {
           });
         }
       }),
-      { numRuns: 40 },
+      { numRuns: rounds(15, 40) },
     );
   });
 

@@ -21,6 +21,7 @@ import {
 } from '$lib/practice/progress';
 import { problemSentence } from '$words/keep';
 import { spoil } from '../helpers/spoil';
+import { rounds } from '../helpers/rounds';
 
 const start = Date.UTC(2026, 0, 5, 9);
 const result = (id: string, at: number, rating: Result['rating']): Result => ({
@@ -53,7 +54,7 @@ describe('the progress file', () => {
           value: progress,
         });
       }),
-      { numRuns: 100 },
+      { numRuns: rounds(25, 100) },
     );
   });
 
@@ -119,7 +120,7 @@ describe('the progress file', () => {
           new Set(both.map((each) => JSON.stringify(each))),
         );
       }),
-      { numRuns: 100 },
+      { numRuns: rounds(25, 100) },
     );
   });
 });

@@ -21,6 +21,7 @@ import type { SetResult } from '$lib/practice/given';
 import { casesOf, lastStart } from '$lib/practice/set';
 import { problemSentence } from '$words/keep';
 import { anyResult, inOrder } from '../helpers/any-result';
+import { rounds } from '../helpers/rounds';
 
 const letters = '23456789ABCDEFGHJKLMNPQRSTUVWXYZabcdefghijkmnopqrstuvwxyz';
 const ids = authored.map(({ id }) => id);
@@ -59,7 +60,7 @@ describe('the code of a result', () => {
       fc.property(anyResult, (result) => {
         expect(readResultCode(resultCode(result))).toEqual({ ok: true, value: inOrder(result) });
       }),
-      { numRuns: 1000 },
+      { numRuns: rounds(250, 1000) },
     );
   });
 
@@ -80,7 +81,7 @@ describe('the code of a result', () => {
         fc.pre(result.calls.length <= 50);
         expect(`#${resultCode(result)}`.length).toBeLessThanOrEqual(120);
       }),
-      { numRuns: 300 },
+      { numRuns: rounds(75, 300) },
     );
   });
 
@@ -105,7 +106,7 @@ describe('the code of a result', () => {
         for (const text of [code.replace('.', '.2'), `${code}2`, code.slice(0, -1)])
           expect(readResultCode(text).ok).toBe(false);
       }),
-      { numRuns: 100 },
+      { numRuns: rounds(25, 100) },
     );
   });
 

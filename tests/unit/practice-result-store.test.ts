@@ -7,6 +7,7 @@ import { openResultStore, type ResultStore } from '$lib/keep/practice/result-sto
 import type { SetResult } from '$lib/practice/given';
 import { anyResult, inOrder } from '../helpers/any-result';
 import { nasty } from '../helpers/spoil';
+import { rounds } from '../helpers/rounds';
 
 const opened: ResultStore[] = [];
 const open = async (name: string) => {
@@ -122,7 +123,7 @@ describe('results that learners gave back', () => {
         await store.bring(result);
         expect(await results(store)).toEqual([inOrder(result)]);
       }),
-      { numRuns: 40 },
+      { numRuns: rounds(15, 40) },
     );
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { choicesOf } from '$lib/answers/questions';
 import { checkIds, type CheckId } from '$lib/answers/readiness-record';
-import { checksFor, type CheckSituation } from '$lib/readiness/needs';
+import { checksFor, isCement, type CheckSituation } from '$lib/readiness/needs';
 
 const plain: CheckSituation = {
   site: { element: 'slab', setting: 'open', salts: 'none' },
@@ -80,6 +80,11 @@ describe('the checks a settled zone calls for', () => {
     expect(cement).not.toHaveProperty('plastic-sheet');
   });
 
+  it('cement is what is placed like concrete', () => {
+    const cements = choicesOf('finish').filter((finish) => isCement({ finish }));
+    expect(cements).toEqual(['thin-overlay', 'overlay', 'rebuild']);
+  });
+
   it('humidity in the slab only under a tight film on an indoor floor', () => {
     const indoors = { ...plain.site, setting: 'indoors' } as const;
     expect(levels({ ...zone({ finish: 'build-coat' }), site: indoors })).toHaveProperty('humidity');
@@ -123,11 +128,17 @@ describe('the checks a settled zone calls for', () => {
   // trade.md of this project: the maker's word replaces the table's in the checks too.
   it('what the data sheet asks for counts for more than the table', () => {
     const rough = checksFor(zone({ finish: 'overlay', makerProfile: 3 }));
-    expect(rough.find(({ check }) => check === 'profile')).toMatchObject({
+    expect(rough.find(({ check }) => check === 'profile')).toStrictEqual({
+      check: 'profile',
       level: 'needed',
-      why: { rule: 'profile-from-sheet', facts: { least: 3 } },
+      why: {
+        rule: 'profile-from-sheet',
+        facts: { finish: 'overlay', steel: 'none-seen', least: 3 },
+      },
       passes: [],
     });
+    const [sound] = checksFor(plain);
+    expect(sound?.why.facts).toStrictEqual({ finish: 'overlay', steel: 'none-seen' });
     const dryOverlay = checksFor(zone({ finish: 'overlay', makerMoisture: 'dry' }));
     expect(dryOverlay.find(({ check }) => check === 'plastic-sheet')?.why.rule).toBe(
       'sheet-wants-dry',

@@ -86,7 +86,7 @@ describe('what is said of pull-off tests', () => {
     ]);
     expect(of({ id: 'own', mean: 1 })).toEqual(['pulloff.least-tests']);
     expect(of({ id: 'product-r3' })).toEqual(['pulloff.product-r3', 'pulloff.least-tests']);
-    expect(askedBy({ id: 'own', mean: 1 }, [])).toEqual({
+    expect(askedBy({ id: 'own', mean: 1 }, [])).toStrictEqual({
       id: 'own',
       mean: 1,
       tests: 3,
@@ -138,6 +138,21 @@ describe('pull-off rows at the edges', () => {
       { id: 'zero-disc', check: 'pull-off', field: 'disc', row: 1 },
     ],
     [
+      { force: 3, disc: 2, shares },
+      {
+        id: 'out-of-range',
+        check: 'pull-off',
+        field: 'disc',
+        row: 1,
+        typed: 2,
+        limits: rangeOf('limit.disc'),
+      },
+    ],
+    [
+      { stress: 2, force: 3, disc: 50, shares },
+      { id: 'stress-and-force', check: 'pull-off', field: 'stress', row: 1 },
+    ],
+    [
       { force: '3 kN', disc: 50, shares },
       { id: 'not-a-number', check: 'pull-off', field: 'force', row: 1, typed: '3 kN' },
     ],
@@ -179,8 +194,11 @@ describe('pull-off rows at the edges', () => {
   it('takes a force up to the strongest that its disc can hold', () => {
     // 20 MPa on 1963.495 mm2 is 39.2699 kN, by hand.
     expect(read({ force: 39.26, disc: 50, shares }).problems).toEqual([]);
-    expect(read({ force: 39.28, disc: 50, shares }).problems).toMatchObject([
-      { id: 'out-of-range', field: 'force', typed: 39.28, limits: [0, expect.closeTo(39.27, 2)] },
-    ]);
+    const [problem] = read({ force: 39.28, disc: 50, shares }).problems;
+    expect(problem).toMatchObject({
+      ...{ id: 'out-of-range', field: 'force', typed: 39.28 },
+      limits: [0, expect.closeTo(39.27, 2)],
+    });
+    expect(read({ force: problem?.limits?.[1] ?? 0, disc: 50, shares }).problems).toEqual([]);
   });
 });

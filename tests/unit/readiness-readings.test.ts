@@ -85,7 +85,13 @@ describe('what is said of readings', () => {
       dew: expect.closeTo(9.3, 1),
     });
     expect(judgeCheck('dew-point', [15], { air: 20 }, dry).facts).not.toHaveProperty('dew');
-    expect(judgeCheck('dew-point', [15], { humidity: 50 }, dry).rule).toBe('air-unknown');
+    // What was not measured is not told of at all.
+    expect(judgeCheck('dew-point', [15], { humidity: 50 }, dry)).toStrictEqual({
+      state: 'not-yet-checked',
+      rule: 'air-unknown',
+      facts: { failed: 1, have: 1, rows: ['1'], worst: 15, low: 5, high: 10, humidity: 50 },
+      figures: ['cover.above-dew', 'place.temperature', 'place.temperature-least'],
+    });
     expect(judgeCheck('dew-point', [15], { air: 20, humidity: 0 }, dry).facts).toEqual({ have: 1 });
   });
   // Source: UFC 3-270-03 16.4, through the figures: 13 to 32 C, never under 4.4 C.
@@ -122,7 +128,11 @@ describe('what is said of readings', () => {
     const all = (count: number) => ({ readings: Array<number>(count).fill(0) });
     expect(judgeReadings('dust-tape', all(500), 3, context, problems).rule).toBe('passed');
     expect(problems).toEqual([]);
-    judgeReadings('dust-tape', all(501), 3, context, problems);
+    expect(judgeReadings('dust-tape', all(501), 3, context, problems)).toEqual({
+      state: 'not-yet-checked',
+      rule: 'too-few',
+      facts: { have: 0, need: 3 },
+    });
     expect(problems).toEqual([
       { id: 'too-many-rows', check: 'dust-tape', field: 'reading', typed: 501, limits: [0, 500] },
     ]);

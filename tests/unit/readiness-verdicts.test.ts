@@ -94,6 +94,26 @@ describe('which checks count', () => {
   });
 });
 
+describe('how many tests a zone waits for', () => {
+  it('as many as the rule asks, and more where the reader asks for more', () => {
+    const tests = [base, base, base];
+    const pulls = (counts?: ReadinessRecord['counts']) =>
+      judge(
+        { pullOff: { requirement: overlay, tests }, ...(counts && { counts }) },
+        need('pull-off'),
+      ).checks[0]?.verdict;
+    expect(pulls()?.rule).toBe('passed');
+    expect(pulls({ 'pull-off': 5 })).toMatchObject({
+      rule: 'too-few',
+      facts: { have: 3, need: 5, voided: 0 },
+    });
+    const tapes = (...readings: number[]) =>
+      judge({ results: { 'dust-tape': { readings } } }, need('dust-tape')).checks[0]?.verdict;
+    expect(tapes(0, 0)).toMatchObject({ rule: 'too-few', facts: { have: 2, need: 3 } });
+    expect(tapes(0, 0, 0)?.rule).toBe('passed');
+  });
+});
+
 describe('an entry that cannot be read', () => {
   it('stands before good news, not before bad', () => {
     const tests = (...stresses: (number | string)[]) => ({

@@ -6,6 +6,8 @@ import { needsOf } from '$lib/readiness/open-needs';
 import { figuresBehind, sourcesBehind } from '$lib/readiness/sources';
 import { judgeJob, judgeZone, type ZoneCircumstances } from '$lib/readiness/zone';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { wholeFigures } from '$shared/figure-notes';
+import { sources as allSources } from '$shared/sources';
 
 // The ramp of the Tidewell community hall, Marrow Quay (invented): broken out round a rusted bar.
 const site: SiteAnswers = {
@@ -118,6 +120,9 @@ describe('a zone', () => {
   it('is never ready while its advice holds the work', () => {
     const readiness = judgeZone(allGood, { ...around, held: true });
     expect(readiness).toMatchObject({ state: 'not-yet-checked', held: true });
+    // What is not ready stays that: the hold makes nothing better.
+    const rusty = withResult('bars-clean', result('rusty'));
+    expect(judgeZone(rusty, { ...around, held: true }).state).toBe('not-ready');
   });
 
   it('takes the profile of the overlay rule where the finish would accept less', () => {
@@ -135,6 +140,11 @@ describe('a zone', () => {
       expect.arrayContaining(['astm-d4580', 'astm-c1583', 'aci-548.8m', 'astm-d4262', 'astm-c876']),
     );
     expect(figuresBehind(judgeZone(allGood, around).checks)).toContain('csp.needs.overlay');
+    // One reading of three is not judged yet, and leans on no figure of its own.
+    const begun = judgeZone(withResult('dust-tape', result(0)), around).checks;
+    expect(figuresBehind(begun).filter((id) => !(id in wholeFigures))).toEqual([]);
+    for (const all of [sources, sourcesBehind(begun)])
+      expect(all.filter((id) => !(id in allSources))).toEqual([]);
   });
 });
 

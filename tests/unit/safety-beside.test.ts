@@ -9,6 +9,7 @@ import { settleTask } from '$lib/safety/tasks';
 import type { WorkerDay } from '$lib/safety/types';
 import { turnOf } from '$lib/safety/vibration';
 import { settledJob } from '../helpers/crew-jobs';
+import { onTrial } from '../helpers/rounds';
 
 const break_ = { step: 'break-out', setting: 'open', hours: [3, 5], tool: 'jackhammer' } as const;
 const sound = { step: 'sound-and-mark', setting: 'open', hours: [3, 5] } as const;
@@ -51,7 +52,7 @@ describe('who stands beside', () => {
             if (loud && tasks.length) expect(noise.limits.niosh.level.high).toBeGreaterThan(0);
         }
       }),
-      { numRuns: 20 },
+      { numRuns: onTrial(20, 5) },
     );
   });
 });

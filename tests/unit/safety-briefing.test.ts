@@ -12,6 +12,7 @@ import { formatter } from '$lib/words/format';
 import { briefingLine } from '$words/safety';
 import { settledJob } from '../helpers/crew-jobs';
 import { tradeJob } from '../helpers/trade-jobs';
+import { onTrial } from '../helpers/rounds';
 
 const say = formatter('metric');
 
@@ -45,7 +46,7 @@ describe('the briefing of any day', () => {
           }
         }
       }),
-      { numRuns: 25 },
+      { numRuns: onTrial(25, 5) },
     );
   });
   it('tells of the mask wherever one of the tasks asks for one', () => {

@@ -9,6 +9,7 @@ import { safetyOf } from '$lib/safety/safety-of';
 import { valueOf } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import { hollow, settledJob } from '../helpers/crew-jobs';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const crewOf = (job: Job) => crewDaysOf(planJob(job), job);
 
@@ -42,9 +43,9 @@ describe('the crew’s days of a plan', () => {
           expect((dealt.get(step) ?? 0) / hours, step).toBeCloseTo(1, 4);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: onTrial(rounds(15, 60), 5) },
     );
-    expect(worked).toBeGreaterThan(50);
+    expect(worked).toBeGreaterThan(onTrial(50, 4));
   });
 
   it('leave a person no longer day than the plan has', () => {
@@ -57,7 +58,7 @@ describe('the crew’s days of a plan', () => {
               plan.schedule.hoursPerDay + 1e-6,
             );
       }),
-      { numRuns: 100 },
+      { numRuns: onTrial(rounds(25, 100), 5) },
     );
   });
 
@@ -98,7 +99,7 @@ describe('the crew’s days of a plan', () => {
           for (const [end, value] of day.entries())
             expect(value).toBeGreaterThan((equal[index]?.[end] ?? 0) * (1 - 1e-6) - 1e-6);
       }),
-      { numRuns: 40 },
+      { numRuns: onTrial(rounds(15, 40), 5) },
     );
   });
 

@@ -14,6 +14,7 @@ import { vibrationOfTask } from '$lib/safety/vibration';
 import { formatter } from '$lib/words/format';
 import { handsLines } from '$words/safety';
 import { hollow, settledJob } from '../helpers/crew-jobs';
+import { onTrial } from '../helpers/rounds';
 
 const say = formatter('metric');
 const measured = (vibration: number): Partial<Job> => {
@@ -133,7 +134,7 @@ describe('whether the days of a plan hold for the hands', () => {
         if (planned) expect(found).not.toBeNull();
         if (!found) expect(planned).toBe(false);
       }),
-      { numRuns: 25 },
+      { numRuns: onTrial(25, 5) },
     );
   });
 });

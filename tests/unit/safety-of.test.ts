@@ -5,6 +5,7 @@ import { shiftProblems } from '$lib/safety/problems';
 import type { ShiftTask } from '$lib/safety/types';
 import { figures, rangeOf } from '$shared/figures';
 import { stepIds } from '$shared/methods';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const task: ShiftTask = { step: 'break-out', setting: 'indoors', hours: [1, 2] };
 const problemsOf = (change: Partial<ShiftTask>) =>
@@ -106,7 +107,7 @@ describe('any crew', () => {
           }
         },
       ),
-      { numRuns: 60 },
+      { numRuns: onTrial(rounds(15, 60), 5) },
     );
   });
 
@@ -129,7 +130,7 @@ describe('any crew', () => {
         else if (after.silica.protection !== null)
           expect(after.silica.protection).toBeGreaterThanOrEqual(before.silica.protection);
       }),
-      { numRuns: 60 },
+      { numRuns: onTrial(rounds(15, 60), 5) },
     );
   });
 });

@@ -9,6 +9,7 @@ import { safetyOf } from '$lib/safety/safety-of';
 import { taskViews } from '$lib/safety/task-views';
 import { toldTime, triggerMinutes } from '$lib/safety/vibration';
 import { hollow, settledJob } from '../helpers/crew-jobs';
+import { onTrial } from '../helpers/rounds';
 
 /** The cards of every day of a job, each with the safety of that day. */
 const cardsOf = (job: Job) => {
@@ -39,7 +40,7 @@ describe('a card a person', () => {
             }
         }
       }),
-      { numRuns: 25 },
+      { numRuns: onTrial(25, 5) },
     );
   });
 
@@ -85,7 +86,7 @@ describe('what all cards have in common', () => {
           told += steps.length;
         }
       }),
-      { numRuns: 25 },
+      { numRuns: onTrial(25, 5) },
     );
     expect(told).toBeGreaterThan(10);
   });

@@ -6,6 +6,7 @@ import { shareOut, type BudgetId } from '$lib/safety/share-out';
 import { fewestShares, fits, loadOf, worstLoad, type Pile } from '$lib/safety/share-piles';
 import { settleTask } from '$lib/safety/tasks';
 import type { ShiftTask } from '$lib/safety/types';
+import { onTrial, rounds } from '../helpers/rounds';
 
 /** The least worst-off load over every way to hand each single unit to somebody. */
 function bruteForce(piles: readonly Pile[], places: number): number {
@@ -60,7 +61,7 @@ describe('exact sharing', () => {
         if (fewest > 1) expect(fits(bruteForce(piles, fewest - 1))).toBe(false);
         expect(worstLoad(piles, shares)).toBeCloseTo(bruteForce(piles, shares.length), 9);
       }),
-      { numRuns: 300 },
+      { numRuns: onTrial(rounds(75, 300), 20) },
     );
   });
 
@@ -96,7 +97,7 @@ describe('dealing', () => {
         expect(fits(worstLoad(piles, shares))).toBe(true);
         expect(fewest).toBeGreaterThanOrEqual(fewestShares(piles));
       }),
-      { numRuns: 60 },
+      { numRuns: onTrial(rounds(15, 60), 20) },
     );
   });
   test('no budget passes the even split by more than one unit of each pile', () => {
@@ -124,7 +125,7 @@ describe('dealing', () => {
             worstLoad(piles, exact.shares) - 1e-9,
           );
       }),
-      { numRuns: 60 },
+      { numRuns: onTrial(rounds(15, 60), 20) },
     );
   });
 });

@@ -7,7 +7,7 @@ import { evenJoints, outlineOf } from '$lib/survey/outline';
 import { layPatches } from '$lib/survey/patches';
 import { surveyOf, type SurveyResult } from '$lib/survey/survey';
 import { anyDrawing, drawn, rectangle } from '../helpers/drawings';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const spot = (x: number, y: number, length: number, width: number, more = {}): Mark => ({
   kind: 'spot',
@@ -33,7 +33,7 @@ function shuffled(seed: number, most: number) {
 }
 
 describe('the order of marks never matters', () => {
-  const layouts = rounds(800, 10_000);
+  const layouts = onTrial(rounds(250, 10_000), 40);
   it(`to patches: ${layouts} layouts`, () => {
     const lay = ({ slab, joints = [], marks = [] }: Survey) =>
       layPatches(
@@ -52,7 +52,7 @@ describe('the order of marks never matters', () => {
     }
   });
 
-  const drawings = rounds(120, 1000);
+  const drawings = onTrial(rounds(40, 1000), 12);
   it(`to anything a drawing comes to: ${drawings} drawings`, () => {
     for (let seed = 1; seed <= drawings; seed += 1) {
       const { survey, other, asBefore } = shuffled(seed, 14);
@@ -69,7 +69,8 @@ describe('the order of marks never matters', () => {
 });
 
 describe('speed', () => {
-  it('works 400 spots out in under 50 ms', () => {
+  // Not while rules are changed for trial: what is counted there is slower.
+  it.skipIf(process.env.MUTATE_ROOM)('works 400 spots out in under 50 ms', () => {
     const dice = diceFrom(4);
     const marks = Array.from({ length: 400 }, () =>
       spot(

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { refusalOf, standsAt } from '$lib/interview/refusal';
 import type { TalkContext, TalkEvent, TalkJob } from '$lib/interview/talk-types';
-import { after, events, places, ways } from '../helpers/talk';
+import { after, events, from, places, ways } from '../helpers/talk';
 
 const plain = (what: unknown): string => JSON.stringify(what).replaceAll('"', '');
 /** A job by what is in its zones, and its hand where that is another one. */
@@ -38,14 +38,14 @@ function told(place: (typeof places)[number]): string[] {
     `ordered ${way.orders.map(plain).join('; ') || 'nothing'}`,
     `knows ${job ? short(job) : 'no job'}; ${plain(known)}`,
     ...events.map((event) => {
-      const { actor, state, orders } = after(...ways[place]);
-      const [before, had] = [state(), orders.length];
+      const before = way.state();
       const why = refusalOf(before, event);
       if (why) return `- ${said(event)}: refused, ${why}`;
+      const { actor, state, orders } = from(before);
       actor.send(event);
       const parts = [
         standsAt(state()),
-        ...orders.slice(had).map(plain),
+        ...orders.map(plain),
         learnt(before.context, state().context),
       ];
       return `- ${said(event)}: ${parts.filter(Boolean).join('; ')}`;

@@ -7,7 +7,7 @@ import { placeOf, replay } from '$lib/interview/replay';
 import { refusalOf, standsAt, type TalkPlace } from '$lib/interview/refusal';
 import { talk } from '$lib/interview/talk';
 import { refusals, type Refusal, type TalkJob } from '$lib/interview/talk-types';
-import { ab, after, events, fails, goesOn, hears, job, leave } from '../helpers/talk';
+import { ab, after, events, fails, from, goesOn, hears, job, leave } from '../helpers/talk';
 import { open, pitted, places, ticks, ways, withTexture, zone } from '../helpers/talk';
 
 /** Why things are refused there. */
@@ -26,10 +26,10 @@ describe('the interview as its reader has it', () => {
 
   it('takes every event in every state, or refuses it with a reason and stays as it was', () => {
     let [legal, refused] = [0, 0];
-    for (const place of places)
+    for (const place of places) {
+      const before = after(...ways[place]).state();
       for (const event of events) {
-        const { actor, state, orders } = after(...ways[place]);
-        const [before, given] = [state(), orders.length];
+        const { actor, state, orders } = from(before);
         const why = refusalOf(before, event);
         actor.send(event);
         if (why === null) legal += 1;
@@ -38,10 +38,11 @@ describe('the interview as its reader has it', () => {
           expect(refusals).toContain(why);
           expect(state().value, `${event.type} at ${place}`).toBe(before.value);
           expect(state().context).toEqual(before.context);
-          expect(orders.length).toBe(given);
+          expect(orders).toEqual([]);
         }
         expect(places).toContain(standsAt(state()));
       }
+    }
     console.log(
       `interview: ${places.length} states, ${events.length} forms of ${new Set(events.map(({ type }) => type)).size} events: ${legal} taken, ${refused} refused with a reason`,
     );

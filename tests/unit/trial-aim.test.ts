@@ -142,6 +142,15 @@ describe('the aim of a zone', () => {
     const open = { ...example.target, profile: null };
     expect(aimOf(site, answers, { ...example, target: open, steps: [fill] })?.profile).toBeNull();
   });
+  it('is what a trial begins with: the lightest hammer, one pass, no patch yet', () => {
+    const { site, answers, example } = advised(hole);
+    expect(trialOf(site, { answers }, example)).toEqual({
+      aim: aimOf(site, answers, example),
+      read: [],
+      last: null,
+      next: { notch: 0, passes: 1 },
+    });
+  });
   it('is none where there is no method to try', () => {
     const { site, answers, example } = advised(hole);
     for (const underneath of [null, 'water-jet'] as const) {

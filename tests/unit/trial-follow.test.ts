@@ -166,6 +166,15 @@ describe('advice after a method has failed on a test patch', () => {
     expect(answers.triedOut).toHaveLength(1);
   });
 
+  it('takes a method out once, where only who comes first is open', () => {
+    const cracked = { warnings: { yes: [], maybe: ['map-cracking'] } };
+    const { ended, answers } = advised(floor, bruised, cracked);
+    expect(ended.map(({ trial }) => trial.aim.method)).toEqual(['scarify']);
+    expect(answers.triedOut).toEqual([
+      { method: 'scarify', because: 'too-much', why: ['bruised'] },
+    ]);
+  });
+
   it('counts no failure against answers that ask for something else', () => {
     const rotten = { ...floor, looseness: ['rotten'], depth: ['20-to-50'], finish: ['rebuild'] };
     const { advice, answers } = advised(rotten, bruised);

@@ -34,6 +34,15 @@ describe('a patch broken out, or washed', () => {
       [{ bar: 'yes', depths: [35], passes: 2 }],
       again('finer', 0, 2, 'bar-heavy-hammer'),
     ],
+    [
+      'a bar under the heavy hammer, where the lighter one had not come to sound concrete',
+      hammer,
+      [
+        { notch: 0, passes: 2, left: 'more', depths: [10] },
+        { bar: 'yes', depths: [35] },
+      ],
+      { kind: 'stop', why: ['no-sound-base', 'bar-heavy-hammer'], ladderEnded: true },
+    ],
     ['a bar, with the lighter hammer', hammer, [{ bar: 'yes', depths: [35], notch: 0 }], goesOn],
     [
       'dull at the bottom: deeper',

@@ -28,8 +28,9 @@ function follow(
   answers: object,
   outcome: object & { readonly why: readonly WhyId[] },
   seen: Partial<Found> = {},
+  place: object = {},
 ) {
-  const { site, zones } = tradeJob([{ ...floor, ...answers }]);
+  const { site, zones } = tradeJob([{ ...floor, ...answers }], place);
   const zone = zones[0]?.answers ?? {};
   const advice = adviseZone(site, zone, { margins: false });
   const all = { kind: 'stop', ...outcome } as unknown as Outcome;
@@ -66,10 +67,17 @@ describe('the answer that a stopped patch disproves', () => {
     ],
     [
       'deeper than the deepest of several that were said',
-      { depth: ['under-3', '6-to-20'] },
+      { depth: ['under-3', '3-to-6', '6-to-20'] },
       ['hollow-below'],
       {},
       { looseness: ['hollow'], depth: ['20-to-50', 'over-50'] },
+    ],
+    [
+      'nothing was said of the depth: deeper than the patch was',
+      { depth: undefined },
+      ['hollow-below'],
+      {},
+      { looseness: ['hollow'], depth: deeper },
     ],
     [
       'the deepest band there is: nothing is left to doubt but the looseness',
@@ -170,6 +178,48 @@ describe('the answer that is doubted where the method took too little', () => {
       ...follows,
       verdict: 'prepare',
     });
+  });
+  it('not the texture, where nobody found it too smooth, and none that was not given', () => {
+    const pitted = { depth: ['film'], looseness: ['tight'], texture: ['pitted'] };
+    expect(follow(pitted, other('too-little', 'still-dusts'), { depths: [0] })?.disproved).toEqual({
+      looseness: ['powdery'],
+      depth: ['under-3'],
+    });
+    const open = { ...pitted, texture: undefined };
+    expect(follow(open, other('too-little', 'too-smooth'))).toBeNull();
+  });
+  it('not the coating, where nobody said whether there is one', () => {
+    const open = { ...sealed, contamination: undefined };
+    const follows = follow(open, other('too-little', 'still-loose'), { depths: [0] });
+    expect(follows?.disproved ?? {}).not.toHaveProperty('contamination');
+  });
+  it('dust on a tight face is powder before it is a deeper hollow', () => {
+    const hollow = { depth: ['3-to-6'], looseness: ['tight'], finish: ['rebuild'] };
+    expect(follow(hollow, other('too-little', 'still-dusts'), { depths: [0] })).toEqual({
+      method: 'scarify',
+      verdict: 'prepare',
+      disproved: { looseness: ['powdery'] },
+    });
+  });
+  it('what changes no more than who comes first is another advice, too', () => {
+    const hole = { depth: ['20-to-50'], looseness: ['fractured'], finish: ['rebuild'] };
+    expect(follow(hole, other('both', 'bruised', 'still-loose'), { depths: [0] })).toEqual({
+      method: null,
+      verdict: 'find-out-first',
+      disproved: { looseness: ['fractured'], depth: ['over-50'] },
+    });
+  });
+  it('nothing that was said already, while something else holds the work', () => {
+    const wall = { element: ['wall'], warnings: { yes: ['map-cracking'], maybe: [] } };
+    const scaled = { depth: 5, texture: ['pitted'], finish: ['overlay'] };
+    const loose = other('too-little', 'still-loose');
+    expect(follow(scaled, loose, { depths: [0] }, wall)?.disproved).toEqual({
+      looseness: ['flaking'],
+      depth: ['6-to-20'],
+    });
+    // Flaking, as deep as there is a band: nothing is left to doubt.
+    const deepest = { depth: ['over-50'], texture: ['pitted'], finish: ['rebuild'] };
+    expect(follow(deepest, loose, { depths: [0] })).toBeNull();
   });
   it('nothing where no smoother texture changes the advice, or none is smoother', () => {
     const smooth = other('too-little', 'too-smooth');

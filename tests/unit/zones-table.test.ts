@@ -11,6 +11,7 @@ import { zonesCsv } from '$lib/ui/job/zones-table';
 import { questionWords } from '$words/questions';
 import { formatter } from '../helpers/plain-formatter';
 import { anyJob } from '../helpers/any-job';
+import { rounds } from '../helpers/rounds';
 
 const says = { metric: formatter('metric'), us: formatter('us') };
 const units = fc.constantFrom('metric', 'us');
@@ -26,7 +27,7 @@ describe('zones as a table', () => {
         expect(problems).toEqual([]);
         expect(zones).toEqual(job.zones.map(({ name, answers }) => ({ name, answers })));
       }),
-      { numRuns: 300 },
+      { numRuns: rounds(75, 300) },
     );
   });
 
@@ -58,7 +59,7 @@ describe('zones as a table', () => {
           expect(cellText(plainCell(text))).toBe(text);
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: rounds(500, 2000) },
     );
   });
 

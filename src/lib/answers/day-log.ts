@@ -34,13 +34,10 @@ export interface TaskLog {
 /** What was told of each step of a zone. */
 export type DayLog = Readonly<Partial<Record<StepId, TaskLog>>>;
 
-const pattern = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):[0-5]\d:[0-5]\d[+-](0\d|1[0-4]):[0-5]\d$/;
+const pattern = /^.{10}T([01]\d|2[0-3]):[0-5]\d:[0-5]\d[+-](0\d|1[0-4]):[0-5]\d$/;
 
 /** Whether a text is a moment that there is. */
-export function isMoment(text: string): boolean {
-  const [, date] = pattern.exec(text) ?? [];
-  return date !== undefined && isDate(date);
-}
+export const isMoment = (text: string): boolean => pattern.test(text) && isDate(dateOf(text));
 
 /** Milliseconds since 1970. */
 export const instantOf = (moment: Moment): number => Date.parse(moment);

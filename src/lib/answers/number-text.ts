@@ -63,7 +63,7 @@ export function numberIn(text: string): number | null {
   let plain = text.replace(/[\s\u00a0\u2007\u2009\u202f]+/g, ' ').replace('\u2212', '-');
   for (const [sign, fraction] of Object.entries(signs)) plain = plain.replace(sign, ` ${fraction}`);
   const parts = /^([+-]?) ?(?:(\d[\d ]*?) )??(?:(\d+) ?\/ ?(\d+))$/.exec(plain.trim());
-  const [, sign = '', whole, top, bottom] = parts ?? /^([+-]?) ?(.*)$/.exec(plain.trim()) ?? [];
+  const [, sign = '', whole, top, bottom] = parts ?? /([+-]?) ?(.*)/.exec(plain.trim()) ?? [];
   const fraction = top === undefined ? 0 : Number(top) / Number(bottom);
   if (!Number.isFinite(fraction)) return null;
   const size = whole === undefined ? 0 : digitsIn(whole);

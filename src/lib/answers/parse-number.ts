@@ -95,10 +95,11 @@ const spelled: readonly (readonly [RegExp, string])[] = [
   [/[″”“]|''/g, '"'],
   [/[′’‘]/g, "'"],
   [/²/g, '2'],
-  [/\b(?:inches|inch)\b/g, 'in'],
-  [/\b(?:feet|foot)\b/g, 'ft'],
-  [/\b(?:metres|meters|metre|meter)\b/g, 'm'],
-  [/\b(?:square|sq\.?)\s*/g, 'sq'],
+  // Units stand close behind a digit, too.
+  [/(?<![a-z])(?:inches|inch)\b/g, 'in'],
+  [/(?<![a-z])(?:feet|foot)\b/g, 'ft'],
+  [/(?<![a-z])(?:metres|meters|metre|meter)\b/g, 'm'],
+  [/(?<![a-z])(?:square|sq\.?)\s*/g, 'sq'],
   [/\u2212/g, '-'],
   [/[\s\u00a0\u202f]+/g, ' '],
 ];
@@ -107,23 +108,22 @@ const spelled: readonly (readonly [RegExp, string])[] = [
 function measureIn(text: string, field: NumberField): number | NumberProblem {
   const sizes = written[field.unit];
   const piece = /([^a-z'"]+?)\s*(sqft|sqm|ft2|m2|sf|mm|cm|m|in|ft|"|')\.?(?=$|[\s\d-])/g;
-  const pieces = sizes ? [...text.matchAll(piece)] : [];
+  const pieces = [...text.matchAll(piece)];
   if (!sizes || !pieces.length) {
     const size = numberIn(text);
     return size === null ? 'not-a-number' : toEngine(size, field);
   }
-  const bare = (all: string) => all.replace(/\s/g, '');
-  if (bare(pieces.map(([found]) => found).join('')) !== bare(text)) return 'not-a-number';
+  if (pieces.map(([found]) => found).join('') !== text) return 'not-a-number';
   let sum = 0;
   for (const [, digits = '', name = ''] of pieces) {
     const size = sizes[name];
     if (size === undefined) return 'other-unit';
-    // "12'-6"" is written with a dash between, which is no minus.
-    const count = numberIn(sum > 0 ? digits.replace(/^\s*-/, '') : digits);
-    if (count === null) return 'not-a-number';
+    // A minus before all is one of all: -2' 6" is -30 in. The dash in 12'-6" is none.
+    const count = numberIn(digits.replace(/^\s*-/, ''));
+    if (count === null || count < 0) return 'not-a-number';
     sum += count * size;
   }
-  return sum;
+  return text.startsWith('-') ? -sum : sum;
 }
 
 /** Numbers that went through another unit and back may lie this share beside a limit they equal. */
@@ -227,7 +227,7 @@ function fractionOf(shown: number): string | null {
   const rest = Math.abs(shown) - whole;
   for (let bottom = 3; bottom <= 64; bottom++) {
     const top = Math.round(rest * bottom);
-    if (top > 0 && top < bottom && same(whole + top / bottom, Math.abs(shown)))
+    if (same(whole + top / bottom, Math.abs(shown)))
       return `${shown < 0 ? '-' : ''}${whole ? `${whole} ` : ''}${top}/${bottom}`;
   }
   return null;

@@ -14,8 +14,8 @@ export type Rest =
   /** The area of these zones has not been said. */
   | { readonly id: 'no-area'; readonly zones: readonly string[] };
 
-/** Digits of a difference that count: subtracting decimals leaves dust behind them. */
-const digits = 12;
+/** Decimals of a m2 that count: subtracting leaves dust behind them, the more the larger the whole. */
+const decimals = 9;
 
 /** What the zones other than the rest itself leave of the whole. */
 export function restOf({ zones, totalArea, rest }: Job): Rest {
@@ -24,7 +24,7 @@ export function restOf({ zones, totalArea, rest }: Job): Rest {
   const unknown = others.filter(({ answers }) => typeof answers.area !== 'number');
   if (unknown.length) return { id: 'no-area', zones: unknown.map(({ id }) => id) };
   const taken = others.reduce((sum, { answers }) => sum + Number(answers.area), 0);
-  const area = Number((totalArea - taken).toPrecision(digits));
+  const area = Number((totalArea - taken).toFixed(decimals));
   if (Math.abs(area) < rangeOf('limit.area')[0]) return { id: 'nothing' };
   return area > 0 ? { id: 'left', area } : { id: 'over', area: -area };
 }

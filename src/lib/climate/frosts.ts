@@ -18,7 +18,7 @@ export function isSouthern(days: readonly Day[]): boolean {
       sum.summerDays += 1;
     }
   }
-  if (!sum.winterDays || !sum.summerDays) return false;
+  // Nothing divided by nothing is neither more nor less.
   return sum.winter / sum.winterDays > sum.summer / sum.summerDays;
 }
 

@@ -19,8 +19,8 @@ export const callKinds = [
 ] as const;
 export type CallKind = (typeof callKinds)[number];
 
-/** What each reason against a method says about whoever picks it all the same. */
-const kindOf: Readonly<Record<(typeof rejectionRules)[number], CallKind>> = {
+/** What each reason against a method says about whoever picks it all the same; what is held waits. */
+const kindOf: Readonly<Record<Exclude<(typeof rejectionRules)[number], 'held'>, CallKind>> = {
   'leaves-loose': 'too-gentle',
   'past-its-reach': 'too-gentle',
   'leaves-contaminant': 'too-gentle',
@@ -45,7 +45,6 @@ const kindOf: Readonly<Record<(typeof rejectionRules)[number], CallKind>> = {
   'would-do-too': 'would-do',
   'not-on-this-ladder': 'would-do',
   'specialist-alternative': 'would-do',
-  held: 'must-wait',
 };
 
 /** A call beside the advice. */

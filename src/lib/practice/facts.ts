@@ -15,19 +15,17 @@ const telling: readonly QuestionId[] = [
 
 /**
  * Whether a fact may stand folded: in a case of the first level, where it tells of nothing that
- * decides it. A crack that is not there and the winter do not; a bar in sight does, and so does the
- * place where it is no floor, or its size where that decides.
+ * decides it. Cracks, of which a case of that level has none, and the winter do not; a bar in sight
+ * does, and so does the place where it is no floor, or its size where that decides.
  */
 export function isAside(one: Case, { about }: Pick<Told, 'about'>): boolean {
   if (levelOf(one) > 1) return false;
-  const { cracks, steel } = one.zone;
   const place = !isFloor(one.site.element) || twistsOf(one).includes('size-decides');
   return !about.some(
     (id) =>
       telling.includes(id) ||
       (place && (id === 'element' || id === 'area')) ||
-      (id === 'cracks' && cracks !== 'none') ||
-      (id === 'steel' && steel !== 'none-seen'),
+      (id === 'steel' && one.zone.steel !== 'none-seen'),
   );
 }
 

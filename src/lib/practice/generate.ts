@@ -25,7 +25,7 @@ export const generatedId = (seed: number): string => `${drawing}-${seed}`;
 export function seedIn(id: string): number | null {
   const [, drawn, digits] = /^(g\d+)-(0|[1-9]\d{0,9})$/.exec(id) ?? [];
   if (drawn !== drawing) return null;
-  const seed = digits === undefined ? NaN : Number(digits);
+  const seed = Number(digits);
   return seed <= lastSeed ? seed : null;
 }
 
@@ -59,10 +59,7 @@ const thicknesses = [100, 120, 150, 180, 200, 250] as const;
 function drawSite(dice: Dice, lean: Lean): SettledSite {
   const warnings: Warning[] = lean.warning ? [lean.warning] : [];
   // Now and then a sign that need not hold anything up: whether it does is what is to be learned.
-  if (dice.chance(lean.warning ? 0.1 : 0.25)) {
-    const other = dice.pick(choicesOf('warnings'));
-    if (!warnings.includes(other)) warnings.push(other);
-  }
+  if (dice.chance(lean.warning ? 0.1 : 0.25)) warnings.push(dice.pick(choicesOf('warnings')));
   const known = lean.thickness ? lean.thickness === 'known' : dice.chance(0.7);
   return {
     element: dice.pick(lean.element ?? choicesOf('element')),

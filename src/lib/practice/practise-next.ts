@@ -40,10 +40,9 @@ export function practiseNext(set: PracticeSet, mixUps: readonly MixUp[]): readon
   for (const { pick, answer } of mixUps) {
     // Mixed up either way round, it is the same two to tell apart.
     const pair = [pick, answer].sort().join(' ');
-    if (named.size === mostNamed && !named.has(pair)) continue;
+    if (named.size === mostNamed || named.has(pair)) continue;
     const cases = [answer, pick].flatMap((call) => newFirst(rightFor(call)).slice(0, mostOfEach));
-    if (!named.has(pair) && cases.length)
-      named.set(pair, { apart: gentlerFirst(pick, answer), set: { cases } });
+    if (cases.length) named.set(pair, { apart: gentlerFirst(pick, answer), set: { cases } });
   }
   return [...named.values()];
 }

@@ -12,9 +12,9 @@ export const mostGenerated = 50;
 /** The ids of a set's cases, in the order they are tried. */
 export const casesOf = ({ cases, generated }: PracticeSet): string[] => [
   ...cases,
-  ...Array.from({ length: generated?.count ?? 0 }, (_, index) =>
-    generatedId((generated?.seed ?? 0) + index),
-  ),
+  ...(generated
+    ? Array.from({ length: generated.count }, (_, index) => generatedId(generated.seed + index))
+    : []),
 ];
 
 /** The last seed a run of that many may start from. */

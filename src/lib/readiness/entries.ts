@@ -9,6 +9,9 @@ export interface Place {
   readonly row?: number;
 }
 
+/** Whether what was typed is a number at all. */
+export const isNumber = (entry: Entry): entry is number => Number.isFinite(entry);
+
 /**
  * Reads one typed number; a wrong one becomes a problem and is left out, never changed.
  * @param limit figure with the lowest and highest value that is taken seriously
@@ -20,7 +23,7 @@ export function readNumber(
   problems: Problem[],
 ): number | undefined {
   if (entry === undefined || entry === '') return undefined;
-  if (typeof entry === 'string' || !Number.isFinite(entry)) {
+  if (!isNumber(entry)) {
     problems.push({ id: 'not-a-number', ...place, typed: entry });
     return undefined;
   }

@@ -12,12 +12,12 @@ export interface Finding {
   readonly figures?: readonly FigureId[];
 }
 
-/** Whether a group of like breaks is good enough, too low, or too small to say. */
-function judgeGroup({ summary }: ModeGroup, asked: Asked): 'passes' | 'low' | 'open' {
+/** What is wrong with a group of like breaks: too low, or too small to say; null where it is good enough. */
+function judgeGroup({ summary }: ModeGroup, asked: Asked): 'low' | 'open' | null {
   // Where every single result reaches what is asked of the mean, any mean of them does.
-  if (summary.least >= asked.mean) return 'passes';
+  if (summary.least >= asked.mean) return null;
   if (summary.n < asked.tests) return 'open';
-  return summary.mean >= asked.mean ? 'passes' : 'low';
+  return summary.mean >= asked.mean ? null : 'low';
 }
 
 const lowRule = ({ planes }: ModeGroup): VerdictRule =>

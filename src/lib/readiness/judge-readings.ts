@@ -28,7 +28,7 @@ type Given = Readonly<Partial<Record<GivenId, number>>>;
 const choice =
   (marks: Readonly<Record<string, Mark>>): Judge =>
   (value) =>
-    marks[value] ?? 'pass';
+    marks[value] as Mark;
 const number =
   (judge: (value: number, given: Given, context: ReadingContext) => Mark): Judge =>
   (value, given, context) =>
@@ -207,7 +207,7 @@ function readReadings(check: CheckId, result: CheckResult | undefined, problems:
   typed.forEach((reading, index) => {
     if (reading === '') return;
     const place = { check, field: 'reading', row: index + 1 } as const;
-    if (typeof reading === 'string' && choices.includes(reading))
+    if ((choices as readonly Reading[]).includes(reading))
       values.push({ value: reading, row: index + 1 });
     else if (!limit) problems.push({ id: 'unknown-choice', ...place, typed: reading });
     else {

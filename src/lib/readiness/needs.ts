@@ -144,7 +144,8 @@ export function checksFor(situation: CheckSituation, own?: OwnFigures): Need[] {
       why: { rule, facts, ...(figures && { figures }) },
       passes: [
         ...(check === 'profile' && figures ? figures : []),
-        ...checks[check].figures.filter((id) => check !== 'profile' || id !== 'csp.scale'),
+        // The whole scale of grades passes nobody.
+        ...checks[check].figures.filter((id) => id !== 'csp.scale'),
       ],
     });
   }

@@ -62,7 +62,7 @@ const workKinds: readonly ((step: StepId) => boolean)[] = [
   (step) => step === 'saw-cut',
   (step) => step === 'fill-level',
   roughens,
-  (step) => step !== 'saw-cut' && !roughens(step) && makesSlurry(step),
+  makesSlurry,
 ];
 
 /** The ways the open answers that matter to the checks could turn out. */
@@ -153,7 +153,6 @@ export function needsOf(
       depends: certain ? [] : dependsOn(isNeeded),
     });
   }
-  const finishes = [...possible('finish', zone.finish)];
   return {
     needs,
     profile: commonProfile(ways, own),
@@ -162,7 +161,7 @@ export function needsOf(
       !site.warnings || [...site.warnings.yes, ...site.warnings.maybe].includes('tendons-possible'),
     wantsDry: ways.some((way) => !wantsDamp(way.zone)),
     cement: ways.every((way) => isCement(way.zone)),
-    finishes,
+    finishes: possible('finish', zone.finish),
   };
 }
 

@@ -1,6 +1,6 @@
 import { planes, type Plane, type PullOffTest } from '$lib/answers/readiness-record';
 import { rangeOf, valueOf, type OwnFigures } from '$shared/figures';
-import { readNumber } from './entries';
+import { isNumber, readNumber } from './entries';
 import type { Problem } from './rules';
 import { summaryOf, type Summary } from './statistics';
 import { stressFrom } from './stress';
@@ -62,25 +62,21 @@ function readStress(test: PullOffTest, row: number, problems: Problem[]): number
     if (problems.length === before) problems.push({ id: 'zero-disc', ...place('disc') });
     return undefined;
   }
-  const [lowest, highest] = rangeOf('limit.stress');
   const { force } = test;
-  if (typeof force === 'string' || !Number.isFinite(force)) {
+  if (!isNumber(force)) {
     problems.push({ id: 'not-a-number', ...place('force'), typed: force });
     return undefined;
   }
-  const stress = stressFrom(force, disc);
-  if (stress < lowest || stress > highest) {
-    const limits = [lowest, highest].map((edge) => edge / stressFrom(1, disc));
+  // Told in forces, and held against what is told.
+  const [lowest, highest] = rangeOf('limit.stress');
+  const each = stressFrom(1, disc);
+  const limits = [lowest / each, highest / each] as const;
+  if (force < limits[0] || force > limits[1]) {
     const id = force < 0 ? 'negative' : 'out-of-range';
-    problems.push({
-      id,
-      ...place('force'),
-      typed: force,
-      limits: [limits[0] ?? 0, limits[1] ?? 0],
-    });
+    problems.push({ id, ...place('force'), typed: force, limits });
     return undefined;
   }
-  return stress;
+  return stressFrom(force, disc);
 }
 
 /** Percent that shares may miss 100 by, for thirds typed as 33, 33, 33. Arithmetic, not trade. */

@@ -3,6 +3,7 @@ import { mersenne } from 'pure-rand/generator/mersenne';
 import { checkIds, type CheckId, type Entry } from '$lib/answers/readiness-record';
 import { figures, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import { checks, type CountRule } from './checks';
+import { isNumber } from './entries';
 import type { Problem } from './rules';
 
 /** How many tests, and on whose word. */
@@ -65,8 +66,7 @@ function readCount(
 ): number | undefined {
   if (typed === undefined || typed === '') return undefined;
   const limits = [1, figures['limit.tests'].range?.[1] ?? 1] as const;
-  if (typeof typed === 'string' || !Number.isFinite(typed))
-    problems.push({ id: 'not-a-number', check, field: 'count', typed });
+  if (!isNumber(typed)) problems.push({ id: 'not-a-number', check, field: 'count', typed });
   else if (!Number.isInteger(typed))
     problems.push({ id: 'not-whole', check, field: 'count', typed });
   else if (typed < limits[0] || typed > limits[1])

@@ -29,7 +29,7 @@ export const isTried = (method: MethodId): boolean => method !== 'water-jet';
 /** The damaged depth by the answers, mm at the most. */
 function damageOf(site: SiteAnswers, { depth, looseness, contamination }: ZoneAnswers): number {
   // The straightedge lies on the old surface, so a build coat counts in what comes off.
-  const coat = [...(contamination?.yes ?? []), ...(contamination?.maybe ?? [])];
+  const coat = [contamination?.yes, contamination?.maybe].flat();
   const coated = coat.includes('thick-coating') || coat.includes('rubbery-coating');
   const least = coated ? valueOf('depth.thin') : 0;
   if (isSurely(looseness, 'tight')) return least;

@@ -27,8 +27,8 @@ export interface AdvisedTried {
 
 /** What the trial of a method has settled; null while it has not failed. */
 function triedOut({ aim, last }: ZoneTrial): TriedOut | null {
-  if (last?.outcome.kind !== 'other-method') return null;
-  const { because = 'both', why } = last.outcome;
+  if (!last?.outcome.because) return null;
+  const { because, why } = last.outcome;
   return { method: aim.method, because, why };
 }
 

@@ -52,14 +52,11 @@ function suspects({ why, because }: Outcome, found: Found, answers: ZoneAnswers)
   }
   if (why.includes('past-partial-depth')) return [{ depth: Math.max(...found.depths) }];
   const list: Disproved[] = [];
-  const { yes = [], maybe = [] } = answers.contamination ?? {};
-  if (why.includes('still-loose') && yes.includes('thin-coating'))
-    list.push({
-      contamination: {
-        yes: [...yes.filter((each) => each !== 'thin-coating'), 'thick-coating'],
-        maybe,
-      },
-    });
+  const { contamination } = answers;
+  if (why.includes('still-loose') && contamination?.yes.includes('thin-coating')) {
+    const others = contamination.yes.filter((each) => each !== 'thin-coating');
+    list.push({ contamination: { ...contamination, yes: [...others, 'thick-coating'] } });
+  }
   if (why.includes('too-smooth') && answers.texture) {
     const textures: readonly Texture[] = choicesOf('texture');
     const smoother = textures.slice(0, textures.indexOf(answers.texture[0]));
@@ -82,6 +79,9 @@ function suspects({ why, because }: Outcome, found: Found, answers: ZoneAnswers)
   return list;
 }
 
+/** The method of the likeliest case, held or not: whether advice is another one goes by that. */
+const likeliest = ({ outcomes }: ZoneAdvice) => outcomes[0]?.method;
+
 /**
  * What a patch that ended the trial says of the answers: the first of them that may have been wrong
  * and with which changed the advice is another one. That the method itself is out where no setting
@@ -96,10 +96,9 @@ export function followFrom(
   answers: TriedAnswers,
   advice: ZoneAdvice,
 ): Following | null {
-  const method = advice.outcomes[0]?.method ?? null;
   for (const disproved of suspects(outcome, found, answers)) {
     const next = adviseZone(site, { ...answers, ...disproved }, { margins: false });
-    const same = next.verdict === advice.verdict && next.method === method;
+    const same = next.verdict === advice.verdict && likeliest(next) === likeliest(advice);
     if (same && outcome.kind !== 'stop') continue;
     return { method: next.method, disproved, verdict: next.verdict };
   }

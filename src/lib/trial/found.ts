@@ -43,7 +43,7 @@ export function numberIn(
  * since only they tell too deep from too little: a pass that took nothing is 0.
  */
 export function foundOn(patch: PatchTried): Found | { readonly missing: readonly Missing[] } {
-  const depths = (patch.depths ?? []).flatMap((depth) => numberIn(depth, 'depth') ?? []);
+  const depths = patch.depths?.flatMap((depth) => numberIn(depth, 'depth') ?? []) ?? [];
   const { stones, left, bar, sound, notch, passes, profile } = patch;
   if (!depths.length || !stones || !left || !bar || !sound) {
     const missing: Missing[] = [];

@@ -41,10 +41,11 @@ export function trialOf(
 ): ZoneTrial | null {
   const aim = aimOf(site, zone.answers, advice);
   if (!aim) return null;
-  const found = (zone.trial ?? []).flatMap((patch, index) => {
-    const seen = patch.method === aim.method ? foundOn(patch) : null;
-    return seen && isFound(seen) ? [{ index, found: seen }] : [];
-  });
+  const found =
+    zone.trial?.flatMap((patch, index) => {
+      const seen = patch.method === aim.method ? foundOn(patch) : null;
+      return seen && isFound(seen) ? [{ index, found: seen }] : [];
+    }) ?? [];
   const outcomes = readAll(
     found.map((each) => each.found),
     aim,

@@ -32,7 +32,6 @@ export function readNumber(text: string, most?: number): Cell {
     // Dates have strokes; a fraction no instrument writes.
     if (small.includes('/')) return 'bad';
     const [first, decimal] = waysOf(small);
-    if (decimal && most === undefined) return 'bad';
     number = numberIn((decimal ?? first)?.text ?? '');
     if (number === null || (decimal && Math.abs(number) > (most ?? 0))) return 'bad';
   }

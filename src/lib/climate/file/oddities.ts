@@ -42,11 +42,9 @@ export function findOddities(
   const means = yearMeans(days);
   const sorted = [...means.values()].sort((a, b) => a - b);
   const middle = sorted[Math.floor((sorted.length - 1) / 2)];
-  if (middle !== undefined && sorted.length > 1) {
-    for (const [year, mean] of means)
-      if (Math.abs(mean - middle) > valueOf('weather.year-jump'))
-        odd.push(yearJump(year, days, rowOf));
-  }
+  for (const [year, mean] of means)
+    if (Math.abs(mean - (middle ?? mean)) > valueOf('weather.year-jump'))
+      odd.push(yearJump(year, days, rowOf));
   let [snow, water] = [0, 0];
   for (const day of days) {
     if (day.snow === null || day.snow <= 0 || day.rain === null) continue;
@@ -54,6 +52,6 @@ export function findOddities(
     water += day.rain;
   }
   const excess = valueOf('snow.excess');
-  if (snow * valueOf('snow.water') > excess * water && snow > 0) odd.push({ id: 'snow-lying' });
+  if (snow * valueOf('snow.water') > excess * water) odd.push({ id: 'snow-lying' });
   return odd;
 }

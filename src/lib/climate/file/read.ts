@@ -64,20 +64,19 @@ export function readDays(table: Table, layout: Layout): FileRead {
   const days = new Map<number, Day>();
   const rowOf = new Map<number, number>();
   const disputed = new Set<number>();
-  let [rows, bad, sorted, before, started] = [0, 0, true, -Infinity, false];
+  let [rows, bad, sorted, before] = [0, 0, true, -Infinity];
   for (let index = layout.header + 1; index < table.length; index += 1) {
     const row = table[index];
     if (!row || isBlank(row) || !isOfStation(row, layout)) continue;
     const { day, problems: wrong } = readRow(row, index + 1);
     // Rows of units or notes between the names and the first day are not days gone wrong.
-    if (!day && !started && rows === 0 && index <= layout.header + 3) continue;
+    if (!day && rows === 0 && index <= layout.header + 3) continue;
     rows += 1;
     if (wrong.length) {
       bad += 1;
       problems.push(...wrong);
     }
     if (!day) continue;
-    started = true;
     if (day.at < before) sorted = false;
     before = day.at;
     const known = days.get(day.at);

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { authored } from '$lib/practice/authored';
+import { diceFrom } from '$lib/practice/dice';
+import { generate, lastSeed } from '$lib/practice/generate';
+import { levelOf, type Level } from '$lib/practice/level';
+import { dueCases, nextCase } from '$lib/practice/next';
+import type * as progress from '$lib/practice/progress';
+
+const ids = (of: (one: (typeof authored)[number]) => boolean) =>
+  authored.filter(of).map(({ id }) => id);
+const ofLevel = (level: Level) => ids((one) => levelOf(one) === level);
+
+describe('the case to try now', () => {
+  const known = (level: Level, ...of: string[]): progress.Standing => ({
+    ...{ level, last: null },
+    known: new Map(of.map((id) => [id, { case: id, due: Infinity, tried: 1, last: 'good' }])),
+  });
+  const due = (...of: [string, number][]): progress.Standing => ({
+    ...{ level: 1, last: null },
+    known: new Map(of.map(([id, at]) => [id, { case: id, due: at, tried: 1, last: 'good' }])),
+  });
+  it('is what has come back by this very moment, the longest overdue first', () => {
+    const standing = due(
+      ['bakery-dust', 5],
+      ['g2-7', 3],
+      ['g1-7', 1],
+      ['gone', 1],
+      ['museum-floor', 6],
+    );
+    expect(dueCases(standing, 5)).toEqual(['g2-7', 'bakery-dust']);
+    expect(nextCase(standing, 5, 1)).toEqual({ id: 'g2-7', why: 'comes-back' });
+  });
+  it('is else a new one of the level, else one left over from below', () => {
+    expect(ofLevel(3)).toContain(nextCase(known(3), 0, 4).id);
+    expect(ofLevel(2)).toContain(nextCase(known(3, ...ofLevel(3)), 0, 4).id);
+    const [left] = ofLevel(1);
+    const rest = [...ofLevel(1).slice(1), ...ofLevel(2), ...ofLevel(3)];
+    expect(nextCase(known(3, ...rest), 0, 4)).toEqual({ id: left, why: 'new' });
+    const several = [1, 2, 3, 4, 5, 6].map((seed) => nextCase(known(1), 0, seed).id);
+    expect(new Set(several).size).toBeGreaterThan(2);
+  });
+  it('is else a generated one that was not tried, of the level or next to it', () => {
+    const seed = 11;
+    const from = diceFrom(seed).between(0, lastSeed - 60);
+    const run = Array.from({ length: 60 }, (_, at) => generate(from + at));
+    const all = ids(() => true);
+    // Nearest to the last level first, and of equals the one drawn first.
+    const order = run
+      .map((one) => ({ id: one.id, far: 4 - levelOf(one) }))
+      .sort((one, other) => one.far - other.far)
+      .map(({ id }) => id);
+    for (const tried of [0, 1, 59])
+      expect(nextCase(known(4, ...all, ...order.slice(0, tried)), 0, seed)).toEqual({
+        ...{ id: order[tried], why: 'new' },
+      });
+    // Where all of them were tried, one of them comes again.
+    expect(nextCase(known(4, ...all, ...order), 0, seed).id).toBe(run[0]?.id);
+  });
+});

@@ -1,0 +1,195 @@
+import { describe, expect, it } from 'vitest';
+import type { Mark, Place, Survey } from '$lib/answers/survey';
+import { drawnJob, drawnPatches, spotsOf } from '$lib/survey/drawn';
+import { outlineOf } from '$lib/survey/outline';
+import { groundsOf, surveyOf, type SurveyResult } from '$lib/survey/survey';
+import { lengthByZone, zoneGrounds, zoneOf } from '$lib/survey/zones';
+import { drawn, rectangle } from '../helpers/drawings';
+
+const near = (value: number) => expect.closeTo(value, 6) as number;
+const slab = { length: 6000, width: 8000 };
+const ring = outlineOf(slab);
+
+describe('zones on a drawing', () => {
+  const claim = (zone: string, ...box: Parameters<typeof rectangle>) => ({
+    zone,
+    ring: rectangle(...box),
+  });
+  it('have what their spots claim before what is painted, in the order of the job; the rest has the rest', () => {
+    const grounds = (rest?: string) =>
+      zoneGrounds(
+        ring,
+        ['a', 'b', 'c'],
+        [claim('b', 1000, 1000, 1000, 1000), claim('b', 1500, 1000, 1000, 1000)],
+        [
+          claim('a', 0, 0, 3000, 8000),
+          claim('b', 2000, 0, 2000, 8000),
+          claim('z', 0, 0, 6000, 8000),
+        ],
+        rest,
+      );
+    const areas = (rest?: string) => grounds(rest).zones.map(({ id, area }) => [id, area]);
+    expect(areas()).toEqual([
+      ['a', near(22.5)],
+      ['b', near(9.5)],
+    ]);
+    expect(grounds().unclaimed).toBeCloseTo(16, 6);
+    expect(areas('c')).toEqual([
+      ['a', near(22.5)],
+      ['b', near(9.5)],
+      ['c', near(16)],
+    ]);
+    expect(grounds('c').unclaimed).toBe(0);
+    expect(areas('a')[0]).toEqual(['a', near(38.5)]);
+    expect(grounds('gone').unclaimed).toBeCloseTo(16, 6);
+  });
+  const { zones } = zoneGrounds(
+    ring,
+    ['a', 'b'],
+    [],
+    [claim('a', 0, 0, 3000, 8000), claim('b', 3000, 0, 2000, 8000)],
+    undefined,
+  );
+  it('are looked up by ground and measured along lines, to both sides where a line is an outline', () => {
+    expect(zoneOf(rectangle(2500, 0, 1500, 100), zones)).toBe('b');
+    expect(zoneOf(rectangle(2500, 0, 900, 100), zones)).toBe('a');
+    expect(zoneOf(rectangle(5500, 0, 100, 100), zones)).toBeUndefined();
+    const along = (line: Place[], beside?: number) =>
+      Object.fromEntries(lengthByZone(line, zones, beside));
+    expect(
+      along([
+        [1000, 500],
+        [6000, 500],
+      ]),
+    ).toEqual({ a: near(2), b: near(2) });
+    expect(
+      along([
+        [1000, 500],
+        [1000, 900],
+        [4000, 900],
+      ]),
+    ).toEqual({ a: near(2.4), b: near(1) });
+    expect(
+      along(
+        [
+          [0, 0],
+          [0, 8000],
+        ],
+        5,
+      ),
+    ).toEqual({ a: near(8) });
+    expect(
+      along(
+        [
+          [3000, 0],
+          [3000, 8000],
+        ],
+        5,
+      ),
+    ).toEqual({ a: near(8), b: near(8) });
+    expect(
+      along(
+        [
+          [0, 8000],
+          [5000, 8000],
+        ],
+        5,
+      ),
+    ).toEqual({ a: near(3), b: near(2) });
+    expect(
+      along([
+        [5500, 0],
+        [5500, 800],
+      ]),
+    ).toEqual({});
+  });
+});
+
+describe('a job with a drawing', () => {
+  const spot = (x: number, more = {}): Mark => ({
+    kind: 'spot',
+    corners: rectangle(x, 1000, 400, 300),
+    ...more,
+  });
+  const line = (y: number): Place[] => [
+    [500, y],
+    [2500, y],
+  ];
+  const marks: Mark[] = [
+    { kind: 'zone', zone: 'a', corners: rectangle(0, 0, 3000, 8000) },
+    spot(1000, { depth: 30 }),
+    { kind: 'crack', line: line(4000), crack: 'open' },
+    { kind: 'crack', line: line(5000) },
+    { kind: 'crack', line: line(5500), crack: 'open', zone: 'b' },
+    { kind: 'bar', line: line(6000) },
+    {
+      kind: 'upright',
+      line: [
+        [0, 0],
+        [0, 8000],
+      ],
+    },
+    spot(4000, { zone: 'b', depth: 40 }),
+    spot(4400, { zone: 'b' }),
+    { kind: 'spot', corners: rectangle(5000, 5000, 100, 20) },
+  ];
+  const survey: Survey = { slab, marks };
+  const job = drawn(survey, ['a', 'b', 'c', 'd'], { thickness: 150, freezeThaw: ['often'] });
+  const result = surveyOf(job) as SurveyResult;
+
+  it('comes to areas, lengths, patches and what they take off', () => {
+    expect(result).toMatchObject({
+      ...{ area: 48, skipped: [9], unclaimed: near(24 - 0.24), bars: 2, upright: 8 },
+      ...{ areas: { a: near(24), b: near(0.24) }, cracks: { open: 4, 'not-sure': 2 } },
+      ...{ cracksByZone: { a: near(4), b: 2 }, uprightByZone: { a: near(8) } },
+      patches: [
+        { spots: [1], zone: 'a', depth: 30, x: 900, length: 600 },
+        { spots: [7, 8], zone: 'b', x: 3900, length: 1000 },
+      ],
+      removal: { volume: near(0.3 * 0.043), share: null, withoutDepth: [1] },
+      ...{ chained: null, spacing: null, found: null, hollow: null, untapped: [], remarks: [] },
+    });
+    expect(result.patches[1]).not.toHaveProperty('depth');
+    expect(result.sawCut).toBeCloseTo(2.2 + 3, 6);
+    expect(surveyOf(job)).toBe(result);
+    expect(surveyOf({ ...job, own: { 'patch.merge': 1 } })).not.toBe(result);
+    expect(surveyOf(drawn({ slab }, []))?.areas).toEqual({});
+    const { survey: _none, ...bare } = job;
+    expect([surveyOf(bare), groundsOf(bare)]).toEqual([null, []]);
+    expect(groundsOf(job).map(({ id }) => id)).toEqual(['a', 'b']);
+  });
+
+  it('gives what is drawn for what was typed, and leaves what it says nothing about', () => {
+    const typed = {
+      ...job,
+      zones: job.zones.map((zone) => ({
+        ...zone,
+        answers: { area: 5, crackLength: 7, borderLength: 9 },
+      })),
+    };
+    const after = drawnJob(typed, result);
+    expect(after.totalArea).toBe(48);
+    expect(after.zones.map(({ answers }) => answers)).toEqual([
+      { area: near(24), crackLength: near(4), borderLength: near(8) },
+      { area: near(0.24), crackLength: 2, borderLength: 0 },
+      { area: 5, crackLength: 7, borderLength: 9 },
+      { area: 5, crackLength: 7, borderLength: 9 },
+    ]);
+    expect(drawnJob(typed, null)).toBe(typed);
+    const bare = surveyOf(drawn({ slab, marks: [marks[0] as Mark] }, ['a', 'b', 'c', 'd']));
+    expect(drawnJob(typed, bare).zones[0]?.answers).toEqual({
+      area: near(24),
+      crackLength: 7,
+      borderLength: 9,
+    });
+  });
+
+  it('has the patches of a zone, with its spots counted anew', () => {
+    const layout = drawnPatches('b', result);
+    expect(layout).toEqual({ patches: [result.patches[1]], skipped: [] });
+    expect([drawnPatches('c', result), drawnPatches('a', null)]).toEqual([null, null]);
+    const { spots, layout: counted } = spotsOf(survey, layout as never);
+    expect(spots).toEqual([4000, 4400].map((x) => ({ x, y: 1000, length: 400, width: 300 })));
+    expect(counted.patches[0]?.spots).toEqual([0, 1]);
+  });
+});
