@@ -43,9 +43,13 @@ describe('the clock of the work', () => {
 describe('the calendar of a job', () => {
   // ISO 8601: 1 May 2026 is a Friday.
   const calendar = { start: '2026-05-01', weekly: ['sat'], off: ['2026-05-04'] } as const;
-  const job = tradeJob([{ depth: 40, looseness: ['hollow'] }], {}, {
-    ...{ crew: 3, hoursPerDay: 6, calendar: calendar as never },
-  });
+  const job = tradeJob(
+    [{ depth: 40, looseness: ['hollow'] }],
+    {},
+    {
+      ...{ crew: 3, hoursPerDay: 6, calendar: calendar as never },
+    },
+  );
   it('counts day 1 as the start, and takes the weekly days and the named ones off', () => {
     const { off, ...rest } = calendarOf(job);
     expect(rest).toEqual({ crew: 3, hoursPerDay: 6 });
@@ -69,13 +73,23 @@ describe('the calendar of a job', () => {
 
 // Common practice, no source: dry tools and a sealant wait for what was wetted.
 describe('drying', () => {
-  it('is waited for by shot, grit, dry grinders and scarifiers, after what was wetted last', () => {
-    for (const step of ['shotblast', 'abrasive-blast', 'blast-clean', 'grind', 'scarify'] as const)
-      for (const wet of ['degrease', 'saw-cut', 'pressure-wash', 'final-wash', 'water-jet'] as const)
+  it('is waited for by shot, grit, dry grinders, scarifiers and the tool at the edge, after what was wetted last', () => {
+    for (const step of [
+      ...(['shotblast', 'abrasive-blast', 'blast-clean', 'grind', 'scarify', 'edge-work'] as const),
+    ])
+      for (const wet of [
+        'degrease',
+        'saw-cut',
+        'pressure-wash',
+        'final-wash',
+        'water-jet',
+      ] as const)
         expect(dryingBefore(step, ['make-safe', wet, 'vacuum'], true), `${step} ${wet}`).toEqual({
           ...{ after: wet, figure: 'dry.before-blasting' },
         });
-    expect(dryingBefore('grind', ['degrease', 'saw-cut', 'break-out'], true)?.after).toBe('saw-cut');
+    expect(dryingBefore('grind', ['degrease', 'saw-cut', 'break-out'], true)?.after).toBe(
+      'saw-cut',
+    );
   });
   it('takes as long as under a coating in a crack, and before a finish that wants it dry', () => {
     const slow = { after: 'final-wash', figure: 'dry.before-coating' };
