@@ -75,7 +75,7 @@ const results = await new Stryker({
   tempDirName: `${folder}/sandbox`,
   checkers: [],
   // Endless loops are known by how often they come by; on a busy machine all tests of a room take minutes.
-  timeoutMS: 300_000,
+  timeoutMS: 90_000,
   dryRunTimeoutMinutes: 30,
 }).runMutationTest();
 
