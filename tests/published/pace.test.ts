@@ -3,6 +3,7 @@ import * as reference from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { isBelieved, kindOf, paceOf, type Observed } from '$lib/plan/pace';
 import { valueOf } from '$shared/figures';
+import { onTrial } from '../helpers/rounds';
 
 const z = jstat.normal.inv(0.95, 0, 1);
 const spread = (figure: 'pace.job' | 'pace.kind' | 'pace.task') => Math.log(valueOf(figure)) / z;
@@ -97,7 +98,7 @@ describe('the pace of a job, against general statistics libraries', () => {
     let state = 7;
     const dice = () => (state = (state * 48271) % 2147483647) / 2147483647;
     const normal = (sigma: number) => jstat.normal.inv(dice(), 0, sigma);
-    let [inside, runs] = [0, 4000];
+    let [inside, runs] = [0, onTrial(4000, 400)];
     for (let run = 0; run < runs; run += 1) {
       const whole = normal(job);
       const parts = { hammer: normal(own), wash: normal(own), blade: normal(own) };

@@ -7,7 +7,7 @@ import { planJob } from '$lib/plan/plan';
 import type { Task } from '$lib/plan/tasks';
 import type { StepId } from '$shared/methods';
 import { at, brokenJob as job, doneIn, logged, took, usual } from '../helpers/crew-log';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const before = planJob(job);
 
@@ -129,7 +129,7 @@ describe('any log', () => {
         for (const end of ['low', 'typical', 'high'] as const)
           expect(slow?.left[end]).toBeGreaterThanOrEqual((quick?.left[end] ?? 0) - 1e-9);
       }),
-      { numRuns: rounds(15, 40) },
+      { numRuns: onTrial(rounds(15, 40), 3) },
     );
   });
 
@@ -163,7 +163,7 @@ describe('any log', () => {
           expect(laid.length).toBeGreaterThan(0);
         },
       ),
-      { numRuns: rounds(15, 60) },
+      { numRuns: onTrial(rounds(15, 60), 3) },
     );
   });
 });

@@ -39,7 +39,7 @@ describe('over any job the owner’s sheet', () => {
         stopped += 1;
         expect(says).not.toContain(conclusion);
       }),
-      { numRuns: onTrial(rounds(20, 80), 5) },
+      { numRuns: onTrial(rounds(20, 80), 3) },
     );
     expect(stopped).toBeGreaterThan(onTrial(rounds(5, 10), 0));
   });
@@ -60,7 +60,7 @@ describe('over any job the owner’s sheet', () => {
           [0, low, typical, high, 1].toSorted((one, other) => one - other),
         );
       }),
-      { numRuns: onTrial(rounds(15, 60), 5) },
+      { numRuns: onTrial(rounds(15, 60), 3) },
     );
   });
 
@@ -95,7 +95,7 @@ describe('over any job the owner’s sheet', () => {
           expect(one.span[1] < other.span[0] || other.span[1] < one.span[0]).toBe(true);
         }
       }),
-      { numRuns: onTrial(rounds(15, 60), 5) },
+      { numRuns: onTrial(rounds(15, 60), 3) },
     );
   });
 
@@ -136,7 +136,7 @@ describe('over any job the owner’s sheet', () => {
             expect(said).toBe(!!both && crossing(first.span, second.span));
           }
       }),
-      { numRuns: onTrial(rounds(15, 40), 5) },
+      { numRuns: onTrial(rounds(15, 40), 3) },
     );
   });
 

@@ -50,7 +50,7 @@ describe('days off', () => {
         expect(openTooLong(plan.schedule.covering)).toEqual([]);
         for (const row of plan.dayRows) if (row.off) expect(row.work).toEqual([]);
       }),
-      { numRuns: onTrial(30, 5) },
+      { numRuns: onTrial(30, 3) },
     );
   });
   it('count for nothing while there is no start', () => {
@@ -93,7 +93,7 @@ describe('the rows of the days', () => {
             for (const [index, piece] of pieces.entries())
               expect(piece.from).toBeGreaterThanOrEqual((pieces[index - 1]?.to ?? 0) - 1e-5);
       }),
-      { numRuns: onTrial(25, 5) },
+      { numRuns: onTrial(25, 3) },
     );
   });
   it('show drying that goes on through the night', () => {

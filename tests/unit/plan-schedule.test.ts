@@ -18,7 +18,7 @@ describe('every schedule', () => {
         laid += plan.schedule.placed.length;
         expect(faultsOf(plan)).toEqual([]);
       }),
-      { numRuns: onTrial(rounds(15, 60), 5) },
+      { numRuns: onTrial(rounds(15, 60), 3) },
     );
     expect(laid).toBeGreaterThan(onTrial(rounds(120, 500), 20));
   });
@@ -147,7 +147,7 @@ describe('against the best there is', () => {
           ratios.push(end / least);
         },
       ),
-      { numRuns: onTrial(rounds(25, 100), 5) },
+      { numRuns: onTrial(rounds(25, 100), 3) },
     );
     const mean = ratios.reduce((sum, each) => sum + each, 0) / ratios.length;
     process.stdout.write(

@@ -83,7 +83,7 @@ describe('the order of work', () => {
         }
         expect(hasCycle(graph)).toBe(false);
       }),
-      { numRuns: onTrial(rounds(50, 200), 5) },
+      { numRuns: onTrial(rounds(50, 200), 3) },
     );
   });
 
@@ -129,7 +129,7 @@ describe('quantities', () => {
         }
         expect(schedule.count[0]).toBeLessThanOrEqual(schedule.count[1]);
       }),
-      { numRuns: onTrial(rounds(50, 200), 5) },
+      { numRuns: onTrial(rounds(50, 200), 3) },
     );
   });
 });
@@ -168,7 +168,7 @@ describe('patches', () => {
           }
         },
       ),
-      { numRuns: onTrial(rounds(75, 300), 5) },
+      { numRuns: onTrial(rounds(75, 300), 3) },
     );
   });
 });

@@ -7,6 +7,7 @@ import { crewDaysOf } from '$lib/safety/from-plan';
 import { valueOf } from '$shared/figures';
 import { settledJob } from '../helpers/crew-jobs';
 import { at, brokenJob as job, doneIn, logged, taskOf, took, usual } from '../helpers/crew-log';
+import { onTrial } from '../helpers/rounds';
 
 const before = planJob(job);
 
@@ -20,7 +21,7 @@ describe('without a word of the crew', () => {
         const bare = { ...any, zones: any.zones.map((zone) => ({ ...zone })) };
         expect(JSON.stringify(planJob(bare).tasks)).toBe(JSON.stringify(plan.tasks));
       }),
-      { numRuns: 20 },
+      { numRuns: onTrial(20, 3) },
     );
     // A note alone, or a step that goes on, teaches no pace.
     for (const log of [{ note: 'Gate locked' }, started({}, at(4, '07:00'), 1)]) {
