@@ -129,6 +129,9 @@ describe('the steps of a day', () => {
       vibration: one?.vibration.tasks[0],
     });
     expect(views[2]?.noise).toBe(one?.noise.tasks[1]);
+    const other = day([at({ hours: [1, 2] })], [at({ hours: [0.5, 3] })], [at({ hours: [1, 3] })]);
+    const [most] = taskViews(other, () => ({ zones: [] }));
+    expect(most?.task.hours).toEqual([0.5, 3]);
   });
   it('come as they are worked where no order is known', () => {
     const views = taskViews(safety, () => ({ zones: [] }));

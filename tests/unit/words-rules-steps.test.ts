@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { type RuleId } from '$lib/advice/rules';
 import type { Reason } from '$lib/advice/types';
 import { ruleSentences } from '$words/rules';
-import { saw } from '$words/rules/facts';
 import { formatter } from '../helpers/plain-formatter';
 
 const say = formatter('metric');

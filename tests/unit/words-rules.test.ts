@@ -229,7 +229,7 @@ describe('what stands before the work', () => {
     expect(told('bar-section-loss')).toMatch(/25% of a bar/);
   });
   it('only may stand: the depth is told where it is known', () => {
-    const may = (facts: Reason['facts']) =>
+    const may = (facts: NonNullable<Reason['facts']>) =>
       possibleHoldSentence({ rule: 'full-depth', facts }, say);
     expect(may({ half: 75 })).toMatch(/half of the thickness or more \(75 mm here\), this part/);
     expect(may({})).toMatch(/half of the thickness or more, this part/);
