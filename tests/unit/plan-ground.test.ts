@@ -110,7 +110,10 @@ describe('the depth of a zone', () => {
     depthSpan(workOf({ thickness }, { depth }));
   it('is what was measured, or what the bands leave open; none where they have no end', () => {
     expect(of(40)).toEqual([0.04, 0.04]);
-    expect(of(['6-to-20', '20-to-50'])?.map((each) => each.toFixed(4))).toEqual(['0.0064', '0.0500']);
+    expect(of(['6-to-20', '20-to-50'])?.map((each) => each.toFixed(4))).toEqual([
+      '0.0064',
+      '0.0500',
+    ]);
     expect(of(['over-50'])?.[1]).toBe(0.15);
     expect(of(['over-50'], 'unknown')).toBeNull();
     expect(of(undefined)).toBeNull();
@@ -226,7 +229,10 @@ describe('passes that a square metre tried has shown', () => {
     const timed = workOf({ method: 'scarify', tried: [{ ...patch, minutes: 12 }] }, { depth: 5 });
     const learnt = hoursOf('scarify', timed, area);
     expect('working' in (learnt ?? {}) && learnt).toMatchObject({
-      working: [{ what: 'passes', fromPatch: true }, { what: 'rate', fromPatch: true, by: 'over' }],
+      working: [
+        { what: 'passes', fromPatch: true },
+        { what: 'rate', fromPatch: true, by: 'over' },
+      ],
     });
     const [low, usual, high] = endsOf(learnt) as number[];
     expect(usual).toBeGreaterThan(4.5);

@@ -82,10 +82,11 @@ const edges = edgesAmong(workOrder);
 describe('what comes before what, and why', () => {
   it.each(workOrder)('%s', (step) => {
     const found: Record<string, string[]> = {};
-    for (const edge of edges)
-      if (edge.after === step) (found[edge.why] ??= []).push(edge.before);
-    const wanted: Record<string, string[]> = step === 'make-safe' ? {} : { 'safe-first': ['make-safe'] };
-    for (const [why, steps] of Object.entries(before[step] ?? {})) wanted[why] = steps.split(' ').sort();
+    for (const edge of edges) if (edge.after === step) (found[edge.why] ??= []).push(edge.before);
+    const wanted: Record<string, string[]> =
+      step === 'make-safe' ? {} : { 'safe-first': ['make-safe'] };
+    for (const [why, steps] of Object.entries(before[step] ?? {}))
+      wanted[why] = steps.split(' ').sort();
     for (const list of Object.values(found)) list.sort();
     expect(found).toEqual(wanted);
   });
@@ -94,7 +95,9 @@ describe('what comes before what, and why', () => {
       { before: 'break-out', after: 'vacuum', why: 'dust-at-one-go' },
     ]);
     expect(edgesAmong(['vacuum'])).toEqual([]);
-    expect(new Set(edges.map(({ before: one, after }) => `${one} ${after}`)).size).toBe(edges.length);
+    expect(new Set(edges.map(({ before: one, after }) => `${one} ${after}`)).size).toBe(
+      edges.length,
+    );
   });
   it('tells the last links alone: a hammer waits for the saw, which waits for the marks', () => {
     const three = edgesAmong(['sound-and-mark', 'saw-cut', 'break-out']);

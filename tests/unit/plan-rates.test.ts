@@ -106,7 +106,12 @@ describe('hours of a step', () => {
     expect(hoursOf('fill-level', work, quantitiesWith({}))).toBeNull();
   });
   it('of sawing goes round the patches laid', () => {
-    const laid = workOf({ patches: [{ area: 2, saw: 6 }, { area: 1, saw: 6 }] });
+    const laid = workOf({
+      patches: [
+        { area: 2, saw: 6 },
+        { area: 1, saw: 6 },
+      ],
+    });
     expect(endsOf(hoursOf('saw-cut', laid, quantities))).toEqual([0.6, 1, 2]);
   });
 });
@@ -210,7 +215,11 @@ describe('what hammers have struck', () => {
     for (const step of ['scarify', 'needle-scale'] as const) {
       const struck = (of: StepId) =>
         ends(
-          struckOf(of, workOf({ steps: [step] }), quantitiesWith({ area: m2, 'crack-chased': crack })),
+          struckOf(
+            of,
+            workOf({ steps: [step] }),
+            quantitiesWith({ area: m2, 'crack-chased': crack }),
+          ),
         );
       expect(struck('blast-clean')).toEqual([[30, 30, 30], [[4, 4, 4]]]);
       expect(struck('re-sound')).toEqual(['none', [[4, 4, 4]]]);

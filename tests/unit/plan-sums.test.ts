@@ -87,9 +87,10 @@ describe('a sum', () => {
     expect(sum('m2', [])).toEqual({ span: [0, 0], typical: 0, unit: 'm2', working: [] });
   });
   it('of what is not known says what to ask, each thing once', () =>
-    expect(
-      sum('m3', [missing, one, { missing: ['depth', 'area'], unit: 'm3' }, missing]),
-    ).toEqual({ missing: ['area', 'depth'], unit: 'm3' }));
+    expect(sum('m3', [missing, one, { missing: ['depth', 'area'], unit: 'm3' }, missing])).toEqual({
+      missing: ['area', 'depth'],
+      unit: 'm3',
+    }));
   it('of what arises is null where nothing does, and the part itself where one does', () => {
     expect(together('m2', [null, null])).toBeNull();
     expect(together('m2', [null, one])).toBe(one);
@@ -185,7 +186,9 @@ describe('through its full depth', () => {
     expect(volumeShare(plan(all), conditions)).toEqual({ low: 1, typical: 1, high: 1 });
     const open = { whole: 20, of: { z0: 'break-out', z1: 'not-known' } } as never;
     expect(volumeShare(plan(removed), open)).toBeNull();
-    expect(volumeShare(plan(removed), { ...(conditions as object), whole: null } as never)).toBeNull();
+    expect(
+      volumeShare(plan(removed), { ...(conditions as object), whole: null } as never),
+    ).toBeNull();
     const thick = tradeJob([], { thickness: 'unknown' });
     expect(volumeShare({ drawn: thick, zones: [] } as never, conditions)).toBeNull();
   });
