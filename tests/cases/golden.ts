@@ -23,6 +23,7 @@ import { planDocument } from '$words/plan/document';
 import { planPageWords } from '$words/plan/page';
 import { checkWords } from '$words/readiness/checks';
 import { needSentences } from '$words/readiness/needs';
+import { readyPage } from '$words/readiness/page';
 import { boundsWords, standingWords } from '$words/safety/noise';
 import { zoneNames } from '$words/zone-names';
 import type { Say } from '$lib/words/types';
@@ -110,7 +111,7 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
       'Ready when',
       needsOf(job.site, zone.answers, advice, job.own).needs.map(
         (need) =>
-          `${checks[need.check].name} (${need.level}${need.certain ? '' : ', if'}): ${needSentences[need.why.rule](need.why, say)}`,
+          `${checks[need.check].name} (${need.level}${need.certain ? '' : ', if'}): ${[needSentences[need.why.rule](need.why, say), ...need.locate.map((sign) => readyPage.locate[sign])].join(' ')}`,
       ),
     ),
   ];

@@ -177,7 +177,8 @@ class InProcess {
 
   /** A slow test is asked only about what no other comes through: the count is rather too low. */
   leaveOutSlow(perTest) {
-    const slow = (id) => this.took.get(id) > this.options.longest;
+    // A file's loading stands for all its tests.
+    const slow = (id) => this.took.get(id) > this.options.longest * (id.endsWith('#') ? 2 : 1);
     const quick = new Set(
       Object.entries(perTest).flatMap(([id, hits]) => (slow(id) ? [] : Object.keys(hits))),
     );

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { dayAtPlace, placeInYear } from '$lib/climate/calendar';
 import { usualFrosts, winterTest } from '$lib/climate/frosts';
 import type { Day } from '$lib/climate/types';
 import { readWeather } from '$lib/climate/weather';
@@ -123,4 +124,12 @@ describe('winters', () => {
     expect(inWinter([1, 5], [1, 5])).toEqual([false, true, false, false, false]);
     expect(inWinter([1, 21], [1, 4])).toEqual([true, false, false, true, true]);
   });
+});
+
+test('the days of a leap year have the places 0 to 365, and each place its day, round and round', () => {
+  const days = inventDays(2004, 2004, () => ({})).map(({ month, day }) => ({ month, day }));
+  for (const [place, day] of days.entries()) {
+    expect(placeInYear(day)).toBe(place);
+    for (const round of [-366, 0, 366]) expect(dayAtPlace(place + round)).toEqual(day);
+  }
 });

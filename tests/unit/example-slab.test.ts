@@ -28,3 +28,23 @@ it('the picture on the start page is the drawing of the example, without its tap
     '../../src/lib/ui/home/example-slab.json',
   );
 });
+
+// What must wait is not shown as work of a day: whoever reads "saw and break out here" does it.
+it('on the sheet of a day only the patches of its zones are drawn, with their numbers', () => {
+  const job = demoJob('larch-row');
+  const { survey } = job;
+  const result = surveyOf(job);
+  if (!survey || !result) throw new Error('no drawing');
+  const zones = job.zones.map(({ id }) => id);
+  const shown = (only?: readonly string[]) =>
+    slabDrawing(survey, result, sheetOf(survey, 420, 420), zones, only);
+  const numbers = (only?: readonly string[]) =>
+    shown(only).labels.flatMap(({ of, text }) => (of === 'patch' ? [text] : []));
+  expect(numbers()).toEqual(['1', '2', '3', '4', '5']);
+  expect(numbers([])).toEqual([]);
+  expect(shown([]).marks.filter(([ink]) => ink === 'crayon')).toEqual([]);
+  for (const zone of zones)
+    expect(numbers([zone])).toEqual(
+      result.patches.flatMap((patch, at) => (patch.zone === zone ? [`${at + 1}`] : [])),
+    );
+});

@@ -76,8 +76,13 @@ describe('a step', () => {
   it('goes back over a question that is not asked, and from the first nowhere', () => {
     const [first] = initialTransition(interview);
     expect(placeOf(step(first, { type: 'BACK' }))).toBe('element');
-    for (const answer of [['slab'], ['wall']] as const) {
-      const known: InterviewContext = { site: { element: [...answer] }, zone: {} };
+    const none: InterviewContext = {
+      site: {},
+      zone: { cracks: ['none'], steel: ['none-seen'] },
+    };
+    expect(placeOf(step(standAt(none, 'steel'), { type: 'BACK' }))).toBe('cracks');
+    for (const site of [{ element: ['slab'] }, { element: ['wall'] }] as const) {
+      const known: InterviewContext = { site, zone: {} };
       const asked = askedQuestions(known.site, known.zone);
       expect(asked.length).toBeGreaterThan(8);
       for (const [place, question] of asked.entries()) {

@@ -15,11 +15,13 @@ const lines = (job: Job) =>
 
 // Common practice, no source: who has to come is asked before anything is hired, and "nobody" is an answer.
 it('says that nobody has to be called, where that is so', () =>
-  expect(lines(hollow())).toEqual(['Nobody has to be called before day 1.']));
+  expect(lines(hollow())).toEqual([
+    'No engineer or laboratory is needed before day 1. Have cables and pipes marked days ahead.',
+  ]));
 
 it('sends nobody to call himself: what the crew measures is told to the crew', () =>
   expect(lines(demoJob('larch-row'))).toEqual([
-    'Nobody has to be called before day 1.',
+    'No engineer or laboratory is needed before day 1. Have cables and pipes marked days ahead.',
     'Measure yourselves before you begin there: Hollow by the kerb.',
   ]));
 

@@ -73,8 +73,10 @@ describe('the calendar of a job', () => {
 
 // Common practice, no source: dry tools and a sealant wait for what was wetted.
 describe('drying', () => {
-  it('is waited for by shot, grit, dry grinders and scarifiers, after what was wetted last', () => {
-    for (const step of ['shotblast', 'abrasive-blast', 'blast-clean', 'grind', 'scarify'] as const)
+  it('is waited for by shot, grit, dry grinders, scarifiers and the tool at the edge, after what was wetted last', () => {
+    for (const step of [
+      ...(['shotblast', 'abrasive-blast', 'blast-clean', 'grind', 'scarify', 'edge-work'] as const),
+    ])
       for (const wet of [
         'degrease',
         'saw-cut',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
 import { holdRules } from '$lib/advice/rules';
+import { authored } from '$lib/practice/authored';
 import { adviceOn, answersOf } from '$lib/practice/case';
 import {
   drawing,
@@ -11,7 +12,9 @@ import {
   stratumOf,
 } from '$lib/practice/generate';
 import { levelOf, levels } from '$lib/practice/level';
+import { findCase, nextCase } from '$lib/practice/next';
 import { nonsense, nonsenseIn } from '$lib/practice/nonsense';
+import { standingOf, withResult, type Progress } from '$lib/practice/progress';
 import { isOf, round, sheetDecides } from '$lib/practice/strata';
 
 const rounds = 12;
@@ -159,6 +162,51 @@ describe('generated cases', () => {
       const settled = adviceOn(one);
       expect([advice.verdict, advice.method], one.id).toEqual([settled.verdict, settled.method]);
       expect(advice.steps.map(({ id }) => id)).toEqual(settled.steps.map(({ id }) => id));
+    }
+  });
+});
+
+describe('a learner who is right in everything', () => {
+  const start = Date.UTC(2026, 0, 5, 9);
+  const ids = authored.map(({ id }) => id);
+  it('decides which cases are new, authored ones first, and they never run out', () => {
+    let progress: Progress = [];
+    const met: number[] = [];
+    for (let turn = 0; turn < ids.length + 20; turn += 1) {
+      const standing = standingOf(progress);
+      // A minute each, all right: what is known comes back only days later.
+      const next = nextCase(standing, start + turn * 1000, turn);
+      expect(next.why).toBe('new');
+      expect(standing.known.has(next.id)).toBe(false);
+      const one = findCase(next.id);
+      if (!one) throw new Error(next.id);
+      met.push(levelOf(one));
+      expect(levelOf(one)).toBeLessThanOrEqual(standing.level);
+      progress = withResult(progress, {
+        ...{ case: next.id, rating: 'good' },
+        at: start + turn * 1000,
+      });
+    }
+    expect(met.slice(0, 3)).toEqual([1, 1, 1]);
+    expect(Math.max(...met)).toBe(4);
+    expect(progress.filter(({ case: id }) => ids.includes(id))).toHaveLength(ids.length);
+    expect(nextCase(standingOf([]), start, 5)).toEqual(nextCase(standingOf([]), start, 5));
+  });
+
+  it('may be chosen: then all cases are of that level, also those that come back', () => {
+    const missed = authored.find((one) => levelOf(one) === 1)?.id ?? '';
+    for (const level of levels) {
+      let progress: Progress = [{ case: missed, at: start, rating: 'again' }];
+      for (let turn = 1; turn <= 8; turn += 1) {
+        const at = start + turn * 120_000;
+        const next = nextCase(standingOf(progress), at, turn, {
+          level,
+          after: progress.at(-1)?.case,
+        });
+        const one = findCase(next.id);
+        expect(one && levelOf(one)).toBe(level);
+        progress = withResult(progress, { case: next.id, at, rating: 'good' });
+      }
     }
   });
 });

@@ -105,6 +105,19 @@ describe('grading', () => {
     ]);
   });
 
+  it('is hard where one thing around the call was wrong, and where one stands against another', () => {
+    const one = caseOf('larch-row-oil');
+    const all = perfect(one);
+    const steps = all.steps ?? [];
+    const rating = (change: Partial<Attempt>) => grade(one, { ...all, ...change }).rating;
+    expect(rating({})).toBe('good');
+    expect(rating({ steps: [...steps, 'edge-work'] })).toBe('hard');
+    expect(rating({ steps: steps.slice(1) })).toBe('hard');
+    expect(rating({ steps: [...steps.slice(1), 'edge-work'] })).toBe('hard');
+    expect(rating({ hazards: [] })).toBe('hard');
+    expect(rating({ steps: null, hazards: null })).toBe('good');
+  });
+
   it('gives each step that is not called for a reason that is true', () => {
     const seen = new Set<string>();
     for (const one of all) {

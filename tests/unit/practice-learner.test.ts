@@ -144,6 +144,9 @@ describe('what is kept of a learner', () => {
       result('bakery-dust', 0, 'again'),
       result('bakery-dust', 9, 'hard'),
     ]);
+    const [one, two, three] = ['bakery-dust', 'museum-floor', 'larch-row-oil'] as const;
+    const tried = [one, two, three].map((id, at) => result(id, at, 'good'));
+    expect(standingOf(tried).last).toBe(three);
     expect(standing.last).toBe('bakery-dust');
     expect([...standing.known.values()]).toMatchObject([
       { case: 'bakery-dust', tried: 2, last: 'hard' },
@@ -186,6 +189,9 @@ describe('the square to read now', () => {
     expect(dueSquares(standing, 4)).toEqual([third, second]);
     expect(nextSquare(standing, 5, first)).toBe(third);
     const all = known(...patchCases.map((one): [string, number] => [resultOf(one), 9]));
+    // What is new comes before what would be next in turn.
+    const some = known([resultOf(first), 9], [resultOf(third), 9]);
+    expect(nextSquare(some, 5, third)).toBe(second);
     expect(nextSquare(all, 5)).toBe(first);
     expect(nextSquare(all, 5, second)).toBe(third);
     expect(nextSquare(all, 5, patchCases.at(-1))).toBe(first);
@@ -197,6 +203,17 @@ describe('the square to read now', () => {
     expect(patchFaults([{ ...first, why: 'bruised' }])).toEqual([
       'boat-shed-smooth: meant harsher for bruised, is for too-smooth',
     ]);
+    const [square] = first.squares;
+    const dusty = square && { ...square, left: 'dust' as const, depths: [1] };
+    expect(
+      patchFaults([
+        {
+          ...first,
+          ...{ intended: 'another-pass', why: 'bruised' },
+          squares: dusty ? [dusty] : [],
+        },
+      ]),
+    ).toEqual(['boat-shed-smooth: meant another-pass for bruised, is for still-dusts, too-smooth']);
     expect(patchFaults([{ ...first, squares: [] }])).toEqual([
       'boat-shed-smooth: meant harsher for too-smooth, is undefined',
     ]);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Case } from '$lib/practice/case';
 import { isAside, picturesOf } from '$lib/practice/facts';
 import { askedAt, levelOf, stepLevel, twists, twistsOf, type Twist } from '$lib/practice/level';
+import { isOf, type Stratum } from '$lib/practice/strata';
 
 /** A floor in the open whose thin flakes go before a thin paint, but for what is given. Invented. */
 const caseOf = (zone: object = {}, site: object = {}): Case =>
@@ -39,6 +40,26 @@ const noticed: readonly [string, Twist[], number, object?, object?][] = [
   ['oil', ['oil'], 1, { contamination: ['oil'] }],
   ['paint', ['coating'], 1, { contamination: ['thin-coating'] }],
   ['moss', ['growth-or-bloom'], 1, { contamination: ['growth'] }],
+  [
+    'a white crust under a paint',
+    ['growth-or-bloom', 'stands-before'],
+    2,
+    { contamination: ['salt-bloom'] },
+  ],
+  [
+    'a crack in frost under a sealer',
+    ['crack', 'frost-on-bruise'],
+    3,
+    { cracks: 'open', finish: 'sealer' },
+    { freezeThaw: 'often' },
+  ],
+  [
+    'rust, and a sign that is none',
+    ['steel', 'stands-before', 'harmless-sign'],
+    3,
+    { steel: 'rust-stain' },
+    warned('buried-services'),
+  ],
   ['a crack', ['crack'], 2, { cracks: 'hairline' }],
   [
     'a crack in frost',
@@ -134,6 +155,30 @@ describe('what makes a case harder', () => {
     expect([stepLevel(1, -1), stepLevel(1, 1), stepLevel(4, 1), stepLevel(4, -1)]).toEqual([
       1, 2, 4, 3,
     ]);
+  });
+});
+
+describe('a kind of case', () => {
+  const sheet = { ...firm, finish: 'overlay', makerProfile: 3 };
+  const bar = { ...hole, looseness: 'tight', steel: 'exposed' };
+  it.each<[Stratum['id'], Case]>([
+    ['spot-by-hand', caseOf({ area: 0.5 })],
+    ['wide-off-floor', caseOf({}, { element: 'wall' })],
+    ['suspended-steps', caseOf({ area: 5 }, { element: 'suspended-steps' })],
+    ['sheet-decides', caseOf(sheet)],
+    ['sheet-decides', caseOf({ ...sheet, makerMoisture: 'damp' })],
+    ['bar-leads', caseOf(bar, { thickness: 300 })],
+  ])('%s is met there, not on a plain floor, and not while the work waits', (id, one) => {
+    const stratum = { kind: 'turn', id } as Stratum;
+    expect([isOf(one, stratum), isOf(caseOf(), stratum)]).toEqual([true, false]);
+    const burnt = { ...one, site: { ...one.site, ...warned('fire-or-chemical') } } as Case;
+    expect(isOf(burnt, stratum)).toBe(false);
+    expect(isOf(burnt, { kind: 'hold', id: 'fire-or-chemical' })).toBe(true);
+    expect(isOf(one, { kind: 'hold', id: 'fire-or-chemical' })).toBe(false);
+  });
+  it('by its method is met where that is advised', () => {
+    expect(isOf(caseOf(), { kind: 'method', id: 'grind' })).toBe(true);
+    expect(isOf(caseOf(), { kind: 'method', id: 'scarify' })).toBe(false);
   });
 });
 

@@ -3,7 +3,7 @@ import { authored } from '$lib/practice/authored';
 import { diceFrom } from '$lib/practice/dice';
 import { generate, lastSeed } from '$lib/practice/generate';
 import { levelOf, type Level } from '$lib/practice/level';
-import { dueCases, nextCase } from '$lib/practice/next';
+import { dueCases, findCase, nextCase } from '$lib/practice/next';
 import type * as progress from '$lib/practice/progress';
 
 const ids = (of: (one: (typeof authored)[number]) => boolean) =>
@@ -49,11 +49,40 @@ describe('the case to try now', () => {
       .map((one) => ({ id: one.id, far: 4 - levelOf(one) }))
       .sort((one, other) => one.far - other.far)
       .map(({ id }) => id);
-    for (const tried of [0, 1, 59])
+    // The first, the first beside the level, the last there is.
+    const there = run.filter((one) => levelOf(one) === 4).length;
+    expect(there).toBeGreaterThan(0);
+    for (const tried of [0, there, 59])
       expect(nextCase(known(4, ...all, ...order.slice(0, tried)), 0, seed)).toEqual({
         ...{ id: order[tried], why: 'new' },
       });
     // Where all of them were tried, one of them comes again.
     expect(nextCase(known(4, ...all, ...order), 0, seed).id).toBe(run[0]?.id);
+  });
+
+  it('is of the level that was asked for and of no other, also what comes back', () => {
+    const [easy, hard] = [ofLevel(1)[0] ?? '', ofLevel(3)[0] ?? ''];
+    const standing = due([easy, 1], [hard, 2]);
+    expect(nextCase(standing, 5, 4, { level: 3 })).toEqual({ id: hard, why: 'comes-back' });
+    expect(nextCase(standing, 5, 4, { level: null })).toEqual({ id: easy, why: 'comes-back' });
+    expect(ofLevel(2)).toContain(nextCase(known(4), 0, 4, { level: 2 }).id);
+    // None is left: it is drawn, and not taken from below.
+    const drawn = nextCase(known(3, ...ofLevel(3)), 0, 4, { level: 3 });
+    expect(drawn.why).toBe('new');
+    expect(ofLevel(2)).not.toContain(drawn.id);
+    expect(levelOf(findCase(drawn.id) as never)).toBe(3);
+  });
+  it('is not the one just looked at', () => {
+    const [one, other] = ofLevel(1);
+    const standing = due([one ?? '', 1], [other ?? '', 2]);
+    expect(nextCase(standing, 5, 4, { after: one }).id).toBe(other);
+    const rest = ids(() => true).filter((id) => id !== one);
+    expect(nextCase(known(1, ...rest), 0, 4).id).toBe(one);
+    const drawn = nextCase(known(1, ...rest), 0, 4, { after: one });
+    expect(drawn.id).not.toBe(one);
+    expect(nextCase(known(1, ...rest), 0, 4, { after: drawn.id }).id).toBe(one);
+    const all = known(1, ...rest, one ?? '');
+    const again = nextCase(all, 0, 4);
+    expect(nextCase(all, 0, 4, { after: again.id }).id).not.toBe(again.id);
   });
 });

@@ -2,9 +2,8 @@ import { createEmptyCard, forgetting_curve, fsrs, Rating } from 'ts-fsrs';
 import { describe, expect, it } from 'vitest';
 import { authored } from '$lib/practice/authored';
 import { generate, generatedId } from '$lib/practice/generate';
-import { levelOf, levels } from '$lib/practice/level';
 import { dueCases, findCase, nextCase } from '$lib/practice/next';
-import { standingOf, withResult, type Progress, type Result } from '$lib/practice/progress';
+import { standingOf, type Result } from '$lib/practice/progress';
 
 const minute = 60_000;
 const day = 24 * 60 * minute;
@@ -103,44 +102,6 @@ describe('difficulty', () => {
     expect(run('good', 'good', 'good', 'again', 'again')).toBe(1);
     expect(run('again', 'again', 'again', 'again')).toBe(1);
     expect(run(...Array.from({ length: 60 }, () => 'good' as const))).toBe(4);
-  });
-
-  it('decides which cases are new, authored ones first, and they never run out', () => {
-    let progress: Progress = [];
-    const met: number[] = [];
-    for (let turn = 0; turn < ids.length + 20; turn += 1) {
-      const standing = standingOf(progress);
-      // A minute each, all right: what is known comes back only days later.
-      const next = nextCase(standing, start + turn * 1000, turn);
-      expect(next.why).toBe('new');
-      expect(standing.known.has(next.id)).toBe(false);
-      const one = findCase(next.id);
-      if (!one) throw new Error(next.id);
-      met.push(levelOf(one));
-      expect(levelOf(one)).toBeLessThanOrEqual(standing.level);
-      progress = withResult(progress, result(next.id, start + turn * 1000, 'good'));
-    }
-    expect(met.slice(0, 3)).toEqual([1, 1, 1]);
-    expect(Math.max(...met)).toBe(4);
-    expect(progress.filter(({ case: id }) => ids.includes(id))).toHaveLength(ids.length);
-    expect(nextCase(standingOf([]), start, 5)).toEqual(nextCase(standingOf([]), start, 5));
-  });
-
-  it('may be chosen: then all cases are of that level, also those that come back', () => {
-    const missed = authored.find((one) => levelOf(one) === 1)?.id ?? '';
-    for (const level of levels) {
-      let progress: Progress = [result(missed, start, 'again')];
-      for (let turn = 1; turn <= 8; turn += 1) {
-        const at = start + turn * 2 * minute;
-        const next = nextCase(standingOf(progress), at, turn, {
-          level,
-          after: progress.at(-1)?.case,
-        });
-        const one = findCase(next.id);
-        expect(one && levelOf(one)).toBe(level);
-        progress = withResult(progress, result(next.id, at, 'good'));
-      }
-    }
   });
 
   it('finds a case by its id', () => {

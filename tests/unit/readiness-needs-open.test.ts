@@ -62,6 +62,26 @@ describe('the checks of a zone with open answers', () => {
     expect(find(site, oily, 'ph')).toMatchObject({ certain: false, depends: ['contamination'] });
   });
 
+  // Common practice; no sawing and no drilling before tendons are located: PTI GN01, as reported.
+  it('that cut into the concrete wait for what may lie hidden there', () => {
+    const thick: ZoneAnswers = { ...answers, area: 60, finish: ['build-coat'] };
+    const locate = (warnings: SiteAnswers['warnings'], check: CheckId) =>
+      find({ ...site, setting: ['indoors'], ...(warnings && { warnings }) }, thick, check)?.locate;
+    for (const check of ['pull-off', 'humidity'] as const) {
+      expect(locate({ yes: [], maybe: [] }, check)).toEqual([]);
+      expect(locate({ yes: ['tendons-possible'], maybe: [] }, check)).toEqual(['tendons-possible']);
+      expect(locate({ yes: ['map-cracking'], maybe: ['buried-services'] }, check)).toEqual([
+        'buried-services',
+      ]);
+    }
+    expect(locate({ yes: ['tendons-possible'], maybe: [] }, 'sounding')).toEqual([]);
+    const { needs: all } = needsOf({}, { steel: ['corroded'] }, nothingAdvised);
+    expect(all.filter((need) => need.locate.length).map(({ check }) => check)).toEqual([
+      ...(['chloride', 'carbonation', 'half-cell', 'pull-off', 'humidity'] as const),
+    ]);
+    expect(all.find(({ check }) => check === 'chloride')?.locate).toHaveLength(2);
+  });
+
   it('hold the edge check where breaking out is one of the possibilities', () => {
     const z: ZoneAnswers = { ...answers, depth: ['6-to-20'], looseness: ['tight', 'hollow'] };
     expect(find(site, z, 'edges')).toMatchObject({ certain: false, depends: ['looseness'] });

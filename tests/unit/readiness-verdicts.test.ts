@@ -10,6 +10,7 @@ const need = (check: CheckId, level: OpenNeed['level'] = 'needed'): OpenNeed => 
   passes: [],
   certain: true,
   depends: [],
+  locate: [],
 });
 const around = (needs: readonly OpenNeed[], more: Partial<ZoneCircumstances> = {}) => ({
   needs: {

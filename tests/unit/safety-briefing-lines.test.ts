@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '$lib/plan/plan';
-import { briefingOf, gravestFirst, worstHelp, worstOff } from '$lib/safety/briefing';
+import { briefingOf, gravestFirst, rowsToSign, worstHelp, worstOff } from '$lib/safety/briefing';
 import { crewHazards, type CrewHazard } from '$lib/safety/crew-hazards';
 import {
   hazardsOf,
@@ -63,6 +63,13 @@ describe('what is read out before work', () => {
       ...['structure', 'falls', 'electric'].map((id) => `stop for ${id}`),
       'anyone',
     ]);
+    expect(ids(hammering, [brings('electric')])).not.toContain('eyes');
+    const vacuum = at({ step: 'vacuum' });
+    const sounding = at({ step: 'sound-and-mark' });
+    expect(ids(day([at(), sounding]))).toContain('dust-controls');
+    expect(ids(day([at(), vacuum]))).not.toContain('cleaning');
+    expect(ids(day([vacuum, sounding]))).toContain('cleaning');
+    expect(ids(day())).toEqual(['anyone']);
     expect(ids(day([at({ step: 'vacuum' })]))).toEqual(['cleaning', 'ears', 'anyone']);
     expect(ids(day([at({ step: 'sound-and-mark' })]))).toEqual(['anyone']);
     // A saw nobody has measured may shake, a quiet tool may still be heard.
@@ -71,6 +78,9 @@ describe('what is read out before work', () => {
       ...['dust-controls', 'mask', 'ears', 'hands', 'anyone'],
     ]);
   });
+
+  it('has a row to sign for everybody, and some for whoever joins', () =>
+    expect([1, 4, 5, 10, 11].map(rowsToSign)).toEqual([8, 8, 9, 14, 14]));
 
   it('names the strictest mask of the day, and whose ears have most to bear', () => {
     const blasting = at({ step: 'abrasive-blast' });
@@ -88,6 +98,8 @@ describe('what is read out before work', () => {
     });
     const alone = briefingOf(day([at()]), [], []).find(({ id }) => id === 'ears');
     expect(alone).toMatchObject({ beside: false });
+    const two = briefingOf(day([at()], [at()], []), [], []).find(({ id }) => id === 'ears');
+    expect(two).toMatchObject({ beside: true });
   });
 
   it('goes by the person worst off in each', () => {

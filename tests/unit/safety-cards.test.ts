@@ -45,7 +45,7 @@ describe('a card a person', () => {
     const saw = at({ step: 'saw-cut', tool: 'hand-saw' });
     const two = shaking(10, 0.4, { ownLevel: 80 });
     const hazards = [
-      brings('electric', 'saw-cut'),
+      brings('electric', 'grind', 'saw-cut'),
       brings('slips', 'break-out'),
       brings('noise', 'break-out'),
     ];
@@ -87,6 +87,10 @@ describe('a card a person', () => {
       },
     );
     expect(inCommon([card(['grind'], 'electric'), card(['vacuum'], 'slips')])).toEqual(nothing);
+    const both = card(['grind', 'vacuum'], 'electric');
+    expect(inCommon([both, both, card(['vacuum'], 'slips')])).toEqual({
+      ...{ steps: ['vacuum'], stop: null },
+    });
   });
 });
 
@@ -125,6 +129,9 @@ describe('the steps of a day', () => {
       vibration: one?.vibration.tasks[0],
     });
     expect(views[2]?.noise).toBe(one?.noise.tasks[1]);
+    const other = day([at({ hours: [1, 2] })], [at({ hours: [0.5, 3] })], [at({ hours: [1, 3] })]);
+    const [most] = taskViews(other, () => ({ zones: [] }));
+    expect(most?.task.hours).toEqual([0.5, 3]);
   });
   it('come as they are worked where no order is known', () => {
     const views = taskViews(safety, () => ({ zones: [] }));

@@ -22,7 +22,7 @@ const planOf = (laid: readonly Laid[], more: object = {}): Plan =>
     },
     steps: [
       { id: 'water-jet', hours: null },
-      { id: 'water-jet', hours: 2 },
+      { id: 'break-out', hours: 2 },
       { id: 'grind', hours: null },
     ],
     zones: [{ id: 'a', holds: [] }],
@@ -106,6 +106,10 @@ describe('the days of a plan', () => {
       expect(spans(on(1), other)).toHaveLength(2);
     expect(spans(on(1), on(2), on(2, 1, 1, 'chase-crack'))).toHaveLength(2);
     expect(spans(on(1), on(2, 4 + 1e-9))).toHaveLength(1);
+    const chase = (day: number, to: number) => on(day, to, 1, 'chase-crack');
+    expect(spans(on(1), chase(1, 2), on(2), chase(2, 3))).toHaveLength(2);
+    const done = planOf([on(1)], { steps: [{ id: 'water-jet', hours: 2 }] });
+    expect(crewDaysOf(done, job).specialists).toEqual([]);
   });
 
   it('are there and empty where all that is laid must wait', () => {

@@ -37,7 +37,7 @@ describe('days that do not hold for the hands', () => {
 
   it('are held against the gravest value that somebody passes, with turns that would do', () => {
     const quiet = shaking(1, 2, 'needle-scaler');
-    expect(over(crewPlan([[1, 2], [shaking(1)], [shaking(2.5), quiet, shaking(0.25)]]))).toEqual({
+    expect(over(crewPlan([[1, 2], [shaking(1)], [quiet, shaking(2.5), shaking(0.25)]]))).toEqual({
       ...{ over: 'limit', days: [1, 2], shaking: 2, crew: 2 },
       inHand: [
         { tool: 'jackhammer', hours: 2.75, minutes },
@@ -46,6 +46,9 @@ describe('days that do not hold for the hands', () => {
       // 3.75 h of 2 h each a day at most; 7.5 h on two days, so four days' shares of two people.
       turns: { people: 2, days: 2 },
     });
+    // A day that meets the value exactly holds.
+    const exact = over(crewPlan([[1, 1], [shaking(3)]], [[2, 2], [shaking(2)]]));
+    expect(exact).toMatchObject({ over: 'limit', days: [1], shaking: 2 });
     const action = over(crewPlan([[1, 1], [shaking(0.75)]], [[2, 2], [shaking(0.25)]]));
     expect(action).toMatchObject({ over: 'action', days: [1], shaking: 2 });
     // Half an hour each: 0.75 h are two people's, 1 h in all two shares, one day of two.
@@ -87,7 +90,7 @@ describe('days too loud for plugs and muffs together', () => {
   it('tell the tool, the hours a person may have, and how many people would do', () => {
     const sawing = loud(1, 100, { step: 'saw-cut', tool: 'hand-saw' });
     const quiet = hammer(3, { tool: 'hand-tools' });
-    const found = over(crewPlan([[1, 2], [loud(2), sawing, quiet], [quiet]], [[3, 3], [loud(1)]]));
+    const found = over(crewPlan([[1, 2], [sawing, loud(2), quiet], [quiet]], [[3, 3], [loud(1)]]));
     // Their own 60 dB(A) add a thousandth, the other's, 12 less at 4 m, next to nothing.
     const part = 128 + 4 + (3 / 8) * (2 ** (-25 / 3) + 2 ** (-37 / 3));
     expect(found).toEqual({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dustParts } from '$lib/safety/dust-strip';
 import { maskOfDay, maskOfTask } from '$lib/safety/masks';
-import { silicaOfDay, type SilicaOfTask } from '$lib/safety/silica';
+import { silicaOfDay, type DustHours, type SilicaOfTask } from '$lib/safety/silica';
 import { safetyOf } from '$lib/safety/safety-of';
 import { settleTask } from '$lib/safety/tasks';
 import type { ShiftTask } from '$lib/safety/types';
@@ -109,8 +109,8 @@ describe('the dust of a day', () => {
     expect([bar.hours.high, bar.protection]).toEqual([1, null]);
   });
 
-  const dust = (...tasks: ShiftTask[]) => {
-    const result = safetyOf({ region: 'us', workers: [{ id: '1', tasks }] });
+  const dust = (dustHours: DustHours, ...tasks: ShiftTask[]) => {
+    const result = safetyOf({ region: 'us', workers: [{ id: '1', tasks }], dustHours });
     const [worker] = result.ok ? result.safety.workers : [];
     return worker
       ? dustParts(worker).map(({ tool, counted, from, to }) => [tool, counted, from, to])
@@ -125,6 +125,7 @@ describe('the dust of a day', () => {
     });
     expect(
       dust(
+        'at-task',
         at({ step: 'shotblast' }),
         at({}),
         at({ step: 'sound-and-mark' }),
@@ -137,6 +138,9 @@ describe('the dust of a day', () => {
       ['shotblaster', false, 0, 2],
       ['shotblaster', false, 2, 3],
     ]);
+    const breaks = at({ hours: [1, 2], atTask: 5 });
+    expect(dust('tool-running', breaks)).toEqual([['jackhammer', true, 0, 2]]);
+    expect(dust('at-task', breaks)).toEqual([['jackhammer', true, 0, 5]]);
   });
 });
 

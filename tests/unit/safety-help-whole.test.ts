@@ -13,7 +13,8 @@ const task = (hours: number, change: Partial<ShiftTask> = {}) =>
 const shaking = (hours: number, ownVibration = 10, change: Partial<ShiftTask> = {}) =>
   task(hours, { ownVibration, ...change });
 /** NIOSH: twice for each 3 dB from 85 dB(A) over 8 h. */
-const loud = (hours: number, ownLevel: number) => task(hours, { ownLevel });
+const loud = (hours: number, ownLevel: number, change: Partial<ShiftTask> = {}) =>
+  task(hours, { ownLevel, ...change });
 
 // What else does the work, and who: common practice, no source.
 describe('the one change that helps most', () => {
@@ -68,6 +69,32 @@ describe('the one change that helps most', () => {
     expect(help(hammer, rest)).toMatchObject({
       then: near(2),
       ears: { needed: near(3), by: 'one' },
+    });
+  });
+
+  it('is no tool that nobody has measured, nor one without a motor', () => {
+    const people = { change: 'people', people: 4, crew: 1 };
+    // A floor grinder's noise is not known, a hand saw's vibration is not; a scraper by hand is another day.
+    const grind = loud(8, 100, { step: 'grind', tool: 'hand-grinder' });
+    expect(help(grind)).toMatchObject({ ...people, then: near(8) });
+    const saw = loud(0.5, 110, { step: 'saw-cut', tool: 'walk-behind-saw' });
+    expect(help(saw)).toMatchObject({ ...people, then: near((2 ** (25 / 3) * 0.5) / 8 / 4) });
+    const strip = settleTask({
+      step: 'strip-coating',
+      tool: 'needle-scaler',
+      setting: 'open',
+      hours: [0.5, 0.5],
+    });
+    expect(help(strip)).toMatchObject({ ...people, then: near(8) });
+  });
+  it('leaves the other work of the day as it is', () => {
+    const scaler = settleTask({ step: 'edge-work', setting: 'open', hours: [0.5, 0.5] });
+    const saw = loud(4, 88, { step: 'saw-cut', tool: 'hand-saw' });
+    expect(help(saw, scaler)).toMatchObject({
+      change: 'tool',
+      to: 'hand-grinder',
+      now: near(33),
+      then: near(2),
     });
   });
 });

@@ -124,6 +124,8 @@ describe('what is known of a tool', () => {
     });
     expect(vibrationOf(task({ tool: 'vacuum' }))).toBe('none');
     expect(vibrationOf(task({ tool: 'hand-saw' }))).toBe('unknown');
+    const doubled = { 'vibration.maker-factor': 2 };
+    expect(vibrationOf(task({ ownVibration: 3 }), doubled)).toMatchObject({ range: [6, 6] });
     const maker = { from: 'maker', figure: 'vibration.maker-factor' } as const;
     expect(vibrationOf(task({ ownVibration: 3 }))).toEqual({ range: [3, 6], origin: maker });
     expect(vibrationOf(task({ ownVibration: 3, ownVibrationFrom: 'maker' }))).toEqual({

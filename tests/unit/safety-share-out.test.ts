@@ -86,6 +86,21 @@ describe('piles of work', () => {
       [1, 0],
       [0, 1],
     ]);
+    // By the fuller of two budgets: one of each fits beside the other, the third goes elsewhere.
+    const apart = [
+      { units: 1, parts: [0.5, 0] },
+      { units: 1, parts: [0, 0.5] },
+      { units: 1, parts: [0.3, 0.3] },
+    ];
+    expect(deal(apart, 2)).toEqual([
+      [1, 1, 0],
+      [0, 0, 1],
+    ]);
+    const odd = [
+      { units: 3, parts: [0.4] },
+      { units: 2, parts: [0.4] },
+    ];
+    expect(shareByDealing(odd, (fewest) => fewest).fewest).toBe(3);
     expect(shareByDealing(piles, () => 3)).toEqual({ fewest: 2, shares: deal(piles, 3) });
     expect(shareByDealing([], () => 3)).toEqual({ fewest: 0, shares: [] });
     // Two units of 0.6 want two shares though their sum is little more than one.

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import type { Mark, Place, Survey } from '$lib/answers/survey';
 import { faultOf, markFault, outlineFault, remarksOn } from '$lib/survey/faults';
 import { outlineOf } from '$lib/survey/outline';
-import { type Tap } from '$lib/survey/taps';
 import { rectangle } from '../helpers/drawings';
 
 const slab = { length: 6000, width: 8000 };
@@ -11,10 +10,6 @@ const across: Place[] = [
   [3000, 0],
   [3000, 8000],
 ];
-const tap = (index: number, at: Place, rings = true, again?: true): Tap => ({
-  ...{ kind: 'tap', index, at, rings },
-  ...(again && { again }),
-});
 
 describe('what cannot be drawn', () => {
   const fault = (marks: readonly object[], more: Partial<Survey> = {}) =>

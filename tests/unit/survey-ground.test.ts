@@ -55,7 +55,7 @@ describe('ground', () => {
       [10, 0],
       [0, 10],
     ] as const)
-      expect(common(square, rectangle(...beside, 10, 10))).toEqual([]);
+      expect(common(square, rectangle(beside[0], beside[1], 10, 10))).toEqual([]);
     expect(common(square, rectangle(9.9, 0, 9, 9))).toEqual([]);
     // A corner of the box, but none of the ring.
     expect(common(diamond, rectangle(0, 0, 4, 4))).toEqual([]);

@@ -194,6 +194,32 @@ describe('joints', () => {
     expect(baysOf(ring, [])).toEqual([
       { id: '1', ring, box: { x0: 0, y0: 0, x1: 6000, y1: 8000 }, area: 48 },
     ]);
+    // In whatever order and direction the joints are given.
+    const three: Place[][] = [
+      across,
+      [
+        [0, 4000],
+        [6000, 4000],
+      ],
+      [
+        [4500, 0],
+        [4500, 4000],
+      ],
+    ];
+    const areas = (joints: Place[][]) => baysOf(ring, joints).map(({ id, area }) => [id, area]);
+    for (const joints of [three, three.toReversed(), three.map((joint) => joint.toReversed())])
+      expect(areas(joints)).toEqual(
+        [12, 6, 6, 12, 12].map((area, at) => [String(at + 1), near(area)]),
+      );
+    // Two joints a hair apart leave a sliver, which is no bay.
+    const hair: Place[] = [
+      [3000.0002, 0],
+      [3000.0002, 8000],
+    ];
+    expect(areas([across, hair])).toEqual([
+      ['1', expect.closeTo(24, 5)],
+      ['2', expect.closeTo(24, 5)],
+    ]);
     // A loose end parts nothing: it is taken on; what hangs on nothing does not.
     const cross = baysOf(ring, [
       across,

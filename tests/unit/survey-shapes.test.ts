@@ -38,7 +38,6 @@ const diamond: Ring = [
   [10, 20],
   [0, 10],
 ];
-const area = (rings: readonly Ring[]) => rings.reduce((sum, ring) => sum + signedArea(ring), 0);
 
 // School geometry, by hand.
 describe('outlines', () => {

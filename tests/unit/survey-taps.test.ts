@@ -218,7 +218,7 @@ describe('where to tap', () => {
       ],
     ]);
     expect(lanes(900, 900)).toHaveLength(2);
-    expect(lanes(900, 901).map(([[x0]]) => x0)).toEqual([225, 675]);
+    expect(lanes(900, 901).map(([from]) => from?.[0])).toEqual([225, 675]);
     const angle = baysOf(
       outlineOf({
         corners: [

@@ -184,6 +184,18 @@ describe('a job with a drawing', () => {
     });
   });
 
+  it('takes no area that is less than any zone has, nor cracks where none is drawn', () => {
+    const tiny: Mark[] = [
+      { kind: 'spot', corners: rectangle(1000, 1000, 30, 30), zone: 'a' },
+      { kind: 'spot', corners: rectangle(2000, 1000, 40, 25), zone: 'b' },
+    ];
+    const zones = ['a', 'b', 'c', 'd'];
+    const typed = drawn({ slab, marks: tiny }, zones);
+    const after = drawnJob(typed, surveyOf(typed));
+    // 0.0009 and 0.001 m2: a thousandth is the least that a field takes.
+    expect(after.zones.map(({ answers }) => answers)).toEqual([{}, { area: near(0.001) }, {}, {}]);
+  });
+
   it('has the patches of a zone, with its spots counted anew', () => {
     const layout = drawnPatches('b', result);
     expect(layout).toEqual({ patches: [result.patches[1]], skipped: [] });
@@ -191,5 +203,10 @@ describe('a job with a drawing', () => {
     const { spots, layout: counted } = spotsOf(survey, layout as never);
     expect(spots).toEqual([4000, 4400].map((x) => ({ x, y: 1000, length: 400, width: 300 })));
     expect(counted.patches[0]?.spots).toEqual([0, 1]);
+    // Spots of two patches are counted together, in the order of the marks.
+    const two = { patches: [{ spots: [8] }, { spots: [1, 7] }], skipped: [] } as never;
+    const again = spotsOf(survey, two);
+    expect(again.spots.map(({ x }) => x)).toEqual([1000, 4000, 4400]);
+    expect(again.layout.patches.map(({ spots: of }) => of)).toEqual([[2], [0, 1]]);
   });
 });

@@ -102,6 +102,25 @@ describe('the interview as its reader has it', () => {
     expect(orders.at(-1)).toEqual({ type: 'keep', question: 'texture', zone: 'b', draft: null });
   });
 
+  it('asks about the place when another tab changed the place, and not for its zones', () => {
+    const wallTicked = { type: 'DRAFT', draft: 'wall', holds: true } as const;
+    const begun = [hears(ab), open(null, 'element'), wallTicked] as const;
+    const moved = { ...ab, site: { element: ['soffit'] as const } };
+    expect(after(...begun, hears(moved)).at()).toBe('changed');
+    expect(after(...begun, hears(withTexture('sandy'))).at()).toBe('drafting');
+  });
+
+  it('takes no other job for the one it is writing to, though that has the same answer', () => {
+    expect(after(...ways.waiting, hears(withTexture('pitted', 2))).at()).toBe('otherJob');
+  });
+
+  it('forgets what was in the way once all is on the device', () => {
+    const { state, actor } = after(fails('quota'));
+    expect(state().context.trouble).toBe('quota');
+    actor.send({ type: 'SAVED' });
+    expect(state().context.trouble).toBeNull();
+  });
+
   it('hears of other zones without a word', () => {
     const other = { ...ab, zones: [zone('a', { texture: ['sandy'] }), zone('b')] };
     expect(after(hears(ab), open(), ticks, hears(other)).at()).toBe('drafting');

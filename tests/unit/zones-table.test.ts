@@ -110,6 +110,18 @@ describe('a pasted table', () => {
     },
   );
 
+  it.each([
+    ['3.2 to 6.4 mm', '3-to-6'],
+    ['3 to 6 mm', '3-to-6'],
+    ['1/8 to 1/4 in', '3-to-6'],
+    ['6.4 to 20 mm', '6-to-20'],
+  ])('takes a band by its name, and by the one that it had before: %s', (cell, band) => {
+    expect(read(`Depth\n${cell}\n`)).toEqual({
+      zones: [{ name: '', answers: { depth: [band] } }],
+      problems: [],
+    });
+  });
+
   it('takes the unit of a heading, and one in the cell before it', () => {
     const { zones } = read('Depth (in)\tArea\n1 1/2\t12 ft²\n10 mm\t1\n');
     expect(zones.map(({ answers }) => answers.depth)).toEqual([38.099999999999994, 10]);

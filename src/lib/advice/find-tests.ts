@@ -1,5 +1,5 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import type { QuestionId } from '$lib/answers/questions';
+import type { Contaminant, QuestionId } from '$lib/answers/questions';
 import { openMany } from './completions';
 import type { Branch } from './find-next';
 import type { Survey } from './survey';
@@ -53,7 +53,7 @@ export function testsFor(
     case 'contamination': {
       const { maybe } = openMany(question, zone.contamination);
       return [
-        ...(maybe.includes('oil') ? (['water-drop'] as const) : []),
+        ...(maybe.some(beads) ? (['water-drop'] as const) : []),
         ...(maybe.some((each) => each !== 'oil') ? (['look-close'] as const) : []),
       ];
     }
@@ -62,13 +62,15 @@ export function testsFor(
   }
 }
 
+/** What keeps a drop of water round. */
+const beads = (on: Contaminant): boolean => on === 'oil' || on === 'thin-coating';
 const oldCoating = 'old-coating-or-adhesive';
 
 /**
  * What is left after a test that cannot tell every choice of its question from every other; null
  * where it can. A tap tells how a crack's edges hold, never whether it moves: that is watched. A
  * look round never tells what is in an old coating: a laboratory does, and nothing else. A water drop
- * finds oil alone.
+ * stays a bead on oil and on a film, a clear sealer too, which no look finds.
  * Source: common practice, no published source.
  */
 export function partedBy(
@@ -91,7 +93,7 @@ export function partedBy(
     return parted(
       survey,
       possibilities.contamination.map(({ value }) => ({
-        seen: value.includes('oil'),
+        seen: test === 'water-drop' ? value.some(beads) : value.includes('oil'),
         rest: value.filter((each) => each !== 'oil').join(),
       })),
       test === 'water-drop',

@@ -8,7 +8,7 @@ export type InterviewEvent =
   /** An answer to the question the machine stands at. */
   | ({ readonly type: 'ANSWER' } & AnswerGiven)
   /**
-   * An answer given earlier to a question that is not asked now: it waits until it counts again, and
+   * An answer given earlier. One to a question that is not asked now waits until it counts again, and
    * what it leaves no question for is not asked either.
    */
   | ({ readonly type: 'KEEP' } & AnswerGiven)

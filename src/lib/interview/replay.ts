@@ -12,7 +12,7 @@ const step = (state: InterviewState, event: InterviewEvent): InterviewState =>
   transition(interview, state, event)[0];
 
 /**
- * The state the answers lead to: each fed to the machine as if given now, in the order of the
+ * The state the answers lead to: each fed to the machine as one given earlier, in the order of the
  * questions. It rests at the first question that became missing, or at `done`.
  * @param except a question whose answer is held back, so that the machine can stand at it
  */
@@ -21,12 +21,7 @@ export function replay(answers: InterviewContext, except?: QuestionId): Intervie
   for (const question of questionIds) {
     const answer = answerOf(answers, question);
     if (answer === undefined || question === except) continue;
-    const given = { question, answer } as AnswerGiven;
-    const there = step(state, { type: 'GO_TO', question });
-    state =
-      placeOf(there) === question
-        ? step(there, { type: 'ANSWER', ...given })
-        : step(state, { type: 'KEEP', ...given });
+    state = step(state, { type: 'KEEP', ...({ question, answer } as AnswerGiven) });
   }
   return state;
 }

@@ -134,4 +134,10 @@ export const wets: readonly StepId[] = [
   'final-wash',
   'water-jet',
 ];
-export const needsDry: readonly StepId[] = [...blasting, 'grind', 'scarify', 'route-crack'];
+export const needsDry: readonly StepId[] = [
+  ...blasting,
+  'grind',
+  'scarify',
+  'edge-work',
+  'route-crack',
+];

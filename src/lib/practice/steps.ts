@@ -140,9 +140,8 @@ function whySpare(step: DecidedStep, { site, zone }: Case, advice: Advice): Spar
       if (!hammers.some(called)) return 'hardly-bruises';
       return zone.finish === 'sealer' ? 'sealer-forgives' : 'wash-will-do';
     case 'vacuum':
-      return 'wash-is-enough';
     case 'final-wash':
-      // Where the slab is washed under pressure anyway, nobody washes twice.
+      // Where it is not vacuumed it is washed; where it is washed under pressure anyway, nobody washes twice.
       return called('vacuum') && !called('pressure-wash') ? 'no-wash-under-dry' : 'wash-is-enough';
     case 'fill-level':
     case 'fill-cure':

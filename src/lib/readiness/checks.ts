@@ -29,6 +29,8 @@ export interface Check {
   /** What else has to be known to judge a reading. */
   readonly given: readonly GivenId[];
   readonly where: 'everywhere' | 'random-spots' | 'each-bar' | 'coldest' | 'each-vessel';
+  /** Cores, drills or breaks into the concrete: whatever may lie hidden there is located first. */
+  readonly cutsIn?: true;
   /** Done beside the covering, for the sake of something else: the covering does not wait for it. */
   readonly beside?: true;
   /** Null where the whole surface, or every bar, is looked at. */
@@ -80,6 +82,7 @@ export const checks: Readonly<Record<CheckId, Check>> = {
   },
   chloride: {
     ...blank,
+    cutsIn: true,
     kind: 'number',
     unit: 'percent',
     limit: 'limit.chloride',
@@ -90,6 +93,7 @@ export const checks: Readonly<Record<CheckId, Check>> = {
   },
   carbonation: {
     ...blank,
+    cutsIn: true,
     kind: 'number',
     unit: 'mm',
     limit: 'limit.carbonation',
@@ -101,6 +105,7 @@ export const checks: Readonly<Record<CheckId, Check>> = {
   },
   'half-cell': {
     ...blank,
+    cutsIn: true,
     kind: 'number',
     unit: 'mV',
     limit: 'limit.halfcell',
@@ -131,6 +136,7 @@ export const checks: Readonly<Record<CheckId, Check>> = {
   },
   'pull-off': {
     ...blank,
+    cutsIn: true,
     kind: 'pull-off',
     unit: 'MPa',
     limit: 'limit.stress',
@@ -194,6 +200,7 @@ export const checks: Readonly<Record<CheckId, Check>> = {
   },
   humidity: {
     ...blank,
+    cutsIn: true,
     kind: 'number',
     unit: 'percent',
     limit: 'limit.humidity',

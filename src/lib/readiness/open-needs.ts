@@ -2,8 +2,15 @@ import { isFloor } from '$lib/advice/place';
 import { fixedOf } from '$lib/advice/completions';
 import { profileWanted } from '$lib/advice/sheet';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import { choicesOf, type Choice, type Finish, type QuestionId } from '$lib/answers/questions';
+import {
+  choicesOf,
+  type Choice,
+  type Finish,
+  type QuestionId,
+  type Warning,
+} from '$lib/answers/questions';
 import { checkIds } from '$lib/answers/readiness-record';
+import { checks } from './checks';
 import type { OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import {
@@ -23,7 +30,13 @@ export interface OpenNeed extends Need {
   readonly certain: boolean;
   /** The open answers that decide whether it is needed; empty when certain. */
   readonly depends: readonly QuestionId[];
+  /** What may lie hidden where it cuts in, and is located before: cables under tension, pipes, power. */
+  readonly locate: readonly Hidden[];
 }
+
+/** Signs at the site of what no tool may meet. Source: common practice; tendons: Post-Tensioning Association GN01, as reported. */
+export type Hidden = Extract<Warning, 'tendons-possible' | 'buried-services'>;
+const hidden: readonly Hidden[] = ['tendons-possible', 'buried-services'];
 
 /** What the readiness of a zone is judged by. */
 export interface ZoneNeeds {
@@ -136,6 +149,7 @@ export function needsOf(
     needs: new Map(checksFor(way, own).map((need) => [need.check, need])),
   }));
   const needs: OpenNeed[] = [];
+  const warned = new Set([...(site.warnings?.yes ?? hidden), ...(site.warnings?.maybe ?? [])]);
   for (const check of checkIds) {
     const found = called.flatMap(({ needs: map }) => map.get(check) ?? []);
     const strongest = found.find((need) => need.level === 'needed') ?? found[0];
@@ -151,14 +165,14 @@ export function needsOf(
       passes,
       certain,
       depends: certain ? [] : dependsOn(isNeeded),
+      locate: checks[check].cutsIn ? hidden.filter((sign) => warned.has(sign)) : [],
     });
   }
   return {
     needs,
     profile: commonProfile(ways, own),
     corroded: possible('steel', zone.steel).includes('corroded'),
-    tendons:
-      !site.warnings || [...site.warnings.yes, ...site.warnings.maybe].includes('tendons-possible'),
+    tendons: warned.has('tendons-possible'),
     wantsDry: ways.some((way) => !wantsDamp(way.zone)),
     cement: ways.every((way) => isCement(way.zone)),
     finishes: possible('finish', zone.finish),

@@ -23,7 +23,7 @@ export function dustParts({ tasks, silica }: SafetyOfWorker): DustPart[] {
     const read = silica.tasks[index];
     if (read?.kind !== 'row' && read?.kind !== 'not-in-table') continue;
     const { kind } = read;
-    const counted = kind === 'row' || read.rows.length > 0;
+    const counted = read.rows.length > 0;
     const from = parts.findLast((part) => part.counted === counted)?.to ?? 0;
     const long = silica.counted === 'at-task' && atTask !== undefined ? atTask : hours[1];
     parts.push({ step, tool, kind, counted, from, to: from + long });

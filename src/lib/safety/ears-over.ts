@@ -71,7 +71,7 @@ export function earsOver(
     });
   });
   const over = each.filter(
-    ({ last, part }) => last >= left && part > 1 && earsFor(part, limit, own).by === 'neither',
+    ({ last, part }) => last >= left && earsFor(part, limit, own).by === 'neither',
   );
   const worst = over.toSorted((one, other) => other.part - one.part)[0];
   const loud = worst && loudest(worst.tasks, limit, own);

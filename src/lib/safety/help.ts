@@ -83,18 +83,10 @@ const otherMethods: Readonly<Partial<Record<StepId, readonly MethodId[]>>> = {
 const specialists: readonly MethodId[] = ['water-jet'];
 
 /** The same task with another tool. Levels the reader typed belong to the tool they stand for. */
-const withTool = (task: SettledTask, tool: ToolId): SettledTask => {
-  const { step, setting, element, hours, typical, atTask } = task;
-  return {
-    step,
-    setting,
-    element,
-    hours,
-    tool,
-    ...(typical !== undefined && { typical }),
-    ...(atTask !== undefined && { atTask }),
-  };
-};
+const withTool = (
+  { ownLevel: _level, ownVibration: _vibration, ...task }: SettledTask,
+  tool: ToolId,
+): SettledTask => ({ ...task, tool });
 
 const known = (task: SettledTask, own?: OwnFigures): boolean =>
   levelOf(task, own) !== 'unknown' && vibrationOf(task, own) !== 'unknown';

@@ -44,12 +44,17 @@ function painted(ring: readonly Point[], place: number): string {
   return found.join('');
 }
 
-/** Everything that is drawn of a surface, from back to front. */
+/**
+ * Everything that is drawn of a surface, from back to front.
+ * @param only ids of the zones whose patches, with the damage in them, are drawn: on the sheet of a day
+ *   nobody may read an order to break out what waits
+ */
 export function slabDrawing(
   survey: Survey,
   result: SurveyResult | null,
   sheet: Sheet,
   zones: readonly string[],
+  only?: readonly string[],
 ): { readonly marks: Drawing; readonly labels: readonly SlabLabel[] } {
   const line = (places: readonly Place[]): Point[] => places.map(sheet.at);
   const outline = line(outlineOf(survey.slab));
@@ -66,9 +71,13 @@ export function slabDrawing(
   for (const joint of [...(survey.joints ?? []), ...foldsOf(survey.slab)])
     marks.push(['ink', pathOf(line(joint))]);
   marks.push(['heavy', pathOf(outline, true)]);
+  const left = (result?.patches ?? []).filter(({ zone }) => !only || only.includes(zone ?? ''));
+  const away = (result?.patches ?? []).filter((patch) => !left.includes(patch));
   for (const [index, mark] of drawn.entries())
-    marks.push(...inked(mark, index, line, result?.skipped.includes(index) ?? false));
+    if (!away.some(({ spots }) => spots.includes(index)))
+      marks.push(...inked(mark, index, line, result?.skipped.includes(index) ?? false));
   for (const [index, patch] of (result?.patches ?? []).entries()) {
+    if (!left.includes(patch)) continue;
     const ring = line(patch.corners ?? rectangleRing(patch));
     marks.push(['crayon', pathOf(ring, true)]);
     const box = boxOf(ring);

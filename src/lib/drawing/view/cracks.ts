@@ -1,8 +1,7 @@
 import type { Choice } from '$lib/answers/questions';
 import type { UnitSystem } from '$lib/answers/units';
 import { shifted } from '$lib/drawing/lines';
-import { placed, type Drawing } from '$lib/drawing/mark';
-import { flake } from '$lib/drawing/motif/small';
+import type { Drawing } from '$lib/drawing/mark';
 import { circlePath, pathOf, polygonsPath, type Point } from '$lib/drawing/points';
 import { lettered } from '$lib/drawing/motif/lettering';
 import { randomFrom } from '$lib/drawing/random';
@@ -101,7 +100,8 @@ const moving = (): Drawing => {
       'ink',
       'M14 6.5V3M14 23.5V27M5.5 15H2M22.5 15H26M8 9 5.6 6.6M20 9 22.4 6.6M8 21 5.6 23.4M20 21 22.4 23.4',
     ],
-    ...placed(flake(9), 75, 15),
+    // A crystal of frost.
+    ['ink', 'M66 15H84M70.5 7.2 79.5 22.8M79.5 7.2 70.5 22.8'],
     // Drawn across it once.
     ['heavy', 'M18 38H46M72 38H85M100 38H112'],
     ['ink', 'M6 58H16M12 54.5 16.5 58 12 61.5M44 58H34M38 54.5 33.5 58 38 61.5'],

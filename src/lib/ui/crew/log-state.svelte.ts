@@ -1,9 +1,14 @@
 import type { TaskLog } from '$lib/answers/day-log';
 import { keyText, logAt, withLogs, type TaskKey } from '$lib/answers/task-log';
+import type { Task } from '$lib/plan/tasks';
+import { planned } from '$lib/ui/job/plan.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { logWords as words } from '$words/safety/log';
 
 type Logs = readonly (TaskKey & { readonly log: TaskLog })[];
+
+/** Some steps were told of: `lay` has the plan follow. */
+export type Told = (tasks: readonly Task[], lay: () => void) => void;
 
 interface Last {
   readonly job: string;
@@ -32,15 +37,19 @@ class LogState {
     return last?.job === session.id ? last : null;
   }
 
-  /** Changes what is told of some steps; steps it leaves alike are not touched. */
+  /**
+   * Changes what is told of some steps; steps it leaves alike are not touched. The plan follows.
+   * @param around does what belongs right before and after the plan changes, which `lay` does
+   */
   change(
     keys: readonly TaskKey[],
     said: string,
     to: (log: TaskLog, key: TaskKey) => TaskLog,
+    around: (lay: () => void) => void = (lay) => lay(),
   ): void {
     const before = logsOf(keys);
     const after = before.map(({ log, ...key }) => ({ ...key, log: to(log, key) }));
-    session.update((job) => withLogs(job, after));
+    planned.follows(() => session.update((job) => withLogs(job, after)), around);
     this.told = '';
     const earlier = this.last ? this.#done : [];
     this.#done = [...earlier, { job: session.id, said, before, after }].slice(-most);
@@ -57,7 +66,11 @@ class LogState {
     const same = last.after.every(
       ({ log, ...key }) => JSON.stringify(now.get(keyText(key))) === JSON.stringify(log),
     );
-    if (same) session.update((job) => withLogs(job, last.before));
+    if (same)
+      planned.follows(
+        () => session.update((job) => withLogs(job, last.before)),
+        (lay) => lay(),
+      );
     this.told = same ? words.undone(last.said) : words.elsewhere;
     this.#done = same ? this.#done.slice(0, -1) : [];
   }

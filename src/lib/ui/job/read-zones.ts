@@ -12,7 +12,7 @@ import { questionWords } from '$words/questions';
 import { spokenLimit } from '$words/ui/typing';
 import { formatter } from '$lib/words/format';
 import type { Say } from '$lib/words/types';
-import { rangeOf } from '$shared/figures';
+import { rangeOf, valueOf } from '$shared/figures';
 import { between, unitOf } from './zones-table';
 
 export interface NewZone {
@@ -27,7 +27,19 @@ export interface ReadZones {
 }
 
 /** The words of both systems of units: a table may have been saved in the other. */
-const spoken = (['metric', 'us'] as const).map((units) => questionWords(formatter(units)));
+const systems = (['metric', 'us'] as const).map((units) => questionWords(formatter(units)));
+/** Tables saved before depths were told as a ruler shows them have the limits to a tenth: "3.2 to 6.4 mm". */
+const depths = [
+  'depth.film',
+  'depth.thin',
+  'depth.shallow',
+  'depth.spall-small',
+  'depth.deep',
+] as const;
+const toTheTenth = questionWords(
+  formatter('metric', Object.fromEntries(depths.map((id) => [id, valueOf(id)]))),
+);
+const spoken = [...systems, toTheTenth];
 
 const bare = (text: string): string =>
   text

@@ -1,6 +1,6 @@
 import type { JobSummary } from '$lib/keep/job-store';
 import { timeWords } from '$lib/words/by-language';
-import { elementTitles } from '$words/element-titles';
+import { elementTitles } from '$words/ui/frame';
 import { homeWords as words } from '$words/ui/home';
 
 /** Zones that an unnamed job is told by, at most. */

@@ -87,20 +87,20 @@ export const damageQuestionWords = (
       'Look for a white crust, or for green or black growth.',
     ],
     choices: {
-      oil: { name: 'Oil or grease', hint: 'Dark stain; water stays in beads.' },
+      oil: { name: 'Oil or grease', hint: 'Dark, greasy stain.' },
       'thin-coating': {
         name: 'Paint or sealer',
-        hint: 'Thin as paper; may be clear.',
+        hint: 'Thin; may be clear.',
       },
       'thick-coating': {
         name: 'Thick coating',
-        hint: `A hard layer over ${say.figure('depth.film')}.`,
+        hint: `Hard, over ${say.figure('depth.film')}.`,
       },
       'rubbery-coating': {
         name: 'Rubbery coating',
-        hint: 'Soft; a fingernail dents it.',
+        hint: 'A fingernail dents it.',
       },
-      'salt-bloom': { name: 'Salt bloom', hint: 'White dust or crust; comes back.' },
+      'salt-bloom': { name: 'Salt bloom', hint: 'White, chalky crust.' },
       growth: { name: 'Moss or algae', hint: 'Green or black.' },
     },
     number: null,

@@ -1,4 +1,4 @@
-import { elementTitles } from '$words/element-titles';
+import { elementTitles } from '$words/ui/frame';
 import type { QuestionsWords, Say } from '$lib/words/types';
 import type { SiteQuestion } from '$lib/answers/questions';
 

@@ -19,6 +19,13 @@ export const readyPage = {
   held: 'The advice for this zone holds the work. Results are kept, but the zone is not ready until that is cleared.',
   open: (questions: string) =>
     `Not sure yet whether this is needed: it hangs on ${questions}. It counts until you know.`,
+  /** Before a test that cores, drills or breaks into concrete with something hidden in it. */
+  locate: {
+    'tendons-possible':
+      'Cables under tension may lie where this test cuts in. Have them located and marked first: a cut one can kill.',
+    'buried-services':
+      'Power cables or pipes may lie where this test cuts in. Have them located and marked first.',
+  },
   optional: 'Only if specified',
   ask: 'Our specification asks for this',
   checks: 'Checks',

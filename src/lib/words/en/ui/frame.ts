@@ -1,3 +1,4 @@
+import type { Element } from '$lib/answers/questions';
 /** What stands round every page. */
 export const frameWords = {
   name: 'Down to Sound',
@@ -74,3 +75,16 @@ export const frameWords = {
     back: 'To the start',
   },
 } as const;
+
+/**
+ * What somebody stands in front of, where it stands alone: as a choice, and as what an unnamed job is about. It stands
+ * here since every page has these words: a file of its own would be one more to fetch.
+ */
+export const elementTitles: Readonly<Record<Element, string>> = {
+  slab: 'Slab on the ground',
+  steps: 'Steps on the ground',
+  'suspended-steps': 'Suspended steps',
+  'suspended-slab': 'Suspended slab',
+  wall: 'Wall',
+  soffit: 'Soffit',
+};
