@@ -165,6 +165,11 @@ describe('one numbering for list, chart and days', () => {
       step('cover', 'b'),
     ]);
   });
+  it('keeps the trade’s order where two begin at once', () => {
+    const steps = [step('vacuum', 'a'), step('cover', 'b')];
+    const found = byBegin(steps, [begins('vacuum', 3), begins('cover', 3)]);
+    expect(found.map(({ id }) => id)).toEqual(['vacuum', 'cover']);
+  });
   it('tells a step of other zones only where dirt of one zone reaches the next', () => {
     const after = (...steps: ReturnType<typeof step>[]) => byBegin(steps, []).at(-1)?.after;
     expect(after(step('break-out', 'a'), step('vacuum', 'b'))).toEqual([

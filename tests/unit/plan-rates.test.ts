@@ -71,6 +71,7 @@ describe('hours of a step', () => {
     expect(workOrder.filter(oncePerJob)).toEqual(['make-safe']));
   it('is the reader’s own rate where there is one', () => {
     expect(rateFigureOf('grind')).toBe('rate.grind');
+    expect(rateFigureOf('break-out')).toBe('rate.break-out-light');
     expect(endsOf(hoursOf('grind', work, quantities, { 'rate.grind': 15 }))).toEqual([2, 2, 2]);
   });
   it('of grinding by hand is that of a hand grinder: 1 to 4 m2/h', () => {

@@ -63,6 +63,7 @@ describe('in what state the parts of a surface are', () => {
       'surface',
     );
     expect(state({})).toBe('not-known');
+    expect(state({ held: [held('other', 'stop', [stop])] })).toBe('not-known');
     expect(state({ zones: [planned('other', 'break-out')] })).toBe('not-known');
     expect(state({ held: [held('z0', 'find-out-first', [find])] })).toBe('not-known');
     expect(state({ held: [held('z0', 'find-out-first', [stop])] })).toBe('not-known');
@@ -95,6 +96,9 @@ describe('in what state the parts of a surface are', () => {
         ...{ sound: 0.375, surface: 0.25, 'break-out': 0.125, 'not-entered': 0.25 },
         ...{ replace: 0, engineer: 0, 'not-known': 0 },
       },
+    });
+    expect(conditionsOf(tradeJob([{ area: undefined }]), plan)).toMatchObject({
+      ...{ known: 0, unmeasured: ['z0'] },
     });
     // Zones that come to more than the whole were measured.
     expect(conditionsOf(tradeJob(zones, {}, { totalArea: 50 }), plan)).toMatchObject({

@@ -11,7 +11,7 @@ export function hireOf(placed: readonly Placed[]): Hire[] {
   for (const { task, stretches } of placed) {
     const { tool: own, class: most } = task.tool;
     for (const tool of [own, ...besideTool(task.step, own)]) {
-      if (tool === 'hand-tools' || !tools[tool].power.length) continue;
+      if (!tools[tool].power.length) continue;
       const found = days.get(tool) ?? new Set();
       for (const { day } of stretches) found.add(day);
       if (found.size) days.set(tool, found);
