@@ -21,5 +21,5 @@ export const task = (
     ...more,
   } as Task;
 };
-type Told = readonly [string | null, StepId, TaskLog];
+export type Told = readonly [string | null, StepId, TaskLog];
 export const hour = (time: string) => Date.parse(at(4, time));

@@ -57,6 +57,18 @@ describe('a strip along a bar', () => {
     expect(endsOf(area)).toEqual(near([3 * 0.21, 3 * 0.213, 3 * 0.216]));
     expect('working' in area && area.working[1]?.figure).toBe('patch.past-damage-frost');
   });
+  it('is told in metres, square metres and cubic metres', () => {
+    const work = workOf({}, bar);
+    const { area, perimeter } = stripOf(work);
+    const units = [barsOf(work), area, perimeter, undercutOf(work)].map(({ unit }) => unit);
+    expect(units).toEqual(['m', 'm2', 'm', 'm3']);
+    const open = [workOf({}, { area: 'unknown' }), workOf({}, { area: 9 })].map((each) =>
+      barsOf(each),
+    );
+    expect(open.map(({ unit }) => unit)).toEqual(['m', 'm']);
+    expect('working' in area && area.working[1]?.unit).toBe('mm');
+    expect('working' in perimeter && perimeter.working[1]?.unit).toBe('ratio');
+  });
   it('is never narrower than a patch may be: 100 mm', () => {
     const own = { 'patch.past-damage': 20 };
     expect(endsOf(stripOf(workOf({}, bar), own).area)).toEqual(near([0.3, 0.3, 0.3]));

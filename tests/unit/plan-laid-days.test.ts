@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { layDays, openTooLong, spanOf, workedOn } from '$lib/plan/days';
+import { joined, layDays, openTooLong, spanOf, workedOn } from '$lib/plan/days';
 import type { Task } from '$lib/plan/tasks';
 import type { ToolId } from '$shared/tools';
-import { task, tool, same, placed } from '../helpers/laid-tasks';
+import { placed, task, tool, same } from '../helpers/laid-tasks';
 
 const laidOf = (tasks: readonly Task[], calendar: object = {}, own?: object) =>
   layDays(tasks, { crew: 1, hoursPerDay: 8, ...calendar }, own);
@@ -67,6 +67,49 @@ describe('the days of a job', () => {
     const shared = task('vacuum', 'a', 4, { shared: true });
     expect(laidOf([shared], { crew: 0 }).placed[0]?.people).toEqual([0]);
     expect(laidOf([shared], { crew: 1.6 }).placed[0]?.people).toEqual([0, 1]);
+  });
+  it('take a step that goes on in the next zone for one, and two at a time apart', () => {
+    const zones = [task('vacuum', 'a', 2), task('vacuum', 'b', 3), task('degrease', 'c', 1)];
+    const [one] = laidOf(zones).days;
+    expect(one?.laid.filter(({ step }) => step === 'vacuum')).toHaveLength(1);
+    expect(
+      joined([
+        { step: 'vacuum', from: 4, to: 5 },
+        { step: 'vacuum', from: 0, to: 2 },
+        { step: 'degrease', from: 2, to: 4 },
+        { step: 'vacuum', from: 1, to: 1.5 },
+        { step: 'vacuum', from: 5 + 1e-7, to: 6 },
+        { step: 'vacuum', from: 6.1, to: 7 },
+      ]),
+    ).toEqual([
+      { step: 'vacuum', from: 0, to: 2 },
+      { step: 'degrease', from: 2, to: 4 },
+      { step: 'vacuum', from: 4, to: 6 },
+      { step: 'vacuum', from: 6.1, to: 7 },
+    ]);
+  });
+  it('come in order, and the days left have work of some length after what lies behind', () => {
+    const at = (day: number, from: number, to: number) =>
+      placed(task('vacuum', 'a', 1), day, from, to);
+    expect(workedOn([at(3, 48, 49), at(1, 0, 1), at(11, 240, 241), at(3, 50, 51)])).toEqual([
+      1, 3, 11,
+    ]);
+    const one = task('vacuum', 'a', 1);
+    const behind = {
+      people: [],
+      stretches: [{ day: 4, from: 80, to: 80 }],
+      done: 80,
+      running: false,
+    };
+    const past = { told: new Map([[one, { ...behind, left: same(0) }]]), from: 80 };
+    const left = layDays(
+      [one, task('degrease', 'b', 1)],
+      { crew: 1, hoursPerDay: 8 },
+      undefined,
+      () => past as never,
+    ).left;
+    // Hour 80 is the end of work on day 4: the rest is laid on day 5.
+    expect(left).toEqual({ count: [1, 1], typical: 1, first: 5 });
   });
   it('rest on days off, which count as days of the calendar', () => {
     const off = (day: number) => day === 2;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layTasks } from '$lib/plan/schedule';
 import type { Task } from '$lib/plan/tasks';
-import { task, tool, same, clock, lay, placed } from '../helpers/laid-tasks';
+import { task, tool, same, clock, lay } from '../helpers/laid-tasks';
 
 // By hand. Source: common practice, no source, for what waits for what.
 describe('a schedule', () => {

@@ -4,7 +4,7 @@ import { pastOf } from '$lib/plan/past';
 import { withSoFar } from '$lib/plan/so-far';
 import type { Task } from '$lib/plan/tasks';
 import { at, doneIn, logged } from '../helpers/crew-log';
-import { job, task, hour, type Told } from '../helpers/told-tasks';
+import { job, task, type Told } from '../helpers/told-tasks';
 
 describe('where what was told lies in the days', () => {
   const breaking = task('break-out', 'z0', [2, 4, 8]);

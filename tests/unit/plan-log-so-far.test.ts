@@ -5,7 +5,7 @@ import { doneOf, withSoFar } from '$lib/plan/so-far';
 import type { Task } from '$lib/plan/tasks';
 import { workOrder } from '$lib/advice/steps/work';
 import { at, doneIn, logged } from '../helpers/crew-log';
-import { job, task, hour, type Told } from '../helpers/told-tasks';
+import { job, task, type Told } from '../helpers/told-tasks';
 
 describe('how far a job has come', () => {
   const breaking = task('break-out', 'z0', [2, 4, 8]);

@@ -2,18 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { optionOf, replacing, replacingParts, restoring } from '$lib/plan/options';
 import { cutThrough, longest, some, stepsKept } from '$lib/plan/option-parts';
 import { nothing } from '$lib/plan/full-depth';
-import { quantitiesOf } from '$lib/plan/quantities';
 import type { Amount } from '$lib/plan/amount';
-import { endsOf, quantitiesWith, reach, workOf } from '../helpers/zone-work';
+import { endsOf, quantitiesWith, reach } from '../helpers/zone-work';
 import { tradeJob } from '../helpers/trade-jobs';
 
 const near = (values: readonly number[]) => values.map((value) => Math.round(value * 1e9) / 1e9);
-const all = (change: object, answers: object = {}, own?: object) =>
-  Object.fromEntries(
-    Object.entries(quantitiesOf(workOf(change, answers), own)).flatMap(([id, amount]) =>
-      amount ? [[id, endsOf(amount as Amount)]] : [],
-    ),
-  );
 
 describe('parts that are cut out', () => {
   const kept = (method: string, beside: string | null) =>

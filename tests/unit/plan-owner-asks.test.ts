@@ -65,7 +65,10 @@ describe('what an owner asks a contractor', () => {
 describe('what a sound offer contains', () => {
   const kg = reach('kg', [1, 2, 3]);
   const offered = (steps: string[], totals: object) =>
-    offeredHere({ zones: [zone(steps)], totals: quantitiesWith(totals) } as never);
+    offeredHere({
+      zones: [zone(steps), zone(['vacuum'])],
+      totals: quantitiesWith(totals),
+    } as never);
   it('the material where something goes on, and the waste where there is some', () => {
     const rest = ['drawing', 'depth', 'tests', 'left-out'];
     expect(offered(['vacuum'], {})).toEqual(rest);

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { nothing } from '$lib/plan/full-depth';
 import { quantitiesOf, totalsOf, zoneQuantityIds } from '$lib/plan/quantities';
 import { wholeBays } from '$lib/plan/whole-bays';
 import type { Amount } from '$lib/plan/amount';

@@ -1,17 +1,13 @@
 import type { StepId } from '$shared/methods';
 import { tools, type ToolId } from '$shared/tools';
 import { dayOf } from './clock';
-import type { Schedule } from './days';
+import { joined, type Laid, type Schedule } from './days';
 import type { Placed } from './schedule';
 import type { Task } from './tasks';
 import { besideTool } from './tools';
 
-/** A stretch of hours on a day, from the start of its work; past the end of work it is evening and night. */
-export interface Piece {
-  readonly step: StepId;
-  readonly from: number;
-  readonly to: number;
-}
+/** A stretch of hours on a day; past the end of work it is evening and night. */
+export type Piece = Laid;
 
 /** What one person, or one machine, does on a day. */
 export type Lane = { readonly pieces: readonly Piece[] } & (
@@ -69,20 +65,6 @@ const waitsAmong = (placed: readonly Placed[]): (Piece & { readonly key: string 
       ? [{ step: task.step, from: before.to, to: before.to + wait.hours.typical, key }]
       : [];
   });
-
-/** Pieces of one step that touch or overlap are one. */
-function joined(pieces: readonly Piece[]): Piece[] {
-  const found: Piece[] = [];
-  for (const piece of pieces.toSorted((one, other) => one.from - other.from)) {
-    const index = found.findLastIndex(
-      ({ step, to }) => step === piece.step && piece.from <= to + roundOff,
-    );
-    const before = found[index];
-    if (before) found[index] = { ...before, to: Math.max(before.to, piece.to) };
-    else found.push(piece);
-  }
-  return found;
-}
 
 /**
  * The days of a schedule as rows, each with a lane a person and a lane a machine. The last row is the

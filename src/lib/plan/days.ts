@@ -190,10 +190,10 @@ function daysOf(placed: readonly Placed[]): Day[] {
   }));
 }
 
-/** Pieces of one step that touch are one: it is the same machine going on in the next zone. */
-function joined(pieces: readonly Laid[]): Laid[] {
+/** Pieces of one step that touch or overlap are one: it is the same machine going on in the next zone. */
+export function joined(pieces: readonly Laid[]): Laid[] {
   const found: Laid[] = [];
-  for (const piece of [...pieces].sort((one, other) => one.from - other.from)) {
+  for (const piece of pieces.toSorted((one, other) => one.from - other.from)) {
     const index = found.findLastIndex(
       ({ step, to }) => step === piece.step && piece.from <= to + 1e-6,
     );
