@@ -10,7 +10,7 @@ const named: Readonly<Record<string, string>> = {
   through: 'full-depth',
   'thickness-decides': 'full-depth-perhaps',
   'rust-with-salts': 'rust-and-salt',
-  'no-paint-over-rust': 'paint-over-rust',
+  'nothing-over-rust': 'paint-over-rust',
   'bloom-under-dry-finish': 'bloom-under-dry',
 };
 

@@ -152,7 +152,8 @@ export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly 
   const crackRusts = zone.cracks !== 'none' && (stain || zone.steel === 'corroded');
   if ((stain || crackRusts) && site.salts !== 'none') find('rust-and-salt');
   else if (rustAtCrack(zone)) find('rust-at-crack');
-  else if (stain && paints.includes(zone.finish)) find('paint-over-rust');
+  // Decided here: where concrete carries, a stain is a bar at work, whatever goes over it.
+  else if (stain && (carries(site) || paints.includes(zone.finish))) find('paint-over-rust');
   if (zone.contamination.includes('salt-bloom') && moisture === 'dry') find('bloom-under-dry');
   if (warned('map-cracking')) find('map-cracking');
   // Decided here: also where all is washed, since a jet tears off old paint and carries it along.

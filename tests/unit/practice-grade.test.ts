@@ -16,7 +16,7 @@ import {
 } from '$lib/practice/steps';
 import { hazardIds } from '$shared/methods';
 
-const generated = Array.from({ length: 180 }, (_, seed) => generate(seed));
+const generated = Array.from({ length: 360 }, (_, seed) => generate(seed));
 const all: readonly Case[] = [...authored, ...generated];
 const caseOf = (id: string) => authored.find((one) => one.id === id) as Case;
 

@@ -10,7 +10,7 @@ const clears: Readonly<Partial<Record<RuleId, FindOut>>> = {
   'moving-crack': { question: 'cracks', test: 'ask-engineer' },
   'rust-with-salts': { question: 'salts', test: 'chloride-test' },
   'rust-at-crack': { question: 'steel', test: 'sound-round-stain' },
-  'no-paint-over-rust': { question: 'steel', test: 'sound-round-stain' },
+  'nothing-over-rust': { question: 'steel', test: 'sound-round-stain' },
   'bloom-under-dry-finish': { question: 'contamination', test: 'find-water' },
   'bar-section-loss': { question: 'barLoss', test: 'ask-engineer' },
 };

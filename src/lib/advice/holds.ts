@@ -78,13 +78,15 @@ export function reachOf(
 
 /**
  * Rust that shows where nothing is open yet. Salt or a crack lets it go on under any finish, and a
- * film over it only hides it: what lies beneath is found out first.
+ * film over it only hides it: what lies beneath is found out first. Where the concrete carries load a
+ * stain is a bar at work, whatever goes over it.
  * Source: common practice, no published source; chlorides: ACI 364.6T.
  */
 function rustHolds(site: SettledSite, zone: SettledZone): Hold[] {
   const stain = zone.steel === 'rust-stain';
   const inCrack = zone.steel === 'corroded' && zone.cracks !== 'none';
-  const who = carries[site.element] ? 'engineer' : 'crew';
+  const bears = carries[site.element] || site.warnings.includes('holds-something-up');
+  const who = bears ? 'engineer' : 'crew';
   const held = (rule: Hold['rule'], facts: Hold['facts']): Hold[] => [
     { rule, verdict: 'find-out-first', who, facts: { who, ...facts } },
   ];
@@ -92,7 +94,7 @@ function rustHolds(site: SettledSite, zone: SettledZone): Hold[] {
     return held('rust-with-salts', { salts: site.salts });
   if (!stain) return [];
   if (zone.cracks !== 'none') return held('rust-at-crack', {});
-  return isFilm(zone) || zone.finish === 'sealer' ? held('no-paint-over-rust', {}) : [];
+  return bears || isFilm(zone) || zone.finish === 'sealer' ? held('nothing-over-rust', {}) : [];
 }
 
 /** Salt bloom is carried by water: a finish that wants it dry comes off until the water is stopped. */

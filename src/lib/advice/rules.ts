@@ -152,7 +152,7 @@ export const holdRules = [
   'moving-crack',
   'rust-with-salts',
   'rust-at-crack',
-  'no-paint-over-rust',
+  'nothing-over-rust',
   'bloom-under-dry-finish',
   'fire-or-chemical',
   'map-cracking',

@@ -90,7 +90,7 @@ export const holdLeans = {
   'moving-crack': { cracks: ['moving'] },
   'rust-with-salts': { steel: ['rust-stain'], depth: ['film', 'under-3'] },
   'rust-at-crack': { steel: ['rust-stain'], cracks: ['hairline', 'open'], depth: ['film'] },
-  'no-paint-over-rust': {
+  'nothing-over-rust': {
     steel: ['rust-stain'],
     cracks: ['none'],
     finish: ['sealer', 'thin-film', 'build-coat'],

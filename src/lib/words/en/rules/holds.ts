@@ -32,8 +32,8 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
     saw(reason, 'who', 'engineer')
       ? 'Rust comes out of a crack, so water reaches a bar through it. A seal over the top would hide it while it goes on. This concrete carries load: call a licensed structural engineer.'
       : 'Rust comes out of a crack, so water reaches a bar through it. A seal over the top would hide it while it goes on. Open the crack to the bar, or ask an engineer.',
-  'no-paint-over-rust': (reason) =>
-    `Nothing is painted or sealed over a rust stain. Sound round it and open one spot first. A nail or a wire in the surface is cut out; a bar is freed.${carriesToo(reason)}`,
+  'nothing-over-rust': (reason) =>
+    `Nothing goes over a rust stain yet. Sound round it and open one spot first. A nail or a wire in the surface is cut out; a bar is freed.${carriesToo(reason)}`,
   'bloom-under-dry-finish': () =>
     'Salt bloom is carried out by water, and it pushes off a finish that wants the concrete dry. Find where the water comes from, and stop it, before you coat.',
   'fire-or-chemical': () =>

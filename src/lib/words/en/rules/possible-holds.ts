@@ -19,8 +19,8 @@ export const possibleHoldSentences: Readonly<Record<PossibleHold, RuleSentence>>
     'If rust shows where salt reaches, the chloride has to be measured before anything goes over it.',
   'rust-at-crack': () =>
     'If rust comes out of a crack, the crack has to be opened to the bar before it is sealed.',
-  'no-paint-over-rust': () =>
-    'If there is a rust stain, one spot has to be opened before anything is painted over it.',
+  'nothing-over-rust': () =>
+    'If there is a rust stain, one spot has to be opened before anything goes over it.',
   'bloom-under-dry-finish': () =>
     'If there is salt bloom, the water that carries it has to be found and stopped before a finish that wants it dry.',
   'fire-or-chemical': () =>

@@ -29,7 +29,7 @@ export const advicePageWords = {
   mayStop: (who: string) =>
     `It may come to a stop. Take nothing off yet. If it stops, call ${who}.`,
   callsNow: (who: string) => `It may come to a stop. Take nothing off yet, and call ${who} now.`,
-  callNobody: 'Call nobody yet: the test comes first.',
+  callNobody: 'Call no contractor yet: the test comes first.',
   calls: (who: string) => `Call ${who}.`,
   asks: (who: string) => `It is found out by ${who}.`,
   holds: { stop: 'Why it stops', 'find-out-first': 'What has to be known first' },
