@@ -120,6 +120,23 @@ describe('what an option takes', () => {
     expect(option?.cost).toBeNull();
     expect(restoring({ ...(plan as object), zones: [] } as never, job)).toBeNull();
   });
+  it('is told in the units of its measures, known or not', () => {
+    const units = {
+      ...{ debris: 'kg', material: 'm3', water: 'L', hours: 'h', 'days-closed': 'd', carbon: 'kg' },
+      ...{ 'noise-days': 'd', 'dust-days': 'd', 'hire-days': 'd', cost: 'count' },
+    };
+    const prices = { perHour: 1, perBag: 1, perTonne: 1, perConcrete: 1 };
+    const open = tradeJob([{ area: 'unknown' }], { thickness: 'unknown' });
+    for (const option of [
+      restoring(plan, job, prices),
+      replacing(plan, job, prices),
+      replacing(plan, open, prices),
+      replacingParts(plan, job, ['z0'], prices),
+    ])
+      for (const [id, amount] of Object.entries(option ?? {}))
+        if (amount) expect(amount.unit, id).toBe(units[id as keyof typeof units]);
+    expect(cutThrough({ zones: [] } as never, open, ['z0'])[0]?.unit).toBe('h');
+  });
   it('costs what the reader pays for it, once every price that is needed is there', () => {
     const prices = { perHour: 10, perBag: 2, perTonne: 100 };
     // 11 to 21 h, 36 bags, 1.1 to 1.3 t.

@@ -142,6 +142,7 @@ describe('a machine the crew has not', () => {
     expect(costs('scarify', 'break-out')).toEqual(['harsher', 'bruises-more', 'rougher', 'slower']);
     expect(costs('abrasive-blast', 'grind')).toEqual(['bruises-more']);
     expect(costs('scarify', 'shotblast')).toEqual([]);
+    expect(costs('needle-scale', 'scarify')).toEqual(['harsher', 'rougher']);
     expect(costs('break-out', 'water-jet')).toEqual([]);
   });
   it('stands as hired with the tool its zone is planned with', () => {
