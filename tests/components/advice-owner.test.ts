@@ -136,6 +136,6 @@ describe('whoever owns it', () => {
       ),
       '.said',
     );
-    expect(said).toContain('Call nobody yet');
+    expect(said).toContain('Call no contractor yet');
   });
 });
