@@ -4,7 +4,6 @@ import { formatter } from '../helpers/plain-formatter';
 import { roundest } from '$lib/words/round';
 import { figures, type FigureId } from '$shared/figures';
 import { units } from '$shared/types';
-import { rounds } from '../helpers/rounds';
 const metric = formatter('metric');
 const us = formatter('us');
 

@@ -5,8 +5,6 @@ import { heard, onTape } from '../helpers/heard';
 import { formatter } from '../helpers/plain-formatter';
 import { inchFraction } from '$lib/words/round';
 import { shown } from '$lib/words/units';
-import { figures } from '$shared/figures';
-import { units } from '$shared/types';
 import { rounds } from '../helpers/rounds';
 
 const metric = formatter('metric');
