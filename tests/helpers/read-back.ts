@@ -88,7 +88,9 @@ export function measuresIn(text: string): Measure[] {
     const largest = Math.max(...ends.map(Math.abs));
     const tape =
       kind === 'length' ? Math.max(largest < 12 ? 0.8 : 1.6, 0.02 * largest) : 0.05 * largest + 0.3;
-    return { said, kind, ends, slack: us ? tape : 0.01 * largest };
+    // Fractions of an inch are told in whole mm, as a ruler shows them: 3 mm for 1/8 in.
+    const ruler = unit === 'mm' && ends.every(Number.isInteger) ? 0.45 : 0;
+    return { said, kind, ends, slack: us ? tape : Math.max(ruler, 0.01 * largest) };
   });
 }
 
