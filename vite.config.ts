@@ -33,11 +33,11 @@ export default defineConfig({
                 // What every answer is said with, and what every drawing is made with.
                 {
                   name: 'said',
-                  test: /src\/lib\/(ui\/(speech\.svelte|choice-words|zone-in-address|reckoned-first\.svelte|question\/unsure-choice)|answers\/(units|answers)|interview\/context)\.ts$/,
+                  test: /src\/lib\/(ui\/(focus|speech\.svelte|choice-words|zone-in-address|reckoned-first\.svelte|question\/unsure-choice)|answers\/(units|answers|depth)|words\/by-language|interview\/context)\.ts$/,
                 },
                 {
                   name: 'drawn',
-                  test: /src\/lib\/drawing\/(Picture\.svelte|mark\.ts|motif\/(concrete|bar|people)\.ts|choice\/not-sure\.ts)$/,
+                  test: /src\/lib\/drawing\/(Picture\.svelte|mark\.ts|motif\/(concrete|bar|people|lens|small)\.ts|choice\/not-sure\.ts)$/,
                 },
                 { name: chunkOf(), includeDependenciesRecursively: false },
               ],
