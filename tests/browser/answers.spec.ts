@@ -51,7 +51,7 @@ test('a typed number survives both systems of units, and a bad one is told besid
   await expect(field).toHaveValue('101.6');
 });
 
-test('what is ticked is still there after a look at a word of the trade, until Continue', async ({
+test('what is ticked is still there after a look at a word of the trade, until Continue @nightly', async ({
   page,
 }) => {
   await page.goto('/assess/looseness/');

@@ -151,7 +151,7 @@ test('a question about the job in hand: what the reader chooses leaves the focus
   await expect(deaf.locator('h1')).toBeFocused();
 });
 
-test('a question: one or several, Continue, Back, and a change of an earlier answer', async ({
+test('a question: one or several, Continue, Back, and a change of an earlier answer @nightly', async ({
   page,
 }) => {
   await withJob(page);

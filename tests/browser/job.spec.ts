@@ -139,7 +139,7 @@ test('builds the community hall job from nothing, reorders, deletes and undoes @
   await expect(page.getByText('after “Shotblast”')).toHaveCount(1);
 });
 
-test('takes the reader’s own value, and gives it back', async ({ page }) => {
+test('takes the reader’s own value, and gives it back @nightly', async ({ page }) => {
   await example(page, '9 Larch Row');
   await page.goto('/job/plan/');
   await unfold(page, 'Amounts, zone by zone');

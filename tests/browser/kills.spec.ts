@@ -14,7 +14,7 @@ async function moment(round: number, most: number): Promise<void> {
 }
 
 /** Kills in the middle of a write. */
-const wanted = rounds(5, 100);
+const wanted = rounds(3, 100);
 
 test('a tab killed in the middle of a write, again and again, loses nothing that was saved', async ({
   browser,

@@ -14,7 +14,9 @@ test.beforeEach(async ({ page, baseURL }) => {
   await page.goto('/weather/');
 });
 
-test('two questions give an answer, which the frost question takes over', async ({ page }) => {
+test('two questions give an answer, which the frost question takes over @nightly', async ({
+  page,
+}) => {
   await page.getByRole('radio', { name: 'Some weeks' }).check();
   await expect(page.getByText('Answer both questions to see it.')).toBeVisible();
   await page.getByRole('radio', { name: 'It gets wet, then dries' }).check();
