@@ -140,8 +140,8 @@ export function factsForPages() {
         if (path.endsWith('/shared/figures.ts') || path.endsWith('.css')) return null;
         if (atFirst.test(path)) return null;
         const asks = /\bfrom\s*["'](\$shared|.*\/shared|\.)\/figures(\.ts)?["']/.test(code);
-        const isNamedHere = namedIn(code);
-        if (!asks && !laterFigures().some(([each]) => isNamedHere(each))) return null;
+        const ids = laterFigures().map(([each]) => each);
+        if (!asks && !ids.some(namedIn(code))) return null;
         return { code: `import '${later}';\n${code}`, map: null };
       },
     },

@@ -190,7 +190,7 @@ describe('speed', () => {
       zones: answers.map((each, index) => ({ id: `z${index}`, name: '', answers: each })),
     } as unknown as Job;
     planJob(job);
-    const times = Array.from({ length: rounds(7, 20) }, (_, edit) => {
+    const times = Array.from({ length: 20 }, (_, edit) => {
       const zones = job.zones.map((zone, index) =>
         index === edit * 7 ? { ...zone, answers: { ...zone.answers, area: 3 + edit } } : zone,
       );
@@ -198,7 +198,7 @@ describe('speed', () => {
       planJob({ ...job, zones });
       return process.cpuUsage(started).user / 1000;
     }).sort((a, b) => a - b);
-    const median = times[times.length >> 1] as number;
+    const median = times[10] as number;
     process.stdout.write(`  plan of 200 zones after an edit: ${median.toFixed(1)} ms\n`);
     expect(median).toBeLessThan(50 * slowness());
     expect(adviseZone({}, {}).verdict).toBe('find-out-first');

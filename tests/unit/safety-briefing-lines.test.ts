@@ -10,23 +10,10 @@ import {
   motorSteps,
   toolsForMix,
 } from '$lib/safety/mix';
-import { safetyOf, type Safety } from '$lib/safety/safety-of';
-import type { ShiftTask } from '$lib/safety/types';
-import { hazardIds, hazardsOfStep, type HazardId, type StepId } from '$shared/methods';
+import { type Safety } from '$lib/safety/safety-of';
+import { hazardIds, hazardsOfStep, type HazardId } from '$shared/methods';
 import { hollow } from '../helpers/crew-jobs';
-
-const at = (change: Partial<ShiftTask> = {}): ShiftTask => ({
-  ...{ step: 'break-out', setting: 'open', hours: [1, 1], ...change },
-});
-const shaking = (ownVibration: number, hours: number, change: Partial<ShiftTask> = {}) =>
-  at({ hours: [hours, hours], ownVibration, ownVibrationFrom: 'measured', ...change });
-const day = (...people: readonly (readonly ShiftTask[])[]): Safety => {
-  const workers = people.map((tasks, index) => ({ id: String(index + 1), tasks }));
-  const result = safetyOf({ region: 'us', workers });
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.safety;
-};
-const brings = (hazard: HazardId, ...steps: StepId[]): CrewHazard => ({ hazard, steps });
+import { at, brings, day, shaking } from '../helpers/shift-tasks';
 
 // What can kill at once goes first (common practice, no source); dust, noise and vibration have lines
 // of their own.

@@ -1,26 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import type { CrewHazard } from '$lib/safety/crew-hazards';
 import { inCommon, personCards, turnWith, type PersonCard } from '$lib/safety/person-cards';
-import { safetyOf, type Safety } from '$lib/safety/safety-of';
 import { taskViews } from '$lib/safety/task-views';
 import { settleTask } from '$lib/safety/tasks';
 import type { ShiftTask } from '$lib/safety/types';
 import { vibrationOfTask } from '$lib/safety/vibration';
 import type { HazardId, StepId } from '$shared/methods';
+import { at, brings, day, shaking } from '../helpers/shift-tasks';
 
 const near = (value: number) => expect.closeTo(value, 9) as number;
-const at = (change: Partial<ShiftTask> = {}): ShiftTask => ({
-  ...{ step: 'break-out', setting: 'open', hours: [1, 1], ...change },
-});
-const shaking = (ownVibration: number, hours: number, change: Partial<ShiftTask> = {}) =>
-  at({ hours: [hours, hours], ownVibration, ownVibrationFrom: 'measured', ...change });
-const day = (...people: readonly (readonly ShiftTask[])[]): Safety => {
-  const workers = people.map((tasks, index) => ({ id: String(index + 1), tasks }));
-  const result = safetyOf({ region: 'us', workers });
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.safety;
-};
-const brings = (hazard: HazardId, ...steps: StepId[]): CrewHazard => ({ hazard, steps });
 
 // HSE ready reckoner: 10 m/s2 reaches the action value after 30 min and the limit after 2 h.
 describe('a card a person', () => {

@@ -2,16 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { helpOf } from '$lib/safety/help';
 import { settleTask } from '$lib/safety/tasks';
 import type { ShiftTask } from '$lib/safety/types';
+import { settledShaking as shaking, task } from '../helpers/shift-tasks';
 
 const near = (value: number) => expect.closeTo(value, 6) as number;
-const task = (hours: number, change: Partial<ShiftTask> = {}) =>
-  settleTask({
-    ...{ step: 'break-out', setting: 'open', hours: [hours, hours], ownLevel: 60 },
-    ...{ ownVibration: 0, ownVibrationFrom: 'measured', ...change },
-  });
-/** HSE ready reckoner: 2 a2 points an hour, 100 at the action value, 400 at the limit. */
-const shaking = (hours: number, ownVibration = 10, change: Partial<ShiftTask> = {}) =>
-  task(hours, { ownVibration, ...change });
 /** NIOSH: twice for each 3 dB from 85 dB(A) over 8 h. */
 const loud = (hours: number, ownLevel: number, change: Partial<ShiftTask> = {}) =>
   task(hours, { ownLevel, ...change });

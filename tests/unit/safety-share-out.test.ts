@@ -4,17 +4,9 @@ import { restsOf, shareExactly } from '$lib/safety/share-exact';
 import { shareOut, type BudgetId } from '$lib/safety/share-out';
 import { fewestShares, fits, loadOf, unshareable, worstLoad } from '$lib/safety/share-piles';
 import { settleTask } from '$lib/safety/tasks';
-import type { ShiftTask } from '$lib/safety/types';
+import { settledShaking as shaking, task } from '../helpers/shift-tasks';
 
 const near = (value: number) => expect.closeTo(value, 6) as number;
-const task = (hours: number, change: Partial<ShiftTask> = {}) =>
-  settleTask({
-    ...{ step: 'break-out', setting: 'open', hours: [hours, hours], ownLevel: 60 },
-    ...{ ownVibration: 0, ownVibrationFrom: 'measured', ...change },
-  });
-/** HSE ready reckoner: 2 a2 points an hour, 100 at the action value, 400 at the limit. */
-const shaking = (hours: number, ownVibration = 10, change: Partial<ShiftTask> = {}) =>
-  task(hours, { ownVibration, ...change });
 /** NIOSH: twice for each 3 dB from 85 dB(A) over 8 h. */
 const loud = (hours: number, ownLevel: number) => task(hours, { ownLevel });
 

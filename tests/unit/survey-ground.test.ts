@@ -5,22 +5,8 @@ import { outlineOf } from '$lib/survey/outline';
 import { common, groundArea, joined, less, shared, withoutReentrant } from '$lib/survey/clip';
 import { boxOf, signedArea, type Ring } from '$lib/survey/geometry';
 import { rectangle } from '../helpers/drawings';
+import { angle, diamond, square } from '../helpers/plain-rings';
 
-const square = rectangle(0, 0, 10, 10);
-const angle: Ring = [
-  [0, 0],
-  [30, 0],
-  [30, 10],
-  [10, 10],
-  [10, 20],
-  [0, 20],
-];
-const diamond: Ring = [
-  [10, 0],
-  [20, 10],
-  [10, 20],
-  [0, 10],
-];
 const area = (rings: readonly Ring[]) => rings.reduce((sum, ring) => sum + signedArea(ring), 0);
 
 // School geometry, by hand.

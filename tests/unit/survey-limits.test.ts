@@ -83,7 +83,8 @@ describe('speed', () => {
     );
     const large = { length: 20_000, width: 30_000 };
     const joints = evenJoints(large, 4000, 4000);
-    const times = Array.from({ length: 7 }, (_, turn) => {
+    // Enough turns that the code has been compiled, whatever ran before.
+    const times = Array.from({ length: 20 }, (_, turn) => {
       const survey: Survey = {
         slab: large,
         joints,
@@ -95,7 +96,7 @@ describe('speed', () => {
       return process.cpuUsage(start).user / 1000;
     }).sort((a, b) => a - b);
     console.log(
-      `400 spots in 40 bays: ${times[3]?.toFixed(1)} ms (middle), ${times[0]?.toFixed(1)} ms (best)`,
+      `400 spots in 40 bays: ${times[10]?.toFixed(1)} ms (middle), ${times[0]?.toFixed(1)} ms (best)`,
     );
     expect(times[0]).toBeLessThan(50 * slowness());
   });

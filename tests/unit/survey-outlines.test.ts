@@ -5,14 +5,9 @@ import { inside } from '$lib/survey/geometry';
 import { stopsShort, takenOn } from '$lib/survey/joints';
 import { cornersFromSides, evenJoints, foldsOf, outlineOf } from '$lib/survey/outline';
 import { rectangle } from '../helpers/drawings';
+import { across, ring, slab } from '../helpers/plain-rings';
 
 const near = (value: number) => expect.closeTo(value, 6) as number;
-const slab = { length: 6000, width: 8000 };
-const ring = outlineOf(slab);
-const across: Place[] = [
-  [3000, 0],
-  [3000, 8000],
-];
 
 describe('the outline of a surface', () => {
   it('is a rectangle, corners, or a flight laid flat with its folds', () => {

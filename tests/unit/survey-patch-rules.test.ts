@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { Place } from '$lib/answers/survey';
 import { baysOf } from '$lib/survey/bays';
 import { chalkOf } from '$lib/survey/chalk';
 import { outlineOf } from '$lib/survey/outline';
@@ -8,14 +7,9 @@ import { patchVolume, removalOf } from '$lib/survey/removal';
 import { sawnSides } from '$lib/survey/saw';
 import { ifWhole, surveyedBay } from '$lib/survey/whole-bays';
 import { rectangle } from '../helpers/drawings';
+import { across, ring } from '../helpers/plain-rings';
 
 const near = (value: number) => expect.closeTo(value, 6) as number;
-const slab = { length: 6000, width: 8000 };
-const ring = outlineOf(slab);
-const across: Place[] = [
-  [3000, 0],
-  [3000, 8000],
-];
 
 describe('patches', () => {
   it('are laid for the harder frost that is possible, and go past the damage by it', () => {

@@ -19,25 +19,8 @@ import {
   tidy,
   turn,
   within,
-  type Ring,
 } from '$lib/survey/geometry';
-import { rectangle } from '../helpers/drawings';
-
-const square = rectangle(0, 0, 10, 10);
-const angle: Ring = [
-  [0, 0],
-  [30, 0],
-  [30, 10],
-  [10, 10],
-  [10, 20],
-  [0, 20],
-];
-const diamond: Ring = [
-  [10, 0],
-  [20, 10],
-  [10, 20],
-  [0, 10],
-];
+import { angle, diamond, square } from '../helpers/plain-rings';
 
 // School geometry, by hand.
 describe('outlines', () => {

@@ -7,14 +7,9 @@ import { chainLanes, soundingPoints } from '$lib/survey/sounding-points';
 import { sounded } from '$lib/survey/soundings';
 import { askedByTaps, gridTaps, spacingOf, type Tap } from '$lib/survey/taps';
 import { rectangle } from '../helpers/drawings';
+import { across, ring } from '../helpers/plain-rings';
 
 const near = (value: number) => expect.closeTo(value, 6) as number;
-const slab = { length: 6000, width: 8000 };
-const ring = outlineOf(slab);
-const across: Place[] = [
-  [3000, 0],
-  [3000, 8000],
-];
 const tap = (index: number, at: Place, rings = true, again?: true): Tap => ({
   ...{ kind: 'tap', index, at, rings },
   ...(again && { again }),

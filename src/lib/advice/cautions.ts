@@ -1,16 +1,14 @@
 import { hazardIds, hazardsOfStep, type HazardId, type StepId } from '$shared/methods';
 import { hasCoating } from './demands';
-import { carriesLoad } from './holds';
+import { bearsLoad } from './holds';
 import type { Hold, SettledSite, SettledZone } from './types';
 
 /** Steps that throw dust or pieces: whatever is in an old coating, or above the head, comes with them. */
 const throwsPieces = (hazards: readonly HazardId[]) => hazards.includes('silica');
 
 /** Whether taking concrete off, or cutting into it, may bring something down. */
-const bearsLoad = ({ element, warnings }: SettledSite): boolean =>
-  carriesLoad(element) ||
-  warnings.includes('holds-something-up') ||
-  warnings.includes('tendons-possible');
+const mayFallDown = (site: SettledSite): boolean =>
+  bearsLoad(site) || site.warnings.includes('tendons-possible');
 
 const always = (): boolean => true;
 
@@ -21,7 +19,7 @@ const always = (): boolean => true;
 const presentAt: Readonly<Partial<Record<HazardId, (site: SettledSite) => boolean>>> = {
   'carbon-monoxide': (site) => site.setting !== 'open',
   weather: (site) => site.setting !== 'indoors',
-  structure: (site) => bearsLoad(site),
+  structure: mayFallDown,
 };
 
 /** Where there is an edge to go over, or a ladder to stand on: everything but a slab on the ground. */
@@ -49,7 +47,7 @@ export function hazardsHere(
 ): (step: StepId) => readonly HazardId[] {
   const { element, setting, warnings } = site;
   const coated = hasCoating(zone.contamination) || warnings.includes('old-coating-or-adhesive');
-  const key = `${element} ${setting} ${coated} ${bearsLoad(site)}`;
+  const key = `${element} ${setting} ${coated} ${mayFallDown(site)}`;
   let place = places.get(key);
   if (!place) places.set(key, (place = new Map()));
   const found = place;

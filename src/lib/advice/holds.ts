@@ -55,6 +55,10 @@ const carries = {
 /** Whether concrete overhead, or with air or a room below it, or holding something up. */
 export const carriesLoad = (element: SettledSite['element']): boolean => carries[element];
 
+/** Whether it carries by what it is, or something was seen standing on it. */
+export const bearsLoad = ({ element, warnings }: SettledSite): boolean =>
+  carries[element] || warnings.includes('holds-something-up');
+
 /** Whether what is loose goes where tendons may lie. A band that reaches past the limit counts as past it. */
 export const isDeep = (zone: Pick<SettledZone, 'looseness' | 'depth' | 'depthMm'>): boolean =>
   zone.looseness !== 'tight' &&
@@ -85,7 +89,7 @@ export function reachOf(
 function rustHolds(site: SettledSite, zone: SettledZone): Hold[] {
   const stain = zone.steel === 'rust-stain';
   const inCrack = zone.steel === 'corroded' && zone.cracks !== 'none';
-  const bears = carries[site.element] || site.warnings.includes('holds-something-up');
+  const bears = bearsLoad(site);
   const who = bears ? 'engineer' : 'crew';
   const held = (rule: Hold['rule'], facts: Hold['facts']): Hold[] => [
     { rule, verdict: 'find-out-first', who, facts: { who, ...facts } },
@@ -128,7 +132,7 @@ export function holdsOf(
   const stiff = isStiff(zone) || reach.removes ? 'stop' : 'find-out-first';
   if (warned('settled-or-rocking'))
     holds.push({ rule: 'settled-or-rocking', verdict: stiff, who: 'engineer' });
-  if ((carries[site.element] || warned('holds-something-up')) && reach.removes)
+  if (bearsLoad(site) && reach.removes)
     holds.push({
       rule: 'structure-before-removal',
       verdict: 'stop',

@@ -6,7 +6,7 @@ import { circlePath, depthInside, dotsPath, hatch, pathOf, type Point } from '$l
 import { boxOf, piecesOf } from '$lib/survey/geometry';
 import { foldsOf, outlineOf } from '$lib/survey/outline';
 import { rectangleRing } from '$lib/survey/patches';
-import type { SurveyResult } from '$lib/survey/survey';
+import type { DrawnPatch, SurveyResult } from '$lib/survey/survey';
 import type { Sheet } from './sheet';
 
 /** A word on the sheet, its middle at x. */
@@ -71,13 +71,14 @@ export function slabDrawing(
   for (const joint of [...(survey.joints ?? []), ...foldsOf(survey.slab)])
     marks.push(['ink', pathOf(line(joint))]);
   marks.push(['heavy', pathOf(outline, true)]);
-  const left = (result?.patches ?? []).filter(({ zone }) => !only || only.includes(zone ?? ''));
-  const away = (result?.patches ?? []).filter((patch) => !left.includes(patch));
+  const patches = result?.patches ?? [];
+  const isShown = ({ zone }: DrawnPatch) => !only || (zone !== undefined && only.includes(zone));
+  const away = patches.flatMap((patch) => (isShown(patch) ? [] : patch.spots));
   for (const [index, mark] of drawn.entries())
-    if (!away.some(({ spots }) => spots.includes(index)))
+    if (!away.includes(index))
       marks.push(...inked(mark, index, line, result?.skipped.includes(index) ?? false));
-  for (const [index, patch] of (result?.patches ?? []).entries()) {
-    if (!left.includes(patch)) continue;
+  for (const [index, patch] of patches.entries()) {
+    if (!isShown(patch)) continue;
     const ring = line(patch.corners ?? rectangleRing(patch));
     marks.push(['crayon', pathOf(ring, true)]);
     const box = boxOf(ring);

@@ -45,7 +45,7 @@ class LogState {
     keys: readonly TaskKey[],
     said: string,
     to: (log: TaskLog, key: TaskKey) => TaskLog,
-    around: (lay: () => void) => void = (lay) => lay(),
+    around?: (lay: () => void) => void,
   ): void {
     const before = logsOf(keys);
     const after = before.map(({ log, ...key }) => ({ ...key, log: to(log, key) }));
@@ -66,11 +66,7 @@ class LogState {
     const same = last.after.every(
       ({ log, ...key }) => JSON.stringify(now.get(keyText(key))) === JSON.stringify(log),
     );
-    if (same)
-      planned.follows(
-        () => session.update((job) => withLogs(job, last.before)),
-        (lay) => lay(),
-      );
+    if (same) planned.follows(() => session.update((job) => withLogs(job, last.before)));
     this.told = same ? words.undone(last.said) : words.elsewhere;
     this.#done = same ? this.#done.slice(0, -1) : [];
   }

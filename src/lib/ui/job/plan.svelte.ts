@@ -45,7 +45,7 @@ export const planned = {
    * @param change changes the job in hand
    * @param around does what belongs right before and after the plan changes, which `lay` does
    */
-  follows(change: () => void, around: (lay: () => void) => void): void {
+  follows(change: () => void, around: (lay: () => void) => void = (lay) => lay()): void {
     const was = shown;
     change();
     const now = session.job;
