@@ -33,6 +33,23 @@ describe('the total area on the owner’s sheet', () => {
     expect(screen.getAllByLabelText('Total area')).toHaveLength(1);
   });
 
+  it('is what the zones come to, by one button, where they are all of it', async () => {
+    const zones = job.zones.map((zone, at) => ({
+      ...zone,
+      answers: { ...zone.answers, area: 10 + at },
+    }));
+    await session.startNew({ ...job, zones });
+    const whole = zones.reduce((sum, { answers }) => sum + answers.area, 0);
+    render(OwnerPage);
+    await user.click(
+      screen.getByRole('button', { name: new RegExp(`^The zones are all of it: ${whole}.m²$`) }),
+    );
+    expect(session.job.totalArea).toBe(whole);
+    expect(screen.getByLabelText('Total area')).toHaveValue(String(whole));
+    expect(screen.getByLabelText('Total area')).toHaveFocus();
+    expect(screen.queryByRole('button', { name: /are all of it/ })).toBeNull();
+  });
+
   it('stands with the prices where it was known when the sheet was opened', async () => {
     await session.startNew({ ...job, totalArea: 40 });
     render(OwnerPage);

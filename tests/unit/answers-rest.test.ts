@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dustHoursIds, regionOf, regions, turnsIds } from '$lib/answers/crew-day';
 import { inOrder, inPairs, stages, type Photo } from '$lib/answers/photo';
-import { restOf, withRest } from '$lib/answers/rest';
+import { restOf, withRest, zonesTogether } from '$lib/answers/rest';
 import { usFactor, usPricedUnit } from '$lib/answers/units';
 import { tradeJob } from '../helpers/trade-jobs';
 
@@ -25,6 +25,13 @@ describe('what the zones leave of the whole surface', () => {
     expect(restOf(job(10, 4, 10.0009))).toEqual({ id: 'nothing' });
     const { rest: _none, ...all } = job(10, 4, 5);
     expect(restOf(all)).toEqual({ id: 'left', area: 1 });
+  });
+
+  it('is all that the zones come to, where each has its area', () => {
+    expect(zonesTogether(job(undefined, 4, 7))).toBe(11);
+    expect(zonesTogether(job(undefined, 0.1, 0.2))).toBe(0.3);
+    expect(zonesTogether(job(undefined, 4, 'unknown'))).toBeNull();
+    expect(zonesTogether({ zones: [] })).toBeNull();
   });
 
   it('is the area of the rest, and of no other zone', () => {

@@ -17,14 +17,23 @@ export type Rest =
 /** Decimals of a m2 that count: subtracting leaves dust behind them, the more the larger the whole. */
 const decimals = 9;
 
+const rounded = (area: number): number => Number(area.toFixed(decimals));
+const sumOf = (zones: Job['zones']): number =>
+  rounded(zones.reduce((sum, { answers }) => sum + Number(answers.area), 0));
+const withoutArea = (zones: Job['zones']): Job['zones'] =>
+  zones.filter(({ answers }) => typeof answers.area !== 'number');
+
+/** What all zones come to, m2; null where there is none, or one whose area has not been said. */
+export const zonesTogether = ({ zones }: Pick<Job, 'zones'>): number | null =>
+  zones.length && !withoutArea(zones).length ? sumOf(zones) : null;
+
 /** What the zones other than the rest itself leave of the whole. */
 export function restOf({ zones, totalArea, rest }: Job): Rest {
   if (totalArea === undefined) return { id: 'no-total' };
   const others = zones.filter(({ id }) => id !== rest);
-  const unknown = others.filter(({ answers }) => typeof answers.area !== 'number');
+  const unknown = withoutArea(others);
   if (unknown.length) return { id: 'no-area', zones: unknown.map(({ id }) => id) };
-  const taken = others.reduce((sum, { answers }) => sum + Number(answers.area), 0);
-  const area = Number((totalArea - taken).toFixed(decimals));
+  const area = rounded(totalArea - sumOf(others));
   if (Math.abs(area) < rangeOf('limit.area')[0]) return { id: 'nothing' };
   return area > 0 ? { id: 'left', area } : { id: 'over', area: -area };
 }

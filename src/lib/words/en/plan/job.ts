@@ -90,6 +90,7 @@ export const jobPageWords = {
     label: 'Total area',
     hint: 'Then what the other zones leave can be a zone of its own.',
     make: 'Make a zone of the rest',
+    zonesAreAll: (area: string) => `The zones are all of it: ${area}`,
     restName: 'The rest of it',
     isRest: 'This zone is the rest: its area follows the others.',
     left: (area: string) => `The zones leave ${area} of it.`,
