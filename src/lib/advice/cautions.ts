@@ -37,6 +37,25 @@ function findHazards(step: StepId, site: SettledSite, coated: boolean): readonly
   });
 }
 
+const bits = Object.fromEntries(hazardIds.map((id, place) => [id, 1 << place])) as Readonly<
+  Record<HazardId, number>
+>;
+if (hazardIds.length > 31) throw new Error('More hazards than a set of bits holds.');
+
+/** Hazards as a set of bits. */
+export function asSet(hazards: readonly HazardId[]): number {
+  let set = 0;
+  for (const hazard of hazards) set |= bits[hazard];
+  return set;
+}
+const lists = new Map<number, readonly HazardId[]>();
+/** The hazards of a set, in the order of `hazardIds`. */
+export function hazardsIn(set: number): readonly HazardId[] {
+  let list = lists.get(set);
+  if (!list) lists.set(set, (list = hazardIds.filter((hazard) => set & bits[hazard])));
+  return list;
+}
+
 /** There are few sorts of place, and each is asked of many times over. */
 const places = new Map<string, Map<StepId, readonly HazardId[]>>();
 

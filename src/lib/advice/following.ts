@@ -102,7 +102,7 @@ const cuttingPlaces = (['saw-cut', 'chase-crack', 'free-bar', 'route-crack'] as 
   workOrder.indexOf(id),
 );
 /** The cutting steps of a set as a number below `mostCuts`. */
-export const cutsAs = (set: number): number =>
+const cutsAs = (set: number): number =>
   cuttingPlaces.reduce((sum, place, index) => sum | (((set >>> place) & 1) << index), 0);
 export const mostCuts = 2 ** cuttingPlaces.length;
 
@@ -116,24 +116,31 @@ export function followingFor(nexts: readonly Next[]): (demands: Demands) => read
   return ({ openCracks, bar }) => lists[+openCracks * 2 + +bar] as readonly Next[];
 }
 
+/** The steps called for, as a set, and what of them tells how deep and how hard the work goes. */
+export interface Called {
+  readonly steps: number;
+  /** Below `mostCuts`. */
+  readonly cuts: number;
+}
+
 /** The steps of a group but for what its dirt asks for, with each combination that goes with it. */
-export function worksFor(group: Group, nexts: readonly Next[]): readonly number[] {
+export function worksFor(group: Group, nexts: readonly Next[]): readonly Called[] {
   const { site, zone, demands, method, rest } = group;
-  const known = new Map<number, number>();
+  const known = new Map<number, Called>();
   const bare = { ...demands, ...clean };
   return nexts.map((next) => {
-    let steps = known.get(next.worksAs);
-    if (steps === undefined) {
-      steps = stepsCalled({
+    let called = known.get(next.worksAs);
+    if (!called) {
+      const steps = stepsCalled({
         site: { ...site, ...next.site },
         zone: { ...zone, ...next.zone, contamination: [] },
         demands: bare,
         method,
         rest,
       });
-      known.set(next.worksAs, steps);
+      known.set(next.worksAs, (called = { steps, cuts: cutsAs(steps) }));
     }
-    return steps;
+    return called;
   });
 }
 

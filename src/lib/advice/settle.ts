@@ -1,5 +1,5 @@
-import { hazardIds, type HazardId, type MethodId } from '$shared/methods';
-import { hazardsHere, hazardsOfHolds } from './cautions';
+import type { HazardId, MethodId } from '$shared/methods';
+import { asSet, hazardsHere, hazardsIn, hazardsOfHolds } from './cautions';
 import { choose, type Choice } from './choice';
 import { demandsOf } from './demands';
 import { findOutFor } from './find-out';
@@ -78,8 +78,8 @@ function cautionsOf(
   site: SettledSite,
   zone: SettledZone,
   holds: readonly Hold[],
-): HazardId[] {
-  const present = new Set<HazardId>(hazardsOfHolds(holds, site, zone));
-  for (const step of steps) for (const hazard of step.hazards) present.add(hazard);
-  return hazardIds.filter((hazard) => present.has(hazard));
+): readonly HazardId[] {
+  let present = asSet(hazardsOfHolds(holds, site, zone));
+  for (const step of steps) present |= asSet(step.hazards);
+  return hazardsIn(present);
 }

@@ -11,25 +11,23 @@ import {
 } from './completions';
 import { UnderWarnings, worstShortOfStop, type Verdicts } from './verdicts';
 import {
-  cutsAs,
   everyStep,
-  following,
   followingFor,
   followingOf,
   mostCuts,
   mostHoldsAs,
   stepsIn,
   worksFor,
+  type Called,
   type Following,
   type Next,
 } from './following';
-import { choosing, groupsOf, type Choosing, type Chosen, type Group } from './groups';
+import { groupsOf, type Choosing, type Chosen, type Group } from './groups';
 import { Kept } from './kept';
 import { HazardsAnywhere } from './hazards-anywhere';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 
 export type Walked = Choosing | Following;
-export const walked: readonly Walked[] = [...choosing, ...following];
 
 /** One verdict and method, with everything that leads to it. */
 export interface Tally {
@@ -79,26 +77,22 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const fits = followingFor(follow);
   const under = new UnderWarnings(warnings, warningSets);
   const hazards = new HazardsAnywhere(settings, worstShortOfStop(warnings));
-  const works = new Map<number, readonly number[]>();
+  const works = new Map<number, readonly Called[]>();
   const known = new Kept<Found>(mostHolds * mostCuts * mostHoldsAs);
   let common = everyStep;
   let called = 0;
   let total = 0;
 
+  // The answers looked at, of one group after another: thousands made anew would take a third of the time.
+  let looked = { group: {} as Group, site: {} as SettledSite, zone: {} as SettledZone };
   /** What a group comes to with one combination of the following questions. */
   const find = (group: Group, next: Next): Found => {
-    const site = { ...group.site, ...next.site };
-    const zone = { ...group.zone, ...next.zone };
+    if (looked.group !== group)
+      looked = { group, site: { ...group.site }, zone: { ...group.zone } };
+    const site = Object.assign(looked.site, next.site);
+    const zone = Object.assign(looked.zone, next.zone);
     const verdicts = under.verdictsOf(site, zone, group);
-    return {
-      verdicts,
-      method: group.method,
-      site,
-      zone,
-      weight: 0,
-      seen: nothingSeen(),
-      last: null,
-    };
+    return { verdicts, group, next, weight: 0, seen: nothingSeen(), last: null };
   };
 
   // Where the walk stands, shared so that a step of it makes nothing new.
@@ -113,26 +107,26 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     let going = 0;
     for (let index = 0; index < nexts.length; index += 1) {
       next = nexts[index] as Next;
-      const steps = work[index] as number;
-      const key = (group.holdsAs * mostCuts + cutsAs(steps)) * mostHoldsAs + next.holdsAs;
+      const { steps, cuts } = work[index] as Called;
+      const key = (group.holdsAs * mostCuts + cuts) * mostHoldsAs + next.holdsAs;
       const found = known.of(key, findHere);
       const { verdicts } = found;
       const here = group.weight * next.weight * settings.length;
       total += here * warningSets.length;
       found.weight += here;
-      note(found.seen, next);
+      note(found.seen, next.seen);
       if (found.last !== group) {
         found.last = group;
-        for (const name of choosing) found.seen[name] |= group.seen[name];
+        noteChoosing(found.seen, group.seen);
       }
       if (verdicts.goesOn) {
         all &= steps;
         going |= steps;
-        note(group.going, next);
+        note(group.going, next.seen);
       }
       if (verdicts.surface) {
         any |= steps;
-        note(group.surface, next);
+        note(group.surface, next.seen);
       }
     }
     common &= group.dirtAll | all;
@@ -158,11 +152,20 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   };
 }
 
-function note(seen: Record<Following, number>, next: Next): void {
-  seen.cracks |= next.seen.cracks;
-  seen.steel |= next.seen.steel;
-  seen.freezeThaw |= next.seen.freezeThaw;
-  seen.salts |= next.seen.salts;
+// Both written out: they are called a hundred thousand times.
+function note(seen: Record<Following, number>, more: Readonly<Record<Following, number>>): void {
+  seen.cracks |= more.cracks;
+  seen.steel |= more.steel;
+  seen.freezeThaw |= more.freezeThaw;
+  seen.salts |= more.salts;
+}
+
+function noteChoosing(seen: Record<Choosing, number>, more: Record<Choosing, number>): void {
+  seen.element |= more.element;
+  seen.depthAndLooseness |= more.depthAndLooseness;
+  seen.contamination |= more.contamination;
+  seen.texture |= more.texture;
+  seen.finish |= more.finish;
 }
 
 function withoutElement(hold: Hold): Hold {
@@ -176,10 +179,9 @@ function withoutElement(hold: Hold): Hold {
 /** What comes to the same holds by the same method. */
 interface Found {
   readonly verdicts: Verdicts;
-  readonly method: MethodId;
   /** One of the completions, but for its warnings. */
-  readonly site: SettledSite;
-  readonly zone: SettledZone;
+  readonly group: Group;
+  readonly next: Next;
   /** How many they are under each set of warnings. */
   weight: number;
   readonly seen: Record<Walked, number>;
@@ -206,18 +208,24 @@ function talliesOf(
   warningSets: readonly (readonly Warning[])[],
 ): readonly Tally[] {
   const tallies = new Map<string, Tally & { readonly lists: Set<readonly number[]> }>();
-  for (const { verdicts, method, site, zone, weight, seen } of all)
+  for (const { verdicts, group, next, weight, seen } of all)
     for (const { verdict, beyond, sets } of verdicts.list) {
-      const stands = beyond ? null : method;
+      const stands = beyond ? null : group.method;
       const key = `${verdict} ${stands}`;
       let tally = tallies.get(key);
       if (!tally) {
-        const example = { ...site, warnings: warningSets[sets[0] as number] ?? [] };
-        const found = { verdict, method: stands, weight: 0, seen: nothingSeen(), site: example };
-        tallies.set(key, (tally = { ...found, zone, warnings: new Set(), lists: new Set() }));
+        const warnings = warningSets[sets[0] as number] ?? [];
+        tally = {
+          ...{ verdict, method: stands, weight: 0, seen: nothingSeen() },
+          site: { ...group.site, ...next.site, warnings },
+          zone: { ...group.zone, ...next.zone },
+          ...{ warnings: new Set(), lists: new Set() },
+        };
+        tallies.set(key, tally);
       }
       tally.weight += weight * sets.length;
-      for (const name of walked) tally.seen[name] |= seen[name];
+      note(tally.seen, seen);
+      noteChoosing(tally.seen, seen);
       // Many verdicts share one list of sets.
       if (tally.lists.has(sets)) continue;
       tally.lists.add(sets);

@@ -51,5 +51,11 @@ export function whyNot(choice: Choice, method: MethodId): Rejection | null {
 }
 
 /** A reason against every method but the chosen one. */
-export const whyNotOthers = (choice: Choice): Rejection[] =>
-  methodIds.flatMap((method) => whyNot(choice, method) ?? []);
+export function whyNotOthers(choice: Choice): Rejection[] {
+  const others: Rejection[] = [];
+  for (const method of methodIds) {
+    const rejection = whyNot(choice, method);
+    if (rejection) others.push(rejection);
+  }
+  return others;
+}

@@ -37,9 +37,12 @@ export function rangeOfBand(band: DepthBand, thickness: number | 'unknown'): [nu
   return [Math.min(lower, whole), Math.min(upper, whole)];
 }
 
+const places = Object.fromEntries(depthBands.map((band, place) => [band, place])) as Readonly<
+  Record<DepthBand, number>
+>;
 /** Whether a depth band reaches at least as deep as another. */
 export const atLeast = (band: DepthBand, other: DepthBand): boolean =>
-  depthBands.indexOf(band) >= depthBands.indexOf(other);
+  places[band] >= places[other];
 
 /**
  * Every depth at which something can change: the edges of the bands, and half and all of the

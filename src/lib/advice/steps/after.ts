@@ -120,10 +120,6 @@ const rinsed = (situation: Situation): boolean =>
 const bloomed = ({ zone }: Situation): boolean => zone.contamination.includes('salt-bloom');
 const wiped = ({ zone }: Situation): boolean => moistureOf(zone) === 'dry';
 
-const byJet =
-  (reason: StepReason): StepReason =>
-  (situation) =>
-    jetWashes(situation) && reason(situation);
 const byRinse =
   (reason: StepReason): StepReason =>
   (situation) =>
@@ -162,11 +158,11 @@ export const stepsAfter: StepReasons = {
       !jetWashes(situation) && { rule: 'salt-bloom-brushed' },
   ],
   'pressure-wash': [
-    byJet(salty),
-    byJet(skinWashed),
+    salty,
+    skinWashed,
     // Where it is washed under pressure anyway, that is the wash: nobody washes twice.
-    byJet((situation) => isDusty(situation) && { rule: 'wash-everything' }),
-    byJet((situation) => bloomed(situation) && { rule: 'salt-bloom-off' }),
+    (situation) => isDusty(situation) && { rule: 'wash-everything' },
+    (situation) => bloomed(situation) && { rule: 'salt-bloom-off' },
   ],
   'final-wash': [
     byRinse(salty),

@@ -4,30 +4,33 @@ import type { StepReasons } from './work';
 type Crack = Pick<SettledZone, 'cracks' | 'steel'>;
 type Frost = Pick<SettledSite, 'freezeThaw'>;
 
+interface CrackStep {
+  readonly step: 'chase-crack' | 'tap-crack' | 'route-crack';
+  readonly why: Reason;
+}
+const groove = ['rout.width', 'rout.depth', 'seal.temperature'] as const;
+// Made once: every hold and every step that follows a crack asks for it.
+const cases = {
+  rust: { step: 'chase-crack', why: { rule: 'rust-open-to-bar' } },
+  crumbling: { step: 'chase-crack', why: { rule: 'crumbling-chase' } },
+  openInFrost: { step: 'chase-crack', why: { rule: 'open-in-frost-chase' } },
+  hairlineInFrost: { step: 'tap-crack', why: { rule: 'hairline-tap-first' } },
+  open: { step: 'route-crack', why: { rule: 'open-rout-or-chase', figures: groove } },
+  hairline: { step: 'route-crack', why: { rule: 'hairline-rout-or-bridge', figures: groove } },
+} as const satisfies Record<string, CrackStep>;
+
 /**
  * What a crack asks for, whatever the rest of the surface needs: the step, and why. Null where it
  * asks for none. A moving crack is a hold, not a step: see `holds.ts`. A crack with rust at it is
  * opened to the bar, never sealed over it.
  * Source: common practice, no published source; groove sizes from figures `rout.*`.
  */
-function crackStep(
-  { freezeThaw }: Frost,
-  { cracks, steel }: Crack,
-): { step: 'chase-crack' | 'tap-crack' | 'route-crack'; why: Reason } | null {
+function crackStep({ freezeThaw }: Frost, { cracks, steel }: Crack): CrackStep | null {
   if (cracks === 'none' || cracks === 'moving') return null;
-  if (steel !== 'none-seen') return { step: 'chase-crack', why: { rule: 'rust-open-to-bar' } };
-  if (cracks === 'crumbling') return { step: 'chase-crack', why: { rule: 'crumbling-chase' } };
-  const frost = freezeThaw === 'often';
-  if (cracks === 'open' && frost)
-    return { step: 'chase-crack', why: { rule: 'open-in-frost-chase' } };
-  if (frost) return { step: 'tap-crack', why: { rule: 'hairline-tap-first' } };
-  return {
-    step: 'route-crack',
-    why: {
-      rule: cracks === 'open' ? 'open-rout-or-chase' : 'hairline-rout-or-bridge',
-      figures: ['rout.width', 'rout.depth', 'seal.temperature'],
-    },
-  };
+  if (steel !== 'none-seen') return cases.rust;
+  if (cracks === 'crumbling') return cases.crumbling;
+  if (freezeThaw === 'often') return cracks === 'open' ? cases.openInFrost : cases.hairlineInFrost;
+  return cracks === 'open' ? cases.open : cases.hairline;
 }
 
 /** Whether a crack is opened with a hammer along its whole length: then it is filled, as a hole is. */

@@ -6,7 +6,7 @@ import type { Finish } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import { methodIds, type MethodId } from '$shared/methods';
 import { sounds } from './before';
-import { uses, type Situation, type StepReason, type StepReasons } from './work';
+import type { Situation, StepReason, StepReasons } from './work';
 
 /**
  * The main method itself, and how it is to be done here; where bars lead, what the rest needs too.
@@ -98,13 +98,6 @@ function ownOf(method: MethodId): readonly StepReason[] {
   return method === 'water-jet' ? jetting : facing(method);
 }
 
-/** Told only where the method is worked with. */
-const where =
-  (method: MethodId) =>
-  (reason: StepReason): StepReason =>
-  (situation) =>
-    uses(situation, method) && reason(situation);
-
 /** With what the strip along the edge is worked, where there is one. */
 export function borderTool(situation: Situation): 'grinder' | 'bush-hammer' | null {
   const { zone, demands, method, rest } = situation;
@@ -115,8 +108,7 @@ export function borderTool(situation: Situation): 'grinder' | 'bush-hammer' | nu
 }
 
 const methodSteps: Partial<Record<MethodId, readonly StepReason[]>> = {};
-for (const method of methodIds)
-  methodSteps[method] = [...always, ...ownOf(method)].map(where(method));
+for (const method of methodIds) methodSteps[method] = [...always, ...ownOf(method)];
 
 export const mainSteps: StepReasons = {
   ...methodSteps,

@@ -26,8 +26,10 @@ export type StepReasons = Readonly<Partial<Record<StepId, readonly StepReason[]>
 export type Work = readonly { readonly id: StepId; readonly why: readonly Reason[] }[];
 
 /** Whether a method is worked with: all over, or beside the bars. */
-export const uses = ({ method, rest }: Situation, ...any: readonly StepId[]): boolean =>
-  any.includes(method) || any.includes(rest);
+export const uses = (
+  { method, rest }: Pick<Situation, 'method' | 'rest'>,
+  ...any: readonly StepId[]
+): boolean => any.includes(method) || any.includes(rest);
 
 /**
  * The order of work in one zone. What goes on decides the end: what wants it damp is washed,
