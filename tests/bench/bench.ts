@@ -1,7 +1,8 @@
 /**
  * Prints ratios of one run, in time of this process on its processor: the engine against a rules
  * engine and a rules language on the same decisions; how plan and survey grow; and what the built
- * site weighs; how long the command line takes. Red where answers differ. `tests/unit/bench.test.ts` has the budgets.
+ * site weighs; how long the command line takes. It runs as one file, as the site does: a loader that
+ * names every function as it is made takes a third of the time. Red where answers differ. `tests/unit/bench.test.ts` has the budgets.
  */
 import { adviseZone } from '$lib/advice/advise';
 import { compare } from './compare';
