@@ -17,7 +17,7 @@ test('answers outlive a reload and a closed tab', async ({ page, context }) => {
   await expect(again.locator('input[value="steps"]')).toBeChecked();
 });
 
-test('a typed number survives both systems of units, and a bad one is told beside its field', async ({
+test('a typed number survives both systems of units, and a bad one is told beside its field @nightly', async ({
   page,
 }) => {
   await page.goto('/assess/thickness/');

@@ -87,7 +87,7 @@ test.describe('on paper', () => {
 
 test.describe('back to the desk', () => {
   test.use({ viewport: { width: 320, height: 720 } });
-  test('by keyboard: what differs stands side by side, and nothing is overwritten unasked', async ({
+  test('by keyboard: what differs stands side by side, and nothing is overwritten unasked @nightly', async ({
     page,
   }) => {
     await withJob(page);

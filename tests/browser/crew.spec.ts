@@ -10,7 +10,7 @@ async function mix(page: Page) {
   await expect(page.getByRole('heading', { name: 'Steps of the day' })).toBeVisible();
 }
 
-test('a day put together by hand stays after a reload', async ({ page }) => {
+test('a day put together by hand stays after a reload @nightly', async ({ page }) => {
   await mix(page);
   await unfold(page, 'How this is reckoned');
   await page.getByLabel('United States').check();
@@ -24,7 +24,7 @@ test('a day put together by hand stays after a reload', async ({ page }) => {
   await expect(page.getByLabel('United States')).toBeChecked();
 });
 
-test('a bad number is told at its field, and the result stands', async ({ page }) => {
+test('a bad number is told at its field, and the result stands @nightly', async ({ page }) => {
   await mix(page);
   await unfold(page, 'Limits and sums');
   const before = await page.locator('.pictures').innerText();
@@ -76,7 +76,9 @@ test('prints the sheet to read aloud and nothing else, on one page', async ({ pa
   await onOneSheet(page);
 });
 
-test('a step that is ticked off stays so after a reload, on its own day', async ({ page }) => {
+test('a step that is ticked off stays so after a reload, on its own day @nightly', async ({
+  page,
+}) => {
   await mix(page);
   const tick = page.getByRole('checkbox', { name: /^Break out/ });
   await tick.check();

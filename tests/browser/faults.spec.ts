@@ -51,7 +51,7 @@ test.describe('with the worker of the site', () => {
   });
 });
 
-test('storage cleared under the page: it is told, and the work goes back on the device', async ({
+test('storage cleared under the page: it is told, and the work goes back on the device @nightly', async ({
   page,
   context,
   baseURL,

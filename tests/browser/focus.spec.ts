@@ -68,7 +68,7 @@ test('zones of a job: delete, undo, copy, move, add, make of the rest @nightly',
   await expect(page.locator('h1')).toBeFocused();
 });
 
-test('the rest of a surface: the button that made it goes, and the focus stands at what it made', async ({
+test('the rest of a surface: the button that made it goes, and the focus stands at what it made @nightly', async ({
   page,
 }) => {
   await openJobs(page);

@@ -10,7 +10,7 @@ import { nightly } from '../helpers/rounds';
  */
 test.use({ viewport: { width: 390, height: 844 } });
 
-test('folds open without a jump: advice, plan, the crew’s day', async ({ page }) => {
+test('folds open without a jump: advice, plan, the crew’s day @nightly', async ({ page }) => {
   await openSix(page, 'salted scaled driveway', 'work');
   for (const path of ['/advice/', '/job/plan/', '/crew/']) {
     await page.goto(path);

@@ -76,7 +76,7 @@ for (const path of ['/jobs/', '/assess/element/', '/no/such/page/'])
     expect(new URL(own.url()).pathname).toBe(path);
   });
 
-test('on its own the page stands as ever', async ({ page }) => {
+test('on its own the page stands as ever @nightly', async ({ page }) => {
   await page.goto(`${site}/jobs/`);
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   await expect(page.getByText(frameWords.framed.line)).toHaveCount(0);

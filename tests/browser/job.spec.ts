@@ -184,7 +184,7 @@ test('hands out the plan and the quantities as files that read back', async ({ p
   expect(plan.text).toContain('## Order of work');
 });
 
-test('prints each part on its own', async ({ page }) => {
+test('prints each part on its own @nightly', async ({ page }) => {
   await example(page, 'Boat-shed floor');
   await page.goto('/job/plan/');
   await unfold(page, 'Print or take along');

@@ -58,7 +58,9 @@ test('the job, its plan, the crew’s day and the record, by keyboard alone @nig
   expect(errors).toEqual([]);
 });
 
-test('reading, sharing and asking for the owner’s sheet, by keyboard alone', async ({ page }) => {
+test('reading, sharing and asking for the owner’s sheet, by keyboard alone @nightly', async ({
+  page,
+}) => {
   await page.goto('/job/');
   await press(page, page.getByRole('button', { name: '9 Larch Row' }));
   await expect(page.getByLabel('Name of the job')).toHaveValue(/^9 Larch Row/);

@@ -20,7 +20,7 @@ const noStorage = (page: Page) =>
     };
   });
 
-test('closing the tab asks while something is ticked and not given, and not otherwise', async ({
+test('closing the tab asks while something is ticked and not given, and not otherwise @nightly', async ({
   page,
   context,
 }) => {

@@ -77,7 +77,9 @@ test('not sure about the whole zone: the methods beside the questions, then the 
   expect(errors).toEqual([]);
 });
 
-test('nothing known at all, site and zone: the advice still comes at once', async ({ page }) => {
+test('nothing known at all, site and zone: the advice still comes at once @nightly', async ({
+  page,
+}) => {
   await page.goto('/advice/');
   const used = await worked(page);
   await expect(page.locator('h1')).toHaveText('Find out first');

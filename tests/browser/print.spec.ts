@@ -48,7 +48,7 @@ test('every page to learn from prints in letters that can be read', async ({ pag
 });
 
 for (const name of examples)
-  test(`${name}: each part of the plan prints on its own in letters that can be read, the plan on one leaf${nightUnless(name === 'Boat-shed floor')}`, async ({
+  test(`${name}: each part of the plan prints on its own in letters that can be read, the plan on one leaf @nightly`, async ({
     page,
   }) => {
     await example(page, name);

@@ -217,7 +217,9 @@ test.describe('ready to cover', () => {
     await noFaultsInBoth(page, 'ready');
   });
 
-  test('the record prints on one sheet, A4 and Letter, with lines to sign', async ({ page }) => {
+  test('the record prints on one sheet, A4 and Letter, with lines to sign @nightly', async ({
+    page,
+  }) => {
     await openReady(page);
     await pullOff(page, [1.9, 2.1, 1.8]);
     await page.getByLabel('Checked by').fill('R. Marsh (invented)');

@@ -54,9 +54,7 @@ const pages = ['/advice/', '/job/', '/job/plan/', '/crew/', '/owner/', '/ready/'
 
 /** By day every other page of one job settled, one of another with answers open, two with every answer open. */
 for (const job of sixNames) {
-  test(`nothing jumps: ${job}, settled${nightUnless(job === 'hollow balcony')}`, async ({
-    page,
-  }) => {
+  test(`nothing jumps: ${job}, settled @nightly`, async ({ page }) => {
     await openSix(page, job, 'work');
     await visit(page, 'settled', sampled(pages, 2));
   });
@@ -67,10 +65,10 @@ for (const job of sixNames) {
     await visit(page, 'three open', sampled(['/advice/', '/job/'], 2));
   });
 }
-test('nothing jumps: everything open', async ({ page }) => {
+test('nothing jumps: everything open @nightly', async ({ page }) => {
   await visit(page, 'all open', sampled(pages, 3));
 });
-test('nothing jumps: pages that need no job', async ({ page }) => {
+test('nothing jumps: pages that need no job @nightly', async ({ page }) => {
   await visit(
     page,
     'no job',

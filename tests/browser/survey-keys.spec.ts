@@ -4,7 +4,9 @@ import { board, expect, layOut, marks, results } from './survey-steps';
 
 test.setTimeout(240_000);
 
-test('with keys alone: a slab, joints, a spot in eight presses, and undo', async ({ page }) => {
+test('with keys alone: a slab, joints, a spot in eight presses, and undo @nightly', async ({
+  page,
+}) => {
   await page.goto('/survey/');
   await reach(page, page.getByLabel('Length (along)'));
   await page.keyboard.type('6000');

@@ -145,7 +145,9 @@ test('where no setting will do, advice and plan follow, and come back with the s
   await expect(page.getByText(/scarifying/i).first()).toBeAttached();
 });
 
-test('plan, crew’s day, owner’s sheet and record name the test patch', async ({ page }) => {
+test('plan, crew’s day, owner’s sheet and record name the test patch @nightly', async ({
+  page,
+}) => {
   await openJobs(page);
   const file = trialFile('Shotblasting') as { zones: object[] };
   const square = {

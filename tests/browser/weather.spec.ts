@@ -31,7 +31,7 @@ test('two questions give an answer, which the frost question takes over @nightly
   await expect(page.getByText('From your weather.')).toBeVisible(soon);
 });
 
-test('not sure keeps every answer open', async ({ page }) => {
+test('not sure keeps every answer open @nightly', async ({ page }) => {
   await page.getByRole('radio', { name: 'Most of the winter' }).check();
   await page.getByRole('radio', { name: 'Not sure' }).last().check();
   await expect(page.getByText('Still possible: Some weeks and Often.')).toBeVisible();
@@ -54,7 +54,9 @@ test('a file is confirmed, counted, and may be overruled', async ({ page }) => {
   await expect(page.getByRole('radio', { name: 'Most of the winter' })).toBeChecked();
 });
 
-test('a file that is no weather says so and leaves the answers alone', async ({ page }) => {
+test('a file that is no weather says so and leaves the answers alone @nightly', async ({
+  page,
+}) => {
   await page.getByRole('radio', { name: 'It stays wet' }).check();
   await give(page, 'photo.csv', Buffer.from([0, 1, 2, 3, 255, 216]));
   await expect(page.getByRole('alert')).toContainText('This is not a text file.', soon);
@@ -87,7 +89,7 @@ test('a million rows are read beside the page, which never stops @nightly', asyn
   expect(longest).toBeLessThan(2000);
 });
 
-test('reading can be stopped', async ({ page }) => {
+test('reading can be stopped @nightly', async ({ page }) => {
   // The worker's code is held back, so that reading lasts as long as the test likes.
   await page.route(/workers\/.*\.js$/, () => {});
   await give(page, 'marrow-quay.csv', inventFile());

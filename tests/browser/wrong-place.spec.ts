@@ -181,7 +181,7 @@ test('a day that the plan does not have is said not to be there @nightly', async
   await expect(page.locator('article').first()).toBeVisible();
 });
 
-test('a question that is not asked says why, and takes no answer', async ({ page }) => {
+test('a question that is not asked says why, and takes no answer @nightly', async ({ page }) => {
   await withJob(page);
   await page.goto('/assess/crackLength/?zone=b');
   await expect(page.getByText('There are no cracks.').first()).toBeVisible();
