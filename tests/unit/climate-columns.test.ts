@@ -138,7 +138,17 @@ test.each(layouts)('columns of %s', (_name, columns, roles) => {
 
 /** Each word alone, as services and spreadsheets of many countries have it. Common practice, no source. */
 const alone: Record<string, string[]> = {
-  date: ['Date', 'dates', 'DateTime', 'time', 'YYYYMMDD', 'AAAAMMJJ', 'Datum', 'MESS_DATUM'],
+  date: [
+    'Date',
+    'dates',
+    'DateTime',
+    'time',
+    'YYYYMMDD',
+    'AAAAMMJJ',
+    'Datum',
+    'MESS_DATUM',
+    'Fecha',
+  ],
   min: ['Min', 'minimum', 'LOW', 'lowest', 'TMIN', 'tn', 'TNK', 'mint', 'mintp', 'MinTemperature'],
   max: [
     'Max',
@@ -172,9 +182,22 @@ const calendars = [
   ['yyyy', 'mo', 'dy'],
   ['yr', 'mon', 'day of month'],
   ['Jahr', 'month', 'day'],
+  ['Año', 'Mes', 'Día'],
+  ['anio', 'mes', 'dia'],
 ];
 test.each(calendars)('%s, %s and %s are the date in three', (...columns) => {
   expect(findRoles(columns)).toEqual({ year: 0, month: 1, day: 2 });
+});
+
+test('columns in Spanish are found, with their accents and without', () => {
+  expect(findRoles(['Fecha', 'Temp. mínima', 'Temp. máxima', 'Lluvia', 'Nieve'])).toEqual({
+    ...{ date: 0, min: 1, max: 2 },
+    ...{ rain: 3, snow: 4 },
+  });
+  expect(findRoles(['estacion', 'fecha', 'tmin', 'tmax', 'prec'])).toEqual({
+    ...{ station: 0, date: 1, min: 2 },
+    ...{ max: 3, rain: 4 },
+  });
 });
 
 test('a date in one column is taken, whatever stands in three beside it', () => {
@@ -189,6 +212,8 @@ test.each([
   ...['Apparent max', 'Max feels like', 'Min chill', 'Rain hours', 'Max hmdx', 'Snow depth'],
   ...['Snow lying', 'Snow cover', 'Snow water', 'Snow equivalent', 'Snow SWE', 'Rain days'],
   ...['Rain probability', 'Rain type', 'Rain intensity', 'Rain rate', 'Max sunshine'],
+  ...['Máxima del viento', 'Mínima del suelo', 'Media mínima', 'Horas de lluvia', 'Presión máxima'],
+  ...['Temperatura máxima del punto de rocío', 'Racha máxima', 'Días de nieve'],
   ...['Mean max', 'Avg low', 'Average high', 'Extreme max', 'Max attribute', 'Rain hour'],
   ...['Rain day', 'Min relhum', 'wind', '', '12', '-3.5', '.5'],
 ])('%j is none of them', (name) => {

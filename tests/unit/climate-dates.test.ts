@@ -23,6 +23,16 @@ describe('dates', () => {
     expect(parseDate('2100-02-29', 'ymd')).toBeNull();
     expect(parseDate('31-apr-2012', 'dmy')).toBeNull();
     expect(parseDate('01-jan-1942', 'dmy')).toEqual({ year: 1942, month: 1, day: 1 });
+    for (const [name, month] of [
+      ...([
+        ['ene', 1],
+        ['abril', 4],
+        ['Agosto', 8],
+        ['septiembre', 9],
+        ['dic', 12],
+      ] as const),
+    ])
+      expect(parseDate(`03-${name}-1942`, 'dmy')).toEqual({ year: 1942, month, day: 3 });
     expect(parseDate('2012-01-01T00:00', 'ymd')).toEqual({ year: 2012, month: 1, day: 1 });
     expect(parseDate('5/6/12', 'dmy')).toBeNull();
   });

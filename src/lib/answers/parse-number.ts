@@ -96,9 +96,10 @@ const spelled: readonly (readonly [RegExp, string])[] = [
   [/[′’‘]/g, "'"],
   [/²/g, '2'],
   // Units stand close behind a digit, too.
-  [/(?<![a-z])(?:inches|inch)\b/g, 'in'],
-  [/(?<![a-z])(?:feet|foot)\b/g, 'ft'],
-  [/(?<![a-z])(?:metres|meters|metre|meter)\b/g, 'm'],
+  // In Spanish, too: crews write as they speak, whatever language the page is in.
+  [/(?<![a-z])(?:inches|inch|pulgadas?|pulg|plg)\b/g, 'in'],
+  [/(?<![a-z])(?:feet|foot|pies|pie)\b/g, 'ft'],
+  [/(?<![a-z])(?:metres|meters|metros|metre|meter|metro)\b/g, 'm'],
   [/(?<![a-z])(?:square|sq\.?)\s*/g, 'sq'],
   [/\u2212/g, '-'],
   [/[\s\u00a0\u202f]+/g, ' '],

@@ -5,11 +5,34 @@ import type { DepthUnit, Role, Roles, TemperatureUnit } from './types';
  * say minimum, maximum and precipitation in one of these ways. Source: common practice, no published source.
  */
 const words: Readonly<Record<Role, readonly string[]>> = {
-  date: ['date', 'dates', 'datetime', 'time', 'yyyymmdd', 'aaaammjj', 'datum', 'mess datum'],
-  year: ['year', 'yyyy', 'yr', 'jahr'],
-  month: ['month', 'mo', 'mon'],
-  day: ['day', 'dy', 'day of month'],
-  min: ['min', 'minimum', 'low', 'lowest', 'tmin', 'tn', 'tnk', 'mint', 'mintp', 'mintemperature'],
+  date: [
+    'date',
+    'dates',
+    'datetime',
+    'time',
+    'yyyymmdd',
+    'aaaammjj',
+    'datum',
+    'mess datum',
+    'fecha',
+  ],
+  year: ['year', 'yyyy', 'yr', 'jahr', 'ano', 'anio'],
+  month: ['month', 'mo', 'mon', 'mes'],
+  day: ['day', 'dy', 'day of month', 'dia'],
+  min: [
+    'min',
+    'minimum',
+    'low',
+    'lowest',
+    'tmin',
+    'tn',
+    'tnk',
+    'mint',
+    'mintp',
+    'mintemperature',
+    'minima',
+    'minimo',
+  ],
   max: [
     'max',
     'maximum',
@@ -21,6 +44,8 @@ const words: Readonly<Record<Role, readonly string[]>> = {
     'maxt',
     'maxtp',
     'maxtemperature',
+    'maxima',
+    'maximo',
   ],
   rain: [
     'prcp',
@@ -34,8 +59,11 @@ const words: Readonly<Record<Role, readonly string[]>> = {
     'prectotcorr',
     'rain',
     'rainfall',
+    'lluvia',
+    'precipitacion',
+    'prec',
   ],
-  snow: ['snow', 'snowfall'],
+  snow: ['snow', 'snowfall', 'nieve', 'nevada'],
   station: [
     'station',
     'stn',
@@ -47,12 +75,14 @@ const words: Readonly<Record<Role, readonly string[]>> = {
     'name',
     'num poste',
     'climate id',
+    'estacion',
+    'nombre',
   ],
 };
 
 /** A column with one of these words holds something else: another quantity, a flag, a time. */
 const otherThings =
-  /\b(flag|quality|qc|source|attributes?|grass|ground|grnd|soil|(?:rel)?hum\w*|rh|wind|gust\w*|spd|speed|dir|pressure|dew|apparent|feels|chill|hours?|hmdx|depth|lying|cover|water|equivalent|swe|probability|type|intensity|rate|days?|sunshine|mean|avg|average|extreme)\b/;
+  /\b(flag|quality|qc|source|attributes?|grass|ground|grnd|soil|(?:rel)?hum\w*|rh|wind|gust\w*|spd|speed|dir|pressure|dew|apparent|feels|chill|hours?|hmdx|depth|lying|cover|water|equivalent|swe|probability|type|intensity|rate|days?|sunshine|mean|avg|average|extreme|media|suelo|viento|racha|presion|rocio|horas?|dias)\b/;
 
 /** A name in small letters, words apart, without brackets and their contents. */
 const plainName = (name: string): string =>

@@ -1,25 +1,26 @@
 import { isRealDate, type CalendarDate } from '$lib/climate/calendar';
 import type { DateOrder } from './types';
 
+/** The first three letters of each month as files have them, in English and Spanish. */
 const monthNames = [
-  'jan',
-  'feb',
-  'mar',
-  'apr',
-  'may',
-  'jun',
-  'jul',
-  'aug',
-  'sep',
-  'oct',
-  'nov',
-  'dec',
+  ['jan', 'ene'],
+  ['feb'],
+  ['mar'],
+  ['apr', 'abr'],
+  ['may'],
+  ['jun'],
+  ['jul'],
+  ['aug', 'ago'],
+  ['sep'],
+  ['oct'],
+  ['nov'],
+  ['dec', 'dic'],
 ];
 
 const yearFirst = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/;
 const packed = /^(\d{4})(\d{2})(\d{2})(?:\d{2}|\d{4})?$/;
 const yearLast = /^(\d{1,2})[-/. ](\d{1,2})[-/. ](\d{4})(?:[T ,].*)?$/;
-const named = /^(\d{1,2})[-/. ]([A-Za-z]{3,9})\.?[-/. ](\d{4})$/;
+const named = /^(\d{1,2})[-/. ]([A-Za-z]{3,10})\.?[-/. ](\d{4})$/;
 
 /** A date as it may stand in a cell, or null. `order` is asked only where the year comes last. */
 export function parseDate(text: string, order: DateOrder | null): CalendarDate | null {
@@ -33,7 +34,8 @@ export function parseDate(text: string, order: DateOrder | null): CalendarDate |
   }
   const word = named.exec(text);
   if (!word) return null;
-  const month = monthNames.indexOf((word[2] ?? '').slice(0, 3).toLowerCase()) + 1;
+  const name = (word[2] ?? '').slice(0, 3).toLowerCase();
+  const month = monthNames.findIndex((names) => names.includes(name)) + 1;
   return real(Number(word[3]), month, Number(word[1]));
 }
 

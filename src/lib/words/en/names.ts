@@ -9,7 +9,7 @@ import type {
 import type { MethodId } from '$shared/methods';
 import type { Say } from '$lib/words/types';
 
-/** Names as they stand in the middle of a sentence. */
+/** Names as they stand in the middle of a sentence, with the article where the language has one there. */
 
 export const methodNames: Readonly<Record<MethodId, string>> = {
   'pressure-wash': 'pressure washing',

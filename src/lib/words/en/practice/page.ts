@@ -38,8 +38,6 @@ export const practiceWords = {
     answer: 'The rules come to',
     because: 'Because',
     before: 'What stands before the work',
-    after: (name: string) => `Once that is cleared, the method is ${name}.`,
-    beyond: 'No way of preparing the surface helps here.',
     pick: (name: string, why: string) => `${name}: ${why}`,
     senior: 'Somebody long in the trade',
     others: 'Other ways',
