@@ -49,7 +49,7 @@ function factsOf(method: MethodId) {
   return {
     method,
     name: named[method].name,
-    rough: profile ? chartWords.taps.rough(profile) : chartWords.taps.asFound,
+    rough: profile ? chartWords.taps.rough(profile.csp, profile.basis) : chartWords.taps.asFound,
     dangers: say.list(methods[method].hazards.map((hazard) => lowered(hazardShort[hazard]))),
   };
 }

@@ -78,7 +78,7 @@ export const chartWords = {
     after: (name: string) => `Then ${lowered(name)}`,
     places: { slab: 'On a floor', steps: 'Steps and walls' },
     facts: 'How rough, what dangers?',
-    rough: (csp: string) => `leaves it at ${csp}`,
+    rough: (csp: string, basis: string) => `leaves it at ${csp} (${basis})`,
     asFound: 'leaves it as rough as it was',
     dangers: (list: string) => `Dangers: ${list}.`,
     soiled: 'Oil, paint or a coat on it?',
@@ -124,7 +124,6 @@ export const chartWords = {
   roughness: {
     title: 'How rough each method leaves it',
     scale: 'CSP is the roughness of concrete on a scale by ICRI: 1 nearly smooth, 10 very rough.',
-    left: (csp: string, basis: string) => `${csp} (${basis})`,
     asFound: 'as it was',
   },
   size: {
