@@ -118,7 +118,8 @@ const places = (zones: readonly string[] | undefined, say: Say) =>
 
 /** One point for or against. `zones` in the point are names by then. */
 export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) => string>> = {
-  'mostly-sound': ({ share = 0 }, say) => `${capital(shareSaid(share, say))} of the whole surface is sound.`,
+  'mostly-sound': ({ share = 0 }, say) =>
+    `${capital(shareSaid(share, say))} of the whole surface is sound.`,
   'surface-only': () => 'All that is wrong is at the surface. Nothing has to be broken out.',
   'sound-broken-out': ({ share = 0 }, say) =>
     `${capital(shareSaid(share, say))} of the whole surface is sound, and would be broken out too.`,
