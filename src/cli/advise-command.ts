@@ -46,6 +46,8 @@ export async function adviseCommand(
   input: AsyncIterable<Uint8Array>,
   { helper, tell = () => undefined, quiet = 5000 }: Surroundings = {},
 ): Promise<Outcome> {
+  if (!more.length && (file === '--help' || file === '-h'))
+    return { code: 0, out: commandWords.help, error: '' };
   if (file === undefined || more.length > 0) return refused(commandWords.usage);
   let bytes: Uint8Array;
   try {

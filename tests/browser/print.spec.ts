@@ -25,6 +25,22 @@ async function stands(page: Page, path: string) {
   await page.waitForLoadState('networkidle');
   await expect(page.getByText('Working out')).toHaveCount(0);
 }
+/** A step that goes on over the next column or sheet is read by two people as two. */
+async function stepsStandWhole(page: Page, what: string) {
+  await page.emulateMedia({ media: 'print' });
+  const cut = await page.evaluate(() => {
+    const steps = [...document.querySelectorAll('.sheet.plan ol > li')];
+    if (!steps.length) throw new Error('No steps on the plan.');
+    return steps
+      .filter(
+        (step) =>
+          step.getClientRects().length > 1 || getComputedStyle(step).breakInside !== 'avoid',
+      )
+      .map((step) => step.textContent?.slice(0, 40));
+  });
+  await page.emulateMedia({ media: null });
+  expect.soft(cut, what).toEqual([]);
+}
 const ofJob = ['/advice/', '/job/', '/crew/', '/ready/', '/trial/', '/owner/', '/survey/'];
 for (const name of examples)
   test(`${name}: every page prints in letters that can be read${nightUnless(name === '9 Larch Row')}`, async ({
@@ -54,6 +70,7 @@ for (const name of examples)
     await example(page, name);
     await stands(page, '/job/plan/');
     await canBeRead(page, 'the whole');
+    await stepsStandWhole(page, name);
     await unfold(page, 'Print or take along');
     await page.evaluate(() => {
       window.print = () => undefined;

@@ -77,6 +77,16 @@ describe('whoever owns it', () => {
     expect(said).not.toContain('Damage past');
   });
 
+  // A hole past the top third is doubtful as a patch: no yes may stand above that.
+  it('reads no plain yes where a patch is doubtful for its depth', async () => {
+    const deep = { depth: ['20-to-50'], looseness: ['rotten'], contamination: none };
+    const said = await shown(job({ thickness: 150 }, { ...deep, finish: ['overlay'] }), '.said');
+    expect(said).toContain('A patch is doubtful here.');
+    expect(said).not.toContain('This can be repaired.');
+    cleanup();
+    expect(await shown(mossyPatio, '.said')).toContain('This can be repaired.');
+  });
+
   it('reads of no laboratory, lead or locating where nothing of the kind was said to be there', async () => {
     const page = await shown(mossyPatio);
     expect(page).not.toMatch(/asbestos|laboratory|switches them off/);

@@ -154,7 +154,7 @@ describe('what a data sheet asks for', () => {
       site: {},
       zone: { makerProfile: choicesOf('makerProfile') as never },
     });
-    expect(screen.getByRole('radio', { name: 'No sheet at hand' })).toBeChecked();
+    expect(screen.getByRole('radio', { name: 'No sheet' })).toBeChecked();
     await user.click(screen.getByRole('radio', { name: 'CSP\u00a03' }));
     await user.click(press('Continue'));
     expect(onanswer).toHaveBeenCalledWith(['csp-3']);

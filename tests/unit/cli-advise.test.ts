@@ -50,6 +50,21 @@ interface Printed {
 }
 
 describe('advice on the command line', () => {
+  it('tells how it is used, examples first, and refuses nothing by it', () => {
+    for (const asked of ['--help', '-h']) {
+      const { code, out, error } = advise([asked]);
+      expect([code, error]).toEqual([0, '']);
+      const parts = ['Examples', 'What it reads', 'What it prints', 'How it ends'];
+      const places = parts.map((part) => out.indexOf(`\n${part}`));
+      expect(places).toEqual(places.toSorted((one, other) => one - other));
+      expect(Math.min(...places)).toBeGreaterThan(0);
+      for (const taken of ['FILE', '-  ', '-h, --help']) expect(out).toContain(`\n  ${taken}`);
+      expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+    }
+    expect(advise([])).toMatchObject({ code: 2, out: '' });
+    expect(advise([jobFile, '--help']).code).toBe(2);
+  });
+
   it('prints one JSON object for a file, with every promised field, and ends with 0', () => {
     const { code, out, error } = advise([jobFile]);
     expect([code, error]).toEqual([0, '']);

@@ -3,6 +3,8 @@ import { JSDOM } from 'jsdom';
 import { render } from 'svelte/server';
 import { describe, expect, it } from 'vitest';
 import { fieldChart } from '$lib/learn/chart/spoken';
+import { untied } from '../helpers/plain-formatter';
+import { methodIds } from '$shared/methods';
 import Page from '../../src/routes/learn/chart/+page.svelte';
 
 const printed = readFileSync('src/routes/learn/chart/chart-print.css', 'utf8');
@@ -38,6 +40,19 @@ describe('the field chart on paper', () => {
       expect(methodsOf(line).every((method) => method === line.dataset.says)).toBe(true);
     for (const cell of all('.finishes td.as-charted'))
       expect(cell.dataset.method).toBe(cell.closest('tr')?.dataset.says);
+  });
+
+  // ICRI 310.2R as remembered; a reader of paper has no tap that opens the rest.
+  it('tells of every method how rough it leaves it, and on what that rests', () => {
+    const lines = all('li:has([data-roughness])').map((line) =>
+      untied(line.textContent).trim().replace(/\s+/g, ' '),
+    );
+    expect(lines).toEqual([
+      'As it was: pressure washing.',
+      'From memory: grinding CSP 1 to 2, needle scaling CSP 2 to 4, scarifying CSP 4 to 7, shotblasting CSP 2 to 9, breaking out CSP 7 to 10, water jetting CSP 3 to 10.',
+      'As reported: abrasive blasting CSP 2 to 7.',
+    ]);
+    expect(all('[data-roughness]').length).toBe(methodIds.length);
   });
 
   it('prints in letters of 9 points or more', () => {

@@ -4,7 +4,7 @@ import { hiredTools } from '$lib/plan/machines';
 import { planJob } from '$lib/plan/plan';
 import { formatter } from '$lib/words/format';
 import { substituteSentence } from '$words/plan/costs';
-import { hireRows } from '$words/plan/days';
+import { hireLines, hireRows } from '$words/plan/days';
 
 // Common practice, no source: a plan that runs a machine the crew has not says that it is hired.
 const job = demoJob('boat-shed');
@@ -24,4 +24,13 @@ it('what is said of it agrees with the chart, which runs it', () => {
   const told = substituteSentence(lack, 'Worn walkway', say);
   expect(told).toContain('you have no machine for it. The plan runs a hired one.');
   expect(told).not.toContain('Or hire one');
+});
+
+// What a machine costs a day stands nowhere on this site: a reader must not take the list for priced.
+it('the price of hire is left to be filled in, where there is a machine', () => {
+  const lines = hireLines(plan, job, say);
+  expect(lines.at(-1)).toBe('Price of hire: Ask a hire shop, and write it in');
+  expect(lines.join(' ')).not.toMatch(/[$€£]/);
+  const none = { ...plan, schedule: { ...plan.schedule, hire: [] } };
+  expect(hireLines(none, job, say)).toEqual([]);
 });

@@ -210,8 +210,9 @@ describe('a fact that may stand folded', () => {
 });
 
 describe('the pictures beside the facts', () => {
-  const pictures = (zone: object, ...about: string[][]) =>
-    picturesOf(caseOf(zone), about.map((ids) => ({ about: ids })) as never).map(
+  const pictures = (zone: object, ...about: string[][]) => seen(zone, {}, about);
+  const seen = (zone: object, site: object, about: string[][]) =>
+    picturesOf(caseOf(zone, site), about.map((ids) => ({ about: ids })) as never).map(
       (picture) => picture && `${picture.question} ${picture.choice}`,
     );
   it('show the most telling of each fact, nothing twice, and nothing that is not there', () => {
@@ -223,6 +224,15 @@ describe('the pictures beside the facts', () => {
     ]);
     expect(pictures({}, ['contamination'], ['cracks', 'steel'], ['depth'], ['looseness'])).toEqual([
       ...[null, null, 'depth under-3', 'looseness flaking'],
+    ]);
+  });
+  it('show the sign of danger that is told, where it is the only one', () => {
+    const told = [['element'], ['warnings']];
+    expect(seen({}, { warnings: ['buried-services'] }, told)).toEqual([
+      ...[null, 'warnings buried-services'],
+    ]);
+    expect(seen({}, { warnings: ['buried-services', 'sunk-or-rocking'] }, told)).toEqual([
+      ...[null, null],
     ]);
   });
 });

@@ -30,11 +30,19 @@ export function isAside(one: Case, { about }: Pick<Told, 'about'>): boolean {
 }
 
 /** What is best seen of a fact, most telling first. */
-const shown = ['contamination', 'looseness', 'texture', 'cracks', 'steel', 'depth'] as const;
+const shown = [
+  'contamination',
+  'looseness',
+  'texture',
+  'cracks',
+  'steel',
+  'depth',
+  'warnings',
+] as const;
 
 /** The picture beside each fact: a question it is about and the answer; none twice, none of what is not there. */
 export function picturesOf(one: Case, told: readonly Pick<Told, 'about'>[]) {
-  const { zone } = one;
+  const { site, zone } = one;
   const answers: Readonly<Record<(typeof shown)[number], string | undefined>> = {
     contamination: zone.contamination[0],
     looseness: zone.looseness,
@@ -42,6 +50,8 @@ export function picturesOf(one: Case, told: readonly Pick<Told, 'about'>[]) {
     cracks: zone.cracks === 'none' ? undefined : zone.cracks,
     steel: zone.steel === 'none-seen' ? undefined : zone.steel,
     depth: zone.depth,
+    // Of several, nobody knows which of them a fact tells.
+    warnings: site.warnings.length === 1 ? site.warnings[0] : undefined,
   };
   const taken = new Set<string>();
   return told.map(({ about }) => {

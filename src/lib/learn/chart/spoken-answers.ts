@@ -3,14 +3,12 @@ import { questionWords } from '$words/questions';
 import { chartWords, depthRunWords, soilBriefly } from '$words/ui/chart';
 import { hazardShort } from '$words/hazards/short';
 import { methodWords } from '$words/methods';
-import { settingBases } from '$words/settings';
 import { capital, lowered } from '$lib/words/by-language';
 import { formatter } from '$lib/words/format';
-import { figures } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
 import { chartPlaces, soils, type ChartPlace, type Soil } from './cells';
 import type { Column } from './grid';
-import { inOneLine } from './spoken-beside';
+import { inOneLine, spokenProfile } from './spoken-beside';
 import type { FieldChart } from './spoken';
 
 const say = formatter('metric');
@@ -47,15 +45,12 @@ const anyTexture = (run: Run) => ({ ...run, where: '', textures: choicesOf('text
 
 /** What a method leaves, and what in it can hurt somebody. */
 function factsOf(method: MethodId) {
-  const { profile, hazards } = methods[method];
+  const profile = spokenProfile(method);
   return {
     method,
     name: named[method].name,
-    rough:
-      profile === 'as-found'
-        ? chartWords.taps.asFound
-        : chartWords.taps.rough(say.figure(profile), settingBases[figures[profile].basis]),
-    dangers: say.list(hazards.map((hazard) => lowered(hazardShort[hazard]))),
+    rough: profile ? chartWords.taps.rough(profile.csp, profile.basis) : chartWords.taps.asFound,
+    dangers: say.list(methods[method].hazards.map((hazard) => lowered(hazardShort[hazard]))),
   };
 }
 

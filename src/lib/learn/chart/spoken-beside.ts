@@ -2,9 +2,12 @@ import type { Looseness } from '$lib/answers/questions';
 import { methodWords } from '$words/methods';
 import { questionWords } from '$words/questions';
 import { briefly, chartWords, finishBriefly } from '$words/ui/chart';
+import { settingBases } from '$words/settings';
 import { verdictWords } from '$words/verdicts';
-import { lowered } from '$lib/words/by-language';
+import { capital, lowered } from '$lib/words/by-language';
 import { formatter } from '$lib/words/format';
+import { figures } from '$shared/figures';
+import { methodIds, methods, type MethodId } from '$shared/methods';
 import {
   chartStops,
   finishCases,
@@ -21,6 +24,27 @@ const named = methodWords(say);
 /** Names in a row, the first one with a capital. */
 export const inOneLine = (names: readonly string[]) =>
   say.either(names.map((name, index) => (index ? lowered(name) : name)));
+/** The profile a method leaves and what that rests on; null where it leaves what it finds. */
+export function spokenProfile(method: MethodId) {
+  const { profile } = methods[method];
+  if (profile === 'as-found') return null;
+  return { csp: say.figure(profile), basis: settingBases[figures[profile].basis] };
+}
+
+/** How rough every method leaves it, those too that only the notes of the chart name; by what that rests on. */
+export function spokenRoughness() {
+  const all = [...methodIds]
+    .sort((one, other) => methods[one].class - methods[other].class)
+    .map((method) => ({ method, name: named[method].name, left: spokenProfile(method) }));
+  const basisOf = ({ left }: (typeof all)[number]) => left?.basis ?? chartWords.roughness.asFound;
+  return [...new Set(all.map(basisOf))].map((basis) => ({
+    basis: capital(basis),
+    methods: all
+      .filter((each) => basisOf(each) === basis)
+      .map(({ method, name, left }) => ({ method, name: lowered(name), csp: left?.csp ?? '' })),
+  }));
+}
+
 /** The stops; what has the same verdict, the same person and the same time stands together. */
 export function spokenStops() {
   const groups: ChartStop[][] = [];

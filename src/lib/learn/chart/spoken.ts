@@ -18,7 +18,7 @@ import {
   type Soil,
 } from './cells';
 import { chartGrid, type Column, type Row } from './grid';
-import { inOneLine, spokenFinishes, spokenStops } from './spoken-beside';
+import { inOneLine, spokenFinishes, spokenRoughness, spokenStops } from './spoken-beside';
 
 const say = formatter('metric');
 const american = formatter('us');
@@ -178,6 +178,7 @@ export function fieldChart() {
     key: spokenKey(rows),
     finishes: spokenFinishes(),
     stops: spokenStops(),
+    roughness: spokenRoughness(),
     size: {
       spot: chartWords.size.spot(say.figure('place.spot')),
       wide: chartWords.size.wide(say.figure('place.wide')),

@@ -136,7 +136,27 @@ export const putWords: Readonly<Record<'newer' | 'quota' | 'unavailable' | 'inva
 
 /** What the command line says when it cannot begin. */
 export const commandWords = {
-  usage: 'expected one argument: a job file, or - for standard input',
+  usage: 'expected one argument: a job file, or - for standard input; --help tells more',
+  help: `Advice, plan and safety figures for a job file, without a browser.
+
+Examples
+  npm run -s advise -- job.json            advice for a file
+  npm run -s advise -- - < job.json        from standard input
+  npm run -s advise -- job.json > out.json keep what it says
+
+What it reads (one of them)
+  FILE        a job file, saved under “Your jobs”
+  -           standard input
+  -h, --help  this text
+
+What it prints
+  One JSON object on standard output; README.md tells its fields.
+  How far it is, on standard error, while a job takes long.
+
+How it ends
+  0  done
+  2  no job file, or not to be read: one line on standard error says why
+`,
   unreadable: (file: string, code: string) => `${file}: cannot be read (${code})`,
   /** Now and then while a job of many open zones is worked on. */
   progress: (done: number, all: number) =>

@@ -1,8 +1,10 @@
+import { capital } from '$lib/words/by-language';
 import type { OwnerOptionId, MeasureId } from '$lib/plan/options';
 import type { ConditionId } from '$lib/plan/conditions';
 import type { Point, PointId } from '$lib/plan/points';
 import type { ConclusionId } from '$lib/plan/conclusion';
 import type { Named, Say } from '$lib/words/types';
+import { shareSaid } from './shares';
 
 /** The states a part of the area can be in. */
 export const conditionWords: Readonly<Record<ConditionId, Named>> = {
@@ -116,10 +118,11 @@ const places = (zones: readonly string[] | undefined, say: Say) =>
 
 /** One point for or against. `zones` in the point are names by then. */
 export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) => string>> = {
-  'mostly-sound': ({ share = 0 }, say) => `${say.share(share)} of the whole surface is sound.`,
+  'mostly-sound': ({ share = 0 }, say) =>
+    `${capital(shareSaid(share, say))} of the whole surface is sound.`,
   'surface-only': () => 'All that is wrong is at the surface. Nothing has to be broken out.',
   'sound-broken-out': ({ share = 0 }, say) =>
-    `${say.share(share)} of the whole surface is sound, and would be broken out too.`,
+    `${capital(shareSaid(share, say))} of the whole surface is sound, and would be broken out too.`,
   less: ({ measures = [], than = 'replace' }, say) =>
     `In ${say.list(measures.map((id) => measureNames[id]))} it surely takes less than ${doing[than]}.`,
   more: ({ measures = [], than = 'replace' }, say) =>
@@ -130,7 +133,7 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
   'full-depth-parts': ({ zones }, say) =>
     `A part is damaged through, or to half the slab or deeper${places(zones, say)}. That is not a surface repair.`,
   'mostly-gone': ({ share = 0 }, say) =>
-    `${say.share(share)} of the whole surface is rotten or gone to full depth.`,
+    `${capital(shareSaid(share, say))} of the whole surface is rotten or gone to full depth.`,
   'depth-past-third': ({ zones }, say) =>
     `The hole passes, or may pass, the top third of the slab${places(zones, say)}. A repair of part of the depth is doubtful there.`,
   settled: () =>
@@ -154,7 +157,7 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
   'whole-unknown': () =>
     'How large the whole surface is. Without it no share can be given, and replacing cannot be worked out.',
   'not-entered': ({ share = 0 }, say) =>
-    `${say.share(share)} of the surface has not been entered. Nobody has said what state it is in.`,
+    `${capital(shareSaid(share, say))} of the surface has not been entered. Nobody has said what state it is in.`,
   'thickness-unknown': () =>
     'The thickness of the slab, without which replacing cannot be worked out.',
   'patch-life': ({ figures = [] }, say) =>
@@ -190,7 +193,8 @@ export const ownerPageWords = {
   ringsOpen: 'how much is not hollow',
   comesOff: 'of the concrete comes off',
   comesOffOpen: 'how much of the concrete comes off',
-  madeNew: (of: number) => `of ${of === 1 ? '1 part is' : `${of} parts are`} made new`,
+  madeNew: (of: number) => (of === 1 ? 'parts made new, of 1' : `of ${of} parts are made new`),
+  percent: (span: string) => `${span}%`,
   sizeFirst: 'Not known',
   drives: 'What drives the price',
   weigh: 'For and against',

@@ -2,7 +2,7 @@
 
 export const blastAim = {
   label:
-    'A wall cut through on the left, with two blast nozzles. The upper one points square at the face from about two feet off, and its grit spreads in a cone. The lower one comes at a slant. An arrow under the upper one marks the distance. On the right a sheet hangs to catch dust.',
+    'A wall cut through on the left, with two blast nozzles. The upper one points square at the face from about 0.6 m (2 ft) off, and its grit spreads in a cone. The lower one comes at a slant. An arrow under the upper one marks the distance. On the right a sheet hangs to catch dust.',
   caption:
     'Hold the same distance all the way, square to the face for pits and a little slanted for dirt. The valve shuts when you let go. A sheet hangs behind you, and nobody stands inside it without a hood.',
   squarePits: 'square: pits',

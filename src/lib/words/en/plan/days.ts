@@ -103,9 +103,14 @@ export const hireRows = (
   });
 };
 
+/** The line that is left to be filled in below the machines: the price. */
+export const hirePrice = { name: planPageWords.hire.price, when: planPageWords.hire.ask };
+
 /** The same, a line each. */
-export const hireLines = (...of: Parameters<typeof hireRows>): readonly string[] =>
-  hireRows(...of).map(({ name, when }) => `${name}: ${when}`);
+export const hireLines = (...of: Parameters<typeof hireRows>): readonly string[] => {
+  const rows = hireRows(...of);
+  return rows.length ? [...rows, hirePrice].map(({ name, when }) => `${name}: ${when}`) : [];
+};
 
 /** A row's name in the head of a narrow column. */
 export function columnName({ from, to }: Pick<DayRow, 'from' | 'to'>, job: Job): string {

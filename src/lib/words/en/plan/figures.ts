@@ -1,7 +1,7 @@
 /** Quantities, their workings, and the reader's own values. */
 export const quantityWords = {
   title: 'Quantities',
-  line: 'Ranges, because nobody knows these to the litre. Open one to see how it was worked out, and put in your own values.',
+  line: 'Ranges, because nobody knows these exactly. Open one to see how it was worked out, and put in your own values.',
   inAll: 'In all',
   perZone: 'Zone by zone',
   what: 'What',

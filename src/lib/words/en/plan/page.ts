@@ -38,7 +38,13 @@ export const planPageWords = {
     oneMethod: 'An open answer decides whether it may be started.',
     toZone: (name: string) => `Advice for ${name}`,
   },
-  hire: { machines: 'Machines to have there', material: 'Material and debris' },
+  hire: {
+    machines: 'Machines to have there',
+    material: 'Material and debris',
+    /** Nobody here knows what a machine costs a day: a line to be filled in. */
+    price: 'Price of hire',
+    ask: 'Ask a hire shop, and write it in',
+  },
   fold: {
     order: 'Order of work and why',
     steps: (number: number) => count(number, 'step', 'steps'),

@@ -40,7 +40,7 @@ export const nextQuestionWords = (
     why: 'It sets time, waste, and which machine is worth bringing.',
     find: [
       'Measure its length and its width, and multiply them.',
-      'No tape? Pace it out. One long step is close to one yard or one metre.',
+      `No tape? Pace it out. One long step is close to ${say.units === 'us' ? 'one yard' : 'one metre'}.`,
     ],
     choices: {},
     number: {

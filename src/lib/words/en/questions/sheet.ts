@@ -10,14 +10,14 @@ export const sheetQuestionWords = (
   makerProfile: {
     ask: 'How rough does the data sheet want it?',
     short: 'Roughness by the data sheet',
-    why: 'What the sheet asks for counts first.',
+    why: 'The sheet counts first.',
     find: [
       'Look in the sheet for “surface preparation”. Many give a CSP number.',
       '“Clean, sound and open” without a number usually means one of the three finest grades. Ask the maker.',
       'No sheet at hand? Say so, and the usual table counts.',
     ],
     choices: {
-      'no-sheet': { name: 'No sheet at hand', hint: 'The usual table.' },
+      'no-sheet': { name: 'No sheet', hint: 'The usual table.' },
       'csp-1': { name: say.csp(1), hint: 'Almost smooth.' },
       'csp-2': { name: say.csp(2), hint: 'Ground flat.' },
       'csp-3': { name: say.csp(3), hint: 'Light shotblast: fine sandpaper.' },
@@ -27,7 +27,7 @@ export const sheetQuestionWords = (
       'csp-7': { name: say.csp(7), hint: 'Heavy blast.' },
       'csp-8': { name: say.csp(8), hint: 'Scabbled.' },
       'csp-9': { name: say.csp(9), hint: 'Heavily scarified.' },
-      'csp-10': { name: say.csp(10), hint: 'Broken out, then blasted.' },
+      'csp-10': { name: say.csp(10), hint: 'Broken, then blasted.' },
     },
     number: null,
   },

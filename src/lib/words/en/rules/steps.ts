@@ -70,7 +70,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'sound-again': () =>
     'Breaking shakes the concrete around it. Sound the bottom and the edges again, and take off what has let go.',
   'border-if-upright': () =>
-    'Where a wall, a column or a post stands at the edge, the machine leaves a strip. Say how many metres there are, and it is planned too.',
+    'Where a wall, a column or a post stands at the edge, the machine leaves a strip. Say how long that edge is, and it is planned too.',
   'border-by-grinder': (reason, say) =>
     `The machine leaves a strip along ${borderOf(reason, say)}. A hand grinder with a shroud does it as smooth as the rest.`,
   'border-by-bush-hammer': (reason, say) =>

@@ -10,7 +10,9 @@ const limitOf: Readonly<Record<Fills, string>> = {
   vibration: 'the vibration action value',
   noise: 'the noise limit',
 };
-const times = (say: Say, part: number): string => `${say.number(Math.round(10 * part) / 10)} times`;
+/** Usual values are known to a few decibels: from ten times on, tenths would only look exact. */
+const times = (say: Say, part: number): string =>
+  `${say.number(part < 10 ? Math.round(10 * part) / 10 : Math.round(part))} times`;
 
 /** What stands behind what a change leaves. */
 const protectors: Readonly<Record<Ears['by'], string>> = {

@@ -54,7 +54,7 @@ export const bring = {
     name: 'Name',
     patches: 'Spots',
     readiness: 'Readings',
-    trial: 'Square metres tried',
+    trial: 'Test squares',
     log: 'Hours of the crew',
   } satisfies Record<Exclude<keyof Zone, 'id' | 'answers'>, string>,
 } as const;

@@ -81,7 +81,6 @@ export const chartWords = {
     rough: (csp: string, basis: string) => `leaves it at ${csp} (${basis})`,
     asFound: 'leaves it as rough as it was',
     dangers: (list: string) => `Dangers: ${list}.`,
-    scale: 'CSP is the roughness of concrete on a scale by ICRI: 1 nearly smooth, 10 very rough.',
     soiled: 'Oil, paint or a coat on it?',
     always: 'Whatever lies on it',
     first: 'The stops come first. What goes on next may ask for more.',
@@ -121,6 +120,11 @@ export const chartWords = {
     staysBriefly: 'as is',
     hole: (deeper: string) =>
       `A firm hole deeper than ${deeper} to be filled: saw its edge square, scrape off any coating, then blast the old face with grit or wash it at high pressure.`,
+  },
+  roughness: {
+    title: 'How rough each method leaves it',
+    scale: 'CSP is the roughness of concrete on a scale by ICRI: 1 nearly smooth, 10 very rough.',
+    asFound: 'as it was',
   },
   size: {
     spot: (area: string) =>

@@ -16,6 +16,8 @@ export const readerPageWords = {
     'find-out-first': '',
     stop: 'Leave it as it is. Somebody with a licence looks first.',
   } satisfies Record<Verdict, string>,
+  /** In place of the first of these, where the hole may go past what a patch stands. */
+  doubtful: 'A patch is doubtful here. Weigh it against a new part.',
   sheetLine: 'Restore it, or replace it? One sheet weighs both.',
   toSheet: 'To the owner’s sheet',
 } as const;
