@@ -1,6 +1,6 @@
 import type { TestId } from '$lib/advice/types';
 import type { Say, TestWords } from '$lib/words/types';
-import { readyPage } from '../readiness/page';
+import { readyPage } from '$words/readiness/page';
 import { takes } from './takes';
 
 type ExpertTest = Extract<
