@@ -1,5 +1,6 @@
 import { adviseZone } from '$lib/advice/advise';
 import { keepClear } from '$lib/advice/keep-clear';
+import { waitsForSample } from '$lib/advice/untested-coating';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Answer } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
@@ -29,6 +30,7 @@ import { boundsWords, standingWords } from '$words/safety/noise';
 import { zoneNames } from '$words/zone-names';
 import type { Say } from '$lib/words/types';
 import type { UnitSystem } from '$lib/answers/units';
+import { questionPageWords } from '$words/ui/question';
 import { mayWords } from '$words/ui/glance';
 import { formatter, untied } from '../helpers/plain-formatter';
 
@@ -96,7 +98,8 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
     ),
     ...list('Find out', [
       ...advice.findOut.map(
-        ({ test, question }) => `${tests[test].name} (${words.questions(say)[question].short})`,
+        ({ test, question }) =>
+          `${tests[test].name} (${words.questions(say)[question].short})${waitsForSample(job.site, test) ? `: ${questionPageWords.sampleFirst}` : ''}`,
       ),
     ]),
     {
