@@ -166,7 +166,7 @@ export function adviceDocument(given: Job, adviceOf: AdviceOf = adviseZone): Adv
     format: 'down-to-sound.advice',
     version: 1,
     zones: job.zones.map((zone) =>
-      adviceEntry(zone.id, adviseTried(job.site, zone, adviceOf).advice),
+      adviceEntry(zone.id, adviseTried(job.site, zone, adviceOf, job.own).advice),
     ),
     heldUp: heldUp(plan),
     plan: planEntry(plan),

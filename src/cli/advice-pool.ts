@@ -62,7 +62,9 @@ export async function adviseAll(
     take(key, adviseZone(site, answers));
   }
   if (helper && next < tasks.length) await shareOut(tasks.slice(next), helper, take);
-  return (_site, answers) => known.get(keyOf(answers)) ?? adviseZone(site, answers);
+  // Where salt was measured the advice is asked for another site.
+  return (asked, answers) =>
+    (asked === site ? known.get(keyOf(answers)) : undefined) ?? adviseZone(asked, answers);
 }
 
 /** Gives tasks to as many helpers as there are cores, one at a time each, until all are done. */

@@ -1,4 +1,6 @@
 import { adviseZone } from '$lib/advice/advise';
+import { keepClear } from '$lib/advice/keep-clear';
+import { waitsForSample } from '$lib/advice/untested-coating';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Answer } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
@@ -28,6 +30,8 @@ import { boundsWords, standingWords } from '$words/safety/noise';
 import { zoneNames } from '$words/zone-names';
 import type { Say } from '$lib/words/types';
 import type { UnitSystem } from '$lib/answers/units';
+import { questionPageWords } from '$words/ui/question';
+import { mayWords } from '$words/ui/glance';
 import { formatter, untied } from '../helpers/plain-formatter';
 
 /** A part of the document; nothing where there is nothing to list. */
@@ -63,6 +67,7 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
   const checks = checkWords(say);
   const { profile, bruisedSkin, moisture, behindBar, followsTexture, fromSheet } = advice.target;
   const open = (part: string) => ((advice.openTargets as string[]).includes(part) ? ' (open)' : '');
+  const clear = keepClear(job.site, advice);
   const named = advice.method ? [advice.method] : advice.methods;
   return [
     ...list('Answers', answersIn(zoneQuestionIds, zone.answers, say)),
@@ -70,6 +75,7 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
       kind: 'text',
       text: `${verdicts.verdicts[advice.verdict].name}. ${say.either(named.map((id) => methods[id].name)) || 'No method'}${advice.beside ? `, and beside the bars ${methods[advice.beside].name}` : ''}.`,
     },
+    ...list('Before anything else', clear ? [mayWords[clear]] : []),
     ...list('Why', advice.reasons.map(why)),
     ...list(
       'Stands before it',
@@ -92,7 +98,8 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
     ),
     ...list('Find out', [
       ...advice.findOut.map(
-        ({ test, question }) => `${tests[test].name} (${words.questions(say)[question].short})`,
+        ({ test, question }) =>
+          `${tests[test].name} (${words.questions(say)[question].short})${waitsForSample(job.site, test) ? `: ${questionPageWords.sampleFirst}` : ''}`,
       ),
     ]),
     {

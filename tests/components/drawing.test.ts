@@ -1,3 +1,5 @@
+import type { Hole } from '$lib/drawing/section/state';
+import type { Formatter } from '$lib/words/types';
 import { gzipSync } from 'node:zlib';
 import { render } from '@testing-library/svelte';
 import type { ComponentProps } from 'svelte';
@@ -206,7 +208,7 @@ describe('cross-section', () => {
   // Common practice, no source: the hole goes 13 mm into sound concrete (UFC 3-270-03), and a bar is
   // cleared by 19 mm (ICRI 310.1R) to 25 (UFGS 03 93): 40 of cover and 12 of bar make 71 to 77.
   it('tells how deep the finished hole gets, against a third and half of the thickness', () => {
-    const holeNote = (depth: string) => `hole ${depth}`;
+    const holeNote = ({ least, most }: Hole, say: Formatter) => `hole ${say.lengths(least, most)}`;
     const hollow: ZoneAnswers = { depth: 20, looseness: ['hollow'], steel: ['none-seen'] };
     const plain = section({ ...slab, thickness: 150 }, hollow, { holeNote }).container;
     expect(plain).toHaveTextContent('hole 33 mm');

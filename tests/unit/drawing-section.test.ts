@@ -5,6 +5,8 @@ import { frameOf } from '$lib/drawing/section/frame';
 import { roundLength, ticks } from '$lib/drawing/section/ruler';
 import { sceneOf } from '$lib/drawing/section/scene';
 import { sectionState } from '$lib/drawing/section/state';
+import { formatter } from '$lib/words/format';
+import { sectionHole } from '$words/ui/advice';
 
 describe('ruler', () => {
   it('numbers round lengths of the reader’s system', () => {
@@ -72,5 +74,23 @@ describe('cross-section', () => {
     expect(marks({ depth: 30 })).toContain('wash');
     expect(marks({ depth: 30, looseness: ['tight'] })).not.toContain('wash');
     expect(marks({})).not.toContain('crayon');
+  });
+});
+
+// Arithmetic: nothing is deeper than the slab is thick, and what gets there goes right through.
+describe('the finished hole, as it is told', () => {
+  const say = formatter('metric');
+  const told = (thickness: number | 'unknown', depth: number) => {
+    const { hole } = sectionState(
+      { thickness },
+      { depth, looseness: ['hollow'], steel: ['corroded'] },
+    );
+    return hole && sectionHole(hole, say).replaceAll('\u00A0', ' ');
+  };
+  it('ends at the underside of a slab that is known', () => {
+    expect(told(180, 100)).toBe('finished hole: 113 to 141 mm');
+    expect(told(135, 100)).toBe('finished hole: 113 mm to right through');
+    expect(told(110, 100)).toBe('finished hole: right through');
+    expect(told('unknown', 100)).toBe('finished hole: 113 to 141 mm');
   });
 });

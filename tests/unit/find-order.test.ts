@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
+import { isScrapedUntested, waitsForSample } from '$lib/advice/untested-coating';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 
 const site: SiteAnswers = {
@@ -51,5 +52,47 @@ describe('a test that may lead to a stop comes before tests that only change the
   });
   it('where nothing may stop it, what settles most in a minute', () => {
     expect(tests({}, {})[0]).toBe('look-close');
+  });
+});
+
+// Common practice, no source: what may hold lead or asbestos is neither scraped nor brushed to find
+// out something else; a licensed person's sample comes first.
+describe('an old coating that nobody has tested', () => {
+  const old = (yes: readonly string[], maybe: readonly string[]) =>
+    ({ warnings: { yes, maybe } }) as unknown as SiteAnswers;
+  const coated = old([], ['old-coating-or-adhesive']);
+  const open: ZoneAnswers = { depth: ['under-3', '6-to-20'], looseness: ['flaking', 'hollow'] };
+
+  it('is sampled before anything is scraped, brushed or drilled', () => {
+    const order = tests(coated, open);
+    const sample = order.indexOf('lead-asbestos-test');
+    const dusty = order.filter((test) => waitsForSample(coated, test));
+    expect(dusty).toEqual(expect.arrayContaining(['look-close', 'measure-depth']));
+    expect(sample).toBeGreaterThan(-1);
+    for (const test of dusty) expect(order.indexOf(test)).toBeGreaterThan(sample);
+    expect(order.indexOf('hammer-tap')).toBeLessThan(sample);
+  });
+  it('is sampled before a bar is cleaned to be measured, where all else is settled', () => {
+    const sure = old(['old-coating-or-adhesive'], []);
+    const order = tests(
+      { ...sure, salts: ['de-icing'] },
+      {
+        contamination: { yes: ['thin-coating'], maybe: [] },
+        texture: ['sandy'],
+        steel: ['corroded'],
+        cracks: ['open'],
+      },
+    );
+    expect(order[0]).toBe('lead-asbestos-test');
+    expect(order.slice(1)).toEqual(expect.arrayContaining(['measure-bar', 'chloride-test']));
+  });
+  it('said to be none, nothing waits', () => {
+    expect(tests({}, open).some((test) => waitsForSample(site, test))).toBe(false);
+    expect(isScrapedUntested(site, 'looseness')).toBe(false);
+  });
+  it('is not scraped to answer how loose it is', () => {
+    expect(isScrapedUntested(coated, 'looseness')).toBe(true);
+    expect(isScrapedUntested(coated, 'finish')).toBe(false);
+    expect(isScrapedUntested({}, 'looseness')).toBe(false);
   });
 });

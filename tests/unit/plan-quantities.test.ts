@@ -58,11 +58,21 @@ describe('how much there is of everything in a zone', () => {
     expect(all(skin, { depth: undefined })['removed']).toBe('asks for depth');
     expect(all({ ...skin, method: 'pressure-wash' })).toEqual({ area: [30, 30, 30] });
   });
-  it('of a firm hollow: nothing comes off, it is filled, unless it is but a film', () => {
+  it('of a firm hollow: the ring inside the square cut comes off, all is filled, unless it is but a film', () => {
     const firm = { breaks: false, tight: true, method: 'abrasive-blast', steps: ['saw-cut'] };
-    expect(all(firm)).toMatchObject({ fill: near([1.26, 1.284, 1.32]) });
-    expect(all(firm)).not.toHaveProperty('removed');
+    // One square of 30 m2, cut 75 mm past it on each side, 40 mm deep: what lies between is chipped out.
+    const ring = ((Math.sqrt(30) + 0.15) ** 2 - 30) * 0.04;
+    const cut = quantitiesOf(workOf(firm));
+    expect(endsOf(cut.removed)[0]).toBeCloseTo(ring, 9);
+    expect(endsOf(cut.fill)[0]).toBeCloseTo((30 * 0.04 + ring) * 1.05, 9);
+    expect(endsOf(cut.fill)[2]).toBeGreaterThan(30 * 0.04 * 1.1 + ring);
     expect(all(firm)).toHaveProperty('saw-cut');
+    // Drawn, the ring is what the patch has more than the zone; and without a saw there is none.
+    const drawn = quantitiesOf(workOf({ ...firm, patches: [{ area: 32, saw: 24 }] }));
+    expect(endsOf(drawn.removed)[0]).toBeCloseTo(2 * 0.04, 9);
+    const unsawn = all({ ...firm, steps: [] });
+    expect(unsawn).toMatchObject({ fill: near([1.26, 1.284, 1.32]) });
+    expect(unsawn).not.toHaveProperty('removed');
     for (const depth of [3.1, ['film'], ['under-3'], ['film', 'under-3'], undefined])
       expect(all(firm, { depth }), String(depth)).not.toHaveProperty('fill');
     for (const depth of [3.2, ['film', '6-to-20']])

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { mayBeProbed } from '$lib/advice/sheet';
+import { planJob } from '$lib/plan/plan';
 import { bothHours, leastShare, reachOf, tasksOf } from '$lib/plan/tasks';
 import type { StepId } from '$shared/methods';
+import { tradeJob } from '../helpers/trade-jobs';
 import { quantitiesWith, reach, workOf } from '../helpers/zone-work';
 
 // Common practice, no source: who does a step, what it leaves and what it waits for.
@@ -30,16 +33,17 @@ describe('the tasks of a job', () => {
     steps: readonly StepId[],
     {
       dryFinish = true,
+      probed = false,
       tools = {},
       zones = ['a'],
-    }: { dryFinish?: boolean; tools?: object; zones?: string[] } = {},
+    }: { dryFinish?: boolean; probed?: boolean; tools?: object; zones?: string[] } = {},
   ) => {
     const work = workOf({
       tools: new Map(Object.entries(tools).map(([id, tool]) => [id, { tool }])),
     });
     return tasksOf(
       steps.map((id) => ({ id, zones, after: [] })),
-      new Map(zones.map((id) => [id, { work, quantities, dryFinish }])),
+      new Map(zones.map((id) => [id, { work, quantities, dryFinish, probed }])),
     );
   };
   it('are one for each zone, and one for the job where it is one set-up', () => {
@@ -91,6 +95,29 @@ describe('the tasks of a job', () => {
     const cement = { low: 168, typical: 168, high: 336, figure: 'traffic.cars' };
     expect(lasting(true)).toEqual([fill, coat, undefined]);
     expect(lasting(false)).toEqual([fill, cement, undefined]);
+  });
+  // ASTM F2170 since 2018, as reported: probes stand 24 hours before they are read, by the same figure
+  // as on the page that proves it ready; a sheet stands 16 (ASTM D4263, as reported).
+  it.each([
+    ['self-levelling', 'indoors', 'slab', 'humidity.wait', 24],
+    ['build-coat', 'indoors', 'suspended-slab', 'humidity.wait', 24],
+    ['build-coat', 'open', 'slab', 'sheet.time', 16],
+    ['thin-film', 'indoors', 'slab', 'sheet.time', 16],
+    ['build-coat', 'indoors', 'wall', 'sheet.time', 16],
+  ])('%s %s on a %s: the test stands by %s', (finish, setting, element, figure, typical) => {
+    const job = tradeJob([{ finish: [finish], looseness: ['powdery'] }], {
+      setting: [setting],
+      element: [element],
+    });
+    const after = planJob(job).tasks.find(({ wait }) => wait?.after === 'moisture-test');
+    expect(after?.wait).toMatchObject({ figure, hours: { typical } });
+  });
+  it('where the place is open the longer test is reckoned with', () => {
+    const job = tradeJob([{ finish: ['build-coat'] }], { setting: ['open', 'indoors'] });
+    const tests = tasks(['moisture-test', 'last-clean'], {
+      probed: mayBeProbed(job.site, job.zones[0]?.answers ?? {}),
+    });
+    expect(tests[1]?.wait?.figure).toBe('humidity.wait');
   });
   it('wait for what dries in their zone, and for a sheet left to stand: 16 hours', () => {
     const waits = (steps: StepId[], dryFinish = true) =>

@@ -145,11 +145,13 @@ describe('a machine the crew has not', () => {
     expect(costs('needle-scale', 'scarify')).toEqual(['harsher', 'rougher']);
     expect(costs('break-out', 'water-jet')).toEqual([]);
   });
-  it('stands as hired with the tool its zone is planned with', () => {
-    const zones = [{ id: 'a', tools: new Map([['grind', { tool: 'hand-grinder' }]]) }] as never;
-    const lack = (zone: string, wanted: string) => ({ zone, wanted, instead: null, costs: [] });
-    const hired = (...substitutes: object[]) => [...hiredTools({ zones, substitutes } as never)];
-    expect(hired(lack('a', 'grind'))).toEqual(['hand-grinder']);
-    expect(hired(lack('b', 'grind'), lack('a', 'scarify'))).toEqual([]);
+  it('stands as hired where the crew does no method that it belongs to', () => {
+    const hire = [{ tool: 'hand-grinder' }, { tool: 'walk-behind-saw' }];
+    const hired = (machines?: string[]) => [
+      ...hiredTools({ schedule: { hire } } as never, machines ? { machines } : {}),
+    ];
+    expect(hired(['scarify'])).toEqual(['hand-grinder']);
+    expect(hired(['grind'])).toEqual([]);
+    expect(hired()).toEqual([]);
   });
 });

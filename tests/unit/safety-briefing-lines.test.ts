@@ -74,7 +74,13 @@ describe('what is read out before work', () => {
     const safety = day([at({ step: 'sound-and-mark' })], [blasting], [at({ step: 'shotblast' })]);
     const lines = briefingOf(safety, [], ['Ramp', 'Step']);
     expect(lines.find(({ id }) => id === 'mask')).toEqual({
-      ...{ id: 'mask', factor: 20, hood: true, measure: ['blast-nozzle', 'shotblaster'] },
+      ...{
+        id: 'mask',
+        factor: 20,
+        hood: true,
+        near: false,
+        measure: ['blast-nozzle', 'shotblaster'],
+      },
     });
     expect(lines.find(({ id }) => id === 'ears')).toEqual({
       ...{ id: 'ears', worker: safety.workers[1], beside: true },

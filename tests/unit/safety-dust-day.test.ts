@@ -198,22 +198,34 @@ describe('what is breathed through', () => {
   });
   it('on a day is the strictest, and never nothing beside another’s nozzle', () => {
     const day = (tasks: SilicaOfTask[], others: ('blast-nozzle' | 'vacuum')[] = []) =>
-      maskOfDay(tasks, others, 'us');
+      maskOfDay(
+        tasks,
+        others.map((tool) => (tool === 'vacuum' ? { kind: 'not-dusty', tool } : unlisted(tool))),
+        'us',
+      );
     expect(day([])).toEqual({
       factor: 0,
       hood: false,
       by: 'none',
       besideBlast: false,
+      besideDust: null,
       measure: [],
     });
     expect(day([], ['blast-nozzle'])).toMatchObject({ factor: 0, besideBlast: false });
     expect(
       day([row('jackhammer', 10), unlisted('blast-nozzle'), unlisted('blast-nozzle')]),
     ).toEqual({
-      ...{ factor: 20, hood: true, by: 'begin', besideBlast: false, measure: ['blast-nozzle'] },
+      ...{
+        factor: 20,
+        hood: true,
+        by: 'begin',
+        besideBlast: false,
+        besideDust: null,
+        measure: ['blast-nozzle'],
+      },
     });
     expect(day([row('jackhammer', 10)], ['vacuum', 'blast-nozzle'])).toEqual({
-      ...{ factor: 20, hood: false, by: 'begin', besideBlast: true, measure: [] },
+      ...{ factor: 20, hood: false, by: 'begin', besideBlast: true, besideDust: null, measure: [] },
     });
     expect(day([row('jackhammer', 25)], ['blast-nozzle'])).toMatchObject({
       factor: 25,

@@ -13,6 +13,7 @@ import { settleTask } from '$lib/safety/tasks';
 import { vibrationOfTask } from '$lib/safety/vibration';
 import { formatter } from '$lib/words/format';
 import { handsLines } from '$words/safety';
+import { inDays } from '$words/safety/hands';
 import { hollow, settledJob } from '../helpers/crew-jobs';
 import { onTrial } from '../helpers/rounds';
 
@@ -122,7 +123,22 @@ describe('whether the days of a plan hold for the hands', () => {
 
   it('past the action value alone, that is the value it is held against', () => {
     const { over: action } = laid(hollow({ crew: 2, ...measured(most > 4 ? 4 : 5) }));
-    expect(action?.over).toBe('action');
+    if (!action) throw new Error('nothing over');
+    expect(action.over).toBe('action');
+    // Directive 2002/44/EC: past the action value exposure is brought down; only the limit value ends
+    // the day.
+    const { title } = handsLines(say, { ...action, days: [1] });
+    expect(title).toBe('Day 1 passes the action value for the hands, not the limit value.');
+  });
+
+  // Common practice, no source: nobody says of a day with other work that it is too much.
+  it.each([
+    [[2], 'Day 2'],
+    [[1, 2, 3], 'Days 1 to 3'],
+    [[1, 3], 'Days 1 and 3'],
+    [[1, 2, 4, 6, 7], 'Days 1 to 2, 4 and 6 to 7'],
+  ])('%j are told as %s', (days, told) => {
+    expect(inDays(say, days).replaceAll('\u00A0', ' ')).toBe(told);
   });
 
   it('the plan is silent exactly where no card is over its action value', () => {

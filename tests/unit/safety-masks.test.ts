@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { briefingOf } from '$lib/safety/briefing';
 import { safetyOf } from '$lib/safety/safety-of';
+import { taskViews } from '$lib/safety/task-views';
 import type { ShiftTask } from '$lib/safety/types';
 import { lungsInShort, maskInShort } from '$lib/ui/crew/in-short';
 import { formatter } from '$lib/words/format';
@@ -94,4 +95,66 @@ it('card and list say the same: the card names the tools its mask is for', () =>
   );
   const [alone] = day('us', [hammer]).workers;
   expect(alone && lungsInShort(say, alone, 'us')).toContain('Mask of factor 10 or more.');
+});
+
+const handSaw: ShiftTask = { step: 'saw-cut', setting: 'open', hours: [1, 1], tool: 'hand-saw' };
+const handSawInside: ShiftTask = { ...handSaw, setting: 'indoors' };
+const sounding: ShiftTask = { step: 'sound-and-mark', setting: 'indoors', hours: [1, 1] };
+
+// 29 CFR 1926.1153 Table 1, row (ii): indoors a hand-held saw asks for factor 10 though it is wet. The
+// plan keeps others out of its dust, (g)(1)(iv), from memory; whoever stays near wears the same mask:
+// common practice, no source.
+describe('the lungs of whoever works near another who makes dust', () => {
+  it('wear that mask near it, or keep out', () => {
+    const [saws, sounds] = day('us', [handSawInside], [sounding]).workers;
+    expect(sounds?.mask).toMatchObject({
+      factor: 0,
+      besideDust: { factor: 10, tools: ['hand-saw'] },
+    });
+    expect(sounds && lungsInShort(say, sounds, 'us')).toMatch(
+      /No mask asked for\. Near the hand-held concrete saw: a mask of factor 10, or stay out of the dust\./,
+    );
+    expect(saws?.mask.besideDust).toBe(null);
+    expect(said(day('us', [handSawInside], [sounding]))).toContain('Near it wear one too');
+    expect(said(day('us', [handSawInside], []))).not.toContain('Near it');
+  });
+  it('are told nothing more where their own mask is on anyway, or where they are not there', () => {
+    const hammer: ShiftTask = { ...handSawInside, step: 'break-out', tool: 'chipping-hammer' };
+    const [, hammers] = day('us', [handSawInside], [hammer]).workers;
+    expect(hammers?.mask).toMatchObject({ factor: 10, besideDust: null });
+    expect(day('us', [handSawInside], []).workers[1]?.mask.besideDust).toBe(null);
+    const [, far] = day('us', [sawing], [sounding]).workers;
+    expect(far?.mask.besideDust).toBe(null);
+  });
+  it('count the strictest that is near, and a mask worn at one tool only is not worn all day', () => {
+    const grind: ShiftTask = {
+      step: 'grind',
+      setting: 'open',
+      hours: [1, 1],
+      tool: 'floor-grinder',
+    };
+    const [, both] = day('elsewhere', [grind], [sawing, { ...handSawInside }]).workers;
+    expect(both?.mask.besideDust).toEqual({ factor: 20, tools: ['floor-grinder'] });
+    const [, mixed] = day(
+      'us',
+      [{ ...handSawInside, step: 'break-out', tool: 'chipping-hammer' }],
+      [sawing, handSawInside],
+    ).workers;
+    expect(mixed?.mask.besideDust).toEqual({ factor: 10, tools: ['chipping-hammer'] });
+  });
+});
+
+// Table 1, column for over four hours: it goes by the person's whole day, so the same saw asks one
+// for a mask and another for none. The list is for whoever takes the saw next.
+it('the list names the mask of the saw in the hands of whoever has most dust that day', () => {
+  const short: ShiftTask = { ...handSaw, hours: [2, 2] };
+  const hammer: ShiftTask = {
+    step: 'break-out',
+    setting: 'open',
+    hours: [4, 4],
+    tool: 'chipping-hammer',
+  };
+  const views = taskViews(day('us', [short], [handSaw, hammer]), () => ({ zones: [] }));
+  const saw = views.find(({ task }) => task.tool === 'hand-saw');
+  expect(saw && maskInShort(saw.silica, 'us')).toBe('factor 10');
 });

@@ -3,7 +3,7 @@ import type { Advice } from '$lib/advice/types';
 import type { PatchTried } from '$lib/answers/trial-record';
 import { adviceDocument } from '../../src/cli/advice-document';
 import { planJob } from '$lib/plan/plan';
-import { adviseTried, triedAnswers } from '$lib/trial/chain';
+import { adviseTried, askedBy } from '$lib/trial/chain';
 import type { MethodId } from '$shared/methods';
 import { tradeJob } from '../helpers/trade-jobs';
 
@@ -151,10 +151,10 @@ describe('advice after a method has failed on a test patch', () => {
     const { trial, ...bare } = zone;
     expect(trial).toEqual([]);
     expect(adviseTried(site, bare)).toMatchObject({ advice: { method: 'scarify' }, ended: [] });
-    expect(triedAnswers(site, bare)).toBe(bare.answers);
+    expect(askedBy(site, bare).zone).toBe(bare.answers);
     const sound = { ...zone, trial: [square] };
-    expect(triedAnswers(site, sound)).toBe(sound.answers);
-    expect(triedAnswers(site, { ...bare, trial: bruised })).toMatchObject({
+    expect(askedBy(site, sound).zone).toBe(sound.answers);
+    expect(askedBy(site, { ...bare, trial: bruised }).zone).toMatchObject({
       triedOut: [{ method: 'scarify', because: 'too-much', why: ['bruised'] }],
     });
   });

@@ -9,7 +9,7 @@ import type { Beginning } from './zone-advice';
 const firstOfTheWork: StepId = 'sound-and-mark';
 
 /** What may be done before somebody has looked: it throws no dust, takes nothing off, hides nothing. */
-const harmless: ReadonlySet<StepId> = new Set<StepId>([
+export const harmless: ReadonlySet<StepId> = new Set<StepId>([
   'make-safe',
   'degrease',
   'strip-growth',

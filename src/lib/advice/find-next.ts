@@ -7,6 +7,7 @@ import { partedBy, testsFor } from './find-tests';
 import type { Survey, Walked } from './survey';
 import type { RuleId } from './rules';
 import type { FindOut } from './types';
+import { waitsForSample } from './untested-coating';
 import type { Assumption, Outcome, RankedFindOut } from './zone-advice';
 
 /** The outcomes one answer to a question would leave, and how many of its choices leave just these. */
@@ -154,7 +155,8 @@ function showsStop({ possibleHolds }: Survey, zone: ZoneAnswers) {
 /**
  * What to find out, most useful first: what the holds ask for, then the open questions, those that
  * may show what stops the work before those that only change the method, each by how many outcomes
- * a minute of testing would settle. Source: common practice, no published source.
+ * a minute of testing would settle. What throws dust from a coating that nobody has tested comes last.
+ * Source: common practice, no published source.
  */
 export function rankFindOut(
   survey: Survey,
@@ -162,13 +164,15 @@ export function rankFindOut(
   zone: ZoneAnswers,
   outcomes: readonly Outcome[],
 ): (FindOut | RankedFindOut)[] {
+  const waits = ({ test }: FindOut) => waitsForSample(site, test);
   if (outcomes.length === 1) {
     const { findOut } = (outcomes[0] as Outcome).example;
     // What may be oil decides the degreasing, though it leaves the method where it is.
     const drop: FindOut = { question: 'contamination', test: 'water-drop' };
     const maybeOil = zone.contamination?.maybe.includes('oil') ?? !zone.contamination;
     const known = findOut.some(({ test }) => test === 'water-drop');
-    return maybeOil && !known ? [...findOut, drop] : [...findOut];
+    const tests = maybeOil && !known ? [...findOut, drop] : [...findOut];
+    return tests.sort((one, other) => +waits(one) - +waits(other));
   }
   const stops = showsStop(survey, zone);
   return openQuestions(site, zone)
@@ -183,7 +187,10 @@ export function rankFindOut(
       })),
     )
     .filter(({ settles }) => settles.expected < settles.now)
-    .sort((one, other) => +stops(other) - +stops(one) || worth(other) - worth(one));
+    .sort(
+      (one, other) =>
+        +waits(one) - +waits(other) || +stops(other) - +stops(one) || worth(other) - worth(one),
+    );
 }
 
 const worth = ({ test, settles }: RankedFindOut): number =>

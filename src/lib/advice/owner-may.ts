@@ -1,6 +1,6 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import type { Element } from '$lib/answers/questions';
 import type { MethodId } from '$shared/methods';
+import { clearOf, keepClear, type KeptClear } from './keep-clear';
 import { limitsHere, type LimitId } from './owner-limits';
 import { placeOf } from './place';
 import type { Hold } from './types';
@@ -64,14 +64,15 @@ export function ownerMay(site: SiteAnswers, zone: ZoneAnswers, advice: Advised):
   const firmGround = !limits.includes('edges') && !limits.includes('overhead');
   const stopped = advice.verdict === 'stop';
   const settled = advice.method !== null;
-  const keptOff = stopped || !firmGround;
-  const above = !site.element || site.element.some(hasAirBelow);
+  // What stands before everything else on the page is not told again here.
+  const kept: KeptClear | null =
+    (stopped || !firmGround) && !keepClear(site, advice) ? clearOf(site) : null;
   // Nobody brushes, scrapes or wets what may hold lead or asbestos.
   const clean = firmGround && !stopped && !limits.includes('old-coating');
   const has = (id: 'growth' | 'oil' | 'salt-bloom') => !!zone.contamination?.yes.includes(id);
   const may: Readonly<Record<MayId, boolean>> = {
-    'keep-off': keptOff && !above,
-    'keep-from-under': keptOff && above,
+    'keep-off': kept === 'keep-off',
+    'keep-from-under': kept === 'keep-from-under',
     measure: firmGround && settled,
     // With answers open, the test that decides is told by itself, and what comes after the repair can wait.
     tap: clean && settled,
@@ -87,9 +88,6 @@ export function ownerMay(site: SiteAnswers, zone: ZoneAnswers, advice: Advised):
   return mayIds.filter((id) => may[id]);
 }
 
-/** What somebody could stand under. */
-const hasAirBelow = (element: Element): boolean =>
-  element === 'soffit' || element === 'suspended-slab' || element === 'suspended-steps';
 const isDampCure = ({ rule }: { readonly rule: string }) => rule === 'cure-kept-damp';
 const isSealer = (finish: string) => finish === 'sealer';
 

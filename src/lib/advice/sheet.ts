@@ -1,6 +1,13 @@
 import { rangeOf, type OwnFigures } from '$shared/figures';
-import type { Finish, MakerMoisture, MakerProfile } from '$lib/answers/questions';
-import type { SettledZone, Target } from './types';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import {
+  choicesOf,
+  type Finish,
+  type MakerMoisture,
+  type MakerProfile,
+} from '$lib/answers/questions';
+import { isFloor } from './place';
+import type { SettledSite, SettledZone, Target } from './types';
 
 /**
  * What goes on next asks for: its maker's data sheet where the reader has it in hand, else the
@@ -78,3 +85,23 @@ export const moistureOf = ({
     : makerMoisture === 'damp'
       ? 'saturated-surface-dry'
       : 'dry';
+
+const sealing: ReadonlySet<Finish> = new Set<Finish>(['build-coat', 'self-levelling']);
+
+/**
+ * Whether what goes on closes the floor of a room, so that its moisture is read by probes in holes
+ * and not under a sheet alone. What wants it damp is not asked here.
+ * Source: common practice, no published source.
+ */
+export const isProbed = (
+  { element, setting }: Pick<SettledSite, 'element' | 'setting'>,
+  { finish }: Pick<SettledZone, 'finish'>,
+): boolean => sealing.has(finish) && setting === 'indoors' && isFloor(element);
+
+/** The same while answers are open: the longer test is reckoned with where it may be called for. */
+export const mayBeProbed = (site: SiteAnswers, { finish }: ZoneAnswers): boolean =>
+  (site.element ?? choicesOf('element')).some((element) =>
+    (site.setting ?? choicesOf('setting')).some((setting) =>
+      finish?.some((each) => isProbed({ element, setting }, { finish: each })),
+    ),
+  );

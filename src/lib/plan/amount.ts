@@ -9,6 +9,7 @@ export type Span = readonly [number, number];
 export type TermId =
   | 'area'
   | 'patch-area'
+  | 'rim-area'
   | 'depth'
   | 'depth-into-sound'
   | 'hollow-depth'

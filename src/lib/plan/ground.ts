@@ -1,6 +1,6 @@
 import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
 import { squarePatch } from '$lib/survey/patches';
-import { product, type Amount, type Span, type Term } from './amount';
+import { isKnown, product, typicalOf, type Amount, type Span, type Term } from './amount';
 import { stripOf } from './bars';
 import type { Quantities } from './quantities';
 import type { ZoneWork } from './zone-work';
@@ -59,6 +59,20 @@ function groundFromArea(area: number, { frost, whole }: ZoneWork, own?: OwnFigur
       ['patch.scattered-spot', 'perimeter'],
     ),
   };
+}
+
+/**
+ * The ring of sound concrete between a firm hollow and the square cut round it, m2: it is chipped out
+ * and filled with the hollow. Null where the cut takes in no more than the zone.
+ * Source: common practice, no published source, for chipping it out; the rest is arithmetic.
+ */
+export function rimOf(work: ZoneWork, area: Amount, own?: OwnFigures): Amount | null {
+  const { area: ground } = groundOf(work, own);
+  if (!isKnown(area) || !isKnown(ground)) return null;
+  const beyond = (of: number, inside: number) => Math.max(0, of - inside);
+  const span: Span = [beyond(ground.span[0], area.span[1]), beyond(ground.span[1], area.span[0])];
+  const typical = beyond(typicalOf(ground), typicalOf(area));
+  return span[1] > 0 ? product('m2', [{ what: 'rim-area', span, typical, unit: 'm2' }]) : null;
 }
 
 const scatteredAmount = (

@@ -1,6 +1,7 @@
 import type { Advice } from '$lib/advice/types';
 import { methodIds, methods, type MethodId } from '$shared/methods';
-import type { ToolId } from '$shared/tools';
+import type { Job } from '$lib/answers/job';
+import { toolsOf, type ToolId } from '$shared/tools';
 import type { Plan } from './plan';
 
 /** What happens to a zone whose advised machine the crew does not have. */
@@ -44,13 +45,23 @@ export function substituteFor(
   return { zone, wanted, instead, costs };
 }
 
-/** Tools that the plan runs and the crew has not: hired, whatever else would do. */
-export const hiredTools = ({
-  zones,
-  substitutes,
-}: Pick<Plan, 'zones' | 'substitutes'>): ReadonlySet<ToolId> =>
+/** The methods that a tool belongs to: whoever does one of them has it. */
+const methodsWith = (tool: ToolId): readonly MethodId[] =>
+  methodIds.filter((id) => [true, false].some((onFloor) => toolsOf(id, onFloor).includes(tool)));
+
+/**
+ * Machines that the plan runs in any step and the crew has not: hired, whatever else would do. What
+ * belongs to no method (a saw, a vacuum) nobody was asked about, and nothing is said of it.
+ */
+export const hiredTools = (
+  { schedule }: Pick<Plan, 'schedule'>,
+  { machines }: Pick<Job, 'machines'>,
+): ReadonlySet<ToolId> =>
   new Set(
-    substitutes.flatMap(
-      ({ zone, wanted }) => zones.find(({ id }) => id === zone)?.tools.get(wanted)?.tool ?? [],
-    ),
+    schedule.hire
+      .map(({ tool }) => tool)
+      .filter((tool) => {
+        const doneBy = methodsWith(tool);
+        return machines && doneBy.length > 0 && !doneBy.some((id) => machines.includes(id));
+      }),
   );

@@ -1,6 +1,7 @@
 import { adviseZone } from '$lib/advice/advise';
 import type { Advice, Hold } from '$lib/advice/types';
 import { isFloor } from '$lib/advice/place';
+import { mayBeProbed } from '$lib/advice/sheet';
 import type { Job } from '$lib/answers/job';
 import { momentsOf } from '$lib/answers/task-log';
 import type { QuestionId } from '$lib/answers/questions';
@@ -201,7 +202,8 @@ function timed(
     works.map((work, index) => {
       const { quantities, advice } = zones[index] as PlannedZone;
       const dryFinish = advice.target.moisture !== 'saturated-surface-dry';
-      return [work.zone.id, { work, quantities, dryFinish }] as const;
+      const probed = mayBeProbed(job.site, work.zone.answers);
+      return [work.zone.id, { work, quantities, dryFinish, probed }] as const;
     }),
   );
   const ordered = orderSteps(

@@ -17,7 +17,7 @@ import {
   type Term,
 } from './amount';
 import { barsOf, holeTerm, undercutOf } from './bars';
-import { groundOf, surfaceOf } from './ground';
+import { groundOf, surfaceOf, rimOf } from './ground';
 import { depthSpan, type ZoneWork } from './zone-work';
 
 export const quantityIds = [
@@ -114,16 +114,22 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
     : null;
   const undercut = has('free-bar') ? undercutOf(work, own) : null;
 
+  // A firm hollow is sawn square: what the cut takes in beside it comes out, and is filled.
+  const ring = !breaks && work.tight && has('saw-cut') ? rimOf(work, area, own) : null;
+  const rim = ring && (hollow ? times('m3', ring, hollow) : noDepth('m3', ring));
+
   const taken: Amount | null =
     breaks && ground
       ? work.alongBars
         ? undercut && times('m3', ground.area, holeTerm(work, own))
         : brokenOut(work, ground.area, intoSound, own)
-      : work.tight || work.method === 'pressure-wash'
-        ? null
-        : hollow
-          ? times('m3', area, { ...hollow, what: 'depth' })
-          : noDepth('m3', area);
+      : work.tight
+        ? rim
+        : work.method === 'pressure-wash'
+          ? null
+          : hollow
+            ? times('m3', area, { ...hollow, what: 'depth' })
+            : noDepth('m3', area);
   const removed = leading(
     'removed',
     together('m3', [taken, work.alongBars ? null : undercut, chased, routed]),
@@ -132,7 +138,7 @@ export function quantitiesOf(work: ZoneWork, own?: OwnFigures): Quantities {
     ? taken
     : work.tight && answers.depth !== undefined && !onlyFilm(answers.depth)
       ? hollow
-        ? times('m3', area, hollow)
+        ? together('m3', [times('m3', area, hollow), rim])
         : noDepth('m3', area)
       : null;
   const fillable = leading(

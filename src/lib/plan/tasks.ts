@@ -118,13 +118,14 @@ function waitOf(
   step: StepId,
   before: readonly StepId[],
   dryFinish: boolean,
+  probed: boolean,
   own?: OwnFigures,
 ): Wait | undefined {
   const drying = dryingBefore(step, before, dryFinish);
   if (drying) return { ...drying, hours: reachOf(drying.figure, own) };
-  if (before.at(-1) === 'moisture-test')
-    return { hours: reachOf('sheet.time', own), after: 'moisture-test', figure: 'sheet.time' };
-  return undefined;
+  if (before.at(-1) !== 'moisture-test') return undefined;
+  const figure = probed ? 'humidity.wait' : 'sheet.time';
+  return { hours: reachOf(figure, own), after: 'moisture-test', figure };
 }
 
 interface Counted {
@@ -159,7 +160,13 @@ export function tasksOf(
   steps: readonly PlanStep[],
   works: ReadonlyMap<
     string,
-    { readonly work: ZoneWork; readonly quantities: Quantities; readonly dryFinish: boolean }
+    {
+      readonly work: ZoneWork;
+      readonly quantities: Quantities;
+      readonly dryFinish: boolean;
+      /** Its moisture is read by probes in holes, which stand longer than a sheet. */
+      readonly probed: boolean;
+    }
   >,
   own?: OwnFigures,
 ): Task[] {
@@ -171,11 +178,11 @@ export function tasksOf(
       const [zone = ''] = group;
       const entry = works.get(zone);
       if (!entry) return [];
-      const { work, quantities, dryFinish } = entry;
+      const { work, quantities, dryFinish, probed } = entry;
       const tool = work.tools.get(step) ?? { tool: 'hand-tools' };
       const { labour: amount, hours, amount: much } = countedOf(step, work, quantities, own);
       const before = done.get(zone) ?? [];
-      const wait = waitOf(step, before, dryFinish, own);
+      const wait = waitOf(step, before, dryFinish, probed, own);
       for (const each of group) done.set(each, [...(done.get(each) ?? []), step]);
       const cure = cureOf(step, dryFinish);
       return [

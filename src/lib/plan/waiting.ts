@@ -1,3 +1,5 @@
+import { harmless } from '$lib/advice/begin';
+import type { StepId } from '$shared/methods';
 import type { Plan } from './plan';
 import type { Task } from './tasks';
 
@@ -21,4 +23,15 @@ export function mustWait(plan: Pick<Plan, 'zones'>): (task: Pick<Task, 'zones'>)
 export function notCountedYet(plan: Pick<Plan, 'zones' | 'soFar'>): (task: Task) => boolean {
   const waits = mustWait(plan);
   return (task) => waits(task) && (plan.soFar?.told.get(task)?.spent.state ?? 'open') === 'open';
+}
+
+/**
+ * Tells of a step of the order whether nobody may begin it: it waits in all its zones, and is none of
+ * what keeps people safe or only looks.
+ */
+export function notYet(
+  plan: Pick<Plan, 'zones'>,
+): (step: { readonly id: StepId; readonly zones: readonly string[] }) => boolean {
+  const waits = mustWait(plan);
+  return (step) => waits(step) && !harmless.has(step.id);
 }

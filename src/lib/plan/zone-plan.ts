@@ -7,7 +7,7 @@ import type { QuestionId } from '$lib/answers/questions';
 import { drawnPatches } from '$lib/survey/drawn';
 import { layPatches, rectangleRing, worstFrost, type PatchLayout } from '$lib/survey/patches';
 import type { SurveyResult } from '$lib/survey/survey';
-import { adviseTried } from '$lib/trial/chain';
+import { adviseTried, isFoundOut } from '$lib/trial/chain';
 import { settledPatches, trialOf } from '$lib/trial/zone-trial';
 import type { OwnFigures } from '$shared/figures';
 import { methodIds, type MethodId, type StepId } from '$shared/methods';
@@ -81,17 +81,18 @@ export function reckonZone(
   const sameAnswers = known?.around.site === site && known.around.survey === survey;
   if (known && sameAnswers && known.around.whole === whole && known.around.own === own)
     return known.out;
-  const advised = known && sameAnswers ? known.out.advised : sharedAdvice(site, zone, adviceOf);
+  const sameAdvice = sameAnswers && (known.around.own === own || !isFoundOut(zone));
+  const advised = sameAdvice ? known.out.advised : sharedAdvice(zone, around, adviceOf);
   const out = { advised, worked: workedOut(zone, advised, around) };
   kept.set(given, { around, out });
   return out;
 }
 
-function sharedAdvice(site: SiteAnswers, zone: Zone, adviceOf: AdviceOf): Advised {
+function sharedAdvice(zone: Zone, { site, own }: Around, adviceOf: AdviceOf): Advised {
   const { answers } = zone;
-  // Test patches are a zone's own: what they settle is shared with no other.
-  if (zone.trial?.length)
-    return advisedOf(site, answers, () => adviseTried(site, zone, adviceOf).advice);
+  // Test patches and samples are a zone's own: what they settle is shared with no other.
+  if (isFoundOut(zone))
+    return advisedOf(site, answers, () => adviseTried(site, zone, adviceOf, own).advice);
   const key = JSON.stringify([site, answers]);
   const advised = alike.get(key) ?? advisedOf(site, answers, adviceOf);
   if (alike.size >= mostAlike) alike.clear();

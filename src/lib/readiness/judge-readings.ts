@@ -1,4 +1,5 @@
 import { clearBehindBar } from '$lib/advice/hole';
+import { saltMark } from '$lib/advice/salt-measured';
 import type { CheckId, GivenId, CheckResult, Reading } from '$lib/answers/readiness-record';
 import { rangeOf, valueOf, type OwnFigures } from '$shared/figures';
 import { checks } from './checks';
@@ -70,15 +71,7 @@ const judges: Readonly<Record<Exclude<CheckId, 'pull-off' | 'open-time'>, Judge>
         ? 'pass'
         : 'bar-too-close',
   'bars-clean': choice({ clean: 'pass', rusty: 'bar-rusty' }),
-  chloride: number((value, _, { tendons, own }) =>
-    value > valueOf('chloride.high', own)
-      ? 'chloride-high'
-      : value >= valueOf('chloride.old-low', own)
-        ? 'chloride-between'
-        : tendons && value > valueOf('chloride.prestressed', own)
-          ? 'chloride-tendons'
-          : 'pass',
-  ),
+  chloride: number((value, _, { tendons = false, own }) => saltMark(value, tendons, own)),
   carbonation: number((value, { cover }) =>
     cover === undefined ? 'cover-unknown' : value < cover ? 'pass' : 'carbonated-to-bar',
   ),

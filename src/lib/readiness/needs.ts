@@ -1,5 +1,4 @@
-import { isFloor } from '$lib/advice/place';
-import { moistureOf, profileFigureOf } from '$lib/advice/sheet';
+import { isProbed, moistureOf, profileFigureOf } from '$lib/advice/sheet';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
 import { checkIds, type CheckId } from '$lib/answers/readiness-record';
 import { valueOf, type FigureId, type OwnFigures } from '$shared/figures';
@@ -31,7 +30,6 @@ export interface Need {
 type Call = readonly [NeedLevel, NeedRule, (readonly FigureId[])?] | null;
 
 const thick = new Set(['build-coat', 'self-levelling', 'thin-overlay', 'overlay', 'rebuild']);
-const sealing = new Set(['build-coat', 'self-levelling']);
 
 /**
  * Whether each check is called for, and why.
@@ -78,12 +76,7 @@ const calls: Readonly<Record<CheckId, (s: CheckSituation, own?: OwnFigures) => C
       : ['needed', 'coating-hates-damp'];
   },
   humidity: ({ site, zone }) =>
-    sealing.has(zone.finish) &&
-    !wantsDamp(zone) &&
-    site.setting === 'indoors' &&
-    isFloor(site.element)
-      ? ['needed', 'film-traps-moisture']
-      : null,
+    !wantsDamp(zone) && isProbed(site, zone) ? ['needed', 'film-traps-moisture'] : null,
   'surface-damp': ({ zone }) =>
     !wantsDamp(zone)
       ? null

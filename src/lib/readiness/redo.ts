@@ -37,7 +37,7 @@ const ways: Readonly<Partial<Record<VerdictRule, Way>>> = {
   'bar-too-close': again('free-bar', 'clean-bar'),
   'bar-must-be-freed': again('free-bar', 'clean-bar'),
   'bar-rusty': again('clean-bar', 'free-bar'),
-  'chloride-high': () => ({ steps: ['final-wash'], ask: ['salts', 'steel'], who: 'engineer' }),
+  'chloride-high': () => ({ ...nothing, who: 'engineer' }),
   'chloride-between': () => ({ ...nothing, who: 'engineer' }),
   'chloride-tendons': () => ({ ...nothing, who: 'engineer' }),
   'carbonated-to-bar': () => ({ steps: ['free-bar'], ask: ['steel'], who: 'engineer' }),

@@ -13,6 +13,8 @@ export type BriefingLine =
       readonly id: 'mask';
       readonly factor: number;
       readonly hood: boolean;
+      /** Somebody works near whose own work asks for no such mask. */
+      readonly near: boolean;
       readonly measure: readonly ToolId[];
     }
   | { readonly id: 'ears'; readonly worker: SafetyOfWorker; readonly beside: boolean }
@@ -85,6 +87,7 @@ export function briefingOf(
   const dusty = kinds.some((kind) => kind === 'row' || kind === 'not-in-table');
   const factor = Math.max(0, ...workers.map(({ mask }) => mask.factor));
   const hood = workers.some(({ mask }) => mask.hood);
+  const near = workers.some(({ mask }) => mask.besideDust !== null);
   const measure = [...new Set(workers.flatMap(({ mask }) => mask.measure))];
   const loud = worst.noise?.noise.limits[noiseAim[safety.region]];
   const shakes = workers.some(
@@ -93,7 +96,7 @@ export function briefingOf(
   const flies = hazards.some(({ hazard }) => hazard === 'eyes');
   const lines: BriefingLine[] = [
     ...(dusty ? [{ id: 'dust-controls' as const }] : []),
-    ...(factor > 0 ? [{ id: 'mask' as const, factor, hood, measure }] : []),
+    ...(factor > 0 ? [{ id: 'mask' as const, factor, hood, near, measure }] : []),
     ...(!dusty && kinds.some((kind) => kind !== 'not-dusty') ? [{ id: 'cleaning' as const }] : []),
     ...(worst.noise && loud && (loud.part.high > 0 || loud.part.open)
       ? [

@@ -19,6 +19,8 @@ export interface MaskOfDay extends Mask {
   readonly measure: readonly ToolId[];
   /** True where somebody else blasts with grit that day. */
   readonly besideBlast: boolean;
+  /** The others' tools that ask for a mask which is not worn here all day anyway; null where there are none. */
+  readonly besideDust: { readonly factor: number; readonly tools: readonly ToolId[] } | null;
 }
 
 /** The factor to begin with where no table has a row. Source: HSE, scabbling or grinding. */
@@ -55,20 +57,49 @@ export function maskOfTask(task: SilicaOfTask, region: Region, own?: OwnFigures)
     : { factor, hood: false, by: 'table' };
 }
 
+const isDusty = ({ kind }: SilicaOfTask): boolean => kind === 'row' || kind === 'not-in-table';
+
+/**
+ * Dust does not stay with who makes it: whoever is near breathes it, or keeps out.
+ * Source: 29 CFR 1926.1153 (g)(1)(iv), access restricted, from memory; the mask near it: common
+ * practice, no published source.
+ */
+function dustBeside(
+  tasks: readonly SilicaOfTask[],
+  others: readonly SilicaOfTask[],
+  region: Region,
+  own?: OwnFigures,
+): MaskOfDay['besideDust'] {
+  const dusty = tasks.filter(isDusty);
+  const factors = dusty.map((task) => maskOfTask(task, region, own).factor);
+  const allDay = factors.length ? Math.min(...factors) : 0;
+  const mine = tasks.map(({ tool }) => tool);
+  const near = others
+    .filter(({ tool }) => !blasting(tool) && !mine.includes(tool))
+    .map((task) => ({ tool: task.tool, factor: maskOfTask(task, region, own).factor }))
+    .filter(({ factor }) => factor > allDay);
+  return near.length && tasks.length
+    ? {
+        factor: Math.max(...near.map(({ factor }) => factor)),
+        tools: [...new Set(near.map(({ tool }) => tool))],
+      }
+    : null;
+}
+
 /**
  * One person's mask for the day: the strictest of their own tasks, and at least the safe one for
  * whoever is near another's abrasive nozzle: those around breathe more than the man in the hood
  * (figure `dust.blast.bystander`).
- * @param others tools that other people use that day
+ * @param others what other people do that day
  */
 export function maskOfDay(
   tasks: readonly SilicaOfTask[],
-  others: readonly ToolId[],
+  others: readonly SilicaOfTask[],
   region: Region,
   own?: OwnFigures,
 ): MaskOfDay {
   const masks = tasks.map((task) => maskOfTask(task, region, own));
-  const besideBlast = tasks.length > 0 && others.some(blasting);
+  const besideBlast = tasks.length > 0 && others.some(({ tool }) => blasting(tool));
   const factor = Math.max(
     0,
     besideBlast ? valueOf(beginMask, own) : 0,
@@ -79,6 +110,7 @@ export function maskOfDay(
     hood: masks.some(({ hood }) => hood),
     by: masks.find((mask) => mask.factor === factor)?.by ?? (besideBlast ? 'begin' : 'none'),
     besideBlast,
+    besideDust: besideBlast ? null : dustBeside(tasks, others, region, own),
     measure: [
       ...new Set(tasks.flatMap((task) => (task.kind === 'not-in-table' ? [task.tool] : []))),
     ],

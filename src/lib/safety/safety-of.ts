@@ -91,7 +91,7 @@ function ofWorker(
     silica,
     mask: maskOfDay(
       silica.tasks,
-      theirs.flat().map(({ tool }) => tool),
+      theirs.flatMap((each) => silicaOfDay(each, own, dustHours).tasks),
       region,
       own,
     ),

@@ -1,4 +1,5 @@
 import type { SafetyOfWorker, Safety } from './safety-of';
+import { maskOfTask } from './masks';
 import type { NoiseOfTask } from './noise';
 import type { SilicaOfTask } from './silica';
 import type { SettledTask } from './types';
@@ -30,6 +31,14 @@ export interface StepThere {
   readonly waits?: readonly string[];
   readonly tooling?: readonly Tooling[];
 }
+
+/** What the dust table says where somebody has most dusty hours: whoever takes the tool is safe by it. */
+const strictestMask = ({ workers, region }: Safety, { step, tool }: SettledTask) =>
+  workers
+    .flatMap(({ tasks, silica }) =>
+      silica.tasks.filter((_, at) => tasks[at]?.step === step && tasks[at].tool === tool),
+    )
+    .toSorted((one, other) => maskOfTask(other, region).factor - maskOfTask(one, region).factor)[0];
 
 /**
  * The tasks of a day, each once: what one person does with one tool in several goes is added up.
@@ -69,7 +78,7 @@ export function taskViews(
   return inOrder.flatMap(({ worker, at, hours, atTask, before }, index) => {
     const [task, silica, noise, vibration] = [
       before && { ...before, hours, ...(atTask !== undefined && { atTask }) },
-      worker.silica.tasks[at],
+      before && strictestMask(safety, before),
       worker.noise.tasks[at],
       worker.vibration.tasks[at],
     ];

@@ -1,8 +1,10 @@
 import { adviseZone } from '$lib/advice/advise';
+import { siteMeasured } from '$lib/advice/salt-measured';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { SiteAnswers } from '$lib/answers/answers';
 import type { Zone } from '$lib/answers/job';
 import type { TriedAnswers, TriedOut } from '$lib/answers/trial-record';
+import type { OwnFigures } from '$shared/figures';
 import { trialOf, type ZoneTrial } from './zone-trial';
 
 /** How advice is come by. */
@@ -15,6 +17,9 @@ export interface TrialBy {
   /** The answers that advice came from, with what had failed before. */
   readonly answers: TriedAnswers;
 }
+
+/** A zone with what was found out on it. */
+type Found = Pick<Zone, 'answers' | 'trial' | 'readiness'>;
 
 /** The advice for a zone after its test patches. */
 export interface AdvisedTried {
@@ -39,13 +44,15 @@ const withoutMargins: AdviseTried = (site, answers) =>
  * The advice for a zone, following its test patches: a method that failed on its own patch is out,
  * the next one is advised, and where that has patches too, they are read. Each round takes a method
  * out, so it ends. A patch that stopped holds the work up until what it found is an answer. With
- * answers open, every method still possible is looked at.
+ * answers open, every method still possible is looked at. Salt that was measured counts as measured.
  */
 export function adviseTried(
-  site: SiteAnswers,
-  zone: Pick<Zone, 'answers' | 'trial'>,
+  given: SiteAnswers,
+  zone: Found,
   advise: AdviseTried = withoutMargins,
+  own?: OwnFigures,
 ): AdvisedTried {
+  const site = siteMeasured(given, zone, own);
   const ended: TrialBy[] = [];
   const failed: TriedOut[] = [];
   const stops: TrialBy[] = [];
@@ -78,9 +85,16 @@ export function adviseTried(
   }
 }
 
-/** The answers of a zone with what its test patches have settled: what its advice is asked by. */
-export const triedAnswers = (
+/** What was found out on a zone, so that its advice follows more than its answers. */
+export const isFoundOut = ({ trial, readiness }: Found): boolean =>
+  !!trial?.length || !!readiness?.results.chloride;
+
+/** What the advice of a zone is asked by: its answers with what its test patches and samples have settled. */
+export const askedBy = (
   site: SiteAnswers,
-  zone: Pick<Zone, 'answers' | 'trial'>,
-  advise?: AdviseTried,
-): TriedAnswers => (zone.trial?.length ? adviseTried(site, zone, advise).answers : zone.answers);
+  zone: Found,
+  own?: OwnFigures,
+): { readonly site: SiteAnswers; readonly zone: TriedAnswers } => ({
+  site: siteMeasured(site, zone, own),
+  zone: zone.trial?.length ? adviseTried(site, zone, withoutMargins, own).answers : zone.answers,
+});

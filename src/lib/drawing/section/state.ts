@@ -43,10 +43,12 @@ export interface SectionState {
   readonly hole: Hole | null;
 }
 
-/** How deep the finished hole may come to, mm. */
-interface Hole {
+/** How deep the finished hole may come to, mm; no deeper than a known thickness. */
+export interface Hole {
   readonly least: number;
   readonly most: number;
+  /** At its deepest it goes right through. */
+  readonly through: boolean;
   /** mm into sound concrete below the damage; the rest of it lies round a bar. */
   readonly beyond: number;
 }
@@ -77,9 +79,12 @@ function holeOf(site: SiteAnswers, zone: ZoneAnswers): Hole | null {
   if (cases.some((each) => each.depth === 'through') || !(breaks || showsBar({ steel })))
     return null;
   const ranges = cases.map((each) => holeRange(thickness, each));
+  const deepest = typeof thickness === 'number' && thickness > 0 ? thickness : Infinity;
+  const most = Math.max(...ranges.map(([, each]) => each));
   return {
-    least: Math.min(...ranges.map(([least]) => least)),
-    most: Math.max(...ranges.map(([, most]) => most)),
+    least: Math.min(deepest, ...ranges.map(([least]) => least)),
+    most: Math.min(deepest, most),
+    through: most >= deepest,
     beyond: breaks ? valueOf('patch.into-sound') : 0,
   };
 }

@@ -119,6 +119,14 @@ export function lungsInShort(
     ...(mask.hood ? [card.hood] : []),
     mask.factor > 0 ? card.mask(mask.factor, some ? say.list(tools) : '') : card.noMask,
     ...(mask.besideBlast ? [card.besideBlast] : []),
+    ...(mask.besideDust
+      ? [
+          card.besideDust(
+            say.list(mask.besideDust.tools.map((tool) => toolWords[tool].name)),
+            mask.besideDust.factor,
+          ),
+        ]
+      : []),
     ...(measured.length ? [card.begin(measured.join(', '))] : []),
   ].join(' ');
 }

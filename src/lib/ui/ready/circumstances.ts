@@ -1,6 +1,7 @@
 import { isFloor } from '$lib/advice/place';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
+import type { CheckResult } from '$lib/answers/readiness-record';
 import { choicesOf } from '$lib/answers/questions';
 import { needsOf } from '$lib/readiness/open-needs';
 import type { ZoneCircumstances } from '$lib/readiness/zone';
@@ -18,6 +19,7 @@ const remembered = new WeakMap<
   {
     readonly site: SiteAnswers;
     readonly trial: Zone['trial'];
+    readonly chloride: CheckResult | undefined;
     readonly own: OwnFigures | undefined;
     readonly found: Fixed;
   }
@@ -26,16 +28,19 @@ const remembered = new WeakMap<
 /** What a zone of a job is judged by, but for the time, which runs on. Worked out once for the same answers. */
 export function circumstancesOf({ site, own }: Job, zone: Zone): Fixed {
   const { answers, trial } = zone;
+  // Of what is typed here the advice hangs on this alone.
+  const chloride = zone.readiness?.results.chloride;
   const last = remembered.get(answers);
-  if (last && last.site === site && last.trial === trial && last.own === own) return last.found;
+  const same = last && last.site === site && last.trial === trial && last.own === own;
+  if (same && last.chloride === chloride) return last.found;
   const found = circumstances(site, zone, own);
-  remembered.set(answers, { site, trial, own, found });
+  remembered.set(answers, { site, trial, chloride, own, found });
   return found;
 }
 
 function circumstances(site: SiteAnswers, zone: Zone, own?: OwnFigures): Fixed {
   const { answers } = zone;
-  const { advice } = adviseTried(site, zone);
+  const { advice } = adviseTried(site, zone, undefined, own);
   return {
     needs: needsOf(site, answers, advice, own),
     area: answers.area ?? 'unknown',

@@ -240,7 +240,7 @@ export const ownerPageWords = {
   printed: (date: string) => `Worked out ${date} from the answers given.`,
   deepest: (share: string) => `Deepest damage measured: ${share} of the thickness.`,
   hole: (depths: string, share: string) =>
-    `The hole goes on into sound concrete: ${depths} deep in all, ${share} of the thickness at most.`,
+    `The hole goes on into sound concrete: ${depths} in all, ${share} of the thickness at most.`,
   chartLabel: (measure: string, options: string) => `${measure}: ${options}`,
   barLabel: (parts: string) => `The area by condition: ${parts}`,
 };

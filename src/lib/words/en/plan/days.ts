@@ -89,11 +89,11 @@ export function toolNamed(tool: ToolId, classes: readonly FigureId[], say: Say):
 
 /** Each machine, and the days on which it is needed; what the crew has not is named as hired. */
 export const hireRows = (
-  plan: Pick<Plan, 'schedule' | 'zones' | 'substitutes'>,
+  plan: Pick<Plan, 'schedule'>,
   job: Job,
   say: Say,
 ): readonly { readonly name: string; readonly when: string }[] => {
-  const hired = hiredTools(plan);
+  const hired = hiredTools(plan, job);
   return plan.schedule.hire.map(({ tool, classes, from, to, days }) => {
     const name = toolNamed(tool, classes, say);
     return {

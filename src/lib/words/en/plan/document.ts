@@ -5,7 +5,7 @@ import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
-import { waitingZones } from '$lib/plan/waiting';
+import { notYet, waitingZones } from '$lib/plan/waiting';
 import { earsOver } from '$lib/safety/ears-over';
 import { handsOver } from '$lib/safety/hands';
 import { capital } from '$lib/words/by-language';
@@ -71,6 +71,7 @@ export function planDocument(
     told ? [[told.title, ...told.lines].join(' ')] : [],
   );
   const waits = waitingZones(plan);
+  const heldBack = notYet(plan);
   const named = (zones: readonly string[]) => {
     const [free, later] = [
       zones.filter((zone) => !waits.has(zone)),
@@ -82,7 +83,7 @@ export function planDocument(
     const done = doneOf(plan, id);
     const tooLoud = loud?.steps.get(id);
     return [
-      `${stepInPlan(plan, id, steps)} (${named(zones)})`,
+      `${heldBack({ id, zones }) ? `${words.order.notYet} ` : ''}${stepInPlan(plan, id, steps)} (${named(zones)})`,
       ...(done ? [words.order.done(done)] : []),
       ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),

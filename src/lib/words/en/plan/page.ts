@@ -73,6 +73,8 @@ export const planPageWords = {
     hours: 'Hours',
     /** Zones in which nobody may begin yet, and hours of theirs. */
     onceCleared: (what: string) => `once cleared: ${what}`,
+    /** Before a step that nobody may begin in any zone. */
+    notYet: 'Not yet:',
     noHours: 'Takes no time of its own, or a specialist’s: ask for theirs.',
     onceOnly: 'once for the job',
     with: 'With',

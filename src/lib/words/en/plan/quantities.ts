@@ -34,6 +34,7 @@ export const termNames: Readonly<Record<TermId, string>> = {
   depth: 'depth to take off',
   'depth-into-sound': 'depth of the damage, and a little into sound concrete',
   'hollow-depth': 'depth of the hollow',
+  'rim-area': 'ring between the hollow and the cut',
   'drawn-depth': 'depth of the patches as drawn, on the average, and a little into sound concrete',
   perimeter: 'length round the patches',
   'crack-length': 'length of the crack',

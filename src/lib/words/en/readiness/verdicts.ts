@@ -42,7 +42,7 @@ export const verdictSentences: Readonly<Record<VerdictRule, VerdictSentence>> = 
   'bar-must-be-freed': () => 'A bar that has rusted may not stay bonded. Free it all round.',
   'bar-rusty': () => 'Rust is left. Clean on, and follow the bar until it is bright.',
   'chloride-high': (verdict, say) =>
-    `${share(verdict, say)} so high that rust is likely to go on under the repair. Rinse, and ask an engineer before you cover it.`,
+    `${share(verdict, say)} so high that rust is likely to go on under the repair. Salt in the depth does not rinse out. An engineer decides before you cover it: take that concrete out, or protect the steel.`,
   'chloride-tendons': (_, say) =>
     `Low for bars. If there are tendons in it, that is no answer: new concrete with tendons may have ${say.figure('chloride.prestressed')}. Ask an engineer.`,
   'chloride-between': () =>

@@ -3,6 +3,7 @@ import type { stepRules } from '$lib/advice/rules';
 import { contaminantNames, looseNames, saltNames } from '$words/names';
 import type { RuleSentence, Say } from '$lib/words/types';
 import { crackAndSteelSentences } from './cracks-steel';
+import { sawDepthHere } from '$words/steps/saw-depth';
 import { amount, depthSaid, named, namedAll, saw } from './facts';
 import { warningNames } from './warnings';
 
@@ -43,18 +44,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     'Hollow concrete looks like sound concrete. Find its edge by ear and mark it before you cut.',
   'square-edge': (_, say) =>
     `A repair breaks away where its edge thins out. Saw a square edge, with no corner sharper than ${say.figure('patch.min-corner')}. Never saw into steel.`,
-  'saw-depth': (reason, say) => {
-    const deepest = amount(reason, 'deepest');
-    if (deepest === null)
-      return `Saw ${say.figure('sawcut.depth')} deep, and no deeper than the hole will be.`;
-    if (saw(reason, 'why', 'steel'))
-      return deepest < say.valueOf('sawcut.by-hand')
-        ? 'The steel lies too shallow here to saw above it. Cut the edge by hand.'
-        : `Saw no deeper than ${say.length(deepest)} here, to stay clear of the steel.`;
-    return saw(reason, 'why', 'thickness')
-      ? `Saw no deeper than ${say.length(deepest)} here, ${say.fraction(say.valueOf('depth.partial-limit'))} of the thickness, and no deeper than the hole will be.`
-      : `Saw no deeper than the hole will be: ${say.length(deepest)} at most.`;
-  },
+  'saw-depth': sawDepthHere,
   'no-feather-edge': () =>
     'The new concrete must not thin out to nothing at its rim. Cut the rim square, chip out the ring between the cut and the hollow with a light hammer, then clean the old face inside.',
   'slurry-caught': () =>

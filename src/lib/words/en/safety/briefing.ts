@@ -38,10 +38,11 @@ function turnsLine(say: Say, { sharing, workers }: Safety): string {
 /** What everybody breathes through, and what is only a safe beginning. */
 function maskLine(
   say: Say,
-  { factor, hood, measure }: Extract<BriefingLine, { id: 'mask' }>,
+  { factor, hood, near, measure }: Extract<BriefingLine, { id: 'mask' }>,
 ): string {
   return [
     `Wear a mask of factor ${String(factor)} or more where the list asks for one, tight on shaved skin.`,
+    ...(near ? ['Near it wear one too, or stay out of the dust.'] : []),
     ...(hood
       ? [
           'Behind the nozzle, wear a hood fed with clean air. Near it wear that mask, or stay outside the barrier.',

@@ -20,7 +20,7 @@ export function earsLines(
       ? `Not even ${say.hours(say.valueOf('share.step'))} with the ${name} fits.`
       : `With both on, one person has ${mostOf(say, most)} at the ${name} (planned: ${hoursInShort(say, hours)})${people > crew ? `: ${count(people, 'person', 'people')} in place of ${say.number(crew)}` : ', in equal turns'}.`;
   return {
-    title: `${inDays(days)} ${days.length === 1 ? 'is' : 'are'} too loud, even for plugs and muffs together.`,
+    title: `${inDays(say, days)} ${days.length === 1 ? 'is' : 'are'} too loud, even for plugs and muffs together.`,
     lines: [
       `As tools usually are, ${up(needed)}\u00A0dB must come off at the ear; both take off ${say.number(Math.floor(takenOff + 1e-9))}\u00A0dB.`,
       `${turns} What helps: ${wearAndMore}.`,

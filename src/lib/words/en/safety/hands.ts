@@ -18,11 +18,16 @@ export function minutesInShort(say: Say, minutes: number): string {
 export const hoursInShort = (say: Say, hours: number): string =>
   say.hours(hours < 1 ? hours : Math.round(hours * 10) / 10);
 
-/** "Day 1", "Days 1 to 3". */
-export const inDays = (days: readonly number[]): string => {
-  const [first = 1] = days;
-  const last = days.at(-1) ?? first;
-  return first === last ? `Day ${first}` : `Days ${first} to ${last}`;
+/** "Day 1", "Days 1 to 3", "Days 1 and 3": only days that follow each other are told as one. */
+export const inDays = (say: Say, days: readonly number[]): string => {
+  const runs: [number, number][] = [];
+  for (const day of days) {
+    const run = runs.at(-1);
+    if (run?.[1] === day - 1) run[1] = day;
+    else runs.push([day, day]);
+  }
+  const told = runs.map(([first, last]) => (first === last ? `${first}` : `${first} to ${last}`));
+  return `${days.length === 1 ? 'Day' : 'Days'} ${say.list(told)}`;
 };
 const count = (say: Say, number: number, one: string, many: string): string =>
   `${say.number(number)}\u00A0${number === 1 ? one : many}`;
@@ -49,13 +54,18 @@ export function handsLines(
   over: HandsOver,
 ): { readonly title: string; readonly lines: readonly string[] } {
   const [most] = over.inHand;
-  const days = inDays(over.days);
-  const holds = over.days.length === 1 ? 'does not hold' : 'do not hold';
+  const days = inDays(say, over.days);
+  const one = over.days.length === 1;
+  // Past the action value the employer has to bring it down; only the limit value ends the day.
+  const fails =
+    over.over === 'limit'
+      ? `${one ? 'does' : 'do'} not hold for the hands`
+      : `${one ? 'passes' : 'pass'} the action value for the hands, not the limit value`;
   const had = most
     ? `One person has the ${toolWords[most.tool].name} for ${hoursInShort(say, most.hours)}; as it usually shakes, ${valueNames.action} comes after ${minutesInShort(say, usualMinutes(most.minutes.action))}, ${valueNames.limit} after ${minutesInShort(say, usualMinutes(most.minutes.limit))}.`
     : '';
   return {
-    title: `${days} ${holds} for the hands.`,
+    title: `${days} ${fails}.`,
     lines: [had, turnsLine(say, over)].filter(Boolean),
   };
 }

@@ -208,6 +208,8 @@ export const cardWords = {
   begin: (tools: string): string =>
     `In no dust table: ${tools}. Begin like this, until a competent person has measured the dust.`,
   hood: 'Behind the nozzle: a blasting hood fed with clean air.',
+  besideDust: (tools: string, factor: number) =>
+    `Near the ${tools}: a mask of factor ${String(factor)}, or stay out of the dust.`,
   besideBlast: 'While somebody blasts, wear it or stay outside the barrier.',
   /** With these tools alone, or all day where none are named. */
   mask: (factor: number, tools = ''): string =>

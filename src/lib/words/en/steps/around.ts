@@ -1,6 +1,7 @@
 import { lowered } from '$lib/words/by-language';
 import type { StepId } from '$shared/methods';
 import type { Say, StepWords } from '$lib/words/types';
+import { anySaw, sawDepthHere } from './saw-depth';
 
 type AroundStep = Extract<
   StepId,
@@ -89,7 +90,7 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
     how: [
       'Find cables, pipes and tendons first, then the steel. Set the blade so that it cannot reach it.',
       'Saw along the lines with water on the blade, square to the surface.',
-      `Cut ${say.figure('sawcut.depth')} deep, but no deeper than the hole will be. Stop short at the corners, and finish them with a chisel.`,
+      `${sawDepthHere(anySaw, say)} Stop short at the corners, and finish them with a chisel.`,
       'Wash the slurry off before it dries, and catch it.',
       'Done when each patch has a square edge all round, with no corner that points inward.',
     ],

@@ -56,7 +56,7 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
   'clean-bar': {
     name: 'Clean the bar',
     how: [
-      'Coated or zinc-grey bar? Ask the engineer first. Else blast or wire-brush it all round, the back too.',
+      'Coated or zinc-grey bar? Ask the engineer first. Else clean it all round, the back too: with a wire brush on the hand grinder, or by blasting.',
       'Measure it where it is thinnest.',
       'Done when no scale, no flake and no black pit is left.',
     ],

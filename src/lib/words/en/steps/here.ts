@@ -6,6 +6,7 @@ import type { StepId } from '$shared/methods';
 import { aroundByCase } from './around';
 import { byCase } from './finish';
 import { lightLast, saidBySettings } from './methods';
+import { anySaw, sawDepthHere } from './saw-depth';
 
 /** A step in a case: the rule that tells the case, what the step is called then, and how it begins. */
 interface Case {
@@ -96,7 +97,12 @@ export function stepHere({ id, why }: Step, say: Say): StepWords {
   const met = known?.cases.filter(({ rule }) => why.some((reason) => reason.rule === rule)) ?? [];
   const light = why.some(({ rule }) => rule === 'light-hammer-here');
   const told = [...saidBySettings(say), ...(light ? [lightLast] : [])];
-  const untold = usual.how.filter((line) => !told.includes(line));
+  const depth = why.find(({ rule }) => rule === 'saw-depth');
+  const untold = usual.how
+    .filter((line) => !told.includes(line))
+    .map((line) =>
+      depth ? line.replace(sawDepthHere(anySaw, say), sawDepthHere(depth, say)) : line,
+    );
   if (!known || !met.length) return { name: usual.name, how: untold };
   const lines = [...new Set(met.flatMap((each) => each.lines))];
   return {

@@ -1,5 +1,6 @@
 import type { TestId } from '$lib/advice/types';
 import type { Say, TestWords } from '$lib/words/types';
+import { readyPage } from '$words/readiness/page';
 import { takes } from './takes';
 
 type ExpertTest = Extract<
@@ -86,7 +87,7 @@ export const expertTests = (say: Say): Readonly<Record<ExpertTest, TestWords>> =
     name: 'Test for salt in the concrete',
     how: [
       'Have powder drilled out at the depth of the steel, with extraction on the drill.',
-      'A laboratory measures the chloride. If it is high at the bar, ask an engineer before you repair.',
+      `Type what the laboratory finds in “${readyPage.title}”: less than ${say.figure('chloride.old-low')} of the cement clears this. Ask an engineer about more, or about tendons.`,
     ],
     minutes: takes(say, 'chloride-test', ' with a site kit; a laboratory takes days'),
   },

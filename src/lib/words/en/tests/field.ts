@@ -123,7 +123,7 @@ export const fieldTests = (say: Say): Readonly<Record<FieldTest, TestWords>> => 
   'look-round': {
     name: 'Look round the place',
     how: [
-      'Walk all round it, and look underneath and above.',
+      'Walk all round it. Look at the underside too, from where nothing can fall on you.',
       'Look for joints, posts, drains, cables, and signs that it has moved.',
     ],
     minutes: takes(say, 'look-round'),

@@ -1,7 +1,7 @@
 import { lowered } from '$lib/words/by-language';
 import type { Stand } from '$lib/advice/rejected';
 import type { Hold } from '$lib/advice/types';
-import type { Say } from '$lib/words/types';
+import type { Formatter, Say } from '$lib/words/types';
 
 const atLeast = (from: string) => `from ${from}`;
 
@@ -115,8 +115,24 @@ export const advicePageWords = {
 export const callOrAsk = ({ verdict }: Hold): string =>
   verdict === 'stop' ? advicePageWords.call : advicePageWords.ask;
 
-/** How deep the finished hole gets, on the cross-section. */
-export const sectionHole = (depth: string): string => `finished hole: ${depth}`;
+/** A finished hole, mm. */
+interface Hole {
+  readonly least: number;
+  readonly most: number;
+  readonly through: boolean;
+}
+
+/** How deep the finished hole gets: "70 to 120 mm", "70 mm to right through". */
+export const holeDepth = ({ least, most, through }: Hole, say: Formatter): string =>
+  !through
+    ? say.lengths(least, most)
+    : least < most
+      ? `${say.length(least)} to right through`
+      : 'right through';
+
+/** The same on the cross-section. */
+export const sectionHole = (hole: Hole, say: Formatter): string =>
+  `finished hole: ${holeDepth(hole, say)}`;
 
 /** The cross-section in words, for those who do not see it. */
 export function sectionWords(

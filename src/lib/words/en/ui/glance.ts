@@ -17,7 +17,7 @@ export const glanceWords = {
   nobody: 'No specialist for this zone',
   contractor: 'a contractor',
   downTo: (depth: string) => `Down to ${depth}`,
-  hole: (depths: string) => `Hole ${depths} deep`,
+  hole: (depths: string) => `Hole ${depths}`,
   nothingOff: 'Nothing loose to take off',
   coatingOff: 'Only the coating comes off',
   limit: (depth: string, ending: string) => `Damage past ${depth}: ${ending}`,

@@ -24,6 +24,7 @@ export const questionPageWords = {
   progress: (at: number, of: number, sure: boolean) =>
     sure ? `${at} of ${of}` : `${at} of about ${of}`,
   find: 'Find out how',
+  sampleFirst: 'Scrape, brush and drill nothing before the report on the old coating is there.',
   several: 'Several possible',
   onlyOne: 'I know which one it is',
   severalHint: 'Tick every one that could be true.',

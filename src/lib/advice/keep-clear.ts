@@ -1,0 +1,42 @@
+import type { SiteAnswers } from '$lib/answers/answers';
+import type { Element } from '$lib/answers/questions';
+import { carriesLoad } from './holds';
+import type { RuleId } from './rules';
+import type { ZoneAdvice } from './zone-advice';
+
+/** What somebody could stand under. */
+const hasAirBelow = (element: Element): boolean =>
+  element === 'soffit' || element === 'suspended-slab' || element === 'suspended-steps';
+
+/** What says that concrete which carries may not carry any more, or lets pieces fall. */
+const mayFail: readonly RuleId[] = [
+  'structure-before-removal',
+  'bar-section-loss',
+  'fire-or-chemical',
+  'settled-or-rocking',
+  'full-depth',
+  'through',
+];
+
+/** From where people are kept away. */
+export type KeptClear = 'keep-off' | 'keep-from-under';
+
+/** Away from it; where there may be air below, from under it too. */
+export const clearOf = ({ element }: SiteAnswers): KeptClear =>
+  !element || element.some(hasAirBelow) ? 'keep-from-under' : 'keep-off';
+
+/**
+ * From where people are kept before anybody tests or calls: concrete that carries, or may, and that
+ * something says, or may say, is failing. Null where nothing that carries is in doubt.
+ * Source: common practice, no published source.
+ */
+export function keepClear(
+  site: SiteAnswers,
+  { holds, possibleHolds }: Pick<ZoneAdvice, 'holds' | 'possibleHolds'>,
+): KeptClear | null {
+  const { element, warnings } = site;
+  const told = [...(warnings?.yes ?? []), ...(warnings?.maybe ?? [])];
+  const carries = element?.some(carriesLoad) || told.includes('holds-something-up');
+  const fails = [...holds, ...possibleHolds].some(({ rule }) => mayFail.includes(rule));
+  return carries && fails ? clearOf(site) : null;
+}
