@@ -7,6 +7,9 @@ import { sawDepthHere } from '$words/steps/saw-depth';
 import { amount, depthSaid, named, namedAll, saw } from './facts';
 import { warningNames } from './warnings';
 
+/** Whether it comes back shows in days, which no plan waits where the finish may lie on damp concrete. */
+const bloomAgain = 'If it shows again before you cover, water is coming through: find it first.';
+
 /** Why a step is there, and how it is to be done here. */
 export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSentence>> = {
   ...crackAndSteelSentences,
@@ -92,10 +95,8 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
   'dust-off': () =>
     'Dust keeps a repair from sticking, and it harms your lungs. Vacuum it up; never sweep it dry.',
   'wash-everything': () => 'A last wash takes the fine dust out of the pores.',
-  'salt-bloom-off': () =>
-    'There is salt bloom. Wash it off, let it dry, and look whether it comes back. If it does, water is coming through.',
-  'salt-bloom-brushed': () =>
-    'There is salt bloom. Brush it off dry, and look whether it comes back. If it does, water is coming through.',
+  'salt-bloom-off': () => `There is salt bloom. Wash it off. ${bloomAgain}`,
+  'salt-bloom-brushed': () => `There is salt bloom. Brush it off dry. ${bloomAgain}`,
   'too-rough-fill-first': (reason, say) => {
     const leaves = amount(reason, 'leaves');
     const needs = amount(reason, 'needs');
