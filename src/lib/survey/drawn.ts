@@ -1,13 +1,15 @@
 import type { Job, Rectangle, Zone } from '$lib/answers/job';
 import type { Survey } from '$lib/answers/survey';
 import { rangeOf } from '$shared/figures';
+import { withDamage } from './damage-by-zone';
 import { boxOf } from './geometry';
 import type { PatchLayout } from './patches';
 import type { SurveyResult } from './survey';
 
 /**
  * A job with what its drawing measures in place of what was typed: areas, lengths of cracks and of
- * borders by zone, and the whole surface. What the drawing says nothing about stays as it was typed.
+ * borders by zone, and the whole surface; and with the damage it shows, where that is worse. What the
+ * drawing says nothing about stays as it was typed.
  */
 export function drawnJob(job: Job, survey: SurveyResult | null): Job {
   if (!survey) return job;
@@ -21,7 +23,7 @@ export function drawnJob(job: Job, survey: SurveyResult | null): Job {
       return {
         ...zone,
         answers: {
-          ...zone.answers,
+          ...withDamage(zone.answers, survey.damage[zone.id], job.site.thickness ?? 'unknown'),
           ...(area !== undefined && area >= rangeOf('limit.area')[0] && { area }),
           // Once anything upright is drawn, a zone without it has no border.
           ...(survey.upright > 0 &&

@@ -3,6 +3,7 @@ import type { CrackKind, CrackMark, Mark, SpotMark, Survey } from '$lib/answers/
 import type { OwnFigures } from '$shared/figures';
 import { baysOf, type Bay } from './bays';
 import { chalkOf, type Chalk } from './chalk';
+import { damageByZone, type DrawnDamage } from './damage-by-zone';
 import { common, groundArea } from './clip';
 import { remarksOn, type Remark } from './faults';
 import { lengthOf, tidy, type Ring } from './geometry';
@@ -44,6 +45,8 @@ export interface SurveyResult extends Soundings {
   readonly uprightByZone: Readonly<Record<string, number>>;
   /** m of bars that show. */
   readonly bars: number;
+  /** How deep, what cracks and whether a bar shows, by zone. */
+  readonly damage: Readonly<Record<string, DrawnDamage>>;
   /** What patches take off, as far as depths are known. */
   readonly removal: Removal;
   readonly remarks: readonly Remark[];
@@ -89,6 +92,7 @@ function resultOf(
   const area = groundArea([slab]) / 1e6;
   const spots = marksOf(survey, 'spot');
   const cracks = marksOf(survey, 'crack');
+  const bars = marksOf(survey, 'bar');
   const { zones, unclaimed } = groundsIn(survey, slab, ids, rest);
   const layout = layPatches(
     spots.map(({ corners }) => corners),
@@ -126,7 +130,8 @@ function resultOf(
     cracksByZone: cracksIn(cracks, zones),
     upright: total(uprights.map((line) => lengthOf(line) / 1000)),
     uprightByZone: summed(uprights.map((line) => lengthByZone(line, zones, beside))),
-    bars: total(marksOf(survey, 'bar').map(({ line }) => lengthOf(line) / 1000)),
+    bars: total(bars.map(({ line }) => lengthOf(line) / 1000)),
+    damage: damageByZone({ spots, cracks, bars }, zones),
     removal: removalOf(patches, area, site.thickness, own),
     remarks: remarksOn(survey, ids),
   };

@@ -1,0 +1,97 @@
+import { rangeOfBand } from '$lib/answers/depth';
+import type { ZoneAnswers } from '$lib/answers/answers';
+import { choicesOf, type Cracks } from '$lib/answers/questions';
+import type { BarMark, CrackKind, CrackMark, Place, SpotMark } from '$lib/answers/survey';
+import { tidy } from './geometry';
+import { lengthByZone, zoneOf, type ZoneGround } from './zones';
+
+/** What a drawing shows of the damage in one zone. */
+export interface DrawnDamage {
+  /** The deepest spot whose depth is known, mm. */
+  readonly deepest?: number;
+  readonly cracks: readonly (CrackKind | 'not-sure')[];
+  /** A bar shows. */
+  readonly bar: boolean;
+}
+
+/** What a drawing shows of the damage, by zone; a mark that says its zone belongs there. */
+export function damageByZone(
+  {
+    spots,
+    cracks,
+    bars,
+  }: Readonly<{
+    spots: readonly SpotMark[];
+    cracks: readonly CrackMark[];
+    bars: readonly BarMark[];
+  }>,
+  zones: readonly ZoneGround[],
+): Readonly<Record<string, DrawnDamage>> {
+  const found: Record<string, DrawnDamage> = {};
+  const note = (id: string | undefined, more: (before: DrawnDamage) => DrawnDamage) => {
+    if (id !== undefined) found[id] = more(found[id] ?? { cracks: [], bar: false });
+  };
+  const crossed = ({ zone, line }: { zone?: string; line: readonly Place[] }) =>
+    zone === undefined ? [...lengthByZone(line, zones).keys()] : [zone];
+  for (const { zone, corners, depth } of spots)
+    if (depth !== undefined)
+      note(zone ?? zoneOf(tidy(corners), zones), (before) => ({
+        ...before,
+        deepest: Math.max(before.deepest ?? 0, depth),
+      }));
+  for (const mark of cracks)
+    for (const id of crossed(mark))
+      note(id, (before) => ({
+        ...before,
+        cracks: [...new Set<CrackKind | 'not-sure'>([...before.cracks, mark.crack ?? 'not-sure'])],
+      }));
+  for (const mark of bars)
+    for (const id of crossed(mark)) note(id, (before) => ({ ...before, bar: true }));
+  return found;
+}
+
+/** The worse of two, by the order of the choices. */
+const worse = (one: Cracks, other: Cracks): Cracks => {
+  const all = choicesOf('cracks');
+  return all.indexOf(one) >= all.indexOf(other) ? one : other;
+};
+
+/** What cracks may be there: the worst answered or drawn; all that a crack of unknown kind may be. */
+function cracksWith(
+  answered: readonly Cracks[],
+  drawn: DrawnDamage['cracks'],
+): readonly Cracks[] | undefined {
+  const known = drawn.filter((each) => each !== 'not-sure');
+  const unknown = drawn.includes('not-sure') ? choicesOf('cracks').slice(1) : [];
+  const least = answered.map((each) => known.reduce<Cracks>(worse, each));
+  const all = unknown.length
+    ? least.flatMap((each) => unknown.map((kind) => worse(each, kind)))
+    : least;
+  return choicesOf('cracks').filter((each) => all.includes(each));
+}
+
+/**
+ * The answers about a zone with the damage that is drawn there, where it is worse: whoever drew it
+ * has seen it. What was not answered stays so.
+ */
+export function withDamage<A extends ZoneAnswers>(
+  answers: A,
+  damage: DrawnDamage | undefined,
+  thickness: number | 'unknown',
+): A {
+  if (!damage) return answers;
+  const { depth, cracks, steel } = answers;
+  const { deepest } = damage;
+  const reached =
+    typeof depth === 'number'
+      ? depth
+      : Math.max(...(depth ?? []).map((band) => rangeOfBand(band, thickness)[1]));
+  const deeper = depth !== undefined && deepest !== undefined && deepest > reached;
+  const hidden = damage.bar && steel?.some((each) => each === 'none-seen' || each === 'rust-stain');
+  return {
+    ...answers,
+    ...(deeper && { depth: deepest }),
+    ...(cracks && damage.cracks.length && { cracks: cracksWith(cracks, damage.cracks) }),
+    ...(hidden && { steel: ['exposed', 'corroded'] as const }),
+  };
+}
