@@ -135,6 +135,11 @@ export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly 
 
   // Decided here: chasing the loose edges of a crack is no removal in this sense.
   if (carries(site) && method === 'break-out') stop('structure');
+  // Decided here: over somebody's head a hollow counts as thin only where somebody has measured it; it
+  // may have let go at the bars, and an engineer looks first.
+  const hangs = ['suspended-slab', 'suspended-steps', 'soffit'].includes(site.element);
+  if (hangs && method !== 'break-out' && zone.looseness === 'hollow')
+    if (zone.depthMm === undefined) find('hollow-unmeasured');
   if (warned('tendons-possible') && mayMeetTendon(site, zone, work)) stop('tendons');
   if (warned('fire-or-chemical')) stop('fire-or-chemical');
   const moves = isRigid(zone, work) ? stop : find;

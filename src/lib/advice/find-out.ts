@@ -7,6 +7,7 @@ const clears: Readonly<Partial<Record<RuleId, FindOut>>> = {
   'old-coating': { question: 'warnings', test: 'lead-asbestos-test' },
   'buried-services': { question: 'warnings', test: 'locate-services' },
   'thickness-decides': { question: 'thickness', test: 'measure-thickness' },
+  'hollow-unmeasured': { question: 'depth', test: 'measure-depth' },
   'moving-crack': { question: 'cracks', test: 'ask-engineer' },
   'rust-with-salts': { question: 'salts', test: 'chloride-test' },
   'rust-at-crack': { question: 'steel', test: 'sound-round-stain' },

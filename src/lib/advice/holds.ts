@@ -55,6 +55,10 @@ const carries = {
 /** Whether concrete overhead, or with air or a room below it, or holding something up. */
 export const carriesLoad = (element: SettledSite['element']): boolean => carries[element];
 
+/** What somebody could stand under. */
+export const hasAirBelow = (element: SettledSite['element']): boolean =>
+  element === 'soffit' || element === 'suspended-slab' || element === 'suspended-steps';
+
 /** Whether it carries by what it is, or something was seen standing on it. */
 export const bearsLoad = ({ element, warnings }: SettledSite): boolean =>
   carries[element] || warnings.includes('holds-something-up');
@@ -114,6 +118,17 @@ export const surfaceHolds = (site: SettledSite, zone: SettledZone): readonly Hol
 ];
 
 /**
+ * A layer that has let go, of which nobody has measured how deep: from above it looks like nothing.
+ * Where it hangs over somebody, layers let go at the bars.
+ * Source: common practice, no published source.
+ */
+export const isHollowUnmeasured = ({
+  looseness,
+  depthMm,
+}: Pick<SettledZone, 'looseness' | 'depthMm'>): boolean =>
+  looseness === 'hollow' && depthMm === undefined;
+
+/**
  * Everything that stands before the work, gravest first.
  * Source: common practice, no published source, except where a hold names figures or
  * `shared/sources` (tendons: Post-Tensioning Association GN01, as reported).
@@ -139,6 +154,8 @@ export function holdsOf(
       who: 'engineer',
       facts: { element: site.element, told: warned('holds-something-up') ? 'yes' : 'no' },
     });
+  if (hasAirBelow(site.element) && !reach.removes && isHollowUnmeasured(zone))
+    holds.push({ rule: 'hollow-unmeasured', verdict: 'find-out-first', who: 'engineer' });
   if (warned('tendons-possible') && reach.deep)
     holds.push({
       rule: 'tendons-before-depth',

@@ -1,14 +1,9 @@
 import type { SiteAnswers } from '$lib/answers/answers';
-import type { Element } from '$lib/answers/questions';
-import { carriesLoad } from './holds';
+import { carriesLoad, hasAirBelow } from './holds';
 import type { RuleId } from './rules';
 import type { ZoneAdvice } from './zone-advice';
 
-/** What somebody could stand under. */
-const hasAirBelow = (element: Element): boolean =>
-  element === 'soffit' || element === 'suspended-slab' || element === 'suspended-steps';
-
-/** What says that concrete which carries may not carry any more, or lets pieces fall. */
+/** What says that concrete which carries may not carry any more, or lets pieces fall. Rust bursts it. */
 const mayFail: readonly RuleId[] = [
   'structure-before-removal',
   'bar-section-loss',
@@ -16,6 +11,10 @@ const mayFail: readonly RuleId[] = [
   'settled-or-rocking',
   'full-depth',
   'through',
+  'hollow-unmeasured',
+  'rust-with-salts',
+  'rust-at-crack',
+  'nothing-over-rust',
 ];
 
 /** From where people are kept away. */

@@ -147,6 +147,7 @@ export const stepRules = [
 export const holdRules = [
   // Why the work must wait.
   'structure-before-removal',
+  'hollow-unmeasured',
   'tendons-before-depth',
   'settled-or-rocking',
   'moving-crack',

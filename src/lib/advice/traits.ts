@@ -13,7 +13,7 @@ import {
   type Demands,
 } from './demands';
 import { fullDepthHold, onlyBreakingReaches } from './hole';
-import { isDeep } from './holds';
+import { isDeep, isHollowUnmeasured } from './holds';
 import { judgeProfile, judgeRemoval, judgeTexture } from './methods/judge';
 import { isFloor } from './place';
 import { moistureOf } from './sheet';
@@ -140,8 +140,8 @@ export function traitsOf(
     /** By element, then depth and looseness, then bar: whether the hole goes too deep. */
     depthHolds,
     depthAs: numbered(depthHolds, (hold) => [hold?.rule, hold?.facts]),
-    /** Whether it goes where tendons may lie. */
-    deep: numbered(states, isDeep),
+    /** Whether it goes where tendons may lie, and whether a hollow layer has been measured. */
+    deep: numbered(states, (state) => [isDeep(state), isHollowUnmeasured(state)]),
     /** By depth and looseness, then finish: what steps can tell apart. */
     looseAs: numbered(statesAndFinishes, (at) => [
       at.looseness === 'tight',

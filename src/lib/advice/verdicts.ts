@@ -6,6 +6,7 @@ import { isStiff, showsBar } from './demands';
 import type { Group } from './groups';
 import {
   holdsOf,
+  isHollowUnmeasured,
   isBeyondSurface,
   surfaceHolds,
   reachOf,
@@ -71,7 +72,7 @@ export class UnderWarnings {
     const { removes, cuts, deep } = reach;
     const loss = showsBar(zone) ? zone.barLoss : undefined;
     const moves = zone.cracks === 'moving';
-    let key = `${site.element} ${removes} ${cuts} ${deep} ${spent} ${loss} ${moves} ${isStiff(zone)} ${depthAs}`;
+    let key = `${site.element} ${removes} ${cuts} ${deep} ${spent} ${loss} ${moves} ${isStiff(zone)} ${isHollowUnmeasured(zone)} ${depthAs}`;
     for (const { rule } of surfaceHolds(site, zone)) key += ` ${rule}`;
     const known = this.#known.get(key);
     if (known) return known;

@@ -75,7 +75,9 @@ export const methodLeans = {
   'break-out': { element: ['slab', 'steps'], depth: ['6-to-20', ...deep], looseness: loose },
 } as const satisfies Partial<Record<MethodId, Lean>>;
 
-type HoldRule = Exclude<(typeof holdRules)[number], 'answers-differ'>;
+/** In a case for practice nothing is open, and every depth has been measured. */
+export const neverPractised = ['answers-differ', 'hollow-unmeasured'] as const;
+type HoldRule = Exclude<(typeof holdRules)[number], (typeof neverPractised)[number]>;
 
 /** What can stand before the work, each with where it is found. */
 export const holdLeans = {

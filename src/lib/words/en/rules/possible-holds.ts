@@ -11,6 +11,8 @@ export const possibleHoldSentences: Readonly<Record<PossibleHold, RuleSentence>>
     'If the work cuts into what carries load, an engineer says first what may go and what must be propped.',
   'tendons-before-depth': (_, say) =>
     `If there are stretched steel cables inside, nothing may be sawn, drilled or taken deeper than ${say.figure('tendon.depth')} until they are located and marked.`,
+  'hollow-unmeasured': () =>
+    'If it is hollow where it hangs free, an engineer has its depth measured before anything is taken off.',
   'settled-or-rocking': () =>
     'If the concrete has sunk or rocks, a repair on top cracks again until the ground under it is put right.',
   'moving-crack': () =>
