@@ -5,7 +5,7 @@
  *
  * Plain JavaScript: the tool loads it in a process that reads nothing else.
  */
-import { startTests } from '@vitest/runner';
+import { getFn, startTests } from '@vitest/runner';
 import { IDBFactory } from 'fake-indexeddb';
 import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
@@ -38,6 +38,13 @@ const processor = () => {
 
 /** The file whose tests run. */
 let running = '';
+// `vi` and `expect` look here for how Vitest itself was started; what they want of it is little.
+globalThis.__vitest_worker__ = {
+  config: { fakeTimers: {}, expect: {} },
+  get filepath() {
+    return running;
+  },
+};
 // What whole jobs say is compared here, and never written anew.
 chai.util.overwriteMethod(chai.Assertion.prototype, 'toMatchFileSnapshot', () => {
   return async function compare(path) {
@@ -45,6 +52,30 @@ chai.util.overwriteMethod(chai.Assertion.prototype, 'toMatchFileSnapshot', () =>
     if (this._obj !== kept) throw new Error(`it differs from ${path}`);
   };
 });
+
+/** A promise that was refused and nobody heard of it: with Vitest too the run fails then. */
+let unheard = null;
+process.on('unhandledRejection', (reason) => {
+  unheard = reason instanceof Error ? reason : new Error(String(reason));
+});
+
+/** How long nothing may happen in a test until it is given up, ms. None of ours waits so long. */
+const still = 2500;
+
+/** Refuses when nothing happens any more: what a test waits for does not come. However busy the machine, waiting is not work. */
+function stillness() {
+  let timer;
+  let before = performance.eventLoopUtilization();
+  const refused = new Promise((_, reject) => {
+    timer = setInterval(() => {
+      const now = performance.eventLoopUtilization();
+      const { utilization } = performance.eventLoopUtilization(now, before);
+      before = now;
+      if (utilization < 0.02) reject(new Error('nothing happened any more'));
+    }, still);
+  });
+  return { refused, end: () => clearInterval(timer) };
+}
 
 class InProcess {
   static inject = ['options'];
@@ -101,6 +132,14 @@ class InProcess {
         if (!wanted || wanted.has(loadingOf(relative(process.cwd(), found.filepath)))) return;
         for (const test of testsIn([found])) if (!wanted.has(idOf(test))) test.mode = 'skip';
       },
+      runTask: async (test) => {
+        const { refused, end } = stillness();
+        try {
+          await Promise.race([getFn(test)(), refused]);
+        } finally {
+          end();
+        }
+      },
       onBeforeRunTask: (test) => {
         if (over) test.mode = 'skip';
         switches.currentTestId = idOf(test);
@@ -125,7 +164,10 @@ class InProcess {
       running = resolve(name);
       switches.currentTestId = loadingOf(name);
       const start = processor();
+      unheard = null;
       const [file] = await startTests([{ filepath: running }], runner);
+      // What is refused and not heard is told of after what waits has had its turn.
+      await new Promise((resolve) => setImmediate(resolve));
       const tests = testsIn(file.tasks);
       for (const test of tests) {
         const { state, errors } = test.result ?? {};
@@ -135,14 +177,15 @@ class InProcess {
       // A file that cannot be loaded, and what fails before or after a test, has no test to fail.
       const broken =
         file.result?.state === 'fail' && !tests.some(({ result }) => result?.state === 'fail');
-      const error = file.result?.errors?.[0];
+      const error = broken ? file.result?.errors?.[0] : unheard;
+      const failing = broken || unheard !== null;
       add(
         loadingOf(name),
         running,
         processor() - start,
-        broken ? (error?.stack ?? error?.message ?? 'failed outside its tests') : null,
+        failing ? (error?.stack ?? error?.message ?? 'failed outside its tests') : null,
       );
-      over ||= first && broken;
+      over ||= first && failing;
     }
     switches.currentTestId = undefined;
     return results;
