@@ -13,6 +13,7 @@ import { dirname, relative, resolve } from 'node:path';
 import { chai } from 'vitest';
 import { Known } from './known.js';
 import { modulesOf } from './modules.js';
+import { unheard, unlessStill } from './waiting.js';
 
 /** Where the changed code looks for which change is on, and counts what a test comes through. */
 const switches = (globalThis.__stryker__ ??= {});
@@ -52,30 +53,6 @@ chai.util.overwriteMethod(chai.Assertion.prototype, 'toMatchFileSnapshot', () =>
     if (this._obj !== kept) throw new Error(`it differs from ${path}`);
   };
 });
-
-/** A promise that was refused and nobody heard of it: with Vitest too the run fails then. */
-let unheard = null;
-process.on('unhandledRejection', (reason) => {
-  unheard = reason instanceof Error ? reason : new Error(String(reason));
-});
-
-/** How long nothing may happen in a test until it is given up, ms. None of ours waits so long. */
-const still = 2500;
-
-/** Refuses when nothing happens any more: what a test waits for does not come. However busy the machine, waiting is not work. */
-function stillness() {
-  let timer;
-  let before = performance.eventLoopUtilization();
-  const refused = new Promise((_, reject) => {
-    timer = setInterval(() => {
-      const now = performance.eventLoopUtilization();
-      const { utilization } = performance.eventLoopUtilization(now, before);
-      before = now;
-      if (utilization < 0.02) reject(new Error('nothing happened any more'));
-    }, still);
-  });
-  return { refused, end: () => clearInterval(timer) };
-}
 
 class InProcess {
   static inject = ['options'];
@@ -132,14 +109,7 @@ class InProcess {
         if (!wanted || wanted.has(loadingOf(relative(process.cwd(), found.filepath)))) return;
         for (const test of testsIn([found])) if (!wanted.has(idOf(test))) test.mode = 'skip';
       },
-      runTask: async (test) => {
-        const { refused, end } = stillness();
-        try {
-          await Promise.race([getFn(test)(), refused]);
-        } finally {
-          end();
-        }
-      },
+      runTask: (test) => unlessStill(getFn(test)),
       onBeforeRunTask: (test) => {
         if (over) test.mode = 'skip';
         switches.currentTestId = idOf(test);
@@ -164,7 +134,7 @@ class InProcess {
       running = resolve(name);
       switches.currentTestId = loadingOf(name);
       const start = processor();
-      unheard = null;
+      unheard.reason = null;
       const [file] = await startTests([{ filepath: running }], runner);
       // What is refused and not heard is told of after what waits has had its turn.
       await new Promise((resolve) => setImmediate(resolve));
@@ -177,8 +147,8 @@ class InProcess {
       // A file that cannot be loaded, and what fails before or after a test, has no test to fail.
       const broken =
         file.result?.state === 'fail' && !tests.some(({ result }) => result?.state === 'fail');
-      const error = broken ? file.result?.errors?.[0] : unheard;
-      const failing = broken || unheard !== null;
+      const error = broken ? file.result?.errors?.[0] : unheard.reason;
+      const failing = broken || error !== null;
       add(
         loadingOf(name),
         running,
