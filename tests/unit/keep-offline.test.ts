@@ -84,6 +84,14 @@ describe('the copy of the site on the device', () => {
     expect([fresh.installing?.heard, there.active?.heard]).toEqual([['FILL'], []]);
   });
 
+  it('is begun anew where its first worker has not come so far as to run', async () => {
+    const there = new Registration();
+    there.installing = new Worker();
+    const { container, stands } = device({ there });
+    await stands();
+    expect(container.register).toHaveBeenCalledOnce();
+  });
+
   it('is asked for also of a version that comes while the page is open', async () => {
     const there = running();
     const { stands } = device({ there });

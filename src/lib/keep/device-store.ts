@@ -32,10 +32,8 @@ const idOf = (key: IDBValidKey): string =>
   typeof key === 'string' ? key : `${typeof key} ${String(key)}`;
 
 /** The key whose text this is. */
-async function keyOf(open: Database, id: string): Promise<string> {
-  if ((await open.getKey('jobs', id)) !== undefined) return id;
-  return (await open.getAllKeys('jobs')).find((key) => idOf(key) === id) ?? id;
-}
+const keyOf = async (open: Database, id: string): Promise<string> =>
+  (await open.getAllKeys('jobs')).find((key) => idOf(key) === id) ?? id;
 
 /** Every record; one that the browser does not give back is there without its content. */
 async function everyRecord(open: Database): Promise<{ key: IDBValidKey; raw: unknown }[]> {
@@ -101,7 +99,7 @@ function deviceStore(
     try {
       return await step(await database);
     } catch (error) {
-      if (!(error instanceof Error) || error.name !== 'InvalidStateError') throw error;
+      if ((error as Error).name !== 'InvalidStateError') throw error;
       database = open(() => undefined);
       // Where it does not open now, the next step tries again.
       database.catch(() => (database = Promise.reject(closed())).catch(() => undefined));
@@ -205,7 +203,8 @@ function deviceStore(
     },
     close() {
       channel?.close();
-      void database.then((open) => open.close());
+      // What could not be opened again is closed.
+      database.then((open) => open.close()).catch(() => undefined);
     },
   };
 }

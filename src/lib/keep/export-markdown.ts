@@ -18,8 +18,9 @@ export const markdownText = (text: string): string =>
   text
     .replace(/\s+/g, ' ')
     .replace(/[^\s`|]+|[`|]/g, piece)
-    .replace(beginning, (_all, space: string, mark: string) =>
-      mark.length > 1 ? `${space}${mark.slice(0, -1)}\\${mark.slice(-1)}` : `${space}\\${mark}`,
+    .replace(
+      beginning,
+      (_all, space: string, mark: string) => `${space}${mark.slice(0, -1)}\\${mark.slice(-1)}`,
     );
 
 const row = (cells: readonly string[]): string => `| ${cells.map(markdownText).join(' | ')} |`;

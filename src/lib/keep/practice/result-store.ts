@@ -84,9 +84,8 @@ function sorted(records: readonly (readonly [key: string, raw: unknown])[]): Kep
 
 /** What bringing a result does where `raw` is kept of its run. */
 function meeting(raw: unknown, result: SetResult): 'added' | 'here' | 'other-picks' {
-  if (raw === undefined) return 'added';
   const there = parse(raw);
-  // What cannot be read is the same run come anew.
+  // Nothing, and what cannot be read: the same run come anew.
   if (!there.ok) return 'added';
   const nameless = (one: SetResult) => resultCode({ ...one, name: '' });
   return nameless(there.value) === nameless(result) ? 'here' : 'other-picks';
