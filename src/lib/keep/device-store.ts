@@ -1,5 +1,5 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import { openPatiently } from './patience';
+import { openPatiently, whyNot } from './patience';
 import {
   asRecord,
   nextRecord,
@@ -20,12 +20,6 @@ type Database = IDBPDatabase<Schema>;
 const schemaVersion = 1;
 
 const closed = () => new DOMException('not open', 'InvalidStateError');
-
-/** What a failed write means to the reader. */
-const failure = (error: unknown): PutResult => ({
-  ok: false,
-  why: error instanceof Error && error.name === 'QuotaExceededError' ? 'quota' : 'unavailable',
-});
 
 /** A key as text. The site's own keys are texts; what else stands there is told apart from them. */
 const idOf = (key: IDBValidKey): string =>
@@ -138,7 +132,7 @@ function deviceStore(
         return { ok: true, revision: record.revision };
       });
     } catch (error) {
-      return failure(error);
+      return { ok: false, why: whyNot(error) };
     }
   }
 

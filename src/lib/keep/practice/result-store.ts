@@ -2,7 +2,7 @@ import type { DBSchema, IDBPDatabase } from 'idb';
 import * as v from 'valibot';
 import type { SetResult } from '$lib/practice/given';
 import type { Unavailable } from '$lib/keep/job-store';
-import { openOwn, type OpenOptions } from '$lib/keep/patience';
+import { openOwn, whyNot, type OpenOptions } from '$lib/keep/patience';
 import { describe, refuse, type Checked, type Problem } from '$lib/keep/problem';
 import { problemOf } from '$lib/keep/refusal';
 import { object, says } from '$lib/keep/shapes';
@@ -126,8 +126,7 @@ function deviceResults(database: IDBPDatabase<Schema>): ResultStore {
       await transaction.done;
       return { ok: true, ...done };
     } catch (error) {
-      const full = error instanceof Error && error.name === 'QuotaExceededError';
-      return { ok: false, why: full ? 'quota' : 'unavailable' };
+      return { ok: false, why: whyNot(error) };
     }
   }
   return {
@@ -159,8 +158,8 @@ function deviceResults(database: IDBPDatabase<Schema>): ResultStore {
         return {};
       }),
     async raw(key) {
-      const raw = await database.get('given', key);
-      return raw === undefined ? undefined : JSON.stringify(raw, null, 1);
+      // Of nothing there is no text.
+      return JSON.stringify(await database.get('given', key), null, 1) as string | undefined;
     },
     close: () => database.close(),
   };
@@ -183,7 +182,7 @@ function memoryResults(why: Unavailable): ResultStore {
     put: (results) => (results.forEach(set), done()),
     remove: (keys) => (keys.forEach((key) => there.delete(key)), done()),
     clear: () => (there.clear(), done()),
-    raw: async (key) => (there.has(key) ? JSON.stringify(there.get(key), null, 1) : undefined),
+    raw: async (key) => JSON.stringify(there.get(key), null, 1) as string | undefined,
     close: () => undefined,
   };
 }
