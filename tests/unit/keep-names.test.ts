@@ -31,6 +31,12 @@ describe('a name', () => {
       ]);
   });
 
+  it('is cut at 120 characters, none of them in half, and blanks stand for line ends', () => {
+    expect(cleanName('🧱'.repeat(121))).toBe('🧱'.repeat(120));
+    expect(cleanName('a\t\n\r\nb\u2028c\u2029d')).toBe('a b c d');
+    expect(cleanName('a\u0007b\u202ec\u2069d\u2066e\u202af')).toBe('abcdef');
+  });
+
   it('that was typed or pasted can always be kept once cleaned, and a good one stays as it is', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 300 }), (text) => {

@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { openDB } from 'idb';
+import { deleteDB, openDB } from 'idb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import type { JobStore, StoreEvent } from '$lib/keep/job-store';
@@ -26,21 +26,23 @@ afterEach(() => {
 
 describe('what is kept on the device', () => {
   it('stands under the names it always had: under others nothing would be found again', async () => {
-    kept(await openStore());
-    kept((await openPhotoStore()) as PhotoStore);
-    kept(await openProgressStore());
-    kept(await openResultStore());
-    const names = (await indexedDB.databases()).map(({ name }) => name);
-    expect(names).toEqual(
-      expect.arrayContaining([
-        'down-to-sound',
-        'down-to-sound.photos',
-        'down-to-sound.practice',
-        'down-to-sound.given',
-      ]),
-    );
-    expect([jobsName, photosName, progressName, resultsName].map((name) => names.includes(name))) //
-      .toEqual([true, true, true, true]);
+    const stores = [
+      await openStore(),
+      (await openPhotoStore()) as PhotoStore,
+      await openProgressStore(),
+      await openResultStore(),
+    ];
+    const there = (await indexedDB.databases()).map(({ name }) => name);
+    for (const store of stores) store.close();
+    const names = [
+      'down-to-sound',
+      'down-to-sound.photos',
+      'down-to-sound.practice',
+      'down-to-sound.given',
+    ];
+    expect(there).toEqual(expect.arrayContaining(names));
+    expect([jobsName, photosName, progressName, resultsName]).toEqual(names);
+    for (const name of names) await deleteDB(name);
   });
 
   it('is written through to the device before it counts as saved', async () => {
