@@ -51,6 +51,7 @@ export const rooms: readonly Room[] = [
     'practice-abacus',
     'practice-keep',
     'practice-result',
+    'practice-set',
     'code',
     'whole-site',
     'zones-table',

@@ -124,6 +124,32 @@ describe('photos in a job file', () => {
     expect(
       await refused((file) => (file.photos = Array(7).fill(first(file)) as Loose['photos'])),
     ).toMatch(/^photos\[6\]: expected a list of at most 6/);
+    expect(await refused((file) => (first(file).sheet = 'yes'))).toBe(
+      'photos[0].sheet: expected true or false; found "yes"',
+    );
+    expect(await refused((file) => (first(file).stage = 'later'))).toMatch(
+      /^photos\[0\]\.stage: expected one of "before".*; found "later"$/,
+    );
+    expect(await refused((file) => (first(file).marks = [{ kind: 'star' }]))).toBe(
+      'photos[0].marks[0].kind: expected one of "arrow", "ring", "label"; found "star"',
+    );
+    expect(await refused((file) => (first(file).picture = 5))).toMatch(
+      /^photos\[0\]\.picture: expected a JPEG as base64.*found 5$/,
+    );
+    expect(await refused((file) => (first(file).picture = 'A'.repeat(1_333_340)))).toMatch(
+      /^photos\[0\]\.picture: expected a JPEG as base64.*found 1,333,340 characters$/,
+    );
+    expect(await refused((file) => (first(file).addedAt = Date.UTC(2100, 0) + 1))).toMatch(
+      /^photos\[0\]\.addedAt: expected a whole number from 0 to /,
+    );
+    const label = (text: string) => [{ kind: 'label', at: [0, 1], text }];
+    expect(await refused((file) => (first(file).marks = label('x'.repeat(20))))).toBe('taken');
+    expect(await refused((file) => (first(file).marks = label('x'.repeat(21))))).toMatch(
+      /^photos\[0\]\.marks\[0\]\.text: expected a text of at most 20 characters/,
+    );
+    expect(await refused((file) => (first(file).caption = 'x'.repeat(121)))).toMatch(
+      /^photos\[0\]\.caption: expected a text of at most 120 characters/,
+    );
     expect(await refused((file) => (file.photos = {} as never))).toMatch(
       /^photos: expected a list/,
     );
