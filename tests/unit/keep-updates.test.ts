@@ -70,6 +70,17 @@ describe('a new version of the site', () => {
     expect([heard.reload.mock.calls.length, heard.taken.mock.calls.length]).toEqual([0, 1]);
   });
 
+  it('that was taken loads the page anew', async () => {
+    const { registration, container } = browser({ controlled: true });
+    const reload = vi.fn();
+    vi.stubGlobal('location', { reload });
+    const updates = watchUpdates({ waits: vi.fn(), taken: vi.fn() });
+    registration.waiting = new Worker('installed');
+    await updates.take();
+    container.dispatchEvent(new Event('controllerchange'));
+    expect(reload).toHaveBeenCalledOnce();
+  });
+
   it('is not what the very first visit brings', async () => {
     const { registration, container, heard } = browser({ controlled: false });
     await settled();

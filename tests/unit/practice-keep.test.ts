@@ -178,6 +178,7 @@ describe('progress on the device', () => {
     expect(await store.add(one)).toEqual({ ok: true, progress: [one] });
     store.close();
     expect(await store.add(two)).toEqual({ ok: false, why: 'unavailable' });
+    expect(await store.forget()).toBeNull();
   });
 
   it('works in this tab only where there is no storage, and says so', async () => {

@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import type { SetResult } from '$lib/practice/given';
 import type { Unavailable } from '$lib/keep/job-store';
 import { openOwn, whyNot, type OpenOptions } from '$lib/keep/patience';
-import { describe, refuse, type Checked, type Problem } from '$lib/keep/problem';
+import { refuse, type Checked, type Problem } from '$lib/keep/problem';
 import { problemOf } from '$lib/keep/refusal';
 import { object, says } from '$lib/keep/shapes';
 import { readResultCode, resultCode, runOf } from './result-code';
@@ -60,8 +60,6 @@ const shape = object({
 const recordOf = (result: SetResult) => ({ version: 1 as const, code: resultCode(result) });
 
 function parse(raw: unknown): Checked<SetResult> {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
-    return refuse([], { id: 'object', fields: Object.keys(shape.entries) }, describe(raw));
   const read = v.safeParse(shape, raw, { abortEarly: true });
   if (!read.success) return { ok: false, problem: problemOf(read.issues[0], raw) };
   return readResultCode(read.output.code);
