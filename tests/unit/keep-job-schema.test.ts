@@ -50,6 +50,21 @@ describe('the published schema of the job file', () => {
     expect(count.both).toBeGreaterThan(onTrial(rounds(5, 100), 0));
   });
 
+  it('takes photos, and refuses half a one', () => {
+    const photo = {
+      zone: 'a',
+      stage: 'after',
+      caption: 'By the gate',
+      marks: [{ kind: 'label', at: [0.3, 0.3], text: 'hollow' }],
+      sheet: true,
+      owner: false,
+      addedAt: 5,
+      picture: '/9j/',
+    };
+    expect(valid({ ...kept, photos: [photo] }), JSON.stringify(valid.errors)).toBe(true);
+    expect(valid({ ...kept, photos: [{ zone: 'a' }] })).toBe(false);
+  });
+
   it('refuses what the parser refuses in the plain cases', () => {
     const [zone] = kept.zones as object[];
     for (const wrong of [
