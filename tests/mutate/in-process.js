@@ -27,7 +27,7 @@ function idOf(test) {
 }
 const fileOf = (id) => id.slice(0, id.indexOf('#'));
 /** The loading of a file of tests counts as a test: of what it comes through, the whole file tells. */
-const loadingOf = (file) => `${file}#`;
+const loadingOf = (file) => `${relative(process.cwd(), file)}#`;
 const testsIn = (tasks) =>
   tasks.flatMap((task) => (task.type === 'test' ? [task] : testsIn(task.tasks)));
 
@@ -76,7 +76,12 @@ class InProcess {
     // The same cases each time, and few: what is noticed is to be noticed by name, not by luck. The
     // first that fails is enough; no smaller one is sought.
     fc.configureGlobal({ seed: 1, numRuns: 20, endOnFailure: true });
-    this.modules = await modulesOf(this.options.room);
+    // What a test fetches only when it comes to it is evaluated for the whole file all the same.
+    this.modules = await modulesOf(this.options.room, () => {
+      const { currentTestId: test } = switches;
+      switches.currentTestId = running && loadingOf(running);
+      return () => (switches.currentTestId = test);
+    });
   }
 
   /**
@@ -94,19 +99,14 @@ class InProcess {
       config: {
         root: process.cwd(),
         setupFiles: [],
-        passWithNoTests: true,
-        allowOnly: true,
         sequence: { seed: 1, hooks: 'stack', setupFiles: 'list' },
-        maxConcurrency: 1,
-        testTimeout: 600_000,
-        hookTimeout: 600_000,
-        retry: 0,
-        tags: [],
+        ...{ passWithNoTests: true, allowOnly: true, maxConcurrency: 1, retry: 0, tags: [] },
+        ...{ testTimeout: 600_000, hookTimeout: 600_000 },
         diffOptions: { maxDepth: 3, truncateThreshold: 20 },
       },
       importFile: (path) => this.modules.import(path),
       onCollected: ([found]) => {
-        if (!wanted || wanted.has(loadingOf(relative(process.cwd(), found.filepath)))) return;
+        if (!wanted || wanted.has(loadingOf(found.filepath))) return;
         for (const test of testsIn([found])) if (!wanted.has(idOf(test))) test.mode = 'skip';
       },
       runTask: (test) => unlessStill(getFn(test)),
@@ -117,7 +117,7 @@ class InProcess {
       },
       onAfterRunTask: (test) => {
         test.meta.took = processor() - since;
-        switches.currentTestId = loadingOf(relative(process.cwd(), test.file.filepath));
+        switches.currentTestId = loadingOf(test.file.filepath);
         over ||= first && test.result?.state === 'fail';
       },
     };
