@@ -78,6 +78,7 @@ describe('photos in a job file', () => {
     ]);
     const bytes = new Uint8Array(await (read.value.photos[0]?.picture as Blob).arrayBuffer());
     expect(bytes).toEqual(tinyJpeg());
+    expect(read.value.photos[0]?.picture.type).toBe('image/jpeg');
     // Who wants the job alone, as the command line does, gets it.
     expect(await readJobText(text)).toEqual({ ok: true, value: job });
   });
@@ -96,12 +97,17 @@ describe('photos in a job file', () => {
         problem: { path: 'photos[0].picture', expected: { id: 'plain-jpeg' } },
       });
     }
-    const wide = tinyJpeg();
-    const frame = Buffer.from(wide).indexOf(Buffer.from([0xff, 0xc0]));
-    wide.set([(bounds.photoSide + 1) >> 8, (bounds.photoSide + 1) & 255], frame + 7);
-    expect(await readJobBlob(blob(await taken(wide)))).toMatchObject({
+    const wide = (side: number) => {
+      const bytes = tinyJpeg();
+      const frame = Buffer.from(bytes).indexOf(Buffer.from([0xff, 0xc0]));
+      bytes.set([side >> 8, side & 255], frame + 7);
+      return taken(bytes);
+    };
+    expect(await readJobBlob(blob(await wide(bounds.photoSide)))).toMatchObject({ ok: true });
+    expect(await readJobBlob(blob(await wide(bounds.photoSide + 1)))).toMatchObject({
       problem: { path: 'photos[0].picture' },
     });
+  });
   });
 
   it('are read strictly, and the place is named', async () => {
@@ -130,6 +136,13 @@ describe('photos in a job file', () => {
     );
     expect(await refused((file) => (first(file).marks = [{ kind: 'star' }]))).toBe(
       'photos[0].marks[0].kind: expected one of "arrow", "ring", "label"; found "star"',
+    );
+    const ring = (from: unknown) => [{ kind: 'ring', from, to: [1, 1] }];
+    expect(await refused((file) => (first(file).marks = ring([0, 1.5])))).toBe(
+      'photos[0].marks[0].from[1]: expected a number of ratio from 0 to 1; found 1.5',
+    );
+    expect(await refused((file) => (first(file).marks = ring([0])))).toMatch(
+      /^photos\[0\]\.marks\[0\]\.from: expected two numbers from 0 to 1/,
     );
     expect(await refused((file) => (first(file).picture = 5))).toMatch(
       /^photos\[0\]\.picture: expected a JPEG as base64.*found 5$/,
