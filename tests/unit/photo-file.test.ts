@@ -108,7 +108,6 @@ describe('photos in a job file', () => {
       problem: { path: 'photos[0].picture' },
     });
   });
-  });
 
   it('are read strictly, and the place is named', async () => {
     const first = ({ photos }: Loose) => photos[0] as Record<string, unknown>;
