@@ -17,6 +17,11 @@ describe('a text as JSON', () => {
         problem: { path: '', expected: { id: 'flatter', limit: 32 }, found: { id: 'broken' } },
       });
     }
+    // What stands between does not count either way.
+    expect((await readJson(`[${'1,"a",'.repeat(50)}${nested('[', ']', 32)}]`)).ok).toBe(false);
+    expect((await readJson(`{${'"a":[],'.repeat(9)}"b":${nested('{"c":', '}', 32)}}`)).ok).toBe(
+      false,
+    );
     // What is closed does not count, nor do brackets in a text.
     expect((await readJson(`[${'[[]],{"a":{}},'.repeat(50)}1]`)).ok).toBe(true);
     expect((await readJson(`["${'[{'.repeat(50)}"]`)).ok).toBe(true);
