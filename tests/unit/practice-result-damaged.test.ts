@@ -68,6 +68,7 @@ describe('results held in the tab alone', () => {
     const names = async () => (await store.read()).results.map(({ result }) => result.name);
     expect(await names()).toEqual(['Ilo', 'Mira', 'Ann']);
     expect(await store.bring({ ...mira, name: 'Somebody' })).toEqual({ ok: true, what: 'here' });
+    expect(await names()).toEqual(['Ilo', 'Mira', 'Ann']);
     expect(await store.bring({ ...mira, calls: ['grind', 'grind'] })).toEqual({
       ok: true,
       what: 'other-picks',
