@@ -49,11 +49,10 @@ describe('a text as JSON', () => {
   });
 
   it('is told of without a place where nobody looks for it by eye', async () => {
-    expect(await readJson(`[1,${' '.repeat(500_000)}`)).toMatchObject({
-      problem: { expected: { id: 'json' } },
+    expect(await readJson(`[1,${' '.repeat(500_000)}`)).toStrictEqual({
+      ok: false,
+      problem: { path: '', expected: { id: 'json' }, found: { id: 'broken' } },
     });
-    const long = await readJson(`[1,${' '.repeat(500_000)}`);
-    expect(long.ok || long.problem.expected).not.toHaveProperty('line');
   });
 
   it('is refused with a field said twice, which is shown cut short and harmless', async () => {

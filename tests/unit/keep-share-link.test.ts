@@ -103,6 +103,28 @@ describe('a share link', () => {
     expect(refused).toBeGreaterThan((fragment.length / step) * 2);
   });
 
+  it('says as a whole what is wrong with it', async () => {
+    const problem = async (fragment: string) => {
+      const read = await readShareLink(fragment);
+      return read.ok ? null : read.problem;
+    };
+    const whole = { path: '', expected: { id: 'whole-link' }, found: { id: 'broken' } };
+    for (const packed of ['!!', '', 'AAAA'])
+      expect(await problem(`#job2.${packed}`)).toEqual(whole);
+    expect(await problem('#job9.x')).toMatchObject({
+      path: '',
+      expected: { id: 'link-version' },
+      found: { id: 'text', text: '9' },
+    });
+    for (const other of ['#my-job2.abc', '##job2.abc', '#job2'])
+      expect(await problem(other)).toMatchObject({ path: '', expected: { id: 'link' } });
+    expect(await problem('x'.repeat(100_001))).toEqual({
+      path: '',
+      expected: { id: 'smaller', limit: 100_000 },
+      found: { id: 'long-text', length: 100_001 },
+    });
+  });
+
   it('refuses a cut link, a changed link, a later version and no link at all', async () => {
     const cut = await readShareLink(fragmentOf(kept.link).slice(0, -12));
     expect(cut).toMatchObject({ ok: false, problem: { expected: { id: 'whole-link' } } });
