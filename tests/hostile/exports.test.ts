@@ -4,7 +4,7 @@ import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { csvOf } from '$lib/keep/export-csv';
 import { markdownOf } from '$lib/keep/export-markdown';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 /**
  * Read by programs of their own: markdown-it with HTML taken and everything linked that looks like
@@ -179,7 +179,7 @@ describe('a Markdown file', () => {
         expect(shown(tokens)).toBe(typed);
         tried += 1;
       }),
-      { numRuns: rounds(1000, 4000) },
+      { numRuns: onTrial(rounds(1000, 4000), 20) },
     );
     console.log(`Markdown: ${tried} documents`);
   });
@@ -213,7 +213,7 @@ describe('a CSV file', () => {
           tried += rows.length * 2;
         },
       ),
-      { numRuns: rounds(1000, 4000) },
+      { numRuns: onTrial(rounds(1000, 4000), 20) },
     );
     console.log(`CSV: ${tried} cells`);
   });

@@ -6,7 +6,7 @@ import { casesOf, lastStart, mostGenerated, type PracticeSet } from '$lib/practi
 import { generatedId } from '$lib/practice/generate';
 import { findCase } from '$lib/practice/next';
 import { problemSentence } from '$words/keep';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const page = 'https://example.test/learn/practice/';
 const ids = authored.map(({ id }) => id);
@@ -48,7 +48,7 @@ describe('links to a set', () => {
         expect(carriesSet(fragment)).toBe(true);
         expect(readSetLink(fragment)).toEqual({ ok: true, value: set });
       }),
-      { seed, numRuns: rounds(75, 300) },
+      { seed, numRuns: onTrial(rounds(75, 300), 20) },
     );
   });
 
@@ -105,7 +105,7 @@ describe('links to a set', () => {
     const links = fc.sample(anySet, { seed, numRuns: 500 }).map((set) => setLink(set, ''));
     const cuts = fc.sample(
       fc.tuple(fc.nat(499), fc.nat(300), fc.nat(20), fc.constantFrom(...scraps)),
-      { seed, numRuns: rounds(1000, 4000) },
+      { seed, numRuns: onTrial(rounds(1000, 4000), 20) },
     );
     let taken = 0;
     const start = process.cpuUsage();
@@ -116,7 +116,7 @@ describe('links to a set', () => {
     }
     for (const text of fc.sample(fc.string({ unit: 'binary', maxLength: 60 }), {
       seed,
-      numRuns: rounds(250, 1000),
+      numRuns: onTrial(rounds(250, 1000), 20),
     })) {
       expect(judge(text)).toBe(false);
       judge(`#set1.${text}`);

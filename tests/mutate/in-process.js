@@ -5,7 +5,7 @@
  *
  * Plain JavaScript: the tool loads it in a process that reads nothing else.
  */
-import { startTests } from '@vitest/runner';
+import { getFn, startTests } from '@vitest/runner';
 import { IDBFactory } from 'fake-indexeddb';
 import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
@@ -13,6 +13,7 @@ import { dirname, relative, resolve } from 'node:path';
 import { chai } from 'vitest';
 import { Known } from './known.js';
 import { modulesOf } from './modules.js';
+import { unheard, unlessStill } from './waiting.js';
 
 /** Where the changed code looks for which change is on, and counts what a test comes through. */
 const switches = (globalThis.__stryker__ ??= {});
@@ -26,7 +27,7 @@ function idOf(test) {
 }
 const fileOf = (id) => id.slice(0, id.indexOf('#'));
 /** The loading of a file of tests counts as a test: of what it comes through, the whole file tells. */
-const loadingOf = (file) => `${file}#`;
+const loadingOf = (file) => `${relative(process.cwd(), file)}#`;
 const testsIn = (tasks) =>
   tasks.flatMap((task) => (task.type === 'test' ? [task] : testsIn(task.tasks)));
 
@@ -38,6 +39,13 @@ const processor = () => {
 
 /** The file whose tests run. */
 let running = '';
+// `vi` and `expect` look here for how Vitest itself was started; what they want of it is little.
+globalThis.__vitest_worker__ = {
+  config: { fakeTimers: {}, expect: {} },
+  get filepath() {
+    return running;
+  },
+};
 // What whole jobs say is compared here, and never written anew.
 chai.util.overwriteMethod(chai.Assertion.prototype, 'toMatchFileSnapshot', () => {
   return async function compare(path) {
@@ -68,7 +76,12 @@ class InProcess {
     // The same cases each time, and few: what is noticed is to be noticed by name, not by luck. The
     // first that fails is enough; no smaller one is sought.
     fc.configureGlobal({ seed: 1, numRuns: 20, endOnFailure: true });
-    this.modules = await modulesOf(this.options.room);
+    // What a test fetches only when it comes to it is evaluated for the whole file all the same.
+    this.modules = await modulesOf(this.options.room, () => {
+      const { currentTestId: test } = switches;
+      switches.currentTestId = running && loadingOf(running);
+      return () => (switches.currentTestId = test);
+    });
   }
 
   /**
@@ -86,21 +99,17 @@ class InProcess {
       config: {
         root: process.cwd(),
         setupFiles: [],
-        passWithNoTests: true,
-        allowOnly: true,
         sequence: { seed: 1, hooks: 'stack', setupFiles: 'list' },
-        maxConcurrency: 1,
-        testTimeout: 600_000,
-        hookTimeout: 600_000,
-        retry: 0,
-        tags: [],
+        ...{ passWithNoTests: true, allowOnly: true, maxConcurrency: 1, retry: 0, tags: [] },
+        ...{ testTimeout: 600_000, hookTimeout: 600_000 },
         diffOptions: { maxDepth: 3, truncateThreshold: 20 },
       },
       importFile: (path) => this.modules.import(path),
       onCollected: ([found]) => {
-        if (!wanted || wanted.has(loadingOf(relative(process.cwd(), found.filepath)))) return;
+        if (!wanted || wanted.has(loadingOf(found.filepath))) return;
         for (const test of testsIn([found])) if (!wanted.has(idOf(test))) test.mode = 'skip';
       },
+      runTask: (test) => unlessStill(getFn(test)),
       onBeforeRunTask: (test) => {
         if (over) test.mode = 'skip';
         switches.currentTestId = idOf(test);
@@ -108,7 +117,7 @@ class InProcess {
       },
       onAfterRunTask: (test) => {
         test.meta.took = processor() - since;
-        switches.currentTestId = loadingOf(relative(process.cwd(), test.file.filepath));
+        switches.currentTestId = loadingOf(test.file.filepath);
         over ||= first && test.result?.state === 'fail';
       },
     };
@@ -125,7 +134,10 @@ class InProcess {
       running = resolve(name);
       switches.currentTestId = loadingOf(name);
       const start = processor();
+      unheard.reason = null;
       const [file] = await startTests([{ filepath: running }], runner);
+      // What is refused and not heard is told of after what waits has had its turn.
+      await new Promise((resolve) => setImmediate(resolve));
       const tests = testsIn(file.tasks);
       for (const test of tests) {
         const { state, errors } = test.result ?? {};
@@ -135,14 +147,15 @@ class InProcess {
       // A file that cannot be loaded, and what fails before or after a test, has no test to fail.
       const broken =
         file.result?.state === 'fail' && !tests.some(({ result }) => result?.state === 'fail');
-      const error = file.result?.errors?.[0];
+      const error = broken ? file.result?.errors?.[0] : unheard.reason;
+      const failing = broken || error !== null;
       add(
         loadingOf(name),
         running,
         processor() - start,
-        broken ? (error?.stack ?? error?.message ?? 'failed outside its tests') : null,
+        failing ? (error?.stack ?? error?.message ?? 'failed outside its tests') : null,
       );
-      over ||= first && broken;
+      over ||= first && failing;
     }
     switches.currentTestId = undefined;
     return results;

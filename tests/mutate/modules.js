@@ -25,9 +25,14 @@ const names = [
   ssrExportNameKey,
 ];
 
-/** Evaluates modules, each compiled once. */
+/** Evaluates modules, each compiled once; tells when one begins, and what that gives when it has ended. */
 class Compiled extends ESModulesEvaluator {
   known = new Map();
+
+  constructor(begins) {
+    super();
+    this.begins = begins;
+  }
 
   async runInlinedModule(context, code, { id }) {
     let run = this.known.get(id);
@@ -35,20 +40,28 @@ class Compiled extends ESModulesEvaluator {
       run = new AsyncFunction(...names, `"use strict";${code}`);
       this.known.set(id, run);
     }
-    await run(...names.map((name) => context[name]));
+    const ended = this.begins();
+    try {
+      await run(...names.map((name) => context[name]));
+    } finally {
+      ended();
+    }
     Object.seal(context[ssrModuleExportsKey]);
   }
 }
 
-/** @param {string} room the folder whose rules are changed */
-export async function modulesOf(room) {
+/**
+ * @param {string} room the folder whose rules are changed
+ * @param {() => () => void} begins called when a module is evaluated; what it gives, when that is done
+ */
+export async function modulesOf(room, begins) {
   const server = await createServer({
     logLevel: 'error',
     server: { middlewareMode: true, ws: false, hmr: false, watch: null },
     optimizeDeps: { noDiscovery: true },
   });
   const modules = createServerModuleRunner(server.environments.ssr, {
-    ...{ hmr: false, sourcemapInterceptor: false, evaluator: new Compiled() },
+    ...{ hmr: false, sourcemapInterceptor: false, evaluator: new Compiled(begins) },
   });
   // What is fetched once is not asked for again: no file changes meanwhile.
   const fetch = modules.cachedModule.bind(modules);

@@ -3,6 +3,7 @@
  * `npm run mutate -- ROOM [FILE...]`. What is known already is not tried again (test-results/mutate).
  * --share=10 tries every tenth block of four lines, to see how a room stands.
  * --without=plan,limits asks no test with such a name: sooner done, and the score rather too low.
+ * --patience=30 ends after so many seconds what does not come back, where the machine is quiet.
  * A score is whole when neither files nor a share were given.
  */
 import { Stryker } from '@stryker-mutator/core';
@@ -19,8 +20,9 @@ const without =
     ?.slice(10)
     .split(',') ?? [];
 const share = Number(given.find((word) => word.startsWith('--share='))?.slice(8) ?? 1);
+const patience = Number(given.find((word) => word.startsWith('--patience='))?.slice(11) ?? 90);
 const room = rooms.find((one) => one.name === name);
-if (!room || !(share >= 1)) {
+if (!room || !(share >= 1) || !(patience > 0)) {
   console.error(`expected a room: ${rooms.map((one) => one.name).join(', ')}`);
   process.exit(2);
 }
@@ -75,7 +77,7 @@ const results = await new Stryker({
   tempDirName: `${folder}/sandbox`,
   checkers: [],
   // Endless loops are known by how often they come by; on a busy machine all tests of a room take minutes.
-  timeoutMS: 90_000,
+  timeoutMS: patience * 1000,
   dryRunTimeoutMinutes: 30,
 }).runMutationTest();
 

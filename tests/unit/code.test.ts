@@ -41,6 +41,19 @@ describe('a code of a link', () => {
     expect(await codeOf('é'.repeat(360))).toBeNull();
   });
 
+  test('has each run of dark modules in a row as one bar', async () => {
+    const { path } = (await codeOf(page)) as Code;
+    const bars = [...path.matchAll(/M(\d+) (\d+)h(\d+)v1h-(\d+)z/g)];
+    expect(bars.map(([all]) => all).join('')).toBe(path);
+    const starts = new Set(bars.map(([, x, y]) => `${String(x)} ${String(y)}`));
+    for (const [, x, y, run, back] of bars) {
+      expect(back).toBe(run);
+      expect(starts.has(`${Number(x) + Number(run)} ${String(y)}`)).toBe(false);
+    }
+    // A finder pattern begins with seven dark modules.
+    expect(path.startsWith('M4 4h7v1h-7z')).toBe(true);
+  });
+
   test('four modules stay light on every side', async () => {
     const { size, quiet, path } = (await codeOf(page)) as Code;
     expect(quiet).toBe(4);

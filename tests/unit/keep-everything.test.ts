@@ -114,4 +114,58 @@ describe('everything on the device', () => {
     expect([Object.keys(local), Object.keys(held)]).toEqual([['other'], ['down-to-sound/sub 1']]);
     expect(unregister).toHaveBeenCalled();
   });
+
+  it('counts what cannot be read as well, where it can be deleted', async () => {
+    const all = await places();
+    const damaged = { results: [], damaged: [{ key: 'x' }] };
+    const given = { ...(await all.given()), read: async () => damaged } as never;
+    const soup = { ok: false, problem: {} };
+    const progress = { ...(await all.progress()), read: async () => soup } as never;
+    expect(
+      await inventory({ ...all, given: async () => given, progress: async () => progress }),
+    ).toMatchObject({ given: 1, results: undefined });
+  });
+
+  it('says that practice and results stay where the device refuses to delete them', async () => {
+    const all = await places();
+    const progress = { forget: async () => null } as never;
+    const given = { clear: async () => ({ ok: false, why: 'unavailable' }) } as never;
+    expect(
+      await deleteEverything({ ...all, progress: async () => progress, given: async () => given }),
+    ).toEqual(['results', 'given']);
+  });
+
+  it('takes away the worker of this site alone', async () => {
+    const all = await places();
+    const worker = { unregister: vi.fn(), scope: 'https://host.test/below/' };
+    const workers = { getRegistration: async (): Promise<unknown> => worker };
+    vi.stubGlobal('navigator', { serviceWorker: workers });
+    await deleteEverything({ ...all, scope: '/' });
+    expect(worker.unregister).not.toHaveBeenCalled();
+    await deleteEverything({ ...all, scope: '/below/' });
+    expect(worker.unregister).toHaveBeenCalledOnce();
+    workers.getRegistration = async () => undefined;
+    expect(await deleteEverything({ ...all, scope: '/' })).toEqual([]);
+  });
+
+  it('is deleted as well where the browser has no worker and no copy of the site', async () => {
+    const all = await places();
+    vi.stubGlobal('caches', undefined);
+    for (const navigator of [{}, undefined]) {
+      vi.stubGlobal('navigator', navigator);
+      expect(await deleteEverything(all)).toEqual([]);
+    }
+    expect((await inventory(all)).files).toBe(0);
+  });
+
+  it('is told to the other tabs also where something stays', async () => {
+    const heard = vi.fn();
+    const stop = watchCleared('down-to-sound', heard);
+    const failing = async () => {
+      throw new Error('the device does not answer');
+    };
+    await deleteEverything({ ...(await places()), jobs: failing });
+    await vi.waitFor(() => expect(heard).toHaveBeenCalledOnce());
+    stop();
+  });
 });

@@ -94,6 +94,7 @@ describe('a link of a version', () => {
       ['an answer among the named parts', (link) => link.with(5, { element: 'slab' })],
       ['zones among the named parts', (link) => link.with(7, { zones: [] })],
       ['an answer among the parts of a zone', (link) => link.with(6, [{ depth: 5 }])],
+      ['a text for named parts', (link) => link.with(7, 'prices')],
       ['no list', () => ({ job: good })],
     ];
     for (const [what, change] of wrong)

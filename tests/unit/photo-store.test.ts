@@ -1,5 +1,6 @@
 import 'fake-indexeddb/auto';
 import { IDBObjectStore } from 'fake-indexeddb';
+import { openDB } from 'idb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { inPairs, type Photo, type WholePhoto } from '$lib/answers/photo';
 import { openPhotoStore, type PhotoStore } from '$lib/keep/photos/photo-store';
@@ -66,6 +67,23 @@ describe('photos on the device', () => {
     expect(await store.add([whole('7', { zone: 'b' })])).toEqual({ ok: true });
   });
 
+  it('are put over themselves also where a zone is full', async () => {
+    const all = ['1', '2', '3', '4', '5', '6'].map((id) => whole(id));
+    expect(await store.add(all)).toEqual({ ok: true });
+    expect(await store.add([whole('3', { caption: 'By the gate' })])).toEqual({ ok: true });
+    expect(await store.count()).toBe(6);
+  });
+
+  it('of which the picture is lost go, and do not come back as half a photo', async () => {
+    await store.add([whole('1'), whole('2')]);
+    const database = await openDB(name, 1);
+    await database.delete('pictures', '1');
+    await database.delete('photos', '2');
+    database.close();
+    expect(await store.remove(['1', '2'])).toEqual([]);
+    expect([await store.count(), await store.picture('2')]).toEqual([0, undefined]);
+  });
+
   it('deleted are gone from the device, picture and all, and can be put back from the tab', async () => {
     await store.add([whole('1'), whole('2')]);
     const removed = await store.remove(['1', 'nothing']);
@@ -112,9 +130,47 @@ describe('photos on the device', () => {
     const heard = vi.fn();
     const stop = other.onChange(heard);
     await store.add([whole('1')]);
-    await vi.waitFor(() => expect(heard).toHaveBeenCalled());
+    await vi.waitFor(() => expect(heard).toHaveBeenCalledTimes(1));
+    await store.remove(['1']);
+    await vi.waitFor(() => expect(heard).toHaveBeenCalledTimes(2));
+    await store.clear();
+    await vi.waitFor(() => expect(heard).toHaveBeenCalledTimes(3));
     stop();
+    await store.add([whole('2')]);
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(heard).toHaveBeenCalledTimes(3);
     other.close();
+  });
+
+  it('are not told of to another site on the same host, nor of what was not written', async () => {
+    const elsewhere = (await openPhotoStore({ name: `${name}/below` })) as PhotoStore;
+    const [far, near] = [vi.fn(), vi.fn()];
+    const other = await opened();
+    elsewhere.onChange(far);
+    other.onChange(near);
+    expect(await store.change([whole('9').photo])).toEqual({ ok: false, why: 'gone' });
+    await store.add([whole('1')]);
+    await vi.waitFor(() => expect(near).toHaveBeenCalled());
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect([far.mock.calls.length, near.mock.calls.length]).toEqual([0, 1]);
+    elsewhere.close();
+    other.close();
+  });
+
+  it('cannot be had where the browser keeps nothing, which says so', async () => {
+    vi.stubGlobal('indexedDB', undefined);
+    expect(await openPhotoStore()).toBe('no-storage');
+    vi.unstubAllGlobals();
+  });
+
+  it('that cannot be written for another reason are told as out of reach', async () => {
+    store.close();
+    expect(await store.add([whole('1')])).toEqual({ ok: false, why: 'unavailable' });
+    store = await opened();
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('broken', 'DataError');
+    });
+    expect(await store.add([whole('1')])).toEqual({ ok: false, why: 'unavailable' });
   });
 });
 

@@ -2,7 +2,7 @@ import { crc32 } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { beadsOf, checkOf, lettersOf } from '$lib/keep/practice/abacus';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 describe('the checksum', () => {
   it('is CRC-32 as the platform reckons it', () => {
@@ -12,7 +12,7 @@ describe('the checksum', () => {
       fc.property(fc.stringMatching(/^[ -~]*$/), (text) => {
         expect(checkOf(text)).toBe(crc32(text));
       }),
-      { numRuns: rounds(50, 200) },
+      { numRuns: onTrial(rounds(50, 200), 20) },
     );
   });
 });
@@ -28,7 +28,7 @@ describe('numbers as letters', () => {
         expect(beads.map(([, base]) => read?.take(base))).toEqual(beads.map(([value]) => value));
         expect(read?.empty()).toBe(true);
       }),
-      { numRuns: rounds(75, 300) },
+      { numRuns: onTrial(rounds(75, 300), 20) },
     );
   });
 });

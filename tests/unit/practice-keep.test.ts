@@ -21,7 +21,7 @@ import {
 } from '$lib/practice/progress';
 import { problemSentence } from '$words/keep';
 import { spoil } from '../helpers/spoil';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const start = Date.UTC(2026, 0, 5, 9);
 const result = (id: string, at: number, rating: Result['rating']): Result => ({
@@ -99,7 +99,7 @@ describe('the progress file', () => {
       for (;;) yield (state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0) >>> 8;
     })();
     const samples = fc.sample(anyProgress, { seed: 3, numRuns: 60 });
-    for (let turn = 0; turn < 3000; turn += 1) {
+    for (let turn = 0; turn < onTrial(3000, 100); turn += 1) {
       const whole = structuredClone(writeProgress(samples[turn % 60] ?? []));
       const read = parseProgress(spoil(whole, dice as Iterator<number>));
       if (read.ok) {
@@ -178,6 +178,7 @@ describe('progress on the device', () => {
     expect(await store.add(one)).toEqual({ ok: true, progress: [one] });
     store.close();
     expect(await store.add(two)).toEqual({ ok: false, why: 'unavailable' });
+    expect(await store.forget()).toBeNull();
   });
 
   it('works in this tab only where there is no storage, and says so', async () => {

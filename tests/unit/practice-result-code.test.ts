@@ -21,7 +21,7 @@ import type { SetResult } from '$lib/practice/given';
 import { casesOf, lastStart } from '$lib/practice/set';
 import { problemSentence } from '$words/keep';
 import { anyResult, inOrder } from '../helpers/any-result';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const letters = '23456789ABCDEFGHJKLMNPQRSTUVWXYZabcdefghijkmnopqrstuvwxyz';
 const ids = authored.map(({ id }) => id);
@@ -60,7 +60,7 @@ describe('the code of a result', () => {
       fc.property(anyResult, (result) => {
         expect(readResultCode(resultCode(result))).toEqual({ ok: true, value: inOrder(result) });
       }),
-      { numRuns: rounds(250, 1000) },
+      { numRuns: onTrial(rounds(250, 1000), 20) },
     );
   });
 
@@ -81,7 +81,7 @@ describe('the code of a result', () => {
         fc.pre(result.calls.length <= 50);
         expect(`#${resultCode(result)}`.length).toBeLessThanOrEqual(120);
       }),
-      { numRuns: rounds(75, 300) },
+      { numRuns: onTrial(rounds(75, 300), 20) },
     );
   });
 
@@ -134,7 +134,7 @@ describe('a code that was changed', () => {
   it('in one letter is told at every place, whatever the letter', () => {
     let tried = 0;
     let slipped = 0;
-    const samples = [six, longest(50, 0, 'Mira'), longest(0, 50, '')];
+    const samples = [six, longest(50, 0, 'Mira'), longest(0, 50, '')].slice(0, onTrial(3, 1));
     for (const result of samples) {
       const code = resultCode(result);
       for (let at = 0; at < code.length; at += 1)
@@ -167,7 +167,7 @@ describe('a code that was changed', () => {
     const dice = (below: number) =>
       ((state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0) >>> 8) % below;
     let slipped = 0;
-    for (let turn = 0; turn < 100_000; turn += 1) {
+    for (let turn = 0; turn < onTrial(100_000, 200); turn += 1) {
       const spoilt = [...code];
       for (let times = 2 + dice(8); times > 0; times -= 1)
         spoilt[6 + dice(code.length - 6)] = letters.charAt(dice(letters.length));

@@ -68,6 +68,15 @@ describe('the whole site in one file', () => {
     expect(cancelled).toBe(true);
   });
 
+  it('says what is missing of it', async () => {
+    expect((await had(sent(bytes('{"version":"this"'), []))).fault).toEqual(
+      new Error('no first line'),
+    );
+    expect((await had(sent(whole.slice(0, whole.length - 1), []))).fault).toEqual(
+      new Error('ends in the middle of learn/search.packed'),
+    );
+  });
+
   it('takes the page of a host in trouble for what it is', async () => {
     const { fault, files: got } = await had(sent(bytes('<!doctype html>\n<p>Not now.'), []));
     expect(fault).toBeInstanceOf(Error);

@@ -11,7 +11,7 @@ import { zonesCsv } from '$lib/ui/job/zones-table';
 import { questionWords } from '$words/questions';
 import { formatter } from '../helpers/plain-formatter';
 import { anyJob } from '../helpers/any-job';
-import { rounds } from '../helpers/rounds';
+import { onTrial, rounds } from '../helpers/rounds';
 
 const says = { metric: formatter('metric'), us: formatter('us') };
 const units = fc.constantFrom('metric', 'us');
@@ -27,7 +27,7 @@ describe('zones as a table', () => {
         expect(problems).toEqual([]);
         expect(zones).toEqual(job.zones.map(({ name, answers }) => ({ name, answers })));
       }),
-      { numRuns: rounds(75, 300) },
+      { numRuns: onTrial(rounds(75, 300), 20) },
     );
   });
 
@@ -59,7 +59,7 @@ describe('zones as a table', () => {
           expect(cellText(plainCell(text))).toBe(text);
         },
       ),
-      { numRuns: rounds(500, 2000) },
+      { numRuns: onTrial(rounds(500, 2000), 20) },
     );
   });
 

@@ -34,12 +34,13 @@ function fold(row: TableRow, answer: Answer<QuestionId> | undefined): Code {
   if (answer === undefined) return null;
   if (answer === 'unknown') return '?';
   if (typeof answer === 'number') return answer;
+  const { choices = [] } = row;
   if (row.sheet) {
     const said = writeAnswer(row.id as QuestionId, answer);
-    return typeof said === 'number' ? said : (row.choices?.indexOf(String(said)) ?? 0);
+    return typeof said === 'number' ? said : choices.indexOf(String(said));
   }
   if ('yes' in answer)
-    return maskOf(row, answer.yes) + maskOf(row, answer.maybe) * 2 ** (row.choices?.length ?? 0);
+    return maskOf(row, answer.yes) + maskOf(row, answer.maybe) * 2 ** choices.length;
   const mask = maskOf(row, answer);
   return row.kind === 'depth' ? -mask : mask;
 }

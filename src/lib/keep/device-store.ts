@@ -1,5 +1,5 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import { openPatiently } from './patience';
+import { openPatiently, whyNot } from './patience';
 import {
   asRecord,
   nextRecord,
@@ -21,21 +21,13 @@ const schemaVersion = 1;
 
 const closed = () => new DOMException('not open', 'InvalidStateError');
 
-/** What a failed write means to the reader. */
-const failure = (error: unknown): PutResult => ({
-  ok: false,
-  why: error instanceof Error && error.name === 'QuotaExceededError' ? 'quota' : 'unavailable',
-});
-
 /** A key as text. The site's own keys are texts; what else stands there is told apart from them. */
 const idOf = (key: IDBValidKey): string =>
   typeof key === 'string' ? key : `${typeof key} ${String(key)}`;
 
 /** The key whose text this is. */
-async function keyOf(open: Database, id: string): Promise<string> {
-  if ((await open.getKey('jobs', id)) !== undefined) return id;
-  return (await open.getAllKeys('jobs')).find((key) => idOf(key) === id) ?? id;
-}
+const keyOf = async (open: Database, id: string): Promise<string> =>
+  (await open.getAllKeys('jobs')).find((key) => idOf(key) === id) ?? id;
 
 /** Every record; one that the browser does not give back is there without its content. */
 async function everyRecord(open: Database): Promise<{ key: IDBValidKey; raw: unknown }[]> {
@@ -101,7 +93,7 @@ function deviceStore(
     try {
       return await step(await database);
     } catch (error) {
-      if (!(error instanceof Error) || error.name !== 'InvalidStateError') throw error;
+      if ((error as Error).name !== 'InvalidStateError') throw error;
       database = open(() => undefined);
       // Where it does not open now, the next step tries again.
       database.catch(() => (database = Promise.reject(closed())).catch(() => undefined));
@@ -140,7 +132,7 @@ function deviceStore(
         return { ok: true, revision: record.revision };
       });
     } catch (error) {
-      return failure(error);
+      return { ok: false, why: whyNot(error) };
     }
   }
 
@@ -205,7 +197,8 @@ function deviceStore(
     },
     close() {
       channel?.close();
-      void database.then((open) => open.close());
+      // What could not be opened again is closed.
+      database.then((open) => open.close()).catch(() => undefined);
     },
   };
 }

@@ -8,7 +8,7 @@ const beginning = /^(\s*)([-+=]|\d+[.)])/;
  * What viewers make a link of without any sign: addresses of the web and of mail, whole or by
  * their look. An escape does not keep all of them from it; code does.
  */
-const address = /:\/\/|\/\/|@|mailto:|\bwww\.|\.(\p{L}{2}|xn--)|\d\.\d+\.\d+\.\d/iu;
+const address = /\/\/|@|mailto:|\bwww\.|\.\p{L}{2}|\d\.\d+\.\d+\.\d/iu;
 
 const piece = (text: string): string =>
   address.test(text) ? `\`${text}\`` : text.replace(signs, '\\$&');
@@ -18,8 +18,9 @@ export const markdownText = (text: string): string =>
   text
     .replace(/\s+/g, ' ')
     .replace(/[^\s`|]+|[`|]/g, piece)
-    .replace(beginning, (_all, space: string, mark: string) =>
-      mark.length > 1 ? `${space}${mark.slice(0, -1)}\\${mark.slice(-1)}` : `${space}\\${mark}`,
+    .replace(
+      beginning,
+      (_all, space: string, mark: string) => `${space}${mark.slice(0, -1)}\\${mark.slice(-1)}`,
     );
 
 const row = (cells: readonly string[]): string => `| ${cells.map(markdownText).join(' | ')} |`;

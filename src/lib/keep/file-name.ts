@@ -6,7 +6,7 @@ export function jobFileName(job: Job): string {
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .replace(/[^A-Za-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
+    .replace(/^-|-$/g, '')
     .slice(0, 60)
     .toLowerCase();
   return `${plain || 'job'}.down-to-sound.json`;

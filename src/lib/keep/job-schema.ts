@@ -14,8 +14,7 @@ function schemaOf(shape: Parameters<typeof toJsonSchema>[0]) {
           ...jsonSchema,
           pattern: (valibotAction as unknown as { requirement: RegExp }).requirement.source,
         };
-      // JSON has no other numbers than finite ones.
-      if (['raw_check', 'finite'].includes(valibotAction.type)) return jsonSchema;
+      if (valibotAction.type === 'raw_check') return jsonSchema;
       if (valibotAction.type !== 'check') return undefined;
       const said = JSON.parse(
         String((valibotAction as unknown as { message: string }).message),

@@ -148,9 +148,9 @@ const zones = v.pipe(
 /** The whole job file, read into a job. */
 export const jobShape = v.pipe(
   object({
-    format: v.literal(formatName, says({ id: 'format', format: formatName })),
-    // Older versions have been brought to the present one before; for other programs all are files.
-    version: v.picklist(readVersions, says({ id: 'version', known: readVersions })),
+    format: v.literal(formatName),
+    // Both were looked at before, and an older version brought to the present one (versions.ts).
+    version: v.picklist(readVersions),
     site: siteShape,
     zones,
     ...jobExtras,

@@ -31,17 +31,13 @@ export function placeOfRepeat(
 ): { keys: (string | number)[]; line: number; column: number } | undefined {
   let found: { keys: (string | number)[]; offset: number } | undefined;
   const seen: Set<string>[] = [];
-  visit(
-    text,
-    {
-      onObjectBegin: () => void seen.push(new Set()),
-      onObjectEnd: () => void seen.pop(),
-      onObjectProperty: (name, offset, _length, _line, _column, path) => {
-        if (!found && seen.at(-1)?.has(name)) found = { keys: [...path(), name], offset };
-        seen.at(-1)?.add(name);
-      },
+  visit(text, {
+    onObjectBegin: () => void seen.push(new Set()),
+    onObjectEnd: () => void seen.pop(),
+    onObjectProperty: (name, offset, _length, _line, _column, path) => {
+      if (!found && seen.at(-1)?.has(name)) found = { keys: [...path(), name], offset };
+      seen.at(-1)?.add(name);
     },
-    { disallowComments: true },
-  );
+  });
   return found && { keys: found.keys, ...placeAt(text, found.offset) };
 }

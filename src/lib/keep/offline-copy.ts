@@ -45,13 +45,13 @@ export function keepOffline(
     { signal },
   );
 
-  async function begin(): Promise<void> {
+  const begin = async (): Promise<void> => {
     const spare = savesData() && !anyway;
-    const there = await container?.getRegistration(worker).catch(() => undefined);
+    const there = await container.getRegistration(worker).catch(() => undefined);
     const own = there?.active?.scriptURL === worker ? there : undefined;
     if (spare && !own) return told('spared');
     const order: OfflineOrder = spare ? 'TELL' : 'FILL';
-    const registration = own ?? (await container?.register(worker));
+    const registration = own ?? (await container.register(worker));
     if (!registration || signal.aborted) return;
     if (!registration.active) told('filling');
     const give = () => {
@@ -60,7 +60,7 @@ export function keepOffline(
     };
     give();
     registration.addEventListener('updatefound', give, { signal });
-  }
+  };
   // Storage may be forbidden, the network gone: the site works without a copy.
   const start = () => void begin().catch(() => undefined);
   void live.then(start);

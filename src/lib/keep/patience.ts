@@ -24,6 +24,10 @@ export async function openPatiently<T>(
   }
 }
 
+/** What a failed write means to the reader. */
+export const whyNot = (error: unknown): 'quota' | 'unavailable' =>
+  (error as Error).name === 'QuotaExceededError' ? 'quota' : 'unavailable';
+
 /** How a store of its own is opened; for tests also how long it waits, ms. */
 export interface OpenOptions {
   readonly name?: string;

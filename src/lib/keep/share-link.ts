@@ -37,16 +37,15 @@ export async function readShareLink(fragment: string): Promise<Checked<Job>> {
       { id: 'smaller', limit: bounds.linkLength },
       { id: 'long-text', length: fragment.length },
     );
-  const [, version, packed] = /^#?job([^.]*)\.(.*)$/s.exec(fragment) ?? [];
-  if (version === undefined || packed === undefined)
-    return refuse([], { id: 'link' }, describe(fragment));
+  const version = /^#?job([^.]*)\./.exec(fragment)?.[1];
+  if (version === undefined) return refuse([], { id: 'link' }, describe(fragment));
   if (!versions.includes(version))
     return refuse(
       [],
       { id: 'link-version', known: versions },
       { id: 'text', text: harmless(version) },
     );
-  const unpacked = await unpack(packed, bounds.linkContent);
+  const unpacked = await unpack(fragment.slice(fragment.indexOf('.') + 1), bounds.linkContent);
   if (unpacked === 'too-large')
     return refuse([], { id: 'smaller', limit: bounds.linkContent }, { id: 'broken' });
   if (unpacked === 'broken') return refuse([], { id: 'whole-link' }, { id: 'broken' });

@@ -38,10 +38,13 @@ export function watchUpdates(
 
   /** A worker that has been installed beside a running one waits; the very first does not. */
   const follow = (worker: ServiceWorker | null) => {
-    const told = () => {
-      if (worker?.state === 'installed' && container.controller) waits();
-    };
-    worker?.addEventListener('statechange', told, { signal });
+    worker?.addEventListener(
+      'statechange',
+      () => {
+        if (worker.state === 'installed' && container.controller) waits();
+      },
+      { signal },
+    );
   };
   void container.ready.then((registration) => {
     if (signal.aborted) return;

@@ -54,8 +54,7 @@ export function plainJpeg(bytes: Uint8Array): Plain | null {
   let at = 2;
   while (at < bytes.length) {
     if (bytes[at] !== 0xff) return null;
-    const marker = bytes[at + 1];
-    if (marker === undefined) return null;
+    const marker = bytes[at + 1] ?? 0;
     // Bytes that only fill up.
     if (marker === 0xff) at += 1;
     else if (marker === end) {
@@ -65,7 +64,7 @@ export function plainJpeg(bytes: Uint8Array): Plain | null {
     } else {
       const length = ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
       const next = at + 2 + length;
-      if (length < 2 || next > bytes.length) return null;
+      if (length < 2) return null;
       const part = bytes.subarray(at, next);
       at = next;
       if (marker === jfif && kept.length === 1) kept.push(bareJfif(part) ?? new Uint8Array());

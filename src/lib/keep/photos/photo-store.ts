@@ -1,7 +1,7 @@
 import type { DBSchema, IDBPDatabase } from 'idb';
 import { bounds } from '$lib/keep/bounds';
 import type { Unavailable } from '$lib/keep/job-store';
-import { openOwn, type OpenOptions } from '$lib/keep/patience';
+import { openOwn, whyNot, type OpenOptions } from '$lib/keep/patience';
 import { inOrder, type Photo, type WholePhoto } from '$lib/answers/photo';
 
 /** What became of a write. `full`: the zone has as many photos as it takes. `gone`: it is not there. */
@@ -83,8 +83,7 @@ function photoStore(name: string, database: Database): PhotoStore {
       } catch {
         // It has ended by itself.
       }
-      const full = error instanceof Error && error.name === 'QuotaExceededError';
-      return { ok: false, why: full ? 'quota' : 'unavailable' };
+      return { ok: false, why: whyNot(error) };
     }
   }
 

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { ratings } from '$lib/practice/grade';
 import { latestMoment, mostResults, type Progress } from '$lib/practice/progress';
-import { describe, refuse, type Checked, type Expected } from '$lib/keep/problem';
+import { refuse, type Checked, type Expected } from '$lib/keep/problem';
 import { readJson } from '$lib/keep/read-json';
 import { problemOf } from '$lib/keep/refusal';
 import { list, object, picked, says, within } from '$lib/keep/shapes';
@@ -48,8 +48,6 @@ export const writeProgress = (progress: Progress): ProgressFile => ({
  * @returns the results, oldest first, or the first thing wrong; never throws
  */
 export function parseProgress(raw: unknown): Checked<Progress> {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
-    return refuse([], { id: 'object', fields: Object.keys(progressShape.entries) }, describe(raw));
   const read = v.safeParse(progressShape, raw, { abortEarly: true });
   if (!read.success) return { ok: false, problem: problemOf(read.issues[0], raw) };
   return { ok: true, value: [...read.output.results].sort((one, other) => one.at - other.at) };

@@ -1,6 +1,6 @@
 import type { DBSchema, IDBPDatabase } from 'idb';
 import { merged, withResult, type Progress, type Result } from '$lib/practice/progress';
-import { openOwn, type OpenOptions } from '$lib/keep/patience';
+import { openOwn, whyNot, type OpenOptions } from '$lib/keep/patience';
 import type { Checked } from '$lib/keep/problem';
 import type { Unavailable } from '$lib/keep/job-store';
 import { parseProgress, writeProgress } from './progress-file';
@@ -65,8 +65,7 @@ function deviceProgress(database: IDBPDatabase<Schema>): ProgressStore {
       await Promise.all([transaction.store.put(writeProgress(progress), key), transaction.done]);
       return { ok: true, progress };
     } catch (error) {
-      const full = error instanceof Error && error.name === 'QuotaExceededError';
-      return { ok: false, why: full ? 'quota' : 'unavailable' };
+      return { ok: false, why: whyNot(error) };
     }
   }
   return {
@@ -92,8 +91,8 @@ function deviceProgress(database: IDBPDatabase<Schema>): ProgressStore {
       }
     },
     async raw() {
-      const raw = await database.get('progress', key);
-      return raw === undefined ? undefined : JSON.stringify(raw, null, 1);
+      // Of nothing there is no text.
+      return JSON.stringify(await database.get('progress', key), null, 1) as string | undefined;
     },
     close: () => database.close(),
   };

@@ -95,9 +95,8 @@ export function readResultCode(text: string): Checked<SetResult> {
   if (length > mostCharacters)
     return refuse([], { id: 'smaller', limit: mostCharacters }, { id: 'long-text', length });
   const code = text.replace(/^#/, '');
-  const [, version, rest] = /^done([^.]*)\.(.*)$/s.exec(code) ?? [];
-  if (version === undefined || rest === undefined)
-    return refuse([], { id: 'result-code' }, describe(text));
+  const version = /^done([^.]*)\./.exec(code)?.[1];
+  if (version === undefined) return refuse([], { id: 'result-code' }, describe(text));
   const table = resultTables[Number(version) - 1];
   if (!table || String(Number(version)) !== version)
     return refuse(

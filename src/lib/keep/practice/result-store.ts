@@ -2,8 +2,8 @@ import type { DBSchema, IDBPDatabase } from 'idb';
 import * as v from 'valibot';
 import type { SetResult } from '$lib/practice/given';
 import type { Unavailable } from '$lib/keep/job-store';
-import { openOwn, type OpenOptions } from '$lib/keep/patience';
-import { describe, refuse, type Checked, type Problem } from '$lib/keep/problem';
+import { openOwn, whyNot, type OpenOptions } from '$lib/keep/patience';
+import { refuse, type Checked, type Problem } from '$lib/keep/problem';
 import { problemOf } from '$lib/keep/refusal';
 import { object, says } from '$lib/keep/shapes';
 import { readResultCode, resultCode, runOf } from './result-code';
@@ -60,8 +60,6 @@ const shape = object({
 const recordOf = (result: SetResult) => ({ version: 1 as const, code: resultCode(result) });
 
 function parse(raw: unknown): Checked<SetResult> {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
-    return refuse([], { id: 'object', fields: Object.keys(shape.entries) }, describe(raw));
   const read = v.safeParse(shape, raw, { abortEarly: true });
   if (!read.success) return { ok: false, problem: problemOf(read.issues[0], raw) };
   return readResultCode(read.output.code);
@@ -84,9 +82,8 @@ function sorted(records: readonly (readonly [key: string, raw: unknown])[]): Kep
 
 /** What bringing a result does where `raw` is kept of its run. */
 function meeting(raw: unknown, result: SetResult): 'added' | 'here' | 'other-picks' {
-  if (raw === undefined) return 'added';
   const there = parse(raw);
-  // What cannot be read is the same run come anew.
+  // Nothing, and what cannot be read: the same run come anew.
   if (!there.ok) return 'added';
   const nameless = (one: SetResult) => resultCode({ ...one, name: '' });
   return nameless(there.value) === nameless(result) ? 'here' : 'other-picks';
@@ -127,8 +124,7 @@ function deviceResults(database: IDBPDatabase<Schema>): ResultStore {
       await transaction.done;
       return { ok: true, ...done };
     } catch (error) {
-      const full = error instanceof Error && error.name === 'QuotaExceededError';
-      return { ok: false, why: full ? 'quota' : 'unavailable' };
+      return { ok: false, why: whyNot(error) };
     }
   }
   return {
@@ -160,8 +156,8 @@ function deviceResults(database: IDBPDatabase<Schema>): ResultStore {
         return {};
       }),
     async raw(key) {
-      const raw = await database.get('given', key);
-      return raw === undefined ? undefined : JSON.stringify(raw, null, 1);
+      // Of nothing there is no text.
+      return JSON.stringify(await database.get('given', key), null, 1) as string | undefined;
     },
     close: () => database.close(),
   };
@@ -184,7 +180,7 @@ function memoryResults(why: Unavailable): ResultStore {
     put: (results) => (results.forEach(set), done()),
     remove: (keys) => (keys.forEach((key) => there.delete(key)), done()),
     clear: () => (there.clear(), done()),
-    raw: async (key) => (there.has(key) ? JSON.stringify(there.get(key), null, 1) : undefined),
+    raw: async (key) => JSON.stringify(there.get(key), null, 1) as string | undefined,
     close: () => undefined,
   };
 }

@@ -35,9 +35,8 @@ export function readSetLink(fragment: string): Checked<PracticeSet> {
   const { length } = fragment;
   if (length > mostCharacters)
     return refuse([], { id: 'smaller', limit: mostCharacters }, { id: 'long-text', length });
-  const [, version, text] = /^#?set([^.]*)\.(.*)$/s.exec(fragment) ?? [];
-  if (version === undefined || text === undefined)
-    return refuse([], { id: 'set-link' }, describe(fragment));
+  const version = /^#?set([^.]*)\./.exec(fragment)?.[1];
+  if (version === undefined) return refuse([], { id: 'set-link' }, describe(fragment));
   if (!versions.some((known) => known === version))
     return refuse(
       [],
@@ -45,7 +44,7 @@ export function readSetLink(fragment: string): Checked<PracticeSet> {
       { id: 'text', text: harmless(version) },
     );
   const parts = new Map<string, string>();
-  for (const part of text.split('&')) {
+  for (const part of fragment.slice(fragment.indexOf('.') + 1).split('&')) {
     const [, key, value] = /^(cases|seed|count)=(.*)$/s.exec(part) ?? [];
     if (key === undefined || value === undefined || parts.has(key))
       return refuse([], { id: 'set-part' }, describe(part));
