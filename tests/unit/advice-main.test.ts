@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { borderTool } from '$lib/advice/steps/main';
+import type { Finish } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
-import type { MethodId, StepId } from '$shared/methods';
+import type { MethodId } from '$shared/methods';
 import { situationOn, toldOf, type SiteChange, type ZoneChange } from '../helpers/settled';
 
 type Case = [string, ZoneChange, SiteChange, readonly string[]];
@@ -62,6 +63,13 @@ describe('how it is broken out', () => {
   ])('the top third: %s', (_, zone, expected) => {
     const why = told({ ...spall, ...zone }, {}).why ?? [];
     expect(why.find((line) => line.startsWith('depth-past-third')) ?? null).toBe(expected);
+  });
+
+  it('one that begins just at the third is not surely past it', () => {
+    const least = 50 + valueOf('patch.into-sound');
+    const thickness = least / valueOf('depth.partial-limit');
+    const { why } = told({ ...spall, depth: 'over-50' }, { thickness });
+    expect(why?.at(-1)).toMatch(/^depth-past-third .* surely=no /);
   });
 
   it('a jet in its place tells of depth only where it makes a hole', () => {
@@ -153,6 +161,13 @@ describe('what is told of a method that works a whole face', () => {
       [sound, 'profile-after-first-pass', 'spent-grit-away method=abrasive-blast'],
     ],
     [
+      'a hand grinder on a wall leaves no strip',
+      { finish: 'thin-film', texture: 'smooth', area: 5 },
+      onWall,
+      'grind',
+      [sound, 'profile-after-first-pass'],
+    ],
+    [
       'needles on a spot throw no grit',
       { ...scale, area: 0.5, finish: 'build-coat' },
       onWall,
@@ -195,7 +210,7 @@ describe('what is told of a method that works a whole face', () => {
     expect(told(zone, site)).toEqual({ method, why });
   });
 
-  it.each<[ZoneChange['finish'], SiteChange, boolean]>([
+  it.each<[Finish, SiteChange, boolean]>([
     ['self-levelling', {}, true],
     ['thin-overlay', {}, true],
     ['overlay', {}, true],
@@ -220,63 +235,15 @@ describe('the strip along what stands upright', () => {
     ['washing leaves none', { finish: 'sealer', border: 7 }, {}, null],
     ['nor does a hammer', { ...spall, border: 7 }, {}, null],
     ['nor what is done by hand all over', { border: 7, area: 0.5 }, {}, null],
-    ['nor anything on a wall', { border: 7, finish: 'thin-film', texture: 'smooth' }, onWall, null],
+    [
+      'nor anything on a wall',
+      { border: 7, finish: 'thin-film', texture: 'smooth', area: 5 },
+      onWall,
+      null,
+    ],
   ])('%s', (_, zone, site, tool) => {
     const situation = situationOn(zone, site);
     expect(borderTool(situation)).toBe(tool);
     expect(toldOf('edge-work', situation)).toEqual(tool && [`border-by-${tool} length=7`]);
-  });
-});
-
-// Common practice, no source; sizes of the groove from `rout.*`.
-describe('what a crack asks for', () => {
-  const groove = 'rout.width rout.depth seal.temperature';
-  it.each<[ZoneChange, SiteChange['freezeThaw'], StepId | null, string?]>([
-    [{ cracks: 'none' }, 'often', null],
-    [{ cracks: 'moving' }, 'often', null],
-    [{ cracks: 'moving', steel: 'rust-stain' }, 'some', null],
-    [{ cracks: 'none', steel: 'exposed' }, 'some', null],
-    [{ cracks: 'hairline' }, 'rare', 'route-crack', `hairline-rout-or-bridge ${groove}`],
-    [{ cracks: 'hairline' }, 'some', 'route-crack', `hairline-rout-or-bridge ${groove}`],
-    [{ cracks: 'hairline' }, 'often', 'tap-crack', 'hairline-tap-first'],
-    [{ cracks: 'open' }, 'some', 'route-crack', `open-rout-or-chase ${groove}`],
-    [{ cracks: 'open' }, 'often', 'chase-crack', 'open-in-frost-chase'],
-    [{ cracks: 'crumbling' }, 'rare', 'chase-crack', 'crumbling-chase'],
-    [{ cracks: 'crumbling' }, 'often', 'chase-crack', 'crumbling-chase'],
-    [{ cracks: 'hairline', steel: 'rust-stain' }, 'rare', 'chase-crack', 'rust-open-to-bar'],
-    [{ cracks: 'open', steel: 'corroded' }, 'rare', 'chase-crack', 'rust-open-to-bar'],
-    [{ cracks: 'crumbling', steel: 'exposed' }, 'often', 'chase-crack', 'rust-open-to-bar'],
-  ])('%o, frost %s: %s', (zone, freezeThaw, step, why) => {
-    const situation = situationOn(zone, { freezeThaw: freezeThaw ?? 'some' });
-    for (const id of ['tap-crack', 'chase-crack', 'route-crack'] as const)
-      expect(toldOf(id, situation), id).toEqual(id === step ? [why] : null);
-  });
-});
-
-// ICRI 310.1R and ACI PRC-364.6 (figures `bar.*`); loss of section: UFGS 03 93.
-describe('what a bar asks for', () => {
-  const freed = [
-    'bar-undercut bar.clear bar.clear-over-aggregate bar.clear-military',
-    'bar-follow-rust bar.along',
-    'bar-light-hammer hammer.above-steel hammer.at-steel',
-  ];
-  it.each<[string, ZoneChange, readonly string[] | null]>([
-    [
-      'bare and clean, it may stay',
-      { steel: 'exposed' },
-      [...freed, 'bar-clean-may-stay bar.bonded-share'],
-    ],
-    [
-      'rusted, it is measured',
-      { steel: 'corroded' },
-      [...freed, 'measure-the-bar bar.loss-one bar.loss-neighbours'],
-    ],
-    ['rusted and measured', { steel: 'corroded', barLoss: 'within-limit' }, freed],
-    ['a stain frees none', { steel: 'rust-stain' }, null],
-    ['none seen', {}, null],
-  ])('%s', (_, zone, expected) => {
-    const situation = situationOn(zone);
-    expect(toldOf('free-bar', situation)).toEqual(expected);
-    expect(toldOf('clean-bar', situation)).toEqual(expected && ['bar-cleaned-round']);
   });
 });
