@@ -195,6 +195,18 @@ describe('how deep the edge is sawn', () => {
       300,
       'saw-depth',
     ],
+    [
+      'no deeper than the hole, whatever the thickness',
+      hollow(20),
+      'unknown',
+      `saw-depth deepest=${20 + into} why=hole`,
+    ],
+    [
+      'over a bar nobody measured, by the thickness',
+      { ...hollow(60), steel: 'corroded' },
+      90,
+      'saw-depth deepest=30 why=thickness',
+    ],
     ['nor is cover where no steel is', { ...hollow(60), barCover: 20 }, 300, 'saw-depth'],
   ])('%s', (_, zone, thickness, expected) => {
     expect(depth(zone, thickness)).toBe(expected);
