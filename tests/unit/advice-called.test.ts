@@ -28,6 +28,12 @@ describe('who is called before the work', () => {
       ['engineer'],
     ],
     ['who marks cables before a cut', hidden, { steps: [step('saw-cut')] }, ['locator']],
+    [
+      'before a cut among other steps',
+      hidden,
+      { steps: [step('make-safe'), step('saw-cut'), step('cover')] },
+      ['locator'],
+    ],
     ['before a groove', hidden, { steps: [step('route-crack')] }, ['locator']],
     ['before a chased crack', hidden, { steps: [step('chase-crack')] }, ['locator']],
     ['before a freed bar', hidden, { steps: [step('free-bar')] }, ['locator']],

@@ -13,6 +13,11 @@ const has = (hazard: HazardId, step: StepId, site?: SiteChange, zone?: ZoneChang
 // Trade page 7. Common practice, no source, but for the engine: NIOSH 96-118.
 describe('the hazards of a step at a place', () => {
   it.each<[HazardId, StepId, SiteChange, ZoneChange, boolean]>([
+    // Pieces fall from a soffit and off a wall, and from nothing else that is worked.
+    ['overhead', 'break-out', { element: 'soffit' }, {}, true],
+    ['overhead', 'break-out', { element: 'wall' }, {}, true],
+    ['overhead', 'break-out', { element: 'suspended-slab' }, {}, false],
+    ['overhead', 'pressure-wash', { element: 'soffit' }, {}, false],
     // No engine indoors, nor in partly enclosed places; in the open it does no harm.
     ['carbon-monoxide', 'scarify', { setting: 'indoors' }, {}, true],
     ['carbon-monoxide', 'scarify', { setting: 'sheltered' }, {}, true],
@@ -35,11 +40,6 @@ describe('the hazards of a step at a place', () => {
     ['lead-asbestos', 'grind', {}, { contamination: ['growth'] }, false],
     ['lead-asbestos', 'strip-coating', {}, { contamination: ['rubbery-coating'] }, true],
     ['lead-asbestos', 'cover', {}, { contamination: ['rubbery-coating'] }, false],
-    // Pieces fall from a soffit and off a wall, and from nothing else that is worked.
-    ['overhead', 'break-out', { element: 'soffit' }, {}, true],
-    ['overhead', 'break-out', { element: 'wall' }, {}, true],
-    ['overhead', 'break-out', { element: 'suspended-slab' }, {}, false],
-    ['overhead', 'pressure-wash', { element: 'soffit' }, {}, false],
     // There is an edge or a ladder everywhere but on a slab on the ground.
     ['falls', 'sound-and-mark', {}, {}, false],
     ['falls', 'sound-and-mark', { element: 'steps' }, {}, true],

@@ -23,6 +23,19 @@ describe('what has to be found out', () => {
       ['warnings by lead-asbestos-test'],
     ],
     ['cables', spall, { warnings: ['buried-services'] }, ['warnings by locate-services']],
+    [
+      'of a laboratory, both',
+      {},
+      { warnings: ['map-cracking', 'old-coating-or-adhesive'] },
+      ['warnings by petrography', 'warnings by lead-asbestos-test'],
+    ],
+    [
+      'of an engineer, both',
+      { cracks: 'moving' },
+      { warnings: ['fire-or-chemical'] },
+      ['warnings by ask-engineer', 'cracks by ask-engineer'],
+    ],
+    ['salt where no steel shows', {}, { salts: 'de-icing' }, []],
     ['fire', {}, { warnings: ['fire-or-chemical'] }, ['warnings by ask-engineer']],
     [
       'tendons and something standing on it: one engineer',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demandsOf } from '$lib/advice/demands';
+import { methodRules } from '$lib/advice/methods';
 import {
   judgeContaminants,
   judgePlace,
@@ -12,7 +13,7 @@ import {
 import { isFloor, isSpot, placeOf } from '$lib/advice/place';
 import { choicesOf } from '$lib/answers/questions';
 import { rangeOf, valueOf } from '$shared/figures';
-import { methodIds } from '$shared/methods';
+import { methodIds, type MethodId } from '$shared/methods';
 import { siteWith, zoneWith, type SiteChange, type ZoneChange } from '../helpers/settled';
 
 // Trade page 1 and 3 (figures `place.spot`, `place.wide`); common practice, no source.
@@ -45,6 +46,31 @@ describe('the place of a zone', () => {
 });
 
 // Trade page 2 and 3; profiles: ICRI 310.2R (figures `csp.*`).
+describe('what each method fails first', () => {
+  const shortfall = (method: MethodId, zone: ZoneChange, site: SiteChange = {}) => {
+    const found = methodRules[method].shortfall(demandsOf(siteWith(site), zoneWith(zone)));
+    return found && `${found.demand}: ${found.rule}`;
+  };
+  const scale: ZoneChange = { depth: '3-to-6', looseness: 'flaking' };
+  const thick: ZoneChange = { contamination: ['thick-coating'] };
+  const onWall: SiteChange = { element: 'wall' };
+  it.each<[MethodId, ZoneChange, SiteChange, string | null]>([
+    ['pressure-wash', { contamination: ['oil'] }, {}, 'contaminant: washing-spreads-oil'],
+    ['pressure-wash', thick, onWall, 'contaminant: washing-after-stripping'],
+    ['grind', { ...scale }, onWall, 'place: too-large-by-hand'],
+    ['grind', { ...scale, ...thick }, {}, 'removal: past-its-reach'],
+    ['grind', thick, {}, 'contaminant: glazes-coating'],
+    ['shotblast', thick, {}, 'contaminant: shot-bounces'],
+    ['shotblast', { ...thick, area: 0.5 }, {}, 'place: too-small-for-machine'],
+    ['scarify', { ...thick, texture: 'pitted' }, {}, null],
+    ['scarify', { texture: 'pitted' }, {}, 'texture: rides-over-pits'],
+    ['break-out', { ...scale, ...thick, depth: 'over-50', makerProfile: 10 }, onWall, null],
+    ['water-jet', { ...scale, ...thick, depth: 'over-50', makerProfile: 10 }, onWall, null],
+  ])('%s, %o %o: %s', (method, zone, site, expected) => {
+    expect(shortfall(method, zone, site)).toBe(expected);
+  });
+});
+
 describe('what each method fails', () => {
   const asks = (zone: ZoneChange, site: SiteChange = {}) =>
     demandsOf(siteWith(site), zoneWith(zone));

@@ -19,7 +19,7 @@ describe('who does the main work', () => {
     ],
     [
       'an owner does not wash where one may fall',
-      { element: ['suspended-steps'] },
+      { element: ['steps'] },
       {},
       { cautions: ['falls'] },
       'crew',
@@ -88,7 +88,7 @@ describe('what an owner may do', () => {
   const on = (...yes: NonNullable<ZoneAnswers['contamination']>['yes']): ZoneAnswers => ({
     contamination: { yes, maybe: [] },
   });
-  const damp = [step('cure', [], [{ rule: 'cure-kept-damp' }])];
+  const damp = [step('cover'), step('cure', [], [{ rule: 'cure-kept-damp' }])];
   it.each<Case<MayId>>([
     ['wash, and seal', {}, {}, {}, ['measure', 'tap', 'clear', 'wash', 'seal']],
     [
@@ -153,6 +153,31 @@ describe('what an owner may do', () => {
       {},
       { method: 'break-out', methods: ['break-out'], steps: damp },
       ['measure', 'tap', 'clear', 'keep-damp'],
+    ],
+    [
+      'as the maker says, is the crew’s',
+      {},
+      {},
+      {
+        method: 'break-out',
+        methods: ['break-out'],
+        steps: [step('cure', [], [{ rule: 'cure-as-maker-says' }])],
+      },
+      ['measure', 'tap', 'clear'],
+    ],
+    [
+      'nothing said of dirt or frost',
+      { freezeThaw: undefined as never },
+      { contamination: undefined as never },
+      {},
+      ['measure', 'tap', 'clear', 'wash', 'seal'],
+    ],
+    [
+      'perhaps with a room below',
+      { element: ['slab', 'suspended-slab'] },
+      {},
+      stop,
+      ['keep-from-under'],
     ],
     ['while it is open, clear', {}, on('growth'), open, ['clear', 'growth']],
     ['stopped: keep off', {}, on('growth', 'salt-bloom'), stop, ['keep-off', 'lead-water-away']],

@@ -29,6 +29,43 @@ const chosen = (zone: ZoneChange, site: SiteChange) => {
 describe('what else a method is chosen for', () => {
   it.each<[string, ZoneChange, SiteChange, string, readonly string[]]>([
     [
+      'washed to a grade that grinding would not leave',
+      { makerProfile: 3 },
+      {},
+      'pressure-wash',
+      [sound],
+    ],
+    [
+      'a coating that is broken out is not lifted',
+      { ...spall, contamination: ['thick-coating'] },
+      {},
+      'break-out',
+      ['deep-or-loose-in-depth depth=20-to-50 looseness=hollow'],
+    ],
+    [
+      'a coating over open cracks: shot bounces off it',
+      { contamination: ['thick-coating'], cracks: 'open' },
+      {},
+      'scarify',
+      [sound, 'lifts-coating'],
+    ],
+    [
+      'blasting a floor, where shot and teeth failed',
+      {
+        depth: '3-to-6',
+        looseness: 'flaking',
+        triedOut: [{ method: 'shotblast', because: 'too-much', why: ['bruised'] }],
+        texture: 'pitted',
+      },
+      {},
+      'abrasive-blast',
+      [
+        'after-failed-patch failed=shotblast why=bruised',
+        'cuts-to-sound depth=3-to-6 looseness=flaking depth.thin depth.shallow',
+        'reaches-into-pits',
+      ],
+    ],
+    [
       'broken out, a trowelled skin is no reason',
       { ...spall, texture: 'smooth', finish: 'build-coat' },
       {},
