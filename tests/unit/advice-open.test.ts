@@ -6,17 +6,12 @@ import { countCompletions } from '../helpers/enumerate';
 import { recess, thickOrRubbery } from '../helpers/tried-out';
 
 // Few and small sets of open answers, always the same; `possibilities.test.ts` has many and large ones.
-const small = (most: number, least: number) =>
-  anyAnswers.filter((answers) => {
-    const count = countCompletions(answers);
-    return count >= least && count <= most;
-  });
-const drawn = [
-  ...fc.sample(small(16, 2), { seed: 11, numRuns: 32 }),
-  ...fc.sample(small(96, 17), { seed: 12, numRuns: 12 }),
-].map((answers, place) => ({ place, answers }));
+const small = anyAnswers.filter((answers) => {
+  const count = countCompletions(answers);
+  return count >= 4 && count <= 12;
+});
 const all = [
-  ...drawn,
+  ...fc.sample(small, { seed: 11, numRuns: 22 }).map((answers, place) => ({ place, answers })),
   { place: 'recess', answers: recess },
   { place: 'coat', answers: thickOrRubbery },
 ];
@@ -28,10 +23,7 @@ describe('open answers, against every completion of them', () => {
   it.each(all)('are told as sure where all agree: $place', ({ answers }) => {
     expectSure(answers);
   });
-  it.each(all.filter((_, place) => place % 3 === 0))(
-    'settle as much by a test: $place',
-    ({ answers }) => {
-      expectRanking(answers);
-    },
-  );
+  it.each(all.slice(0, 8))('settle as much by a test: $place', ({ answers }) => {
+    expectRanking(answers);
+  });
 });
