@@ -54,9 +54,30 @@ export function expectUnion(answers: Answers): void {
   expect(shares).toEqual(Object.fromEntries(plain.outcomes));
   expect([...quick.commonSteps].sort()).toEqual([...plain.common].sort());
   expect([...quick.cautions].sort()).toEqual([...plain.cautions].sort());
+  expectHolds(answers, [...quick.holds, ...quick.possibleHolds]);
   const rules = (list: readonly Hold[]) => list.map(({ rule }) => rule).sort();
   expect(rules(quick.holds)).toEqual([...plain.inAll].sort());
   expect(rules([...quick.holds, ...quick.possibleHolds])).toEqual([...plain.holds].sort());
+}
+
+/** A hold is as grave as it may be, lifted by whoever may have to, and tells what is so in every case. */
+function expectHolds(answers: Answers, holds: readonly Hold[]): void {
+  const all = [...completions(answers)].flatMap(
+    ({ site, zone }) => adviseSettled(site, zone).holds,
+  );
+  // Whether something rests on it is told only where it stands in every case (`holds.ts`).
+  const told = ({ facts = {} }: Hold) =>
+    Object.entries(facts).filter(([name]) => name !== 'told' && name !== 'element');
+  for (const hold of holds) {
+    const same = all.filter(({ rule }) => rule === hold.rule);
+    const agreed = told(same[0] as Hold).filter(([name, value]) =>
+      same.every(({ facts }) => isEqual(facts?.[name], value)),
+    );
+    expect(told(hold), hold.rule).toEqual(agreed);
+    const any = (is: (hold: Hold) => boolean) => same.some(is);
+    expect(hold.who === 'engineer', hold.rule).toBe(any(({ who }) => who === 'engineer'));
+    expect(hold.verdict === 'stop', hold.rule).toBe(any(({ verdict }) => verdict === 'stop'));
+  }
 }
 
 /** What is told as sure is what every completion says, all of it and nothing else. */

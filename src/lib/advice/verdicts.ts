@@ -161,8 +161,17 @@ function byRule(lists: readonly (readonly Hold[])[]): Map<RuleId, Hold[]> {
   return all;
 }
 
-/** One hold for all of one rule, with only those facts on which they agree. */
-function together([first, ...rest]: readonly [Hold, ...Hold[]]): Hold {
+/**
+ * One hold for all of one rule: as grave as any of them, lifted by an engineer where one may have to,
+ * with only those facts on which they agree.
+ */
+function together(all: readonly [Hold, ...Hold[]]): Hold {
+  const [one, ...rest] = all;
+  const first: Hold = {
+    ...one,
+    verdict: all.some(({ verdict }) => verdict === 'stop') ? 'stop' : one.verdict,
+    who: all.some(({ who }) => who === 'engineer') ? 'engineer' : one.who,
+  };
   if (!first.facts) return first;
   const agreed = Object.entries(first.facts).filter(([name, value]) =>
     rest.every(({ facts }) => facts?.[name] === value),
