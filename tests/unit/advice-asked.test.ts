@@ -29,6 +29,8 @@ describe('why a question is not asked', () => {
     ['depth', warned('settled-or-rocking'), {}, 'ground-first'],
     ['depth', warned('settled-or-rocking'), { finish: ['sealer'] }, null],
     ['finish', warned('settled-or-rocking'), { finish: ['overlay'] }, null],
+    ['depth', warned('settled-or-rocking'), { finish: ['overlay', 'sealer'] }, null],
+    ['texture', { element: ['wall'] }, {}, null],
     ['depth', warned('map-cracking'), { finish: ['overlay'] }, null],
     ['looseness', {}, { depth: ['through'] }, 'damaged-through'],
     ['depth', {}, { depth: ['through'] }, null],
@@ -98,7 +100,9 @@ describe('the questions asked', () => {
     expect(
       usuallyAsked({}, { steel: ['exposed'], cracks: ['open'], makerProfile: ['csp-3'] }),
     ).toEqual(questionIds);
-    expect(usuallyAsked({}, {})).not.toContain('crackLength');
+    for (const id of ['crackLength', 'barLoss', 'barLength', 'makerMoisture'] as const)
+      expect(usuallyAsked({}, {})).not.toContain(id);
+    expect(usuallyAsked({}, {})).toContain('makerProfile');
   });
   it('are missing while nothing was said; not sure is an answer', () => {
     expect(missingQuestions({}, {})).toEqual(questionIds);

@@ -4,16 +4,19 @@ import {
   gather,
   onlyCompletion,
   openMany,
+  plainSite,
+  plainZone,
   possibilitiesFor,
   possible,
   possibleDepths,
   steelStates,
   subsets,
 } from '$lib/advice/completions';
-import { traitAfterPatch, traitOfContamination } from '$lib/advice/dirt-traits';
-import { Kept } from '$lib/advice/kept';
+import { fullDepthHold } from '$lib/advice/hole';
+import { adviseSettled } from '$lib/advice/settle';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { choicesOf } from '$lib/answers/questions';
+import { rangeOf } from '$shared/figures';
 
 const none = { yes: [], maybe: [] } as const;
 const site: SiteAnswers = {
@@ -82,6 +85,40 @@ describe('what answers leave possible', () => {
     // Past the limit is past it, in one bar or in several.
     expect(steel.map(({ members }) => members.length)).toEqual([1, 1, 1, 2, 1, 2]);
   });
+});
+
+it('a site and a zone with nothing wrong are washed, and nothing else', () => {
+  const { steps, cautions, ...advice } = adviseSettled(plainSite, plainZone);
+  expect(advice).toMatchObject({
+    verdict: 'prepare',
+    method: 'pressure-wash',
+    holds: [],
+    findOut: [{ question: 'finish', test: 'ask-maker' }],
+    target: {
+      profile: null,
+      bruisedSkin: 'should-go',
+      moisture: 'ask-maker',
+      leaves: rangeOf('csp.found.smooth'),
+    },
+  });
+  expect(steps.map(({ id }) => id)).toEqual([
+    'make-safe',
+    'pressure-wash',
+    'check-ready',
+    'wet-or-dry',
+    'last-clean',
+  ]);
+  expect(steps[0]?.why.map(({ rule }) => rule)).toEqual(['make-safe-first']);
+  expect(cautions).toContain('weather');
+  for (const absent of [
+    'falls',
+    'overhead',
+    'structure',
+    'lead-asbestos',
+    'carbon-monoxide',
+  ] as const)
+    expect(cautions).not.toContain(absent);
+  expect(fullDepthHold(plainSite, plainZone)).toBeNull();
 });
 
 describe('what is said in numbers or by a sheet', () => {
@@ -184,36 +221,5 @@ describe('the only completion', () => {
         barLoss: ['within-limit', 'one-bar'],
       }),
     ).toBeNull();
-  });
-});
-
-describe('dirt between which the advice can tell', () => {
-  it('any heavy coating is one, until a patch has told needles from scrapers', () => {
-    expect(traitOfContamination(['thick-coating'])).toBe(traitOfContamination(['rubbery-coating']));
-    expect(traitAfterPatch(['thick-coating'])).not.toBe(traitAfterPatch(['rubbery-coating']));
-    expect(traitAfterPatch(['thick-coating', 'thin-coating'])).toBe(
-      traitAfterPatch(['thick-coating']),
-    );
-  });
-  it.each([traitOfContamination, traitAfterPatch])('each thing alone is another: %o', (trait) => {
-    const alone = (['oil', 'thin-coating', 'thick-coating', 'salt-bloom', 'growth'] as const).map(
-      (each) => trait([each]),
-    );
-    expect(new Set([...alone, trait([])]).size).toBe(6);
-  });
-});
-
-describe('what is kept by number', () => {
-  it.each([
-    ['a table', 100],
-    ['a map', 2 ** 21],
-  ])('is made once for each key, in %s', (_, room) => {
-    const kept = new Kept<string>(room);
-    expect(kept.numberOf(7, () => 'seven')).toBe(0);
-    expect(kept.numberOf(0, () => 'none')).toBe(1);
-    expect(kept.numberOf(7, () => 'again')).toBe(0);
-    expect(kept.of(0, () => 'again')).toBe('none');
-    expect(kept.of(99, () => 'last')).toBe('last');
-    expect(kept.all).toEqual(['seven', 'none', 'last']);
   });
 });
