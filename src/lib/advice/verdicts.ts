@@ -134,13 +134,12 @@ export class UnderWarnings {
       for (const rule of sure) if (!standing.has(rule)) sure.delete(rule);
       if (!sure.size) break;
     }
-    const certain = byRule(seen.map(({ everywhere }) => everywhere));
-    const any = byRule(seen.map(({ holds }) => holds));
-    const told = (rule: RuleId, all: ReadonlyMap<RuleId, readonly Hold[]>) =>
-      together(all.get(rule) as readonly [Hold, ...Hold[]]);
+    // Who lifts a hold may hang on a warning: of the fewest and of the most both are looked at.
+    const all = byRule(seen.flatMap(({ everywhere, holds }) => [everywhere, holds]));
+    const told = (rule: RuleId) => together(all.get(rule) as readonly [Hold, ...Hold[]]);
     return {
-      certain: [...sure].map((rule) => told(rule, certain)),
-      possible: [...rules].filter((rule) => !sure.has(rule)).map((rule) => told(rule, any)),
+      certain: [...sure].map(told),
+      possible: [...rules].filter((rule) => !sure.has(rule)).map(told),
     };
   }
 
