@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { surfaceHere } from '$lib/advice/surface-here';
+import { facing, surfaceHere } from '$lib/advice/surface-here';
 import type { ZoneAnswers } from '$lib/answers/answers';
 import { methodIds } from '$shared/methods';
 import { adviceOn, inLine, type SiteChange, type ZoneChange } from '../helpers/settled';
@@ -103,6 +103,11 @@ describe('advice for one zone of which all is known', () => {
     expect(advice.against['shotblast']).toBe('failed-on-patch why=bruised');
     expect(advice.against['grind']).toMatch(/^past-its-reach/);
   });
+});
+
+it('a whole face is worked by all but washing, breaking out and the jet', () => {
+  const others: readonly string[] = ['pressure-wash', 'break-out', 'water-jet'];
+  expect([...facing].sort()).toEqual(methodIds.filter((id) => !others.includes(id)).sort());
 });
 
 // What the picture of the main step shows; a matter of this site, no source.

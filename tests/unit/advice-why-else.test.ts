@@ -129,6 +129,13 @@ describe('what else a method is chosen for', () => {
       [sound, 'after-stripping'],
     ],
     [
+      'washed, with open cracks: nothing is passed over',
+      { ...sealer, cracks: 'open' },
+      {},
+      'pressure-wash',
+      [sound],
+    ],
+    [
       'growth and bloom go with any',
       { ...sealer, contamination: ['growth', 'salt-bloom'] },
       {},
