@@ -135,7 +135,9 @@ export class UnderWarnings {
       if (!sure.size) break;
     }
     // Who lifts a hold may hang on a warning: of the fewest and of the most both are looked at.
-    const all = byRule(seen.flatMap(({ everywhere, holds }) => [everywhere, holds]));
+    const all: ReadonlyMap<RuleId, readonly Hold[]> = byRule(
+      seen.flatMap(({ everywhere, holds }) => [everywhere, holds]),
+    );
     const told = (rule: RuleId) => together(all.get(rule) as readonly [Hold, ...Hold[]]);
     return {
       certain: [...sure].map(told),
