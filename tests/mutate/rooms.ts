@@ -39,6 +39,8 @@ export const rooms: readonly Room[] = [
     'not-sure',
     'margins',
     'methods-left',
+    'owner-limits',
+    'owner-may',
     'answers',
     'cases/cases',
     'whole-jobs',

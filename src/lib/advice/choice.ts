@@ -70,12 +70,10 @@ function pick(demands: Demands, shortfallOf: ShortfallOf): Picked {
   // Break-out meets every demand, so the ladder always ends in a method (proven over every route).
   const first = ladder.find((method) => !shortfallOf(method)) ?? 'break-out';
   const why = whyPassedOver(first, demands, shortfallOf);
+  // What is passed over bruises, so what is found is another; a specialist's jet is never gone to for it.
   const spare =
     why &&
-    first !== 'break-out' &&
-    ladder
-      .slice(ladder.indexOf(first) + 1)
-      .find((method) => method !== 'water-jet' && !isBruising(method) && !shortfallOf(method));
+    ladder.find((method) => method !== 'water-jet' && !isBruising(method) && !shortfallOf(method));
   return spare
     ? { method: spare, passedOver: { method: first, why } }
     : { method: first, passedOver: null };
@@ -103,7 +101,7 @@ function withBar({ bar }: Demands, rest: MethodId, shortfallOf: ShortfallOf): Me
   const leads = () => (['break-out', 'water-jet'] as const).find((each) => !shortfallOf(each));
   const method = bar ? (leads() ?? 'break-out') : rest;
   const spent = shortfallOf(method)?.demand === 'trial';
-  return { method, rest: shortfallOf(rest)?.demand === 'trial' ? method : rest, spent };
+  return { method, rest, spent };
 }
 
 /** Chooses the method; no other is judged without need. */

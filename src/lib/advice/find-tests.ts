@@ -6,18 +6,17 @@ import type { Survey } from './survey';
 import type { TestId } from './types';
 
 /** The cheapest field test that settles each question. Source: common practice, no published source. */
-const testFor: Readonly<Record<QuestionId, TestId>> = {
+const testFor: Readonly<
+  Record<Exclude<QuestionId, 'cracks' | 'warnings' | 'contamination'>, TestId>
+> = {
   element: 'look-round',
   setting: 'look-round',
   salts: 'ask-owner',
   freezeThaw: 'local-weather',
   thickness: 'measure-thickness',
-  warnings: 'look-round',
   depth: 'measure-depth',
   looseness: 'hammer-tap',
-  contamination: 'water-drop',
   texture: 'look-close',
-  cracks: 'tap-crack',
   crackLength: 'measure-area',
   steel: 'look-at-steel',
   barLoss: 'measure-bar',

@@ -18,7 +18,7 @@ type Bars = Pick<SettledZone, 'steel' | 'barCover' | 'barDiameter'>;
 /** Asked of a zone many times over, of few bands and states: each is judged once. */
 const reachedOnly: Partial<Record<Looseness, Partial<Record<DepthBand, boolean>>>> = {};
 
-/** No method gentler than breaking out gets the loose concrete off. */
+/** There is loose concrete, and no method gentler than breaking out gets it off. */
 export const onlyBreakingReaches = ({ depth: band, looseness }: Damage): boolean =>
   ((reachedOnly[looseness] ??= {})[band] ??= methodIds.every(
     (method) =>
@@ -30,8 +30,7 @@ export const onlyBreakingReaches = ({ depth: band, looseness }: Damage): boolean
 /** Whether a method makes a hole here: breaking out does, a jet where nothing gentler reaches or a bar shows. */
 export const makesHole = (method: MethodId, zone: Damage & Pick<Bars, 'steel'>): boolean =>
   method === 'break-out' ||
-  (method === 'water-jet' &&
-    ((zone.looseness !== 'tight' && onlyBreakingReaches(zone)) || showsBar(zone)));
+  (method === 'water-jet' && (onlyBreakingReaches(zone) || showsBar(zone)));
 
 /**
  * Clear space to leave behind a freed bar, mm.
@@ -54,8 +53,7 @@ export function holeRange(
 ): readonly [number, number] {
   const [low, high] =
     zone.depthMm === undefined ? rangeOfBand(zone.depth, thickness) : [zone.depthMm, zone.depthMm];
-  const loose = zone.looseness !== 'tight';
-  const beyond = loose && onlyBreakingReaches(zone) ? valueOf('patch.into-sound') : 0;
+  const beyond = onlyBreakingReaches(zone) ? valueOf('patch.into-sound') : 0;
   const damage = [low + beyond, high + beyond] as const;
   if (!showsBar(zone)) return damage;
   const [thin, thick] = zone.barDiameter
@@ -86,8 +84,7 @@ export function fullDepthHold(
     const half = valueOf('depth.unknown-slab') * valueOf('depth.full-limit');
     const [, deepest] = holeRange('unknown', zone);
     const doubtful = isFloor(site.element) ? deepest >= half : zone.depth === 'over-50';
-    const brokenOut = zone.looseness !== 'tight' && onlyBreakingReaches(zone);
-    return doubtful && (brokenOut || showsBar(zone))
+    return doubtful && (onlyBreakingReaches(zone) || showsBar(zone))
       ? { rule: 'thickness-decides', verdict: 'find-out-first', who: 'crew', figures }
       : null;
   }

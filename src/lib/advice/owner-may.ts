@@ -2,7 +2,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { MethodId } from '$shared/methods';
 import { clearOf, keepClear, type KeptClear } from './keep-clear';
 import { limitsHere, type LimitId } from './owner-limits';
-import { placeOf } from './place';
+import { isSpot } from './place';
 import type { Hold } from './types';
 import type { ZoneAdvice } from './zone-advice';
 
@@ -51,9 +51,9 @@ export function doerOf(site: SiteAnswers, zone: ZoneAnswers, advice: Advised): D
   if (method === 'water-jet') return 'specialist';
   if (limitsHere(site, zone, advice).some((limit) => crewOnly.includes(limit))) return 'crew';
   if (method === 'pressure-wash') return 'owner';
-  const [element = 'slab'] = site.element ?? [];
-  const spot = placeOf(element, zone.area ?? 'unknown', false).endsWith('spot');
-  return method === 'grind' && spot ? 'owner-with-hood' : 'crew';
+  return method === 'grind' && isSpot({ area: zone.area ?? 'unknown' })
+    ? 'owner-with-hood'
+    : 'crew';
 }
 
 /** What an owner may do themselves in this case, in their order. */
@@ -121,9 +121,7 @@ export function whomToCall(
   const into =
     steps.some(({ id }) => cuts.includes(id)) ||
     methods.some((method: MethodId) => cuts.includes(method));
-  const jets =
-    steps.some(({ id }) => id === 'water-jet') ||
-    (methods.length > 0 && methods.every((method) => method === 'water-jet'));
+  const jets = methods.length > 0 && methods.every((method) => method === 'water-jet');
   const hidden = !warnings || [...warnings.yes, ...warnings.maybe].includes('buried-services');
   return [
     ...new Set([

@@ -67,7 +67,7 @@ function rejectAll(
  * @param beyond whether no surface method stands
  */
 const isHeld = ({ wouldDo }: Rejection, verdict: Verdict, beyond: boolean): boolean =>
-  verdict !== 'prepare' && (beyond || (verdict === 'stop' && wouldDo));
+  beyond || (verdict === 'stop' && wouldDo);
 
 /**
  * The hazards of all the work, each once. Before a stop no step is listed, but whoever goes near

@@ -134,9 +134,11 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     if (any) hazards.note(group.dirtAny | any, group);
   }
   const holds = under.holds();
-  // Walls and soffits are one possibility: where both are possible, neither is named.
-  const blurred = possibilities.element.some(({ weight }) => weight > 1);
-  const asTold = (hold: Hold): Hold => (blurred ? withoutElement(hold) : hold);
+  // Walls and soffits are one possibility, and so is any salt: where both are possible, neither is named.
+  const blurred: readonly string[] = (['element', 'salts'] as const).filter((name) =>
+    possibilities[name].some(({ weight }) => weight > 1),
+  );
+  const asTold = (hold: Hold): Hold => (blurred.length ? without(blurred, hold) : hold);
   return {
     possibilities,
     warningSets,
@@ -168,11 +170,11 @@ function noteChoosing(seen: Record<Choosing, number>, more: Record<Choosing, num
   seen.finish |= more.finish;
 }
 
-function withoutElement(hold: Hold): Hold {
+function without(names: readonly string[], hold: Hold): Hold {
   if (!hold.facts) return hold;
   return {
     ...hold,
-    facts: Object.fromEntries(Object.entries(hold.facts).filter(([name]) => name !== 'element')),
+    facts: Object.fromEntries(Object.entries(hold.facts).filter(([name]) => !names.includes(name))),
   };
 }
 

@@ -135,13 +135,14 @@ export class UnderWarnings {
       for (const rule of sure) if (!standing.has(rule)) sure.delete(rule);
       if (!sure.size) break;
     }
-    const certain = byRule(seen.map(({ everywhere }) => everywhere));
-    const any = byRule(seen.map(({ holds }) => holds));
-    const told = (rule: RuleId, all: ReadonlyMap<RuleId, readonly Hold[]>) =>
-      together(all.get(rule) as readonly [Hold, ...Hold[]]);
+    // Who lifts a hold may hang on a warning: of the fewest and of the most both are looked at.
+    const all: ReadonlyMap<RuleId, readonly Hold[]> = byRule(
+      seen.flatMap(({ everywhere, holds }) => [everywhere, holds]),
+    );
+    const told = (rule: RuleId) => together(all.get(rule) as readonly [Hold, ...Hold[]]);
     return {
-      certain: [...sure].map((rule) => told(rule, certain)),
-      possible: [...rules].filter((rule) => !sure.has(rule)).map((rule) => told(rule, any)),
+      certain: [...sure].map(told),
+      possible: [...rules].filter((rule) => !sure.has(rule)).map(told),
     };
   }
 
@@ -162,8 +163,17 @@ function byRule(lists: readonly (readonly Hold[])[]): Map<RuleId, Hold[]> {
   return all;
 }
 
-/** One hold for all of one rule, with only those facts on which they agree. */
-function together([first, ...rest]: readonly [Hold, ...Hold[]]): Hold {
+/**
+ * One hold for all of one rule: as grave as any of them, lifted by an engineer where one may have to,
+ * with only those facts on which they agree.
+ */
+function together(all: readonly [Hold, ...Hold[]]): Hold {
+  const [one, ...rest] = all;
+  const first: Hold = {
+    ...one,
+    verdict: all.some(({ verdict }) => verdict === 'stop') ? 'stop' : one.verdict,
+    who: all.some(({ who }) => who === 'engineer') ? 'engineer' : one.who,
+  };
   if (!first.facts) return first;
   const agreed = Object.entries(first.facts).filter(([name, value]) =>
     rest.every(({ facts }) => facts?.[name] === value),

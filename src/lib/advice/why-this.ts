@@ -30,7 +30,7 @@ const forRemoval: ChoiceReason = ({ demands, rest: method }) => {
   if (looseness === 'hollow')
     return { rule: 'thin-skin-let-go', facts: { method }, figures: ['depth.shallow'] };
   const { place } = demands;
-  if (place !== 'floor' && (method === 'abrasive-blast' || method === 'needle-scale'))
+  if (place !== 'floor')
     return {
       rule: place === 'floor-spot' ? 'hand-tools-here' : 'off-floor-blast',
       // Off floors blasting goes before needles, except on a spot.
@@ -63,7 +63,6 @@ export const choiceReasons: readonly ChoiceReason[] = [
   forRemoval,
   ({ demands }) => demands.place === 'recess' && { rule: 'form-to-fill' },
   ({ demands, rest: method }) =>
-    method !== 'pressure-wash' &&
     method !== 'break-out' &&
     demands.skin !== null && {
       rule: demands.skin === 'dusting' ? 'dusting-is-weak' : 'trowelled-is-closed',

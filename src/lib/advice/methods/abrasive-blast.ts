@@ -6,6 +6,5 @@ import { judge, type MethodRule } from './judge';
  * Source: common practice, no published source; profile from figure `csp.abrasive-blast`.
  */
 export const abrasiveBlast: MethodRule = {
-  id: 'abrasive-blast',
   shortfall: (demands) => judge('abrasive-blast', demands),
 };

@@ -6,6 +6,5 @@ import { judge, type MethodRule } from './judge';
  * Source: common practice, no published source; profile from figure `csp.break-out`.
  */
 export const breakOut: MethodRule = {
-  id: 'break-out',
   shortfall: (demands) => judge('break-out', demands),
 };

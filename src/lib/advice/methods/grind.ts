@@ -6,7 +6,6 @@ import { judge, judgePlace, judgeRemoval, type MethodRule } from './judge';
  * Source: common practice, no published source; profile from figure `csp.grind`.
  */
 export const grind: MethodRule = {
-  id: 'grind',
   shortfall: (demands) =>
     judgePlace('grind', demands) ??
     judgeRemoval('grind', demands) ??

@@ -12,7 +12,6 @@ export interface Shortfall extends Reason {
 
 /** One method as a rule: the first demand it fails, or null when it is sufficient. */
 export interface MethodRule {
-  readonly id: MethodId;
   readonly shortfall: (demands: Demands) => Shortfall | null;
 }
 
@@ -42,8 +41,7 @@ export function judgePlace(method: MethodId, { place }: Demands): Shortfall | nu
     return { demand: 'place', rule: 'no-machine-in-a-hole' };
   if (place === 'floor-spot' && floorsOnly)
     return { demand: 'place', rule: 'too-small-for-machine', figures: ['place.spot'] };
-  if (place !== 'floor' && place !== 'recess' && floorsOnly)
-    return { demand: 'place', rule: 'needs-a-floor' };
+  if (place !== 'floor' && floorsOnly) return { demand: 'place', rule: 'needs-a-floor' };
   if (place === 'off-floor-wide' && byHand.has(method))
     return { demand: 'place', rule: 'too-large-by-hand', figures: ['place.wide'] };
   return null;

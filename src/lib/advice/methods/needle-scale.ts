@@ -5,6 +5,5 @@ import { judge, type MethodRule } from './judge';
  * Source: common practice, no published source; profile from figure `csp.needle-scale`.
  */
 export const needleScale: MethodRule = {
-  id: 'needle-scale',
   shortfall: (demands) => judge('needle-scale', demands),
 };

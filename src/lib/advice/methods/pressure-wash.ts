@@ -6,7 +6,6 @@ import { judge, type MethodRule } from './judge';
  * Source: common practice, no published source.
  */
 export const pressureWash: MethodRule = {
-  id: 'pressure-wash',
   shortfall: (demands) => {
     if (demands.oil) return { demand: 'contaminant', rule: 'washing-spreads-oil' };
     if (demands.stripped) return { demand: 'contaminant', rule: 'washing-after-stripping' };

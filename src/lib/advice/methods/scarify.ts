@@ -14,7 +14,6 @@ import {
  * Source: common practice, no published source; profile from figure `csp.scarify`.
  */
 export const scarify: MethodRule = {
-  id: 'scarify',
   shortfall: (demands) =>
     judgePlace('scarify', demands) ??
     judgeRemoval('scarify', demands) ??

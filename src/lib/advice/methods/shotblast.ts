@@ -7,7 +7,6 @@ import { judge, judgePlace, judgeRemoval, type MethodRule } from './judge';
  * Source: common practice, no published source; profile from figure `csp.shotblast`.
  */
 export const shotblast: MethodRule = {
-  id: 'shotblast',
   shortfall: (demands) =>
     judgePlace('shotblast', demands) ??
     judgeRemoval('shotblast', demands) ??

@@ -6,6 +6,5 @@ import { judge, type MethodRule } from './judge';
  * Source: ACI RAP-14 for the missing microcracks; the rest common practice, no published source.
  */
 export const waterJet: MethodRule = {
-  id: 'water-jet',
   shortfall: (demands) => judge('water-jet', demands),
 };

@@ -87,7 +87,7 @@ const underCoating: readonly StepReason[] = [
 
 /** A crack that is routed is sucked out there and then, and sealed on the same day. */
 const isDusty = ({ site, zone, method }: Situation): boolean =>
-  method !== 'pressure-wash' || chasesCrack(site, zone) || showsBar(zone);
+  method !== 'pressure-wash' || chasesCrack(site, zone);
 
 /**
  * What is washed last: under pressure where the method is that, else a rinse. Under a finish that
@@ -139,7 +139,6 @@ export const stepsAfter: StepReasons = {
   're-sound': [
     (situation) =>
       (uses(situation, 'break-out', 'water-jet') ||
-        showsBar(situation.zone) ||
         chasesCrack(situation.site, situation.zone)) && { rule: 'sound-again' },
   ],
   'blast-clean': [...underCoating, ...skinOff],
@@ -149,9 +148,8 @@ export const stepsAfter: StepReasons = {
       isDusty(situation) &&
       !jetWashes(situation) &&
       !rinsed(situation) && { rule: 'vacuum-twice-no-wash' },
-    (situation) =>
-      hasCoating(situation.zone.contamination) &&
-      isDusty(situation) && { rule: 'coating-debris-apart' },
+    // Washing never takes a coating off, so what took it off left dust.
+    ({ zone }) => hasCoating(zone.contamination) && { rule: 'coating-debris-apart' },
     (situation) =>
       bloomed(situation) &&
       wiped(situation) &&

@@ -80,7 +80,6 @@ const leavesBorder = (method: MethodId, { place }: Pick<Demands, 'place'>): bool
 /** What is told of a method that works a whole face. */
 const facing = (method: MethodId): readonly StepReason[] => [
   ({ zone }) =>
-    method !== 'grind' &&
     zone.looseness !== 'tight' &&
     zone.depth === '3-to-6' && { rule: 'several-passes', figures: ['depth.shallow'] },
   ({ zone }) => zone.looseness !== 'tight' && { rule: 'depth-each-pass' },
@@ -104,7 +103,7 @@ export function borderTool(situation: Situation): 'grinder' | 'bush-hammer' | nu
   if (!zone.border) return null;
   const machine = [method, rest].find((each) => leavesBorder(each, demands));
   if (!machine) return null;
-  return machine === 'grind' && !demands.heavyCoating ? 'grinder' : 'bush-hammer';
+  return machine === 'grind' ? 'grinder' : 'bush-hammer';
 }
 
 const methodSteps: Partial<Record<MethodId, readonly StepReason[]>> = {};
