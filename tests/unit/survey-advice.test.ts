@@ -98,3 +98,53 @@ describe('what the command line says of a drawing', () => {
     expect(drawnJob(bare, surveyOf(bare)).zones[0]?.answers).toEqual(bare.zones[0]?.answers);
   });
 });
+
+describe('the damage that is drawn, where it is worse than what was answered', () => {
+  // Common practice, no source: whoever draws has looked; the worse of two tellings is worked by.
+  const answersOf = (marks: unknown[], of: 'a' | 'b') => {
+    const job = readDrawn({ ...goodDrawing, marks });
+    return drawnJob(job, surveyOf(job)).zones.find(({ id }) => id === of)?.answers;
+  };
+  const spot = (depth?: number) => ({
+    kind: 'spot',
+    corners: rectangle(500, 1000, 400, 500),
+    zone: 'b',
+    ...(depth !== undefined && { depth }),
+  });
+  const line = [
+    [500, 3000],
+    [1500, 3000],
+  ];
+
+  it('counts the deepest spot of the zone, and none that is shallower', () => {
+    expect(answersOf([spot(100), spot(45)], 'b')?.depth).toBe(100);
+    expect(answersOf([spot(20)], 'b')?.depth).toBe(40);
+    expect(answersOf([spot()], 'b')?.depth).toBe(40);
+    expect(answersOf([spot(100)], 'a')?.depth).toBe(2);
+  });
+
+  it('counts the worst crack; one of unknown kind may be any', () => {
+    const crack = (kind?: string) => ({
+      kind: 'crack',
+      line,
+      zone: 'a',
+      ...(kind && { crack: kind }),
+    });
+    expect(answersOf([crack('moving'), crack('hairline')], 'a')?.cracks).toEqual(['moving']);
+    expect(answersOf([crack('hairline')], 'a')?.cracks).toEqual(['open']);
+    expect(answersOf([crack('hairline')], 'b')?.cracks).toEqual(['none']);
+    expect(answersOf([crack()], 'a')?.cracks).toEqual(['open', 'crumbling', 'moving']);
+  });
+
+  it('counts a bar that shows', () => {
+    const bar = { kind: 'bar', line, zone: 'a' };
+    expect(answersOf([], 'a')?.steel).toEqual(['none-seen']);
+    expect(answersOf([bar], 'a')?.steel).toEqual(['exposed', 'corroded']);
+  });
+
+  it('reaches verdict and owner’s amounts alike: a spot past half the slab stops it', () => {
+    const job = readDrawn({ ...goodDrawing, marks: [spot(100)] });
+    const held = planJob(job).held.find(({ id }) => id === 'b');
+    expect(held?.holds.map(({ rule }) => rule)).toContain('full-depth');
+  });
+});

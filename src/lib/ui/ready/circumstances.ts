@@ -4,7 +4,6 @@ import type { Job, Zone } from '$lib/answers/job';
 import type { CheckResult } from '$lib/answers/readiness-record';
 import { choicesOf } from '$lib/answers/questions';
 import { needsOf } from '$lib/readiness/open-needs';
-import { zoneAsDrawn } from '$lib/survey/zone-as-drawn';
 import type { ZoneCircumstances } from '$lib/readiness/zone';
 import { adviseTried } from '$lib/trial/chain';
 import type { OwnFigures } from '$shared/figures';
@@ -22,22 +21,27 @@ const remembered = new WeakMap<
     readonly trial: Zone['trial'];
     readonly chloride: CheckResult | undefined;
     readonly own: OwnFigures | undefined;
-    readonly survey: Job['survey'];
+    readonly drawing: Job['survey'];
     readonly found: Fixed;
   }
 >();
 
 /** What a zone of a job is judged by, but for the time, which runs on. Worked out once for the same answers. */
-export function circumstancesOf(job: Job, zone: Zone): Fixed {
-  const { site, own, survey } = job;
+export function circumstancesOf({ site, own, survey }: Job, zone: Zone, drawn: Zone = zone): Fixed {
   const { answers, trial } = zone;
   // Of what is typed here the advice hangs on this alone.
   const chloride = zone.readiness?.results.chloride;
+  const drawing = drawn === zone ? undefined : survey;
   const last = remembered.get(answers);
-  const same = last && last.site === site && last.trial === trial && last.own === own && last.survey === survey;
+  const same =
+    last &&
+    last.site === site &&
+    last.trial === trial &&
+    last.own === own &&
+    last.drawing === drawing;
   if (same && last.chloride === chloride) return last.found;
-  const found = circumstances(site, zoneAsDrawn(job, zone), own);
-  remembered.set(answers, { site, trial, chloride, own, survey, found });
+  const found = circumstances(site, drawn, own);
+  remembered.set(answers, { site, trial, chloride, own, drawing, found });
   return found;
 }
 
