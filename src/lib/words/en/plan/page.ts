@@ -55,8 +55,8 @@ export const planPageWords = {
   },
   waits: 'Only once this is cleared',
   callFirst: 'Call before day 1',
-  callNobody:
-    'No engineer or laboratory is needed before day 1. Have cables and pipes marked days ahead.',
+  callNobody: 'No engineer or laboratory is needed before day 1.',
+  markAhead: 'Have cables and pipes marked days ahead.',
   measureFirst: (zones: string) => `Measure yourselves before you begin there: ${zones}.`,
   order: {
     title: 'Order of work',
