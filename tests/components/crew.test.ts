@@ -91,7 +91,7 @@ describe('a day of the plan', () => {
 // Common practice, no source: what is not counted is said, or "nothing" would stand for it.
 describe('what a day leaves out', () => {
   it('a day on which something is placed says that its tools are not counted', async () => {
-    await open(demoJob('community-hall-forecourt'), '2');
+    await open(demoJob('community-hall-forecourt'), '3');
     expect(screen.getByText(/not counted here: Cover it/)).toBeInTheDocument();
   });
 

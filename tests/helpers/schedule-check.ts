@@ -83,7 +83,7 @@ export function faultsOf({ tasks, schedule }: Plan, off = (_day: number) => fals
       .sort((one, other) => moment(one.from) - moment(other.from) || one.to - other.to);
     here.forEach(({ task, from }, index) => {
       if (index && (here[index - 1]?.to ?? 0) > from + slack) say(`${zone}: two things at once`);
-      if (!needsDry.includes(task.step)) return;
+      if (task.step !== 'check-ready' && !needsDry.includes(task.step)) return;
       const lastDry = here.findLastIndex(
         (each, place) => place < index && needsDry.includes(each.task.step),
       );

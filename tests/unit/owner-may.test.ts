@@ -32,6 +32,15 @@ describe('who does it', () => {
     expect(whomToCall({ warnings: { yes: [], maybe: [] } }, either)).toEqual([]);
   });
 
+  it('calls who marks ducts before a machine goes over a floor that has them, not before a wash', () => {
+    const advised = { holds: [], possibleHolds: [], steps: [] };
+    const called = (method: 'scarify' | 'pressure-wash', yes: 'buried-services'[]) =>
+      whomToCall({ warnings: { yes, maybe: [] } }, { ...advised, methods: [method] });
+    expect(called('scarify', ['buried-services'])).toEqual(['locator']);
+    expect(called('scarify', [])).toEqual([]);
+    expect(called('pressure-wash', ['buried-services'])).toEqual([]);
+  });
+
   it.each<[string, SiteAnswers, ZoneAnswers, string | null]>([
     ['a mossy patio is washed by its owner', {}, growth, 'owner'],
     ['a suspended deck is not', { element: ['suspended-steps'] }, growth, 'crew'],

@@ -80,6 +80,10 @@ describe('drying', () => {
       for (const wet of [
         'degrease',
         'saw-cut',
+        // Hammers have water at the point: OSHA 1926.1153, table 1, and the settings of this site.
+        'break-out',
+        'chase-crack',
+        'free-bar',
         'pressure-wash',
         'final-wash',
         'water-jet',
@@ -87,9 +91,16 @@ describe('drying', () => {
         expect(dryingBefore(step, ['make-safe', wet, 'vacuum'], true), `${step} ${wet}`).toEqual({
           ...{ after: wet, figure: 'dry.before-blasting' },
         });
-    expect(dryingBefore('grind', ['degrease', 'saw-cut', 'break-out'], true)?.after).toBe(
-      'saw-cut',
-    );
+    expect(
+      dryingBefore('blast-clean', ['degrease', 'saw-cut', 'break-out', 're-sound'], true)?.after,
+    ).toBe('break-out');
+  });
+  it('is waited for by the checks after a wash, whatever goes on: drop and tape want it dry', () => {
+    for (const dryFinish of [true, false])
+      expect(dryingBefore('check-ready', ['vacuum', 'final-wash'], dryFinish)).toEqual({
+        ...{ after: 'final-wash', figure: 'dry.before-blasting' },
+      });
+    expect(dryingBefore('check-ready', ['saw-cut', 'shotblast', 'vacuum'], true)).toBeUndefined();
   });
   it('takes as long as under a coating in a crack, and before a finish that wants it dry', () => {
     const slow = { after: 'final-wash', figure: 'dry.before-coating' };

@@ -4,6 +4,33 @@ import { passesTerm } from '$lib/plan/passes';
 import { endsOf, quantitiesWith, reach, workOf } from '../helpers/zone-work';
 const near = (values: readonly number[]) => values.map((value) => Math.round(value * 1e9) / 1e9);
 
+// 1/8 in, 3.2 mm: what shotblasting is typically used to (Concrete Construction); with cutters common practice.
+describe('passes before anything was tried', () => {
+  const passes = (method: string, answers: object, own?: object) =>
+    passesTerm(workOf({ method, tried: [] }, answers), own)?.span ?? null;
+  it('are as many as the depth takes at the deepest pass of the machine', () => {
+    for (const method of ['scarify', 'shotblast']) {
+      expect(passes(method, { depth: 3.2 }), method).toBeNull();
+      expect(passes(method, { depth: 4 }), method).toEqual([2, 2]);
+      expect(passes(method, { depth: 6.4 }), method).toEqual([2, 2]);
+      expect(passes(method, { depth: ['under-3', '3-to-6'] }), method).toEqual([1, 2]);
+    }
+    expect(passes('shotblast', { depth: 4 }, { 'shotblast.pass': 1.5 })).toEqual([3, 3]);
+  });
+  it('are not counted on firm concrete, at an unknown depth, or by other methods', () => {
+    expect(passes('shotblast', { depth: 4, looseness: ['tight'] })).toBeNull();
+    expect(passes('shotblast', { depth: undefined })).toBeNull();
+    expect(passes('grind', { depth: 4 })).toBeNull();
+    expect(passes('pressure-wash', { depth: 4 })).toBeNull();
+  });
+  it('make it take twice as long: 30 m2 at 15 m2/h in two passes are 4 hours', () => {
+    const area = quantitiesWith({ area: reach('m2', [30, 30, 30]) });
+    const work = workOf({ method: 'shotblast' }, { depth: 4 });
+    expect(endsOf(hoursOf('shotblast', work, area))).toEqual([2, 4, 8]);
+    expect(endsOf(hoursOf('shotblast', work, area, { 'rate.shotblast': 10 }))).toEqual([3, 3, 3]);
+  });
+});
+
 describe('passes that a square metre tried has shown', () => {
   const patch = { passes: 2, depths: [4, 6], area: 1, notch: 1 };
   const passes = (change: object, answers: object = {}, own?: object) =>
@@ -29,8 +56,7 @@ describe('passes that a square metre tried has shown', () => {
     expect((ranged?.typical ?? 0) / (term?.typical ?? 1)).toBeCloseTo(13.2 / 30, 1);
     expect(ranged?.span[0]).toBeCloseTo(Math.max(2, (low * 6.4) / 30), 1);
   });
-  it('are none before a patch, nor where a method does not go by passes', () => {
-    expect(passes({ tried: [] })).toBeNull();
+  it('are none where a method does not go by passes', () => {
     expect(passes({ method: 'break-out' })).toBeNull();
   });
   it('make the hours of the main method as many times as long, unless the rate is the reader’s', () => {

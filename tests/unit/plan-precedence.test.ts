@@ -44,8 +44,11 @@ const before: Readonly<Partial<Record<StepId, Readonly<Record<string, string>>>>
         ...{ 'oil-driven-in': 'degrease', 'hides-concrete': hiding },
         'mark-before-machines': 'sound-and-mark',
         ...(step !== 'edge-work' && { 'tap-before-cutting': 'tap-crack' }),
-        'slurry-before-cleaning': 'saw-cut',
-        'dirty-before-clean': `${hammers} re-sound ${jet}`,
+        // What wets a floor is done before any of it is blasted: shot and grit need it dry.
+        ...(grit.split(' ').includes(step)
+          ? { 'wet-before-dry': `saw-cut ${hammers} ${jet}` }
+          : { 'slurry-before-cleaning': 'saw-cut', 'dirty-before-clean': `${hammers} ${jet}` }),
+        'dull-off-first': 're-sound',
         ...(step === 'edge-work' && { 'edges-with-the-machine': 'scarify grind' }),
         ...(grit.split(' ').includes(step) && { 'cut-before-blasting': `${cutters} edge-work` }),
         ...(step === 'blast-clean' && { 'bruises-off-last': 'shotblast abrasive-blast' }),
@@ -176,6 +179,11 @@ describe('one numbering for list, chart and days', () => {
       { step: 'break-out', why: 'dust-at-one-go' },
     ]);
     expect(after(step('scarify', 'a'), step('shotblast', 'b'))).toEqual([]);
+    // Water runs on: no shot beside a wet saw or hammer on the same floor.
+    for (const wet of ['saw-cut', 'break-out', 'chase-crack', 'water-jet'] as const)
+      expect(after(step(wet, 'a'), step('shotblast', 'b'))).toEqual([
+        { step: wet, why: 'wet-before-dry' },
+      ]);
     expect(after(step('scarify', 'a', 'b'), step('shotblast', 'b', 'c'))).toEqual([
       { step: 'scarify', why: 'cut-before-blasting' },
     ]);

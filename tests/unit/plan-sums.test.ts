@@ -94,7 +94,8 @@ describe('a sum', () => {
   it('of what arises is null where nothing does, and the part itself where one does', () => {
     expect(together('m2', [null, null])).toBeNull();
     expect(together('m2', [null, one])).toBe(one);
-    expect(together('m2', [one, null, other])).toEqual(sum('m2', [one, other]));
+    const both = [one, other];
+    expect(together('m2', [one, null, other])).toEqual({ ...sum('m2', both), added: both });
   });
   it('can stand in a working as one factor, where its own was lost', () => {
     const added: Amount = { span: [4, 9], typical: 5.5, unit: 'm3', working: [] };

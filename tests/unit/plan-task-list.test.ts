@@ -125,7 +125,7 @@ describe('the tasks of a job', () => {
     const drying = { low: 12, typical: 24, high: 48 };
     expect(waits(['saw-cut', 'break-out', 'blast-clean', 'shotblast'])).toEqual([
       ...[undefined, undefined],
-      { hours: drying, after: 'saw-cut', figure: 'dry.before-blasting' },
+      { hours: drying, after: 'break-out', figure: 'dry.before-blasting' },
       undefined,
     ]);
     expect(

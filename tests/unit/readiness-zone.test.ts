@@ -81,6 +81,18 @@ describe('a zone', () => {
     expect(readiness.state).toBe('ready');
   });
 
+  it('is not ready by what was found before the method changed', () => {
+    const taken: ReadinessRecord = {
+      ...allGood,
+      results: { ...allGood.results, sounding: { readings: ['clear'], under: ['shotblast', '4'] } },
+    };
+    expect(judgeZone(taken, { ...around, under: ['shotblast', '4'] }).state).toBe('ready');
+    const now = { ...around, under: ['break-out', '40'] };
+    expect(judgeZone(taken, now).state).toBe('not-yet-checked');
+    expect(verdict(taken, 'sounding', now)?.rule).toBe('taken-before');
+    expect(verdict(taken, 'profile', now)?.rule).toBe('passed');
+  });
+
   it('is not yet checked before anything is typed', () => {
     expect(judgeZone({ seed: 7, results: {} }, around).state).toBe('not-yet-checked');
   });

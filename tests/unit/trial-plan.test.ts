@@ -44,7 +44,8 @@ describe('a rate learnt from a test patch', () => {
     // 0.745 of the way, on logarithms; and a second pass halves it (figure `rate.shotblast`).
     const before = shotOf(job, 'z0');
     const after = shotOf(withTrial(job, [patch]), 'z0');
-    expect(typicalOf(before.labour)).toBeCloseTo(60 / 15, 6);
+    // 4 mm is deeper than one pass takes, 3.2 mm: two.
+    expect(typicalOf(before.labour)).toBeCloseTo((2 * 60) / 15, 6);
     expect(60 / typicalOf(after.labour)).toBeCloseTo((15 * (12 / 15) ** 0.745) / 2, 1);
     expect(after.labour.span[1] / after.labour.span[0]).toBeLessThan(2.2);
     expect(shotOf(withTrial(job, [patch]), 'z1')).toEqual(shotOf(job, 'z1'));
@@ -65,9 +66,9 @@ describe('a rate learnt from a test patch', () => {
     expect(term?.typical).toBeCloseTo(4.8 / 2.87, 2);
     expect(term?.span[0]).toBe(1);
     expect(term?.span[1]).toBeCloseTo((6.4 / 2.87) * 1.42, 1);
-    // A patch as deep as the damage has shown how many it takes, and a table has no passes.
+    // A patch as deep as the damage has shown how many it takes; before, the setting tells: 3.2 mm a pass.
     expect(passes(withTrial(job, [patch]))?.span).toEqual([2, 2]);
-    expect(passes(banded)).toBeUndefined();
+    expect(passes(banded)?.span).toEqual([1, 2]);
     // Hours follow: as many passes, each at the rate of one.
     const { labour } = shotOf(withTrial(banded, [once]), 'z0');
     expect(typicalOf(labour)).toBeCloseTo(((4.8 / 2.87) * 60) / (15 * (12 / 15) ** 0.745), 1);

@@ -101,12 +101,16 @@ const cuts: readonly string[] = [
   'water-jet',
 ];
 
+/** Machines that go over all of a floor, its ducts and lids with it. */
+const overall: readonly string[] = ['scarify', 'grind', 'needle-scale', 'shotblast', 'edge-work'];
+
 /** Somebody who is called before the work; a jetting crew comes with its own people and machine. */
 export type Called = Hold['who'] | 'jetting-crew';
 
 /**
  * Who is called before the work, gravest first: who lifts a hold, who may have to come, where
- * something is cut or broken and cables or pipes may lie there, who marks them, and who jets with water.
+ * something is cut or broken and cables or pipes may lie there, or they do and a machine goes over
+ * them, who marks them, and who jets with water.
  */
 export function whomToCall(
   { warnings }: SiteAnswers,
@@ -118,15 +122,17 @@ export function whomToCall(
   }: Pick<ZoneAdvice, 'holds' | 'possibleHolds' | 'steps' | 'methods'>,
 ): Called[] {
   const needed = [...holds, ...possibleHolds.filter(({ verdict }) => verdict === 'stop')];
-  const into =
-    steps.some(({ id }) => cuts.includes(id)) ||
-    methods.some((method: MethodId) => cuts.includes(method));
+  const does = (some: readonly string[]) =>
+    steps.some(({ id }) => some.includes(id)) ||
+    methods.some((method: MethodId) => some.includes(method));
   const jets = methods.length > 0 && methods.every((method) => method === 'water-jet');
   const hidden = !warnings || [...warnings.yes, ...warnings.maybe].includes('buried-services');
+  const ticked = !!warnings?.yes.includes('buried-services');
+  const marks = (hidden && does(cuts)) || (ticked && does(overall));
   return [
     ...new Set([
       ...needed.map(({ who }) => who),
-      ...(into && hidden ? (['locator'] as const) : []),
+      ...(marks ? (['locator'] as const) : []),
       ...(jets ? (['jetting-crew'] as const) : []),
     ]),
   ];

@@ -24,6 +24,20 @@ export const saltMark = (value: number, tendons: boolean, own?: OwnFigures): Sal
 export const mayHoldTendons = ({ warnings }: SiteAnswers): boolean =>
   !warnings || [...warnings.yes, ...warnings.maybe].includes('tendons-possible');
 
+/** What a laboratory found at the steel of a zone; what is not a number is not read. */
+const samplesOf = ({ readiness }: Pick<Zone, 'readiness'>) =>
+  (readiness?.results.chloride?.readings ?? []).filter((each) => each !== '');
+
+/** Whether one sample has so much salt that an engineer has to judge it. */
+export const saltInDoubt = (
+  site: SiteAnswers,
+  zone: Pick<Zone, 'readiness'>,
+  own?: OwnFigures,
+): boolean =>
+  samplesOf(zone).some(
+    (value) => typeof value === 'number' && saltMark(value, mayHoldTendons(site), own) !== 'pass',
+  );
+
 /**
  * The site as the steel of one zone has it: where salt reaches the concrete but a laboratory found
  * little at the steel, in as many samples as are asked for, salt is not what rusts it. What the
@@ -32,10 +46,10 @@ export const mayHoldTendons = ({ warnings }: SiteAnswers): boolean =>
  */
 export function siteMeasured(
   site: SiteAnswers,
-  { readiness }: Pick<Zone, 'readiness'>,
+  zone: Pick<Zone, 'readiness'>,
   own?: OwnFigures,
 ): SiteAnswers {
-  const samples = (readiness?.results.chloride?.readings ?? []).filter((each) => each !== '');
+  const samples = samplesOf(zone);
   const tendons = mayHoldTendons(site);
   const low = samples.every(
     (value) => typeof value === 'number' && value >= 0 && saltMark(value, tendons, own) === 'pass',

@@ -39,7 +39,12 @@ export type Reading = number | string;
 /** A number in engine units, or text that could not be read. */
 export type Entry = number | string;
 
-export interface CheckResult {
+/** The method, depth and looseness that the results were taken under; absent in older records. */
+interface Taken {
+  readonly under?: readonly string[];
+}
+
+export interface CheckResult extends Taken {
   readonly readings: readonly Reading[];
   /** Circumstances a reading is judged by: `cover` mm, `rinse` pH, `aggregate` mm, `air` C, `humidity` percent. */
   readonly given?: Readonly<Partial<Record<GivenId, Entry>>>;
@@ -83,7 +88,7 @@ export interface Requirement {
   readonly least?: Entry;
 }
 
-export interface PullOffRecord {
+export interface PullOffRecord extends Taken {
   readonly tests: readonly PullOffTest[];
   readonly requirement?: Requirement;
 }

@@ -10,6 +10,7 @@ import {
   type ReadinessRecord,
   type Requirement,
 } from '$lib/answers/readiness-record';
+import { choicesOf } from '$lib/answers/questions';
 import { rangeOf } from '$shared/figures';
 import { entry, list, name, object, picked, unique, whole } from './shapes';
 
@@ -25,9 +26,15 @@ const each = <const K extends string, T>(keys: readonly K[], shape: v.GenericSch
 const rows = rangeOf('limit.tests')[1];
 const check = picked(checkIds, { id: 'names', choices: checkIds });
 
+/** A method, and each band and kind of damage it may have had to take off. */
+const under = v.exactOptional(
+  list(name, 1 + choicesOf('depth').length + choicesOf('looseness').length),
+);
+
 const result: v.GenericSchema<CheckResult, CheckResult> = object({
   readings: list(entry, rows),
   given: v.exactOptional(each(givenIds, entry)),
+  under,
 });
 
 const test: v.GenericSchema<PullOffTest, PullOffTest> = object({
@@ -60,7 +67,7 @@ export const readinessShape: v.GenericSchema<ReadinessRecord, ReadinessRecord> =
   asked: v.exactOptional(v.pipe(list(check, checkIds.length), unique())),
   results: each(checkIds, result),
   pullOff: v.exactOptional(
-    object({ tests: list(test, rows), requirement: v.exactOptional(requirement) }),
+    object({ tests: list(test, rows), requirement: v.exactOptional(requirement), under }),
   ),
   clock: v.exactOptional(clock),
   by: v.exactOptional(name),

@@ -59,6 +59,21 @@ export interface Term {
   readonly fromPatch?: true;
 }
 
+/** Patches told by the hollow area alone: at the least one square, at the most many spots and a rest. */
+export interface Ground {
+  readonly of: 'area' | 'perimeter';
+  /** Hollow, m2. */
+  readonly area: number;
+  /** Past the damage, least and most, mm. */
+  readonly past: Span;
+  /** Of it in spots, m2, so many of them, each so long on a side, m. */
+  readonly inSpots: number;
+  readonly spots: number;
+  readonly side: number;
+  /** Times the patches are larger than the spots. */
+  readonly times: number;
+}
+
 /** A number with its working, or what is missing to work it out. Never zero for want of knowing. */
 export type Amount =
   | {
@@ -67,6 +82,10 @@ export type Amount =
       readonly typical?: number;
       readonly unit: Unit;
       readonly working: readonly Term[];
+      /** What it was added up from, where that is not told zone by zone. */
+      readonly added?: readonly Amount[];
+      /** How the ground of patches nobody has drawn was worked out, at its two ends. */
+      readonly ground?: Ground;
     }
   | { readonly missing: readonly QuestionId[]; readonly unit: Unit };
 
@@ -122,9 +141,18 @@ export function sum(unit: Unit, amounts: readonly Amount[]): Amount {
     typical: known.reduce((total, amount) => total + typicalOf(amount), 0),
     unit,
     // A sum shows its parts zone by zone; only a single part keeps its own working.
-    working: known.length === 1 ? (known[0]?.working ?? []) : [],
+    working: [],
+    ...(known.length === 1 && workingOf(known[0])),
   };
 }
+
+/** How an amount came about, whichever way that is told. */
+const workingOf = (amount: Extract<Amount, { span: Span }> | undefined) =>
+  amount && {
+    working: amount.working,
+    ...(amount.added && { added: amount.added }),
+    ...(amount.ground && { ground: amount.ground }),
+  };
 
 /** The amount as one factor of what follows from it, where its own working was lost in a sum. */
 export function asFactor(what: TermId, amount: Amount): Amount {
@@ -161,7 +189,9 @@ export function wasteTerm(figure: FigureId, own?: OwnFigures): Term {
 export function together(unit: Amount['unit'], parts: readonly (Amount | null)[]): Amount | null {
   const there = parts.flatMap((part) => part ?? []);
   const [only] = there;
-  return there.length > 1 ? sum(unit, there) : (only ?? null);
+  if (there.length < 2) return only ?? null;
+  const all = sum(unit, there);
+  return isKnown(all) ? { ...all, added: there } : all;
 }
 
 /** Pieces are bought whole: both ends, and the usual, go up to the next. */

@@ -11,8 +11,9 @@ export interface Drying {
 
 /**
  * Whether a step of a zone has to wait until what was wetted there has dried: dry tools, a sealant in
- * a crack, and a finish that wants it dry. Where nothing was wetted since it was last dry, nothing
- * waits. Source: common practice, no published source.
+ * a crack, checks by drop and tape, which a washed surface passes only once it is dry again, and a
+ * finish that wants it dry. Where nothing was wetted since it was last dry, nothing waits.
+ * Source: common practice, no published source.
  * @param before the steps of the same zone that come first, in order
  */
 export function dryingBefore(
@@ -21,7 +22,7 @@ export function dryingBefore(
   dryFinish: boolean,
 ): Drying | undefined {
   const finish = step === 'wet-or-dry' && dryFinish;
-  if (!finish && !needsDry.includes(step)) return undefined;
+  if (!finish && step !== 'check-ready' && !needsDry.includes(step)) return undefined;
   const since = before.slice(before.findLastIndex((each) => needsDry.includes(each)) + 1);
   const after = since.findLast((each) => wets.includes(each));
   // A crack holds water as long as the slab under a coating does.

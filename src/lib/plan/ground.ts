@@ -1,6 +1,14 @@
 import { rangeOf, valueOf, type FigureId, type OwnFigures } from '$shared/figures';
-import { squarePatch } from '$lib/survey/patches';
-import { isKnown, product, typicalOf, type Amount, type Span, type Term } from './amount';
+import { pastDamage, squarePatch } from '$lib/survey/patches';
+import {
+  isKnown,
+  product,
+  typicalOf,
+  type Amount,
+  type Ground,
+  type Span,
+  type Term,
+} from './amount';
 import { stripOf } from './bars';
 import type { Quantities } from './quantities';
 import type { ZoneWork } from './zone-work';
@@ -47,17 +55,31 @@ function groundFromArea(area: number, { frost, whole }: ZoneWork, own?: OwnFigur
     square.perimeter[1],
     spots * spot.perimeter[1] + (area > inSpots ? inOne.perimeter[1] : 0),
   );
+  // Told where the two formulas are all of it: whole spots, and no end of the surface.
+  const rest = area - inSpots;
+  const plain = area >= side ** 2 && (rest === 0 || rest >= side ** 2);
+  const told = (of: Ground['of'], formula: boolean) =>
+    plain && formula
+      ? {
+          ground: {
+            ...{ of, area, past: pastDamage(frost, own), inSpots, spots, side },
+            times: rangeOf('patch.scattered', own)[1],
+          },
+        }
+      : {};
   return {
-    area: scatteredAmount(
-      'm2',
-      [Math.min(square.area[0], most), most],
-      ['patch.scattered', 'patch-area'],
-    ),
-    perimeter: scatteredAmount(
-      'm',
-      [square.perimeter[0], round],
-      ['patch.scattered-spot', 'perimeter'],
-    ),
+    area: {
+      ...scatteredAmount(
+        'm2',
+        [Math.min(square.area[0], most), most],
+        ['patch.scattered', 'patch-area'],
+      ),
+      ...told('area', most === scattered),
+    },
+    perimeter: {
+      ...scatteredAmount('m', [square.perimeter[0], round], ['patch.scattered-spot', 'perimeter']),
+      ...told('perimeter', round > square.perimeter[1]),
+    },
   };
 }
 

@@ -13,6 +13,8 @@ export const orderRules = [
   'bars-once-they-show',
   'slurry-before-cleaning',
   'sound-what-is-left',
+  'wet-before-dry',
+  'dull-off-first',
   'dirty-before-clean',
   'edges-with-the-machine',
   'cut-before-blasting',
@@ -84,16 +86,18 @@ export const precedence: readonly {
     after: ['break-out', 'water-jet', 'free-bar'],
     why: 'edge-before-breaking',
   },
+  { before: ['saw-cut', ...breaking, 'water-jet'], after: blasting, why: 'wet-before-dry' },
   {
     before: ['saw-cut'],
-    after: [...cutting, 'edge-work', ...blasting, 'pressure-wash'],
+    after: [...cutting, 'edge-work', 'pressure-wash'],
     why: 'slurry-before-cleaning',
   },
   { before: ['break-out'], after: ['free-bar'], why: 'bars-once-they-show' },
   { before: [...breaking, 'water-jet'], after: ['re-sound'], why: 'sound-what-is-left' },
+  { before: ['re-sound'], after: [...cutting, 'edge-work', ...blasting], why: 'dull-off-first' },
   {
-    before: [...breaking, 're-sound', 'water-jet'],
-    after: [...cutting, 'edge-work', ...blasting],
+    before: [...breaking, 'water-jet'],
+    after: [...cutting, 'edge-work'],
     why: 'dirty-before-clean',
   },
   { before: ['scarify', 'grind'], after: ['edge-work'], why: 'edges-with-the-machine' },
@@ -124,16 +128,21 @@ export const precedence: readonly {
 ];
 
 /**
- * Steps that leave the surface wet, and steps that need it dry: shot and grit, tools whose dust is
- * drawn off dry, and a sealant in its groove. Source: common practice, no published source.
+ * Steps that leave the surface wet: hammers are worked with water at the point (figure
+ * `water.at-hammer`). Source: common practice, no published source.
  */
 export const wets: readonly StepId[] = [
   'degrease',
   'saw-cut',
+  ...breaking,
   'pressure-wash',
   'final-wash',
   'water-jet',
 ];
+/**
+ * Work that needs the surface dry: shot and grit, tools whose dust is drawn off dry, and a sealant in
+ * its groove. Source: common practice, no published source.
+ */
 export const needsDry: readonly StepId[] = [
   ...blasting,
   'grind',

@@ -22,9 +22,10 @@ export interface Placed {
 /** Which end of every range is laid. */
 export type End = keyof Reach;
 
-/** Precedences that hold over all zones: dirt and dust of one zone reach the next. The others hold in a zone. */
+/** Precedences that hold over all zones: water, dirt and dust of one zone reach the next. The others hold in a zone. */
 export const everywhere: readonly OrderRule[] = [
   'safe-first',
+  'wet-before-dry',
   'dust-at-one-go',
   'dust-before-water',
   'wash-last',

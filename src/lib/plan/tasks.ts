@@ -200,10 +200,10 @@ export function tasksOf(
             lasting: { ...times(reachOf(cure, own), hoursInDay), figure: cure },
           }),
           ...(wait && { wait }),
-          leaves: wets.includes(step)
-            ? 'wet'
-            : rough.includes(step)
-              ? 'rough'
+          leaves: rough.includes(step)
+            ? 'rough'
+            : wets.includes(step)
+              ? 'wet'
               : toolFacts[tool.tool].dust && step !== 'vacuum' && step !== 'last-clean'
                 ? 'dusty'
                 : null,

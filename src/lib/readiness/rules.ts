@@ -43,6 +43,7 @@ export type NeedRule = (typeof needRules)[number];
 export const verdictRules = [
   'passed',
   'nothing-entered',
+  'taken-before',
   'too-few',
   'fix-entries',
   'held',

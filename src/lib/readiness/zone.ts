@@ -11,6 +11,7 @@ import { redoFor } from './redo';
 import { askedBy, type Asked } from './requirement';
 import type { CheckVerdict, Problem, ReadyState } from './rules';
 import { countFor, type Count } from './sampling';
+import { takenBefore, type Under } from './taken';
 
 /** What a zone is judged by besides its record. */
 export interface ZoneCircumstances {
@@ -21,6 +22,8 @@ export interface ZoneCircumstances {
   readonly floor: boolean;
   /** The advice stops the work, or waits for something: nothing may be covered yet. */
   readonly held: boolean;
+  /** The work it was prepared by; absent where nobody asks when results were taken. */
+  readonly under?: Under;
   /** Date and time, ISO 8601. */
   readonly now: string;
   readonly own?: OwnFigures;
@@ -84,6 +87,8 @@ export function judgeZone(record: ReadinessRecord, around: ZoneCircumstances): Z
       const result = record.results[check];
       finding = judgeReadings(check, result, wanted?.tests ?? null, context, problems);
     }
+    if (hasEntries(record, check) && takenBefore(record, check, around.under))
+      finding = { state: 'not-yet-checked', rule: 'taken-before' };
     return {
       need,
       wanted,

@@ -4,7 +4,7 @@ import type { Plan } from '$lib/plan/plan';
 import { valueOf, type OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
-import { earsFor, mostWithBoth, takenOffBy } from './ears';
+import { earsFor, mostWithBoth, peopleWithBoth, takenOffBy } from './ears';
 import { crewDaysOf, type CrewPlan } from './from-plan';
 import { heardFrom } from './noise';
 import { noiseAim, type NoiseLimitId } from './noise-limits';
@@ -67,7 +67,7 @@ export function earsOver(
         all.filter((other) => other !== tasks),
         own,
       );
-      return { first, last, all, tasks, part: usualPart(tasks, beside, limit, own) };
+      return { first, last, all, tasks, beside, part: usualPart(tasks, beside, limit, own) };
     });
   });
   const over = each.filter(
@@ -110,6 +110,6 @@ export function earsOver(
     needed: earsFor(worst.part, limit, own).needed,
     takenOff: takenOffBy(own).both,
     most: mayHave(worst.part, loud),
-    people: Math.ceil(whole / most - 1e-9),
+    people: peopleWithBoth(whole, usualPart([], worst.beside, limit, own), limit, own),
   };
 }

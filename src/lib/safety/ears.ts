@@ -26,6 +26,21 @@ export function earsFor(part: number, limit: NoiseLimitId, own?: OwnFigures): Ea
   return { needed, by: needed <= one ? 'one' : needed <= both ? 'both' : 'neither' };
 }
 
+/**
+ * Fewest people whose equal turns at all the loud work of a day would do with both worn.
+ * @param whole parts of the limit that the work of all takes
+ * @param beside parts that are heard from others’ machines all the same; not counted where they alone are too much
+ */
+export function peopleWithBoth(
+  whole: number,
+  beside: number,
+  limit: NoiseLimitId,
+  own?: OwnFigures,
+): number {
+  const most = mostWithBoth(limit, own);
+  return Math.ceil(whole / (beside < most ? most - beside : most) - 1e-9);
+}
+
 /** How many times a limit a day may take at the most, plugs and muffs worn together. */
 export const mostWithBoth = (limit: NoiseLimitId, own?: OwnFigures): number =>
   partOf(limit, dayLevel(limit, 1, own) + takenOffBy(own).both, valueOf('noise.day', own), own);

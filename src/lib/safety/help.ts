@@ -3,7 +3,7 @@ import type { OwnFigures } from '$shared/figures';
 import type { MethodId, StepId } from '$shared/methods';
 import { toolsOf, type ToolId } from '$shared/tools';
 import { passes } from './bounds';
-import { earsFor, type Ears } from './ears';
+import { earsFor, peopleWithBoth, type Ears } from './ears';
 import type { NoiseLimitId } from './noise-limits';
 import { usualPart } from './noise-usual';
 import { levelOf, vibrationOf } from './tasks';
@@ -115,7 +115,14 @@ export function helpOf(
   };
   const most = Math.max(mostPeople, 2 * crew);
   const needed = Math.ceil(usedUp(all, limit, own).most / Math.max(1e-9, 1 - beside) - 1e-9);
-  const people = beside < 1 ? Math.min(most, Math.max(2, crew, needed)) : most;
+  // Too loud even with both worn, and no number of people here keeps bare ears under: as many as do
+  // with both, as the plan counts them.
+  const loud = before.of === 'noise' && earsFor(before.noise, limit, own).by === 'neither';
+  const wanted =
+    loud && (needed > most || beside >= 1)
+      ? peopleWithBoth(usedUp(all, limit, own).noise, beside, limit, own)
+      : needed;
+  const people = beside < 1 || loud ? Math.min(most, Math.max(2, crew, wanted)) : most;
   offer({ change: 'people', people, crew }, usedUp(all, limit, own, beside, people));
   for (const task of tasks)
     for (const to of otherMethods[task.step] ?? []) {

@@ -2,6 +2,7 @@ import { isOpen, type Answer } from '$lib/answers/answers';
 import type { Job } from '$lib/answers/job';
 import { zoneQuestionIds, type QuestionId } from '$lib/answers/questions';
 import { isKnown } from '$lib/plan/amount';
+import { coatingComesOff } from '$lib/plan/coating';
 import type { Plan } from '$lib/plan/plan';
 import { questionWords } from '$words/questions';
 import type { Say } from '$lib/words/types';
@@ -48,6 +49,7 @@ export function assumptionSentences(
   if (square.length) lines.push(words.square(say.list(square)));
   if (breaks.length) lines.push(words.joints);
   if (plan.steps.some(({ id }) => id === 'check-ready')) lines.push(words.pullOff);
+  if (coatingComesOff(plan)) lines.push(words.coating);
   const bags = plan.totals['fill-bags'];
   if (bags && isKnown(bags) && own?.['bag.yield'] === undefined)
     lines.push(words.yield(figureWords('bag.yield', say)));

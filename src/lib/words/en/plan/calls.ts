@@ -1,8 +1,14 @@
 import { whomToCall, type Called } from '$lib/advice/owner-may';
+import { saltInDoubt } from '$lib/advice/salt-measured';
+import type { Job } from '$lib/answers/job';
 import type { Plan } from '$lib/plan/plan';
 import type { Say } from '$lib/words/types';
 import { verdictWords } from '$words/verdicts';
 import { planPageWords as words } from './page';
+
+/** Whether salt measured at the steel of a zone is for an engineer to judge. */
+const saltAsksEngineer = ({ site, zones, own }: Job, id: string): boolean =>
+  zones.some((zone) => zone.id === id && saltInDoubt(site, zone, own));
 
 /**
  * Who has to come before day 1, and for which zones; what the crew measures for itself stands apart.
@@ -19,7 +25,9 @@ export function callLines(
       possibleHolds,
       steps: advice.steps,
       methods: [method],
-    }).map((who) => ({ who, name: nameOf(id) })),
+    })
+      .concat(saltAsksEngineer(drawn, id) ? ['engineer'] : [])
+      .map((who) => ({ who, name: nameOf(id) })),
   );
   const namesOf = (who: Called) => asked.filter((each) => each.who === who).map(({ name }) => name);
   const called = [...new Set(asked.map(({ who }) => who))].filter((who) => who !== 'crew');
@@ -34,6 +42,8 @@ export function callLines(
           })
           .join('; ')}.`
       : words.callNobody,
+    // Whoever locates them marks them: where nobody is called for it, it still has to be had.
+    ...(called.includes('locator') ? [] : [words.markAhead]),
     ...(itself.length ? [words.measureFirst(say.list(itself))] : []),
   ];
 }

@@ -58,7 +58,7 @@ export const planFigureNames: Readonly<Partial<Record<FigureId, string>>> = {
   'bag.yield': 'Yield of one bag',
   'fill.waste': 'Waste of repair material',
   'wash.water': 'Water for washing',
-  'dry.before-blasting': 'Drying before blasting',
+  'dry.before-blasting': 'Drying before blasting, and before checks',
   'dry.before-coating': 'Drying before coating',
   'traffic.cars': 'Days before cars',
   'traffic.coated': 'Days before cars on a coat',

@@ -18,6 +18,8 @@ export const quantityWords = {
   times: '×',
   over: '÷',
   gives: '=',
+  /** The two ends of patches that nobody has drawn. */
+  ground: { square: 'one square', spots: 'many spots' },
   byMethod: 'Area by method',
   hoursByStep: 'Hours by step',
   ratesLine:

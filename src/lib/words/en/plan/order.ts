@@ -15,6 +15,8 @@ export const orderReasons: Readonly<Record<OrderRule, string>> = {
   'bars-once-they-show': 'because a bar can be followed only once it shows',
   'slurry-before-cleaning': 'because its slurry has to come off with the rest',
   'sound-what-is-left': 'because breaking can loosen what looked firm',
+  'wet-before-dry': 'because it wets the concrete, and blasting needs it dry',
+  'dull-off-first': 'because what still rings dull comes off first, and that wets the concrete',
   'dirty-before-clean': 'because its dust and bruises would spoil a clean surface',
   'edges-with-the-machine': 'because the machine shows which border it leaves',
   'cut-before-blasting': 'because blasting takes off the skin that cutting bruises',

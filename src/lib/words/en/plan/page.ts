@@ -21,6 +21,10 @@ export const planPageWords = {
     withWaiting: (zones: string) => `as if this were cleared: ${zones}`,
     people: (number: number) => count(number, 'person', 'people'),
     debris: 'Debris',
+    /** Where nothing but a coating comes off. */
+    coating: 'coating to bag apart',
+    notCounted: 'not counted',
+    coatingToo: 'coating to bag apart: not counted',
     ofArea: (area: string) => `from ${area}`,
     fill: 'Repair material',
     bags: (number: string) => `${number} bags`,
@@ -55,8 +59,8 @@ export const planPageWords = {
   },
   waits: 'Only once this is cleared',
   callFirst: 'Call before day 1',
-  callNobody:
-    'No engineer or laboratory is needed before day 1. Have cables and pipes marked days ahead.',
+  callNobody: 'No engineer or laboratory is needed before day 1.',
+  markAhead: 'Have cables and pipes marked days ahead.',
   measureFirst: (zones: string) => `Measure yourselves before you begin there: ${zones}.`,
   order: {
     title: 'Order of work',
@@ -158,6 +162,7 @@ export const planPageWords = {
     hands: 'Work by hand is shared by whoever is free. Bring a tool for each.',
     pullOff:
       'Pull-off tests are not counted in. Where they are asked for, they want a dry face, and hours for the glue to harden.',
+    coating: 'Coating that comes off is bagged apart, and is in no amount here.',
     joints: 'No patch may bridge a joint. Keep clear of joints yourself: they are not asked.',
   },
   cautions: { title: 'What can hurt you on this job', on: 'Comes with' },

@@ -1,3 +1,4 @@
+import { coatingResult } from '$words/tests/coating-result';
 import { elementTitles } from '$words/ui/frame';
 import type { QuestionsWords, Say } from '$lib/words/types';
 import type { SiteQuestion } from '$lib/answers/questions';
@@ -107,6 +108,7 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
       'Walk all round it. Lay a straight board on it and see if it rocks or dips.',
       'Ask whoever owned or looked after it about fires, spills, old paint and where the pipes run.',
       'If you are not sure about one, mark it as not sure. Do not guess.',
+      ...coatingResult,
     ],
     choices: {
       'settled-or-rocking': {

@@ -30,6 +30,7 @@ export const verdictSentences: Readonly<Record<VerdictRule, VerdictSentence>> = 
       ? 'Passes on its mean. So few tests do not prove that the true mean is that high: more would.'
       : 'Passes.',
   'nothing-entered': () => 'Nothing entered yet.',
+  'taken-before': () => 'Taken before the answers changed: do it again.',
   'too-few': (verdict, say) =>
     `${say.number(count(verdict, 'have'))} of ${say.number(count(verdict, 'need'))} entered.`,
   'fix-entries': () => 'Something typed here cannot be read. Mend it first.',

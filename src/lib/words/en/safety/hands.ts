@@ -45,7 +45,7 @@ function turnsLine(say: Say, { over, turns, shaking, crew }: HandsOver): string 
     turns.days > shaking
       ? `, or ${count(say, turns.days, 'day', 'days')} in place of ${say.number(shaking)}`
       : '';
-  return `${kept}: ${people} in place of ${say.number(crew)}, in turns of ${turn}${longer}, or a gentler tool.`;
+  return `${kept}: ${people} in place of ${say.number(crew)}, in turns of ${turn}${longer}, or a gentler tool. Keep that day’s work as it is: a plan for more people fills the day up again.`;
 }
 
 /** That days of the plan do not hold for the hands, and what would: a title and two sentences. */

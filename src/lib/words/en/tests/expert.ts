@@ -1,3 +1,4 @@
+import { coatingResult } from './coating-result';
 import type { TestId } from '$lib/advice/types';
 import type { Say, TestWords } from '$lib/words/types';
 import { readyPage } from '$words/readiness/page';
@@ -31,6 +32,7 @@ export const expertTests = (say: Say): Readonly<Record<ExpertTest, TestWords>> =
     how: [
       'A licensed person takes a sample without making dust. Do not scrape it yourself.',
       'A laboratory tests it. Wait for the report before any tool touches it.',
+      ...coatingResult,
     ],
     minutes: takes(say, 'lead-asbestos-test'),
   },

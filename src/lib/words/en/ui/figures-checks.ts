@@ -29,7 +29,7 @@ export const checkFigureNames = {
   'depth.scaling-medium': 'Depth of medium scaling',
   'depth.scaling-severe': 'Depth of severe scaling',
   'depth.spall-small': 'Depth of a small spall',
-  'dry.before-blasting': 'Drying before shotblasting',
+  'dry.before-blasting': 'Drying before blasting, and before checks',
   'dry.before-coating': 'Drying before a coating',
   'dust.most': 'Most dust on the tape',
   'dust.scale': 'The scale of dust on the tape',
