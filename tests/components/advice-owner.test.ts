@@ -92,6 +92,16 @@ describe('whoever owns it', () => {
     expect(page).not.toMatch(/asbestos|laboratory|switches them off/);
   });
 
+  it('reads no heading over an empty list where nothing is left to others', async () => {
+    const heading = 'What you leave to others here';
+    expect(await shown(mossyPatio)).not.toContain(heading);
+    cleanup();
+    expect(await shown(rustySteps)).toContain(heading);
+    cleanup();
+    preferences.reader = 'work';
+    expect(await shown(mossyPatio)).not.toContain('leave to others');
+  });
+
   it('reads that harsher methods are too much for a sound patio, not that they would do', async () => {
     const page = await shown(mossyPatio);
     expect(page).toContain('7 harsher than needed');
