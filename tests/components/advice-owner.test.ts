@@ -132,6 +132,23 @@ describe('whoever owns it', () => {
     expect(page).not.toContain('Ask the owner');
   });
 
+  // UFC 3-270-04: loose to half the thickness, the part is replaced; the rest is common practice.
+  it('reads what a contractor does where a part is made new, and of nothing to clear or prepare', async () => {
+    const rotten = { depth: 70, looseness: ['rotten'], contamination: none, finish: ['overlay'] };
+    const unasked = { texture: undefined, cracks: undefined, steel: undefined };
+    const apron = JSON.parse(JSON.stringify(job({}, { ...rotten, ...unasked }))) as Job;
+    const page = await shown(apron);
+    expect(page).toContain('What a contractor does');
+    expect(page).toContain('nobody patches, seals or salts it');
+    expect(page).not.toMatch(
+      /cleared|licence|Collapse|hold the concrete up|[Bb]ruised|CSP|must wait|salt bloom/,
+    );
+    cleanup();
+    // What carries, or may, keeps all that stands before it.
+    const above = { ...apron, site: { ...apron.site, element: ['suspended-slab'] } } as Job;
+    expect(await shown(above)).toMatch(/Collapse[^]*licensed structural engineer/);
+  });
+
   it('calls a contractor where a crew does the work', async () => {
     const said = await shown(
       job({}, { depth: 30, looseness: ['hollow'], finish: ['overlay'] }),
