@@ -132,6 +132,15 @@ describe('whoever owns it', () => {
     expect(page).not.toContain('Ask the owner');
   });
 
+  // Common practice: nobody knows by looking what is in old paint.
+  it('reads of the laboratory before the first step wherever there is a coating', async () => {
+    const painted = { contamination: { yes: ['thin-coating'], maybe: [] } };
+    const line = /from before the 1980s, goes to a laboratory/;
+    expect(await shown(job({}, painted))).toMatch(line);
+    cleanup();
+    expect(await shown(mossyPatio)).not.toMatch(line);
+  });
+
   // UFC 3-270-04: loose to half the thickness, the part is replaced; the rest is common practice.
   it('reads what a contractor does where a part is made new, and of nothing to clear or prepare', async () => {
     const rotten = { depth: 70, looseness: ['rotten'], contamination: none, finish: ['overlay'] };

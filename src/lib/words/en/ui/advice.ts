@@ -48,6 +48,9 @@ export const advicePageWords = {
     count === 1 ? 'One more test may follow' : `${count} more tests may follow`,
   stepsCommon: 'Steps in any case',
   stepsOnce: 'Steps, once it may start',
+  /** Common practice: what laws in many countries ended by then. */
+  oldCoating:
+    'Paint or glue of unknown age, or from before the 1980s, goes to a laboratory before anybody makes dust.',
   stepsMadeNew: 'What a contractor does',
   /** In the order of the page that tells of it; common practice, no source. */
   madeNew: [
