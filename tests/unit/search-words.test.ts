@@ -26,7 +26,6 @@ const asked: Readonly<Record<string, string>> = {
   cost: 'price-may-change',
   'how much does it cost': 'price-may-change',
   prices: 'price-may-change',
-  'bubbles in paint': 'moisture',
   permit: 'what-owners-can-do',
   diy: 'what-owners-can-do',
   delamination: 'sounding',
