@@ -92,6 +92,16 @@ describe('whoever owns it', () => {
     expect(page).not.toMatch(/asbestos|laboratory|switches them off/);
   });
 
+  it('reads no heading over an empty list where nothing is left to others', async () => {
+    const heading = 'What you leave to others here';
+    expect(await shown(mossyPatio)).not.toContain(heading);
+    cleanup();
+    expect(await shown(rustySteps)).toContain(heading);
+    cleanup();
+    preferences.reader = 'work';
+    expect(await shown(mossyPatio)).not.toContain('leave to others');
+  });
+
   it('reads that harsher methods are too much for a sound patio, not that they would do', async () => {
     const page = await shown(mossyPatio);
     expect(page).toContain('7 harsher than needed');
@@ -120,6 +130,32 @@ describe('whoever owns it', () => {
     const page = await shown(job({}, { texture: ['smooth'], finish: ['sealer', 'overlay'] }));
     expect(page).toContain('Think back, or ask who had it before you');
     expect(page).not.toContain('Ask the owner');
+  });
+
+  // Common practice: nobody knows by looking what is in old paint.
+  it('reads of the laboratory before the first step wherever there is a coating', async () => {
+    const painted = { contamination: { yes: ['thin-coating'], maybe: [] } };
+    const line = /from before the 1980s, goes to a laboratory/;
+    expect(await shown(job({}, painted))).toMatch(line);
+    cleanup();
+    expect(await shown(mossyPatio)).not.toMatch(line);
+  });
+
+  // UFC 3-270-04: loose to half the thickness, the part is replaced; the rest is common practice.
+  it('reads what a contractor does where a part is made new, and of nothing to clear or prepare', async () => {
+    const rotten = { depth: 70, looseness: ['rotten'], contamination: none, finish: ['overlay'] };
+    const unasked = { texture: undefined, cracks: undefined, steel: undefined };
+    const apron = JSON.parse(JSON.stringify(job({}, { ...rotten, ...unasked }))) as Job;
+    const page = await shown(apron);
+    expect(page).toContain('What a contractor does');
+    expect(page).toContain('nobody patches, seals or salts it');
+    expect(page).not.toMatch(
+      /cleared|licence|Collapse|hold the concrete up|[Bb]ruised|CSP|must wait|salt bloom/,
+    );
+    cleanup();
+    // What carries, or may, keeps all that stands before it.
+    const above = { ...apron, site: { ...apron.site, element: ['suspended-slab'] } } as Job;
+    expect(await shown(above)).toMatch(/Collapse[^]*licensed structural engineer/);
   });
 
   it('calls a contractor where a crew does the work', async () => {

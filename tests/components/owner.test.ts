@@ -58,3 +58,61 @@ describe('the total area on the owner’s sheet', () => {
     expect(field).toHaveValue('40');
   });
 });
+
+describe('the owner’s sheet', () => {
+  const text = () => document.body.textContent?.replace(/\s+/g, ' ') ?? '';
+
+  const none = { yes: [], maybe: [] };
+  const site = {
+    element: ['slab'],
+    setting: ['open'],
+    salts: ['none'],
+    freezeThaw: ['some'],
+    thickness: 150,
+    warnings: none,
+  } as const;
+  const answers = {
+    looseness: ['hollow'],
+    contamination: none,
+    texture: ['sandy'],
+    cracks: ['none'],
+    steel: ['none-seen'],
+    finish: ['overlay'],
+    depth: 20,
+    area: 12,
+  } as const;
+  const whole = (more: Partial<Job>, zone: object = {}): Job => ({
+    ...job,
+    site,
+    zones: [{ id: 'a', name: 'Ramp', answers: { ...answers, ...zone } }],
+    ...more,
+  });
+
+  it('says on paper where it stands, each part, and who asks, where and when', async () => {
+    render(OwnerPage);
+    const zone = screen.getByText('Ramp', { selector: '.paper b' }).closest('li');
+    expect(zone).toHaveTextContent(/12.m²/);
+    expect(text()).toMatch(/Thickness: 150.mm · Salt: Not known · Frost: Not known/);
+    for (const each of ['Name', 'Place', 'Date'])
+      expect(screen.getByText(each, { selector: '.sign span' })).toBeInTheDocument();
+  });
+
+  // Whole percents beside each other add up as they stand.
+  it('rounds one share in one way: 12 of 72 m² is 17% wherever it stands', async () => {
+    await session.startNew(whole({ totalArea: 72 }, { looseness: ['fractured'], depth: 2 }));
+    render(OwnerPage);
+    expect(text()).not.toContain('83.');
+    expect(text()).toMatch(/17 to 100%/);
+    expect(text()).toMatch(/Not entered, 83%/);
+  });
+
+  it('says that a crew is too small for hands and ears, where the plan says so', async () => {
+    const line = /More people or days are needed to keep hands and ears safe/;
+    render(OwnerPage);
+    await vi.waitFor(() => expect(text()).toContain('What each option takes'));
+    cleanup();
+    await session.startNew(whole({}, { depth: 30, area: 60 }));
+    render(OwnerPage);
+    await vi.waitFor(() => expect(text()).toMatch(line), { timeout: 20_000 });
+  });
+});

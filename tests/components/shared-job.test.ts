@@ -44,6 +44,12 @@ describe('a job that comes by a link', () => {
     await vi.waitFor(() => expect(bring()).not.toBeNull());
   });
 
+  it('calls a zone without a name by its place, as every page does', () => {
+    const zones = job.zones.map((zone) => ({ ...zone, name: '' }));
+    render(SharedJobAsk, { read: { ok: true, value: { ...job, zones } }, leave: () => undefined });
+    expect(screen.getByText(/Its zones/)).toHaveTextContent(/: Zone.1, Zone.2$/);
+  });
+
   it('leads on from where the focus stands once it is added', async () => {
     render(JobsPage);
     ask();

@@ -26,7 +26,7 @@ describe('figures', () => {
     ['rout.depth', '6 to 25 mm', '1/4 to 1 in'],
     ['open.limit', '24 hours', '24 hours'],
     ['patch.min-corner', '90°', '90°'],
-    ['hazard.water-injection', '7 bar', '100 psi'],
+    ['hazard.water-injection', '0.7 MPa', '100 psi'],
     ['hazard.wash-water-ph', 'pH 12.5', 'pH 12.5'],
   ] satisfies [FigureId, string, string][])('%s', (id, inMetric, inUs) => {
     expect(metric.figure(id)).toBe(inMetric);

@@ -110,6 +110,15 @@ describe('everything on the device', () => {
     expect([(await inventory(nowhere)).photos, await deleteEverything(nowhere)]).toEqual([0, []]);
     await vi.waitFor(() => expect(heard).toHaveBeenCalledTimes(3));
     stop();
+    // This tab knows that it did so itself; a tab with a page of its own hears that it was another.
+    expect(heard.mock.calls).toEqual([[true], [true], [true]]);
+    vi.resetModules();
+    const other = await import('$lib/keep/updates');
+    const elsewhere = vi.fn();
+    const stopOther = other.watchCleared('down-to-sound', elsewhere);
+    await deleteEverything(nowhere);
+    await vi.waitFor(() => expect(elsewhere).toHaveBeenCalledExactlyOnceWith(false));
+    stopOther();
     // Another site's own, and this site's at another path, stay.
     expect([Object.keys(local), Object.keys(held)]).toEqual([['other'], ['down-to-sound/sub 1']]);
     expect(unregister).toHaveBeenCalled();

@@ -143,6 +143,32 @@ describe('margins', () => {
     expect(depths[1]).toMatchObject({ atMm: 37, deeper: true, verdict: 'stop', method: null });
   });
 
+  // Past half of the slab nobody is asked for texture, cracks and steel: a hole of half the slab is
+  // 47 mm of damage and 13 mm (1/2 in) into sound concrete, of 120 mm. UFC 3-270-03 and 3-270-04.
+  it('lift a stop also where questions are open behind it: 70 mm rotten in a slab of 120 mm', () => {
+    const site = {
+      element: ['slab'],
+      setting: ['open'],
+      salts: ['none'],
+      freezeThaw: ['often'],
+      thickness: 120,
+      warnings: { yes: [], maybe: [] },
+    } as const;
+    const zone = { depth: 70, looseness: ['rotten'], area: 10 } as const;
+    const lifting = marginsOf(site, zone).filter(({ question }) => question === 'depth');
+    expect(lifting).toEqual([
+      {
+        question: 'depth',
+        from: 'over-50',
+        to: '20-to-50',
+        atMm: 47,
+        deeper: false,
+        verdict: 'find-out-first',
+        method: null,
+      },
+    ]);
+  });
+
   it('in pairs flip only together', () => {
     fc.assert(
       fc.property(sureAnswers, (answers) => {

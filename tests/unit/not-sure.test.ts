@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
-import { decisionOf } from '$lib/advice/margins';
+import { decisionOf } from '$lib/advice/decision';
 import { oftenMisjudged } from '$lib/advice/often-misjudged';
 import { pairMarginsOf } from '$lib/advice/pairs';
 import { resultsOf } from '$lib/advice/results';

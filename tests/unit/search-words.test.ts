@@ -25,6 +25,7 @@ const asked: Readonly<Record<string, string>> = {
   spalling: 'damage-depth',
   cost: 'price-may-change',
   'how much does it cost': 'price-may-change',
+  prices: 'price-may-change',
   permit: 'what-owners-can-do',
   diy: 'what-owners-can-do',
   delamination: 'sounding',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { UnitSystem } from '$lib/answers/units';
 import { formatter } from '$lib/words/format';
+import { wholeFigures } from '$shared/figure-notes';
 import { untied } from '../helpers/plain-formatter';
 import { advices } from '../helpers/settled-cases';
 import { contentWritten, wordsWritten } from '../helpers/texts';
@@ -28,6 +29,19 @@ describe('units follow the reader', () => {
       told.flatMap(({ at, text }) => (has(other[system], untied(text)) ? [`${at}: ${text}`] : [])),
     );
     expect([...strange]).toEqual([]);
+  });
+
+  // A note stands beside its figure for every reader. Records of weather stations keep the unit they were taken in.
+  it('no note of a figure has a metric unit alone', () => {
+    const alone = Object.entries(wholeFigures)
+      .filter(([id]) => !id.startsWith('snow.water.'))
+      .flatMap(([id, { note = '' }]) =>
+        untied(note)
+          .split(/(?<=[.?!;])\s+/)
+          .filter((sentence) => has('metric', sentence) && !has('us', sentence))
+          .map((sentence) => `${id}: ${sentence}`),
+      );
+    expect(alone).toEqual([]);
   });
 
   /** Where one system alone is meant: what a unit is called, what is asked in the reader's own, a file's format. */

@@ -9,11 +9,9 @@ import {
 } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
-import { onlyCompletion } from './completions';
+import { changedTo, decisionOf, sameDecision } from './decision';
 import { oftenMisjudged, type Asked } from './often-misjudged';
 import { gradeOf } from './sheet';
-import { adviseSettled } from './settle';
-import { survey } from './survey';
 import type { Decision, Margin } from './zone-advice';
 
 /** One answer changed to another, as the answers it would make. */
@@ -26,22 +24,6 @@ export interface Change {
   readonly deeper?: boolean;
   readonly apply: (answers: SiteAnswers & ZoneAnswers) => SiteAnswers & ZoneAnswers;
 }
-
-/** What the answers come to; null while they come to more than one thing. */
-export function decisionOf(answers: SiteAnswers & ZoneAnswers): Decision | null {
-  const sure = onlyCompletion(answers);
-  if (sure) {
-    const { verdict, underneath } = adviseSettled(sure.site, sure.zone);
-    return { verdict, method: underneath };
-  }
-  const { tallies } = survey(answers, answers);
-  const [only] = tallies;
-  return only && tallies.length === 1 ? { verdict: only.verdict, method: only.method } : null;
-}
-
-/** A stop is a stop: what the method would be behind it changes nothing for whoever stands there. */
-const sameDecision = (one: Decision | null, other: Decision | null): boolean =>
-  one?.verdict === other?.verdict && (one?.verdict === 'stop' || one?.method === other?.method);
 
 /** Every other certain answer to a question the reader is sure of. */
 export function changesOf(question: Asked, answers: SiteAnswers & ZoneAnswers): Change[] {
@@ -179,7 +161,7 @@ function marginsAmong(
 ): Margin[] {
   return asked.flatMap((question) => {
     const flips = changesOf(question, answers).flatMap((change) => {
-      const decision = decisionOf(change.apply(answers));
+      const decision = changedTo(change.apply(answers), now);
       return decision && !sameDecision(decision, now) ? [{ change, decision }] : [];
     });
     return nearest(question, flips, now).map(({ change, decision, reach }): Margin => ({

@@ -3,6 +3,7 @@ import type { Element } from '$lib/answers/questions';
 import type { HazardId, StepId } from '$shared/methods';
 import { hasCoating } from './demands';
 import { carriesLoad } from './holds';
+import { isMadeNew } from './made-new';
 import type { ZoneAdvice } from './zone-advice';
 
 /** What an owner leaves to others, gravest first. Source: common practice, no published source. */
@@ -47,8 +48,9 @@ export function limitsHere(
       may('buried-services') ||
       (warns('electric') && !site.setting?.every((setting) => setting === 'open')),
     steel:
-      !zone.steel ||
-      zone.steel.some((steel) => steel !== 'none-seen') ||
+      // In a part that is made new nobody is asked for steel; breaking it out is left to others as it is.
+      (!zone.steel && !isMadeNew(holds)) ||
+      zone.steel?.some((steel) => steel !== 'none-seen') ||
       may('tendons-possible') ||
       element.some(carriesLoad),
     'break-out': calls(breaks) || stopped,

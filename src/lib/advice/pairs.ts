@@ -2,7 +2,8 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { depthBands } from '$lib/answers/depth';
 import type { DepthBand } from '$lib/answers/questions';
 import { methods, type MethodId } from '$shared/methods';
-import { changesOf, decisionOf, type Change } from './margins';
+import { decisionOf } from './decision';
+import { changesOf, type Change } from './margins';
 import { oftenMisjudged } from './often-misjudged';
 import type { Verdict } from './types';
 

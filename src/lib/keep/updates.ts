@@ -76,25 +76,29 @@ export function watchUpdates(
   };
 }
 
+/** This tab among the others: a channel brings a message to every other channel, in the same tab too. */
+const thisTab = `${performance.timeOrigin} ${Math.random()}`;
+
 /** The channel on which one tab tells the others that everything was deleted. */
 const clearing = (name: string): BroadcastChannel | undefined =>
   typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(`${name}.everything`);
 
-/** Tells every other tab of this site that everything kept on the device was deleted. */
+/** Tells every tab of this site that everything kept on the device was deleted. */
 export function tellCleared(name: string): void {
   const channel = clearing(name);
-  channel?.postMessage('deleted');
+  channel?.postMessage(thisTab);
   channel?.close();
 }
 
 /**
- * Calls back when another tab has deleted everything. What this tab shows is not kept any more;
+ * Calls back when everything was deleted, in this tab or another. What is shown is not kept any more;
  * the store refuses to write over what is gone, so nothing comes back by itself.
  * @param name the site's name on this device
+ * @param deleted hears whether it was this tab
  * @returns the way to stop
  */
-export function watchCleared(name: string, deleted: () => void): () => void {
+export function watchCleared(name: string, deleted: (here: boolean) => void): () => void {
   const channel = clearing(name);
-  channel?.addEventListener('message', deleted);
+  channel?.addEventListener('message', ({ data }) => deleted(data === thisTab));
   return () => channel?.close();
 }

@@ -112,6 +112,8 @@ export function roundest(value: number): number {
     for (const lead of [5, 2.5, 2, 1]) {
       const step = lead * 10 ** power;
       const rounded = Math.round(value / step) * step;
+      // Between 1 and 10 a hundredth is more than is known: 6.2 miles, not 6.25.
+      if (step === 0.25 && rounded >= 1 && !Number.isInteger(2 * rounded)) continue;
       if (rounded !== 0 && Math.abs(rounded - value) <= Math.abs(value) * coarseTolerance)
         return rounded;
     }

@@ -82,7 +82,11 @@ export const shown = {
     label.per(label.cubicFeetPerMinute, label.inch),
     perUs.cubicFoot * usFactor.mm,
   ),
-  bar: pair('bar', 'psi', 0.1 / usFactor.MPa),
+  // Told as every other pressure is.
+  bar: {
+    metric: { label: 'MPa', factor: 0.1 },
+    us: { label: 'psi', factor: 0.1 / usFactor.MPa },
+  },
   kN: pair('kN', 'lbf', 1 / usFactor.kN),
   'mm water': pair(label.ofWater('mm'), label.ofWater(label.inch), 1 / usFactor.mm),
   // A difference of temperatures: no offset between the two scales.

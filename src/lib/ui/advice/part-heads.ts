@@ -1,4 +1,5 @@
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
+import { isMadeNew } from '$lib/advice/made-new';
 import type { Reader } from '$lib/ui/preferences.svelte';
 import { advicePageWords as labels } from '$words/ui/advice';
 import { ownerTitles, partTitles } from '$words/ui/reader';
@@ -21,6 +22,7 @@ export function titleFor(id: PartId, reader: Reader, advice: ZoneAdvice): string
   if (id === 'find-out' && advice.verdict !== 'find-out-first') return labels.checkToo;
   if (id === 'possible' && stopsEitherWay(advice)) return labels.possible.someStop;
   if (id === 'steps') {
+    if (isMadeNew(advice.holds)) return labels.stepsMadeNew;
     // What may not start yet must not read as if it might.
     if (settled && advice.verdict !== 'prepare') return labels.stepsAfter;
     if (advice.holds.length || advice.possibleHolds.length) return labels.stepsOnce;

@@ -33,7 +33,7 @@ export function partLine(
     case 'left-open':
       return String(assumptions.length + (borderOpen(advice) ? 1 : 0));
     case 'steps':
-      return String(steps.length);
+      return steps.length ? String(steps.length) : '';
     case 'cautions':
       return String(cautions.length);
     default:

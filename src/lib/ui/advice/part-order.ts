@@ -1,4 +1,5 @@
 import type { QuestionId } from '$lib/answers/questions';
+import { isMadeNew } from '$lib/advice/made-new';
 import { partTitles } from '$words/ui/reader';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Reader } from '$lib/ui/preferences.svelte';
@@ -96,6 +97,9 @@ const said: Readonly<Partial<Record<PartId, (advice: ZoneAdvice) => boolean>>> =
   margins: ({ outcomes }) => outcomes.length === 1,
   'left-open': (advice) => advice.assumptions.length > 0 || borderOpen(advice),
   cautions: ({ cautions }) => cautions.length > 0,
+  // Of a part that is made new no surface is prepared.
+  others: ({ holds }) => !isMadeNew(holds),
+  target: ({ holds }) => !isMadeNew(holds),
 };
 
 /** Stopped whichever it turns out to be, though nothing is sure to stop it: what it may be is the reason. */

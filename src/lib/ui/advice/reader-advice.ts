@@ -1,6 +1,7 @@
 import type { SiteAnswers } from '$lib/answers/answers';
 import type { TriedAnswers } from '$lib/answers/trial-record';
 import { adviseZone } from '$lib/advice/advise';
+import { asMadeNew, isMadeNew } from '$lib/advice/made-new';
 import { whyNotAsked } from '$lib/advice/relevance';
 import type { Reason } from '$lib/advice/types';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
@@ -25,9 +26,10 @@ export function readerAdvice(site: SiteAnswers, zone: TriedAnswers): ZoneAdvice 
 export function asRead(advice: ZoneAdvice, site: SiteAnswers, zone: TriedAnswers): ZoneAdvice {
   const asked = ({ question }: { question: Parameters<typeof whyNotAsked>[0] }) =>
     whyNotAsked(question, site, zone) === null;
+  const told = isMadeNew(advice.holds) ? asMadeNew(advice, site) : advice;
   return {
-    ...advice,
-    assumptions: advice.assumptions.filter(asked),
+    ...told,
+    assumptions: told.assumptions.filter(asked),
   };
 }
 

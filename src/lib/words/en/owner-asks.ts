@@ -37,8 +37,11 @@ export const offerWords: Readonly<Record<OfferId, string>> = {
 };
 export const soundQuote: readonly string[] = Object.values(offerWords);
 
-/** What the price goes up and down with. `zones` are names by then. */
-export function priceDriverSentence(driver: PriceDriver, say: Say): string {
+/**
+ * What the price goes up and down with. `zones` are names by then.
+ * @param mostDebris kg, the most that is told beside it, so that all of it is in one unit
+ */
+export function priceDriverSentence(driver: PriceDriver, say: Say, mostDebris?: number): string {
   const much = (amount: Amount) => amountWords(amount, say) ?? '';
   switch (driver.id) {
     case 'depth-open':
@@ -52,7 +55,7 @@ export function priceDriverSentence(driver: PriceDriver, say: Say): string {
     case 'saw-cut':
       return `Sawing ${much(driver.amount)} of edge. Few large patches cost less than many small ones.`;
     case 'debris':
-      return `Hauling away ${much(driver.amount)} of debris.`;
+      return `Hauling away ${amountWords(driver.amount, say, mostDebris) ?? ''} of debris.`;
     case 'water':
       return `Catching ${much(driver.amount)} of wash water.`;
     case 'machines':

@@ -33,7 +33,8 @@ type Lines = Readonly<Record<SettingPart, string>>;
 export const settingWords = (say: Say): Readonly<Record<MethodId, Lines>> => ({
   'pressure-wash': {
     tool: `Pressure washer, ${say.figure('wash.flow')}`,
-    setting: `${say.figure('wash.prepare')}, ${say.figure('wash.fan')} fan, never a pencil jet`,
+    // A home washer runs at more: figure `wash.home`.
+    setting: `${say.figure('wash.prepare')}, a stronger machine turned down; ${say.figure('wash.fan')} fan, never a pencil jet`,
     pass: `${say.figure('wash.distance')} off, back and forth, rows overlap`,
     stop: 'When sand or stone starts to show',
   },

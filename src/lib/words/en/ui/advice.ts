@@ -48,6 +48,19 @@ export const advicePageWords = {
     count === 1 ? 'One more test may follow' : `${count} more tests may follow`,
   stepsCommon: 'Steps in any case',
   stepsOnce: 'Steps, once it may start',
+  /** Common practice: what laws in many countries ended by then. */
+  oldCoating:
+    'Paint or glue of unknown age, or from before the 1980s, goes to a laboratory before anybody makes dust.',
+  stepsMadeNew: 'What a contractor does',
+  /** In the order of the page that tells of it; common practice, no source. */
+  madeNew: [
+    'Has cables and pipes found, and marks the part out to sound concrete, or to a joint.',
+    'Saws it through its full depth and lifts it out.',
+    'Fences the hole and mends the base.',
+    'Ties new concrete to the old, pours it, and keeps it damp.',
+  ],
+  madeNewMore: 'How a part is replaced',
+  untilMadeNew: 'Until then nobody patches, seals or salts it.',
   stepsAfter: 'Steps, once that is cleared',
   noCommonSteps: 'No step is called for in every case.',
   stepsBetween: 'What takes the damage off comes among these, once it is known which.',

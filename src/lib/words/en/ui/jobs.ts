@@ -137,7 +137,6 @@ export const jobsWords = {
     title: 'A shared job',
     line: (name: string, zones: string) => `The link carries the job “${name}” (${zones}).`,
     zones: 'Its zones',
-    zoneUnnamed: 'Zone without a name',
     more: (count: number) => `and ${count} more`,
     ask: 'Add it to your jobs? It becomes a new job; nothing is overwritten.',
     add: 'Add it',

@@ -14,7 +14,7 @@ export const readerPageWords = {
   verdict: {
     prepare: 'This can be repaired.',
     'find-out-first': '',
-    stop: 'Leave it as it is. Somebody with a licence looks first.',
+    stop: 'Leave it as it is until whoever is called has looked.',
   } satisfies Record<Verdict, string>,
   /** In place of the first of these, where the hole may go past what a patch stands. */
   doubtful: 'A patch is doubtful here. Weigh it against a new part.',
