@@ -51,9 +51,11 @@ describe('grading', () => {
       for (const call of calls) {
         const result = grade(one, { ...perfect(one), call });
         const holdsNow = advice.holds.filter(({ verdict }) => verdict === advice.verdict);
+        // Nobody replaces a part before whoever has to look at it first.
+        const tooSoon = call === 'concrete-contractor' && holdsNow.some(({ who }) => who !== call);
         const right = isMethod(call)
           ? call === advice.method
-          : holdsNow.some(({ who }) => who === call);
+          : holdsNow.some(({ who }) => who === call) && !tooSoon;
         expect(result.call.kind === 'right', `${one.id} ${call}`).toBe(right);
         expect(result.call.reasons.length, one.id).toBeGreaterThan(0);
         kinds.add(result.call.kind);

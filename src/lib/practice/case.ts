@@ -64,10 +64,20 @@ export function adviceOn(one: Case): Advice {
   return advice;
 }
 
-/** The call the advice comes to: its method, or whoever clears the gravest hold. */
+/**
+ * Who may come first where something holds the work: whoever clears a hold of the gravest kind.
+ * Replacing the part is work, so it waits for whoever has to look before any work: that one says what
+ * the new part must stand. Source: common practice, no published source.
+ */
+export function firstCallers({ verdict, holds }: Advice): readonly Hold['who'][] {
+  const gravest = holds.filter((hold) => hold.verdict === verdict).map(({ who }) => who);
+  const looking = gravest.filter((who) => who !== 'concrete-contractor');
+  return looking.length ? looking : gravest;
+}
+
+/** The call the advice comes to: its method, or the first of those who may come first. */
 export function callOf(advice: Advice): Call {
-  const hold = advice.holds.find(({ verdict }) => verdict === advice.verdict);
-  const call = advice.method ?? hold?.who;
+  const call = advice.method ?? firstCallers(advice)[0];
   if (!call) throw new Error('Advice without a method has a hold.');
   return call;
 }
