@@ -82,8 +82,8 @@ describe('where somebody comes before the work', () => {
     ['locator', 'right', []],
     ['laboratory', 'not-yet-enough', []],
     ['crew', 'someone-else', []],
-    ['break-out', 'must-wait', []],
-    // It must wait, and would not do then either.
+    // Whoever picks a method hears why it has to wait, or why it would not do then either.
+    ['break-out', 'must-wait', [{ method: 'break-out', rule: 'held' }]],
     ['pressure-wash', 'must-wait', [loose]],
   ])('%s: %s', (pick, kind, against) => {
     expect(gradeCall(pick, stopped)).toEqual({

@@ -61,8 +61,7 @@ describe('grading', () => {
         kinds.add(result.call.kind);
         if (right) continue;
         expect(result.rating).toBe('again');
-        if (isMethod(call) && advice.verdict === 'prepare')
-          expect(result.call.against, `${one.id} ${call}`).toHaveLength(1);
+        if (isMethod(call)) expect(result.call.against, `${one.id} ${call}`).toHaveLength(1);
         // Whatever must wait is told as that, however fitting the method would be later.
         if (isMethod(call) && advice.verdict !== 'prepare')
           expect(result.call.kind).toBe('must-wait');
@@ -71,7 +70,7 @@ describe('grading', () => {
     }
     expect(callKinds.filter((kind) => !kinds.has(kind))).toEqual([]);
     // Every reason against a method comes up, so every one of its explanations is spoken.
-    expect(rejectionRules.filter((rule) => rule !== 'held' && !rules.has(rule))).toEqual([]);
+    expect(rejectionRules.filter((rule) => !rules.has(rule))).toEqual([]);
   });
 
   it('tells too gentle from too harsh as the trade does', () => {
@@ -105,6 +104,15 @@ describe('grading', () => {
       { step: 'saw-cut', rule: 'nothing-broken-out' },
       { step: 'edge-work', rule: 'nothing-upright' },
     ]);
+  });
+
+  it('judges nothing but the call before a stop is cleared: nobody can leave out a danger of no work', () => {
+    const one = caseOf('gannet-court-balcony');
+    for (const call of ['engineer', 'break-out'] as const) {
+      const result = grade(one, { call, steps: [], hazards: [] });
+      expect([result.steps, result.hazards]).toEqual([null, null]);
+    }
+    expect(grade(one, { call: 'engineer', steps: [], hazards: [] }).rating).toBe('good');
   });
 
   it('is hard where one thing around the call was wrong, and where one stands against another', () => {

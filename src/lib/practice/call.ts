@@ -52,7 +52,7 @@ export interface CallGrade {
   readonly kind: CallKind;
   readonly pick: Call;
   readonly answer: Call;
-  /** What speaks against the pick; empty when it is right. */
+  /** What speaks against a method that was picked; empty when it is right. */
   readonly against: readonly Reason[];
   /** What the engine has for the answer: its reasons, or what stands before the work. */
   readonly reasons: readonly Reason[];
@@ -75,16 +75,10 @@ export function gradeCall(pick: Call, advice: Advice): CallGrade {
     if (pick === advice.method) return graded('right');
     const rejection = advice.rejections.find(({ method }) => method === pick);
     if (!rejection) throw new Error(`Nothing speaks against ${pick}.`);
-    if (advice.verdict !== 'prepare') return graded('must-wait', waitingReasons(pick, advice));
+    if (advice.verdict !== 'prepare') return graded('must-wait', [rejection]);
     return graded(kindOf[rejection.rule as keyof typeof kindOf], [rejection]);
   }
   if (advice.verdict === 'prepare') return graded('need-not-wait');
   if (right) return graded('right');
   return graded(advice.holds.some(({ who }) => who === pick) ? 'not-yet-enough' : 'someone-else');
-}
-
-/** Before the work: what holds the method; and where it would not do either, why. */
-function waitingReasons(pick: Call, advice: Advice): Reason[] {
-  const rejection = advice.rejections.find(({ method }) => method === pick);
-  return rejection && rejection.rule !== 'held' ? [rejection] : [];
 }
