@@ -168,7 +168,9 @@ describe('grading', () => {
   });
 
   it('counts a missed hazard, and never holds care against anybody', () => {
-    const one = caseOf('bath-house-wall');
+    // The same wall, of which no laboratory has spoken.
+    const { cleared, ...one } = caseOf('bath-house-wall');
+    expect(cleared).toEqual(['lead-asbestos']);
     const none = grade(one, { ...perfect(one), hazards: [] });
     expect(none.rating).toBe('hard');
     expect(none.hazards?.missed.map(({ hazard }) => hazard)).toContain('lead-asbestos');
@@ -178,6 +180,23 @@ describe('grading', () => {
     const careful = grade(one, { ...perfect(one), hazards: hazardIds });
     expect(careful.rating).toBe('good');
     expect(careful.hazards?.missed).toEqual([]);
+  });
+});
+
+// Common practice, no source: what the laboratory of the case has found none of is no danger of it.
+describe('a coating that was tested', () => {
+  const tested = authored.filter(({ told }) =>
+    told.some(({ text }) => /no lead, no asbestos/i.test(text)),
+  );
+  it('brings neither lead nor asbestos, and only such a one is cleared of them', () => {
+    expect(tested.map(({ id }) => id)).toContain('bath-house-wall');
+    expect(authored.filter(({ cleared }) => cleared)).toEqual(tested);
+    for (const one of tested) {
+      const advice = adviceOn(one);
+      expect(advice.cautions, one.id).not.toContain('lead-asbestos');
+      for (const { hazards } of advice.steps) expect(hazards).not.toContain('lead-asbestos');
+      expect(advice.cautions, one.id).toContain('silica');
+    }
   });
 });
 
