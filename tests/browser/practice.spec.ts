@@ -27,7 +27,7 @@ test('a set is solved, what was missed comes back, and progress can be taken alo
   // Wrong: it says why, what was left out, and when it comes back.
   await expect(heading(page, 'Under the car on Larch Row')).toBeFocused();
   await page.getByRole('button', { name: 'Check it' }).click();
-  await expect(page.getByText('Pick what you do first.')).toBeVisible();
+  await expect(page.getByText('Pick a method, or that it has to wait.')).toBeVisible();
   await page.getByRole('radio', { name: 'Pressure washing' }).check();
   await page.getByRole('button', { name: 'Check it' }).click();
   await expect(heading(page, 'Too gentle')).toBeFocused();

@@ -1,6 +1,7 @@
 import { adviseZone } from '$lib/advice/advise';
 import { keepClear } from '$lib/advice/keep-clear';
-import { waitsForSample } from '$lib/advice/untested-coating';
+import { looksForCoating, waitsForSample } from '$lib/advice/untested-coating';
+import type { TestId } from '$lib/advice/types';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Answer } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
@@ -62,6 +63,11 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
   const { rules, verdicts } = words;
   const [methods, steps, tests] = [words.methods(say), words.steps(say), words.tests(say)];
   const hazards = words.hazards(say);
+  const before = (test: TestId) => {
+    if (waitsForSample(job.site, test)) return `: ${questionPageWords.sampleFirst}`;
+    const looks = looksForCoating(job.site, zone.answers, test);
+    return looks ? `: ${questionPageWords.leaveCoating}` : '';
+  };
   const why = (reason: Parameters<(typeof rules)['make-safe-first']>[0]) =>
     `${rules[reason.rule](reason, say)}${reason.likeliest ? ' (likeliest)' : ''}`;
   const checks = checkWords(say);
@@ -99,7 +105,7 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
     ...list('Find out', [
       ...advice.findOut.map(
         ({ test, question }) =>
-          `${tests[test].name} (${words.questions(say)[question].short})${waitsForSample(job.site, test) ? `: ${questionPageWords.sampleFirst}` : ''}`,
+          `${tests[test].name} (${words.questions(say)[question].short})${before(test)}`,
       ),
     ]),
     {

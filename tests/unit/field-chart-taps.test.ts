@@ -2,8 +2,9 @@ import { readFileSync } from 'node:fs';
 import { JSDOM } from 'jsdom';
 import { render } from 'svelte/server';
 import { describe, expect, it } from 'vitest';
-import { choicesOf } from '$lib/answers/questions';
+import { choicesOf, type DepthBand, type Finish, type Looseness } from '$lib/answers/questions';
 import { settledOf } from '$lib/learn/chart/cells';
+import { spokenAnswers } from '$lib/learn/chart/spoken-answers';
 import { fieldChart } from '$lib/learn/chart/spoken';
 import Page from '../../src/routes/learn/chart/+page.svelte';
 import { untied } from '../helpers/plain-formatter';
@@ -25,6 +26,11 @@ const fitting = (loose: string, deep: string) =>
   within(document, '.answer').filter(
     (answer) => has(answer, 'loose', loose) && has(answer, 'deep', deep),
   );
+const answers = spokenAnswers(fieldChart());
+const answerOf = (looseness: Looseness, depth: DepthBand) =>
+  answers.find(
+    (each) => each.looseness.includes(looseness) && each.depths.includes(depth),
+  ) as (typeof answers)[number];
 const pairs = choicesOf('looseness').flatMap((looseness) =>
   choicesOf('depth').map((depth) => ({ looseness, depth })),
 );
@@ -108,6 +114,78 @@ describe('the field chart in two taps', () => {
     // A line to read, not the name of a box to tick.
     expect(document.querySelector('.taps > .first')?.textContent).toContain('The stops come first');
     expect(document.querySelector('.taps .whole')?.textContent.trim()).toBe('Show the whole chart');
+  });
+
+  // What carries, or hangs, is weakened by breaking out: an engineer says first what may go.
+  // Source: common practice, no published source; the table of the trade holds it a second time.
+  it('names beside the method the kinds of concrete on which breaking out is stopped', () => {
+    const carrying = ['suspended-steps', 'suspended-slab', 'wall', 'soffit'];
+    for (const { looseness, depth } of pairs) {
+      const [answer] = fitting(looseness, depth);
+      const told = within(answer as HTMLElement, '[data-stopped]');
+      const breaks = within(answer as HTMLElement, '.clean li').some(
+        ({ dataset }) => dataset.method === 'break-out',
+      );
+      expect(
+        told.flatMap(({ dataset }) => (dataset.stopped ?? '').split(' ')),
+        `${looseness} ${depth}`,
+      ).toEqual(breaks ? carrying : []);
+      for (const line of told)
+        expect(line.textContent).toMatch(/Stop.*wall or soffit: a licensed structural engineer/s);
+    }
+  });
+
+  it('says of a note that is for one place only which that is', () => {
+    const note = (depth: string) =>
+      within(fitting('hollow', depth)[0] as HTMLElement, 'p').find(({ textContent }) =>
+        textContent.includes('Measure the thickness first'),
+      )?.textContent;
+    expect(note('20-to-50')).toMatch(/^On a floor: whether/);
+    expect(note('over-50')).toMatch(/^Whether/);
+  });
+
+  it('names under the method what goes on next and asks for more, as the table of the trade does', () => {
+    const shown = new Map<string, readonly string[]>();
+    for (const { looseness, depth } of pairs) {
+      if (depth === 'through') continue;
+      const { more } = answerOf(looseness, depth);
+      const asks = (texture: string, finish: Finish) =>
+        more?.depths.includes(depth)
+          ? more.more
+              .find(({ finishes }) => finishes.includes(finish))
+              ?.methods.find(({ textures }) => (textures as readonly string[]).includes(texture))
+              ?.method
+          : undefined;
+      // A firm hole that is filled has a line of its own beside the chart.
+      const hole = looseness === 'tight' && !more?.depths.includes(depth);
+      for (const place of ['slab', 'steps'] as const)
+        for (const texture of choicesOf('texture'))
+          for (const finish of choicesOf('finish')) {
+            if (hole) continue;
+            const spot = { place, looseness, depth, texture, soil: 'clean' } as const;
+            const methodAt = (found: ReturnType<typeof settledOf>) =>
+              methodOf(found.site, found.zone as unknown as TradeZone);
+            const charted = methodAt(settledOf(spot));
+            const told = asks(texture, finish);
+            const wanted = place === 'steps' && told === 'shotblast' ? 'abrasive-blast' : told;
+            expect(
+              methodAt(settledOf({ ...spot, finish })),
+              `${place} ${looseness} ${depth} ${texture} ${finish}`,
+            ).toBe(wanted ?? charted);
+          }
+      if (more) shown.set(`${looseness} ${depth}`, [more.line]);
+      const line = within(fitting(looseness, depth)[0] as HTMLElement, '[data-more]');
+      expect(line.map(({ textContent }) => textContent)).toEqual(more ? [more.line] : []);
+    }
+    expect(untied(shown.get('flaking under-3')?.[0] ?? '')).toBe(
+      'What goes on next may ask for more. Build coat, self-level, overlay, patch, pour: shotblasting. Off the floor: grit in place of shot.',
+    );
+    expect(untied(shown.get('tight film')?.[0] ?? '')).toBe(
+      'What goes on next may ask for more, under 6 mm deep. Thin paint: grinding (smooth). Build coat: shotblasting (smooth). Self-level, overlay, patch, pour: shotblasting (smooth or sandy). Off the floor: grit in place of shot.',
+    );
+    expect(untied(shown.get('powdery film')?.[0] ?? '')).toBe(
+      'What goes on next may ask for more. Thin paint: grinding (smooth or sandy) or shotblasting (pitted). Build coat, self-level: shotblasting. Overlay, patch, pour: shotblasting (smooth or sandy). Off the floor: grit in place of shot.',
+    );
   });
 
   it('changes no letters when a choice is tapped, so that no row jumps', () => {

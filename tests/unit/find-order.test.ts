@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
-import { isScrapedUntested, waitsForSample } from '$lib/advice/untested-coating';
+import {
+  isScrapedPerhapsCoated,
+  isScrapedUntested,
+  looksForCoating,
+  waitsForSample,
+} from '$lib/advice/untested-coating';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 
 const site: SiteAnswers = {
@@ -89,6 +94,27 @@ describe('an old coating that nobody has tested', () => {
   it('said to be none, nothing waits', () => {
     expect(tests({}, open).some((test) => waitsForSample(site, test))).toBe(false);
     expect(isScrapedUntested(site, 'looseness')).toBe(false);
+  });
+  // Paint from before lead was banned may hide under dirt: nobody scrapes through it unawares.
+  it('nobody has looked for is looked for before each test that scrapes, and before no other', () => {
+    const maybe = (...ids: readonly string[]) =>
+      ({ contamination: { yes: [], maybe: ids } }) as unknown as ZoneAnswers;
+    for (const zone of [{}, maybe('thick-coating'), maybe('oil', 'thin-coating')]) {
+      for (const test of ['scrape', 'brush', 'measure-depth', 'look-close'] as const)
+        expect(looksForCoating(site, zone, test), test).toBe(true);
+      expect(looksForCoating(site, zone, 'hammer-tap')).toBe(false);
+      expect(looksForCoating(site, zone, 'water-drop')).toBe(false);
+      expect(isScrapedPerhapsCoated(site, zone, 'looseness')).toBe(true);
+      expect(isScrapedPerhapsCoated(site, zone, 'finish')).toBe(false);
+      // Where one is known of, nothing is scraped at all before the report.
+      expect(looksForCoating(coated, zone, 'scrape')).toBe(false);
+      expect(isScrapedPerhapsCoated(coated, zone, 'looseness')).toBe(false);
+    }
+    const known = { contamination: { yes: ['thin-coating'], maybe: ['thick-coating'] } };
+    for (const zone of [maybe(), maybe('oil'), known as unknown as ZoneAnswers]) {
+      expect(looksForCoating(site, zone, 'scrape')).toBe(false);
+      expect(isScrapedPerhapsCoated(site, zone, 'looseness')).toBe(false);
+    }
   });
   it('is not scraped to answer how loose it is', () => {
     expect(isScrapedUntested(coated, 'looseness')).toBe(true);

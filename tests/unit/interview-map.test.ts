@@ -54,6 +54,24 @@ describe('the map of the interview', () => {
       );
   });
 
+  it('lets no name run out of its box on a phone', () => {
+    const lines = all('svg a .name').map(({ textContent }) => textContent.trim());
+    // 20 heavy letters of 12.5 px are at most 150 px wide; the box has 168.
+    expect(lines.filter((line) => line.length > 20)).toEqual([]);
+    expect(lines).toEqual(expect.arrayContaining(['16. Thickness of the', 'bar']));
+    for (const box of all('svg a')) expect(box.querySelectorAll('.name').length).toBeLessThan(3);
+  });
+
+  it('says that a question further up is gone back to, and why', () => {
+    const order = all('[data-question]').map(({ dataset }) => dataset.question);
+    for (const item of all('[data-question]'))
+      for (const line of item.querySelectorAll<HTMLElement>('[data-to]')) {
+        const up = order.indexOf(line.dataset.to) < order.indexOf(item.dataset.question);
+        if (line.dataset.why || line.dataset.to === 'done') continue;
+        expect(line.textContent).toMatch(up ? /^Or back to .* count after all/ : /^Then: /);
+      }
+  });
+
   it('draws only arrows that the machine can take', () => {
     const targets = interview.states.next?.always?.map(({ target }) => target?.[0]?.key) ?? [];
     for (const { from, to } of map.arrows) {

@@ -82,16 +82,36 @@ describe('where somebody comes before the work', () => {
     ['locator', 'right', []],
     ['laboratory', 'not-yet-enough', []],
     ['crew', 'someone-else', []],
-    ['break-out', 'must-wait', []],
-    // It must wait, and would not do then either.
+    // Whoever picks a method hears why it has to wait, or why it would not do then either.
+    ['break-out', 'must-wait', [{ method: 'break-out', rule: 'held' }]],
     ['pressure-wash', 'must-wait', [loose]],
   ])('%s: %s', (pick, kind, against) => {
     expect(gradeCall(pick, stopped)).toEqual({
       ...{ kind, pick, against },
-      answer: 'engineer',
+      // Whoever is called first of several is what the page names.
+      answer: kind === 'right' ? pick : 'engineer',
       reasons,
     });
   });
+  // The engineer says how far the damage goes and what a new part must stand; only then is it
+  // replaced, or the new one is eaten, or moves, like the old. Common practice, no source.
+  it.each(['engineer first', 'contractor first'])(
+    'nobody replaces the part before: %s',
+    (order) => {
+      const holds = [
+        { rule: 'fire-or-chemical', verdict: 'stop', who: 'engineer' },
+        { rule: 'full-depth', verdict: 'stop', who: 'concrete-contractor' },
+      ];
+      if (order === 'contractor first') holds.reverse();
+      const both = advice({ verdict: 'stop', method: null, holds });
+      expect(gradeCall('concrete-contractor', both)).toMatchObject({
+        ...{ kind: 'not-yet-enough', pick: 'concrete-contractor', answer: 'engineer' },
+      });
+      expect(gradeCall('engineer', both)).toMatchObject({ kind: 'right', answer: 'engineer' });
+      const full = { ...both, holds: both.holds.filter(({ rule }) => rule === 'full-depth') };
+      expect(gradeCall('concrete-contractor', full)).toMatchObject({ kind: 'right' });
+    },
+  );
   it('nobody, where the work may be done', () => {
     expect(gradeCall('engineer', advice())).toMatchObject({ kind: 'need-not-wait', against: [] });
   });

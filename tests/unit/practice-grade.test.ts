@@ -51,16 +51,17 @@ describe('grading', () => {
       for (const call of calls) {
         const result = grade(one, { ...perfect(one), call });
         const holdsNow = advice.holds.filter(({ verdict }) => verdict === advice.verdict);
+        // Nobody replaces a part before whoever has to look at it first.
+        const tooSoon = call === 'concrete-contractor' && holdsNow.some(({ who }) => who !== call);
         const right = isMethod(call)
           ? call === advice.method
-          : holdsNow.some(({ who }) => who === call);
+          : holdsNow.some(({ who }) => who === call) && !tooSoon;
         expect(result.call.kind === 'right', `${one.id} ${call}`).toBe(right);
         expect(result.call.reasons.length, one.id).toBeGreaterThan(0);
         kinds.add(result.call.kind);
         if (right) continue;
         expect(result.rating).toBe('again');
-        if (isMethod(call) && advice.verdict === 'prepare')
-          expect(result.call.against, `${one.id} ${call}`).toHaveLength(1);
+        if (isMethod(call)) expect(result.call.against, `${one.id} ${call}`).toHaveLength(1);
         // Whatever must wait is told as that, however fitting the method would be later.
         if (isMethod(call) && advice.verdict !== 'prepare')
           expect(result.call.kind).toBe('must-wait');
@@ -69,7 +70,7 @@ describe('grading', () => {
     }
     expect(callKinds.filter((kind) => !kinds.has(kind))).toEqual([]);
     // Every reason against a method comes up, so every one of its explanations is spoken.
-    expect(rejectionRules.filter((rule) => rule !== 'held' && !rules.has(rule))).toEqual([]);
+    expect(rejectionRules.filter((rule) => !rules.has(rule))).toEqual([]);
   });
 
   it('tells too gentle from too harsh as the trade does', () => {
@@ -103,6 +104,15 @@ describe('grading', () => {
       { step: 'saw-cut', rule: 'nothing-broken-out' },
       { step: 'edge-work', rule: 'nothing-upright' },
     ]);
+  });
+
+  it('judges nothing but the call before a stop is cleared: nobody can leave out a danger of no work', () => {
+    const one = caseOf('gannet-court-balcony');
+    for (const call of ['engineer', 'break-out'] as const) {
+      const result = grade(one, { call, steps: [], hazards: [] });
+      expect([result.steps, result.hazards]).toEqual([null, null]);
+    }
+    expect(grade(one, { call: 'engineer', steps: [], hazards: [] }).rating).toBe('good');
   });
 
   it('is hard where one thing around the call was wrong, and where one stands against another', () => {
@@ -158,7 +168,9 @@ describe('grading', () => {
   });
 
   it('counts a missed hazard, and never holds care against anybody', () => {
-    const one = caseOf('bath-house-wall');
+    // The same wall, of which no laboratory has spoken.
+    const { cleared, ...one } = caseOf('bath-house-wall');
+    expect(cleared).toEqual(['lead-asbestos']);
     const none = grade(one, { ...perfect(one), hazards: [] });
     expect(none.rating).toBe('hard');
     expect(none.hazards?.missed.map(({ hazard }) => hazard)).toContain('lead-asbestos');
@@ -168,6 +180,23 @@ describe('grading', () => {
     const careful = grade(one, { ...perfect(one), hazards: hazardIds });
     expect(careful.rating).toBe('good');
     expect(careful.hazards?.missed).toEqual([]);
+  });
+});
+
+// Common practice, no source: what the laboratory of the case has found none of is no danger of it.
+describe('a coating that was tested', () => {
+  const tested = authored.filter(({ told }) =>
+    told.some(({ text }) => /no lead, no asbestos/i.test(text)),
+  );
+  it('brings neither lead nor asbestos, and only such a one is cleared of them', () => {
+    expect(tested.map(({ id }) => id)).toContain('bath-house-wall');
+    expect(authored.filter(({ cleared }) => cleared)).toEqual(tested);
+    for (const one of tested) {
+      const advice = adviceOn(one);
+      expect(advice.cautions, one.id).not.toContain('lead-asbestos');
+      for (const { hazards } of advice.steps) expect(hazards).not.toContain('lead-asbestos');
+      expect(advice.cautions, one.id).toContain('silica');
+    }
   });
 });
 

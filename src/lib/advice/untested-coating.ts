@@ -1,5 +1,5 @@
-import type { SiteAnswers } from '$lib/answers/answers';
-import type { QuestionId } from '$lib/answers/questions';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { Contaminant, QuestionId } from '$lib/answers/questions';
 import type { TestId } from './types';
 
 /** Tests that scrape, brush or drill. Tapping and a drop of water throw nothing into the air. */
@@ -11,6 +11,13 @@ const dusty: ReadonlySet<TestId> = new Set<TestId>([
   'look-at-steel',
   'measure-bar',
   'chloride-test',
+]);
+
+/** Something on it that may be old enough to hold lead or asbestos. */
+const coatings: ReadonlySet<Contaminant> = new Set<Contaminant>([
+  'thin-coating',
+  'thick-coating',
+  'rubbery-coating',
 ]);
 
 /** Questions that are answered by scraping or brushing. */
@@ -30,3 +37,24 @@ export const waitsForSample = (site: SiteAnswers, test: TestId): boolean =>
 /** The same of how a question is usually answered. */
 export const isScrapedUntested = (site: SiteAnswers, question: QuestionId): boolean =>
   isUntested(site) && scrapedFor.includes(question);
+
+/** Nobody has said yet whether a coating lies on it. One that is known was asked about with the warnings. */
+const mayBeCoated = ({ contamination }: ZoneAnswers): boolean =>
+  !contamination ||
+  (contamination.maybe.some((each) => coatings.has(each)) &&
+    !contamination.yes.some((each) => coatings.has(each)));
+
+/**
+ * Whether whoever tests has to look for paint or glue first: no warning names any, but what lies on
+ * it is open, and scraping an old coating sets free what it may hold. Source: common practice, no
+ * published source.
+ */
+export const looksForCoating = (site: SiteAnswers, zone: ZoneAnswers, test: TestId): boolean =>
+  !isUntested(site) && mayBeCoated(zone) && dusty.has(test);
+
+/** The same of how a question is usually answered. */
+export const isScrapedPerhapsCoated = (
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  question: QuestionId,
+): boolean => !isUntested(site) && mayBeCoated(zone) && scrapedFor.includes(question);

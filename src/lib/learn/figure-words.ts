@@ -1,5 +1,7 @@
 import { formatter } from '$lib/words/format';
 import { ownLanguage } from '$words/language';
+import { figureNames } from '$words/ui/figures';
+import { capital } from '$lib/words/by-language';
 import { figures, rangeOf, valueOf, type FigureId } from '$shared/figures';
 
 const metric = formatter('metric');
@@ -10,6 +12,10 @@ const isFactor = (id: FigureId) => {
   const { unit, value, range } = figures[id];
   return unit === 'ratio' && Math.max(...(range ?? [value ?? 0])) > 1;
 };
+
+/** What a figure is the figure of; one without a name of its own is told by the words of its id. */
+export const nameFigure = (id: FigureId): string =>
+  figureNames[id] ?? capital(id.replaceAll('.', ', ').replaceAll('-', ' '));
 
 /** A figure as the explainers print it: shares in words, else metric, then US measure in brackets where the two differ. */
 export function sayFigure(id: FigureId): string {

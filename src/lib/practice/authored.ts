@@ -11,7 +11,7 @@ import inside from '$content/practice/cracks-and-steel.json';
 import floors from '$content/practice/floors.json';
 import standing from '$content/practice/stops.json';
 import upright from '$content/practice/steps-and-walls.json';
-import { methodIds } from '$shared/methods';
+import { hazardIds, methodIds } from '$shared/methods';
 import { adviceOn, callOf, calls, senses, type AuthoredCase } from './case';
 import { nonsenseIn } from './nonsense';
 
@@ -49,7 +49,15 @@ export function authoredFaults(cases: readonly AuthoredCase[] = authored): strin
 }
 
 /** Whether every id in a case is one this site knows. */
-function shapeFaults({ site, zone, told, senior, intended, ...rest }: AuthoredCase): string[] {
+function shapeFaults({
+  site,
+  zone,
+  told,
+  senior,
+  intended,
+  cleared,
+  ...rest
+}: AuthoredCase): string[] {
   const faults: string[] = [];
   const known = (id: QuestionId, value: unknown) =>
     (choicesOf(id) as readonly unknown[]).includes(value);
@@ -81,6 +89,8 @@ function shapeFaults({ site, zone, told, senior, intended, ...rest }: AuthoredCa
     faults.push('senior: expected what somebody long in the trade would do, and why');
   if (!calls.includes(intended.call)) faults.push(`call: unknown "${intended.call}"`);
   if (!ruleIds.includes(intended.reason)) faults.push(`reason: unknown "${intended.reason}"`);
+  for (const id of cleared ?? [])
+    if (!hazardIds.includes(id)) faults.push(`cleared: unknown "${id}"`);
   const { trap } = intended;
   if (trap && !(methodIds.includes(trap.method) && ruleIds.includes(trap.rule)))
     faults.push(`trap: unknown "${trap.method}" or "${trap.rule}"`);

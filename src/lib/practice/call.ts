@@ -1,6 +1,6 @@
 import type { rejectionRules } from '$lib/advice/rules';
 import type { Advice, Reason } from '$lib/advice/types';
-import { callOf, isMethod, type Call } from './case';
+import { callOf, firstCallers, isMethod, type Call } from './case';
 
 /** How a call compares with the advice. */
 export const callKinds = [
@@ -52,7 +52,7 @@ export interface CallGrade {
   readonly kind: CallKind;
   readonly pick: Call;
   readonly answer: Call;
-  /** What speaks against the pick; empty when it is right. */
+  /** What speaks against a method that was picked; empty when it is right. */
   readonly against: readonly Reason[];
   /** What the engine has for the answer: its reasons, or what stands before the work. */
   readonly reasons: readonly Reason[];
@@ -60,7 +60,10 @@ export interface CallGrade {
 
 /** Compares a learner's call with the advice. Nothing but the advised call is ever `right`. */
 export function gradeCall(pick: Call, advice: Advice): CallGrade {
-  const answer = callOf(advice);
+  const first = firstCallers(advice);
+  // Several holds of the same weight are cleared by several people: each of them may come first.
+  const right = first.some((who) => who === pick) && advice.verdict !== 'prepare';
+  const answer = right ? pick : callOf(advice);
   const graded = (kind: CallKind, against: readonly Reason[] = []): CallGrade => ({
     kind,
     pick,
@@ -72,18 +75,10 @@ export function gradeCall(pick: Call, advice: Advice): CallGrade {
     if (pick === advice.method) return graded('right');
     const rejection = advice.rejections.find(({ method }) => method === pick);
     if (!rejection) throw new Error(`Nothing speaks against ${pick}.`);
-    if (advice.verdict !== 'prepare') return graded('must-wait', waitingReasons(pick, advice));
+    if (advice.verdict !== 'prepare') return graded('must-wait', [rejection]);
     return graded(kindOf[rejection.rule as keyof typeof kindOf], [rejection]);
   }
   if (advice.verdict === 'prepare') return graded('need-not-wait');
-  // Several holds of the same weight are cleared by several people: each of them may come first.
-  const named = advice.holds.filter(({ who }) => who === pick);
-  if (named.some(({ verdict }) => verdict === advice.verdict)) return graded('right');
-  return graded(named.length ? 'not-yet-enough' : 'someone-else');
-}
-
-/** Before the work: what holds the method; and where it would not do either, why. */
-function waitingReasons(pick: Call, advice: Advice): Reason[] {
-  const rejection = advice.rejections.find(({ method }) => method === pick);
-  return rejection && rejection.rule !== 'held' ? [rejection] : [];
+  if (right) return graded('right');
+  return graded(advice.holds.some(({ who }) => who === pick) ? 'not-yet-enough' : 'someone-else');
 }

@@ -3,7 +3,7 @@ import type { Contaminant, MakerProfile, QuestionId, Warning } from '$lib/answer
 import type { RuleId } from '$lib/advice/rules';
 import { adviseSettled } from '$lib/advice/settle';
 import type { Advice, Hold, SettledSite, SettledZone, Verdict } from '$lib/advice/types';
-import { methodIds, type MethodId } from '$shared/methods';
+import { methodIds, type HazardId, type MethodId } from '$shared/methods';
 
 /** A case to practise on: what is true of the concrete. The engine decides what is right for it. */
 export interface Case {
@@ -11,6 +11,8 @@ export interface Case {
   readonly id: string;
   readonly site: SettledSite;
   readonly zone: SettledZone;
+  /** Hazards that a fact rules out: the engine knows that a coating is there, not its report. */
+  readonly cleared?: readonly HazardId[];
 }
 
 /** How a fact comes to whoever stands there. */
@@ -60,14 +62,31 @@ const known = new WeakMap<Case, Advice>();
 /** The engine's advice on a case, worked out once: its level, its twists and its grade rest on it. */
 export function adviceOn(one: Case): Advice {
   let advice = known.get(one);
-  if (!advice) known.set(one, (advice = adviseSettled(one.site, one.zone)));
+  if (!advice) known.set(one, (advice = withoutCleared(one, adviseSettled(one.site, one.zone))));
   return advice;
 }
 
-/** The call the advice comes to: its method, or whoever clears the gravest hold. */
+function withoutCleared({ cleared }: Case, advice: Advice): Advice {
+  if (!cleared) return advice;
+  const left = (hazards: readonly HazardId[]) => hazards.filter((id) => !cleared.includes(id));
+  const steps = advice.steps.map((step) => ({ ...step, hazards: left(step.hazards) }));
+  return { ...advice, steps, cautions: left(advice.cautions) };
+}
+
+/**
+ * Who may come first where something holds the work: whoever clears a hold of the gravest kind.
+ * Replacing the part is work, so it waits for whoever has to look before any work: that one says what
+ * the new part must stand. Source: common practice, no published source.
+ */
+export function firstCallers({ verdict, holds }: Advice): readonly Hold['who'][] {
+  const gravest = holds.filter((hold) => hold.verdict === verdict).map(({ who }) => who);
+  const looking = gravest.filter((who) => who !== 'concrete-contractor');
+  return looking.length ? looking : gravest;
+}
+
+/** The call the advice comes to: its method, or the first of those who may come first. */
 export function callOf(advice: Advice): Call {
-  const hold = advice.holds.find(({ verdict }) => verdict === advice.verdict);
-  const call = advice.method ?? hold?.who;
+  const call = advice.method ?? firstCallers(advice)[0];
   if (!call) throw new Error('Advice without a method has a hold.');
   return call;
 }

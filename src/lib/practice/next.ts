@@ -30,6 +30,18 @@ export function dueCases({ known }: Standing, now: number): string[] {
 
 const exists = (id: string) => seedIn(id) !== null || authored.some((one) => one.id === id);
 
+/**
+ * Those that do not look like the case before, the same kind of concrete damaged as deep; all of them
+ * where every one does.
+ */
+function unlike(before: Case | undefined, ids: readonly string[]): readonly string[] {
+  const others = ids.filter((id) => {
+    const one = findCase(id);
+    return one?.site.element !== before?.site.element || one?.zone.depth !== before?.zone.depth;
+  });
+  return others.length ? others : ids;
+}
+
 /** What the learner wants of the next case. */
 export interface Wish {
   /** Cases of this level and no other; left out, the learner's own level counts. */
@@ -51,14 +63,16 @@ export function nextCase(
   { level: asked, after }: Wish = {},
 ): Next {
   const fits = (one: Case | undefined) => !!one && (!asked || levelOf(one) === asked);
-  const due = dueCases(standing, now).find((id) => id !== after && fits(findCase(id)));
-  if (due) return { id: due, why: 'comes-back' };
+  const before = after === undefined ? undefined : findCase(after);
+  const due = dueCases(standing, now).filter((id) => id !== after && fits(findCase(id)));
+  const [first] = unlike(before, due);
+  if (first) return { id: first, why: 'comes-back' };
   const dice = diceFrom(seed);
   const fresh = authored.filter(({ id }) => id !== after && !standing.known.has(id));
   const own = asked ?? standing.level;
   for (let level: number = own; level >= (asked ?? 1); level -= 1) {
-    const ofLevel = fresh.filter((one) => levelOf(one) === level);
-    if (ofLevel.length) return { id: dice.pick(ofLevel).id, why: 'new' };
+    const ofLevel = fresh.filter((one) => levelOf(one) === level).map(({ id }) => id);
+    if (ofLevel.length) return { id: dice.pick(unlike(before, ofLevel)), why: 'new' };
   }
   const from = dice.between(0, lastSeed - looks);
   return { id: generatedAt(standing, own, from, after), why: 'new' };

@@ -18,7 +18,8 @@ export interface Bars {
 const carriesSteel = ['suspended-steps', 'suspended-slab', 'wall', 'soffit'] as const;
 
 /**
- * Where bars are drawn: where the reader saw steel or its rust, and in what hangs or stands.
+ * Where bars are drawn: where the reader saw steel or its rust, and in what hangs or stands while
+ * nobody has said; none where the reader saw none.
  * @param depth of the damage, sheet units: an exposed bar lies at its floor
  */
 export function barsOf(
@@ -27,7 +28,8 @@ export function barsOf(
   depth: number,
   { barCover, barDiameter }: Pick<SectionState, 'barCover' | 'barDiameter'>,
 ): Bars | null {
-  const seen = steel !== null && steel !== 'none-seen';
+  if (steel === 'none-seen') return null;
+  const seen = steel !== null;
   const likely = carriesSteel.some((element) => element === frame.element);
   if (!seen && !likely) return null;
   const radius = Math.max(3.2, ((barDiameter ?? valueOf('draw.bar')) * frame.scale) / 2);

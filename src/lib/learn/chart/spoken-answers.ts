@@ -9,6 +9,7 @@ import { methods, type MethodId } from '$shared/methods';
 import { chartPlaces, soils, type ChartPlace, type Soil } from './cells';
 import type { Column } from './grid';
 import { inOneLine, spokenProfile } from './spoken-beside';
+import { spokenMore, spokenStopHere } from './spoken-box';
 import type { FieldChart } from './spoken';
 
 const say = formatter('metric');
@@ -70,7 +71,15 @@ export const spokenAnswers = ({ rows, columns }: Pick<FieldChart, 'rows' | 'colu
       depths,
       /** Of every method that any of its lines names, once. */
       facts: [...new Set(met)].map(factsOf),
-      notes: [...new Set(lines.flatMap(({ notes }) => notes))],
+      /** Each once, with the place where it is said of one alone. */
+      notes: [...new Set(lines.flatMap(({ notes }) => notes))].map((note) => {
+        const where = chartPlaces.filter((place) =>
+          inPlace(place).some(({ notes }) => notes.includes(note)),
+        );
+        return { note, place: where.length === 1 ? (where[0] ?? null) : null };
+      }),
+      stopped: spokenStopHere({ looseness, depths }),
+      more: spokenMore({ looseness, depths }),
       /** With nothing on it: by texture where that makes a difference. What holds everywhere is said once. */
       clean: everywhere
         ? [{ place: null, lines: [anyTexture(lines[0] as Run)] }]

@@ -19,6 +19,8 @@ const nameOf = (place: QuestionId | 'done') =>
 /** The map, by the machine of this build, as a drawing and in words. */
 export const load = () => {
   const map = interviewMap();
+  const isBack = (from: QuestionId, to: QuestionId | 'done') =>
+    to !== 'done' && map.questions.indexOf(to) < map.questions.indexOf(from);
   return {
     drawing: layOut(map),
     names: Object.fromEntries(map.questions.map((id) => [id, asked[id].short])),
@@ -39,7 +41,7 @@ export const load = () => {
                 nameOf(to),
                 say.list(skipped.map(({ question }) => lowered(asked[question].short))),
               )
-            : mapWords.goes(nameOf(to)),
+            : mapWords[isBack(id, to) ? 'back' : 'goes'](nameOf(to)),
         })),
     })),
     version,

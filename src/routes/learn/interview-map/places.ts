@@ -10,15 +10,20 @@ export type MapState = InterviewPlace | 'next';
 export const sheet = { width: 360, left: 6, box: 168, height: 44, pitch: 84, top: 4 } as const;
 const lineHeight = 14;
 const lettersInLine = 22;
+/** Heavier letters than beside the boxes. */
+const lettersInBox = 20;
 
 const firstSentence = (text: string) => text.slice(0, text.indexOf('.') + 1);
 
-/** Breaks a sentence into lines that fit between the boxes and the lines at the side. */
-function broken(text: string): string[] {
+/** The name in a box, in as many lines as it needs. */
+export const nameLines = (name: string): readonly string[] => broken(name, lettersInBox);
+
+/** Breaks a sentence into lines; by itself, such as fit between the boxes and the lines at the side. */
+function broken(text: string, letters = lettersInLine): string[] {
   const lines = [''];
   for (const word of text.split(' ')) {
     const last = lines.at(-1) ?? '';
-    if (`${last} ${word}`.trim().length <= lettersInLine)
+    if (`${last} ${word}`.trim().length <= letters)
       lines[lines.length - 1] = `${last} ${word}`.trim();
     else lines.push(word);
   }

@@ -68,7 +68,7 @@ export const callWords: Readonly<Record<CallKind, Named>> = {
   },
   'not-yet-enough': {
     name: 'Not enough yet',
-    line: 'That has to be cleared too. Something graver comes before it.',
+    line: 'That belongs to it too. But somebody else has to come before it.',
   },
   'need-not-wait': {
     name: 'Nothing here has to wait',

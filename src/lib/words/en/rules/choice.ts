@@ -57,7 +57,7 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
     return `A bar shows, and the repair has to grip all round it. Break out along the bar first.${rest ? ` The rest of the zone needs only ${rest}.` : ''}`;
   },
   'trowelled-is-closed': () =>
-    'The surface was trowelled smooth. Its closed skin, and what it was cured with, have to come off before anything can grip.',
+    'The surface is smooth from the trowel or the form. Its closed skin, and what it was cured with, have to come off before anything can grip.',
   'dusting-is-weak': () =>
     'A surface that dusts is weak, not dirty. Washed, it would dust again, and take the coating with it.',
   'oil-rules-out-washing': () =>

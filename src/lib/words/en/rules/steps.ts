@@ -124,7 +124,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
       : 'Damp under this finish makes it blister and peel. Let the concrete dry as far as the maker asks.',
   'moisture-from-sheet': () => 'That is what the data sheet asks for, and it counts.',
   'dry-enough-measured': () =>
-    'A dry surface can hide a wet slab. Measure it as the maker asks, and leave the test the time it needs.',
+    'A dry surface can hide wet concrete. Measure it as the maker asks, and leave the test the time it needs.',
   'last-vacuum-and-tape': () =>
     'Dust settles while you wait. Vacuum once more right before, and press tape on it: it has to come up clean.',
   'last-look': () =>

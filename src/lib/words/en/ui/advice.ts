@@ -27,8 +27,9 @@ export const advicePageWords = {
   haveSheet: 'Type in the sheet',
   beyond: 'No way of preparing the surface helps here.',
   mayStop: (who: string) =>
-    `It may come to a stop. Take nothing off yet. If it stops, call ${who}.`,
-  callsNow: (who: string) => `It may come to a stop. Take nothing off yet, and call ${who} now.`,
+    `It may come to a stop. Take off no more than a test needs. If it stops, call ${who}.`,
+  callsNow: (who: string) =>
+    `It may come to a stop. Take off no more than a test needs, and call ${who} now.`,
   callNobody: 'Call no contractor yet: the test comes first.',
   calls: (who: string) => `Call ${who}.`,
   asks: (who: string) => `It is found out by ${who}.`,

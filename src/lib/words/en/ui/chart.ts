@@ -1,4 +1,4 @@
-import { lowered } from '$lib/words/by-language';
+import { capital, lowered } from '$lib/words/by-language';
 import type { Contaminant, DepthBand, Finish } from '$lib/answers/questions';
 import type { Say } from '$lib/words/types';
 import type { FigureId } from '$shared/figures';
@@ -83,7 +83,15 @@ export const chartWords = {
     dangers: (list: string) => `Dangers: ${list}.`,
     soiled: 'Oil, paint or a coat on it?',
     always: 'Whatever lies on it',
-    first: 'The stops come first. What goes on next may ask for more.',
+    /** Kinds of concrete on which the work stops here, and who comes first. */
+    stopped: (elements: string, who: string) => `${elements}: ${who} comes first.`,
+    /** What goes on next and asks for more. */
+    more: (finishes: string, methods: string) => `${capital(finishes)}: ${methods}`,
+    moreOn: (method: string, textures: string) => (textures ? `${method} (${textures})` : method),
+    asksMore: (parts: readonly string[], upTo: string) =>
+      `What goes on next may ask for more${upTo && `, ${upTo} deep`}. ${parts.join('. ')}. Off the floor: grit in place of shot.`,
+    onlyOn: (place: string, note: string) => `${place}: ${lowered(note)}`,
+    first: 'The stops come first.',
     whole: 'Show the whole chart',
   },
   tableLabel: 'Field chart: method by looseness, depth, texture and dirt',

@@ -14,6 +14,8 @@ export const mapWords = {
   done: 'Advice',
   list: 'The same in words',
   goes: (name: string) => `Then: ${name}.`,
+  /** A question that stands earlier in the list: this answer may show that it counts after all. */
+  back: (name: string) => `Or back to ${name}, where this answer makes it count after all.`,
   jumps: (why: string, to: string, over: string) =>
     `${why} Then it goes on to ${to}. Not asked: ${over}.`,
   open: 'Open the question',

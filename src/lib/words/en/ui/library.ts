@@ -40,6 +40,8 @@ export const libraryWords = {
   reviewed: (day: string) => `Last reviewed ${day}.`,
   more: (title: string) => `Read more: ${title}`,
   glossary: {
+    jumps: 'Terms by letter',
+    another: (term: string) => `See ${term}.`,
     title: 'Glossary',
     description: 'Every trade term used on this site, in plain words.',
     lead: 'Every term of the trade that this site uses, in plain words.',
@@ -48,6 +50,7 @@ export const libraryWords = {
     description:
       'Every published source of this site, and every figure with how far it can be trusted.',
     lead: 'Every number on this site says where it comes from. This page lists each source with the figures that lean on it, and then the figures that have no source.',
+    jumps: 'Sources by who wrote them',
     trust: 'How far a figure can be trusted',
     namedIn: 'Named in:',
     none: 'Figures without a published source',

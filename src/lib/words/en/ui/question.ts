@@ -24,6 +24,7 @@ export const questionPageWords = {
   progress: (at: number, of: number, sure: boolean) =>
     sure ? `${at} of ${of}` : `${at} of about ${of}`,
   find: 'Find out how',
+  leaveCoating: 'If there is any paint or glue on it, leave it and have it tested first.',
   sampleFirst: 'Scrape, brush and drill nothing before the report on the old coating is there.',
   several: 'Several possible',
   onlyOne: 'I know which one it is',
@@ -54,15 +55,22 @@ export const questionPageWords = {
   possible: (names: string) => `Could be ${names}`,
 } as const;
 
+/** What is counted while the answers come in: methods that may come out as the gentlest sufficient one. */
+const gentlest = (count: number): string => {
+  if (count === 0) return 'No method: the work stops first';
+  return count === 1
+    ? 'One method may be the gentlest that does it'
+    : `${count} methods may be the gentlest that does it`;
+};
+
 /** What stands beside a question. */
 export const asideWords = {
   section: 'What you have told us, to scale',
-  standing: 'Methods left',
+  standing: 'Which is the gentlest that does it?',
   states: { standing: 'Left', 'would-do': 'Possible, but not first', out: 'Out' },
   /** What it has come to so far, in one line that opens. */
-  line: (left: number, of: number, depth: string) =>
-    `${left} of ${of} methods left${depth ? `; down to ${depth}` : ''}`,
+  line: (left: number, depth: string) => `${gentlest(left)}${depth ? `; down to ${depth}` : ''}`,
   by: (short: string) => `Ruled out by: ${short}`,
   announce: (count: number, names: string) =>
-    count === 1 ? `One method left: ${names}.` : `${count} methods left: ${names}.`,
+    count ? `${gentlest(count)}: ${names}.` : `${gentlest(count)}.`,
 } as const;
