@@ -1,11 +1,6 @@
+import { decisionOf } from '$lib/advice/decision';
 import { describe, expect, it } from 'vitest';
-import {
-  changesOf,
-  decisionOf,
-  depthMarginOf,
-  marginsOf,
-  sheetMarginOf,
-} from '$lib/advice/margins';
+import { changesOf, depthMarginOf, marginsOf, sheetMarginOf } from '$lib/advice/margins';
 import { oftenMisjudged } from '$lib/advice/often-misjudged';
 import { pairMarginsOf } from '$lib/advice/pairs';
 import type { Margin } from '$lib/advice/zone-advice';
