@@ -49,7 +49,7 @@ export function layOut({ questions, arrows }: InterviewMap) {
   const byLength = [...jumps.values()].sort((one, other) => span(other) - span(one));
   const into = (to: MapState) => byLength.filter((jump) => jump.to === to);
   /** Lines of text beside a box so far: what two jumps out of one box say stands below one another. */
-  const said = new Map<MapState, number>();
+  const said = new Map<MapState, readonly string[]>();
   return {
     height: sheet.top + states.length * sheet.pitch - (sheet.pitch - sheet.height) + 4,
     boxes: states.map((state) => ({ state, y: middle(state) - sheet.height / 2 })),
@@ -67,9 +67,12 @@ export function layOut({ questions, arrows }: InterviewMap) {
       const lane = long ? 354 - kin.indexOf(jump) * 8 : 332;
       const leaves = middle(jump.from) + 5;
       const arrives = middle(jump.to) - 12 + (long ? (kin.length - 1 - kin.indexOf(jump)) * 8 : 0);
-      const lines = jump.why.flatMap((why) => broken(firstSentence(skipWords[why])));
-      const above = said.get(jump.from) ?? 0;
-      said.set(jump.from, above + lines.length);
+      const above = (said.get(jump.from) ?? []).length;
+      // Two jumps for one reason say it once.
+      const lines = jump.why
+        .flatMap((why) => broken(firstSentence(skipWords[why])))
+        .filter((line) => !said.get(jump.from)?.includes(line));
+      said.set(jump.from, [...(said.get(jump.from) ?? []), ...lines]);
       return {
         from: jump.from,
         to: jump.to,
