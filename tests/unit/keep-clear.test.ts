@@ -53,6 +53,18 @@ describe('keeping people away comes before any test', () => {
       {},
       null,
     ],
+    [
+      'a balcony with a rust stain',
+      { element: ['suspended-slab'] },
+      { steel: ['rust-stain'] },
+      'keep-from-under',
+    ],
+    [
+      'a hollow balcony of which nobody knows how deep',
+      { element: ['suspended-slab'] },
+      { depth: ['film'], looseness: ['hollow'] },
+      'keep-from-under',
+    ],
     ['a hollow drive on the ground', {}, hollow, null],
     ['a drive on the ground with a bar lost', {}, { ...lostBar, barLoss: ['one-bar'] }, null],
   ])('%s', (_, site, zone, kept) => {

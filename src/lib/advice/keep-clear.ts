@@ -1,6 +1,7 @@
 import type { SiteAnswers } from '$lib/answers/answers';
 import { carriesLoad, hasAirBelow } from './holds';
 import type { RuleId } from './rules';
+import type { TestId } from './types';
 import type { ZoneAdvice } from './zone-advice';
 
 /** What says that concrete which carries may not carry any more, or lets pieces fall. Rust bursts it. */
@@ -39,3 +40,9 @@ export function keepClear(
   const fails = [...holds, ...possibleHolds].some(({ rule }) => mayFail.includes(rule));
   return carries && fails ? clearOf(site) : null;
 }
+
+/** Tests for which nobody goes near. */
+const fromAfar: readonly TestId[] = ['ask-engineer', 'ask-owner', 'ask-maker', 'local-weather'];
+
+/** Whether a test is done at the place itself. */
+export const isDoneThere = (test: TestId): boolean => !fromAfar.includes(test);

@@ -76,7 +76,7 @@ export function ownerMay(site: SiteAnswers, zone: ZoneAnswers, advice: Advised):
     measure: firmGround && settled,
     // With answers open, the test that decides is told by itself, and what comes after the repair can wait.
     tap: clean && settled,
-    clear: !stopped,
+    clear: !stopped && !keepClear(site, advice),
     growth: clean && has('growth'),
     degrease: clean && has('oil'),
     wash: clean && doer === 'owner',

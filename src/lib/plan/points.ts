@@ -69,6 +69,14 @@ const causes = (signs: Signs): Point[] => [
   ...losses(signs),
 ];
 
+/** What holds the work until somebody has looked how deep it goes. */
+const notYetSeen = [
+  'hollow-unmeasured',
+  'rust-with-salts',
+  'rust-at-crack',
+  'nothing-over-rust',
+] as const;
+
 /** Two options held against each other, measure by measure. */
 export interface Weighed {
   readonly one: OwnerOptionId;
@@ -119,7 +127,9 @@ export function pointsOf(
   });
   const why = causes(signs);
   const sound = share !== null && share.sound > signs.mostly;
-  const surface = share !== null && share.sound + share.surface > 1 - roundOff;
+  // How deep it goes where rust or a hollow is still to be looked into, nobody knows yet.
+  const doubted = notYetSeen.some((rule) => signs.held(rule).length > 0);
+  const surface = !doubted && share !== null && share.sound + share.surface > 1 - roundOff;
   // What replacing all takes is told against restoring alone: against parts it would say the same twice.
   const ofAll = weighed.filter(({ one }) => one === 'restore');
   const poor: Point = { id: 'patch-life', figures: ['patch.life-poor'] };
