@@ -27,7 +27,7 @@ describe('what may not start yet', () => {
     );
     render(AdvicePage, { zone: null });
     const head = screen.getByRole('heading', { level: 1 }).parentElement;
-    expect(head).toHaveTextContent('It may come to a stop. Take nothing off');
+    expect(head).toHaveTextContent('It may come to a stop. Take off no more than a test needs');
     expect(head).toHaveTextContent('call a licensed structural engineer');
     expect(headings()).toContain('Steps, once it may start');
     expect(headings().join()).not.toContain('in any case');
