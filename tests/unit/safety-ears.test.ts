@@ -86,7 +86,9 @@ describe('ears where all that can be worn is too little', () => {
       /Not even plugs and muffs together do that.*specialist for ears/,
     );
     const needed = Math.ceil(Math.max(...worst.map(({ ears }) => ears?.needed ?? 0)));
-    expect(earsLines(say, over as never).lines[0]).toMatch(new RegExp(`, ${String(needed)}\\sdB`));
+    expect(earsLines(say, over as never).lines[0]).toMatch(
+      new RegExp(`Usually ${String(needed)}\\sdB`),
+    );
   });
 
   it('a day that plugs and muffs do for is not told of', () => {

@@ -67,7 +67,7 @@ describe('whether the days of a plan hold for the hands', () => {
     expect(title).toBe('Day 1 does not hold for the hands.');
     expect(lines.join(' ')).toMatch(/30\sminutes, the limit value after 2\shours/);
     expect(lines.join(' ')).toMatch(
-      /To stay within the limit value: \d+\speople in place of 2, in turns of 15\sminutes/,
+      /To stay within the limit value: \d+\speople in place of 2 that day, in turns of 15\sminutes/,
     );
     const told = JSON.stringify(
       planDocument(job, plan, say, { date: '', nameOf: (zone) => zone }).sections,
@@ -92,7 +92,7 @@ describe('whether the days of a plan hold for the hands', () => {
       'To stay within the limit value: all of you in equal turns, or a gentler tool.',
     );
     expect(last({ crew: 2, shaking: 1, turns: { people: 9, days: 5 } })).toMatch(
-      /^To stay within the limit value: 9\speople in place of 2, in turns of 15\sminutes, or 5\sdays in place of 1, or a gentler tool\. Keep that day’s work as it is: a plan for more people fills the day up again\.$/,
+      /^To stay within the limit value: 9\speople in place of 2 that day, in turns of 15\sminutes, or 5\sdays in place of 1, or a gentler tool\.$/,
     );
     expect(last({ turns: null })).toMatch(/not even 15\sminutes fits/);
   });

@@ -22,7 +22,7 @@ export function earsLines(
   return {
     title: `${inDays(say, days)} ${days.length === 1 ? 'is' : 'are'} too loud, even for plugs and muffs together.`,
     lines: [
-      `As tools usually are, ${up(needed)}\u00A0dB must come off at the ear; both take off ${say.number(Math.floor(takenOff + 1e-9))}\u00A0dB.`,
+      `Usually ${up(needed)}\u00A0dB must come off at the ear; both take off ${say.number(Math.floor(takenOff + 1e-9))}\u00A0dB.`,
       `${turns} What helps: ${wearAndMore}.`,
     ],
   };

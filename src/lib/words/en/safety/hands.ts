@@ -45,7 +45,7 @@ function turnsLine(say: Say, { over, turns, shaking, crew }: HandsOver): string 
     turns.days > shaking
       ? `, or ${count(say, turns.days, 'day', 'days')} in place of ${say.number(shaking)}`
       : '';
-  return `${kept}: ${people} in place of ${say.number(crew)}, in turns of ${turn}${longer}, or a gentler tool. Keep that day’s work as it is: a plan for more people fills the day up again.`;
+  return `${kept}: ${people} in place of ${say.number(crew)} that day, in turns of ${turn}${longer}, or a gentler tool.`;
 }
 
 /** That days of the plan do not hold for the hands, and what would: a title and two sentences. */
@@ -62,7 +62,7 @@ export function handsLines(
       ? `${one ? 'does' : 'do'} not hold for the hands`
       : `${one ? 'passes' : 'pass'} the action value for the hands, not the limit value`;
   const had = most
-    ? `One person has the ${toolWords[most.tool].name} for ${hoursInShort(say, most.hours)}; as it usually shakes, ${valueNames.action} comes after ${minutesInShort(say, usualMinutes(most.minutes.action))}, ${valueNames.limit} after ${minutesInShort(say, usualMinutes(most.minutes.limit))}.`
+    ? `One person has the ${toolWords[most.tool].name} for ${hoursInShort(say, most.hours)}; usually ${valueNames.action} comes after ${minutesInShort(say, usualMinutes(most.minutes.action))}, ${valueNames.limit} after ${minutesInShort(say, usualMinutes(most.minutes.limit))}.`
     : '';
   return {
     title: `${days} ${fails}.`,
