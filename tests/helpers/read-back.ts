@@ -63,7 +63,7 @@ export interface Measure {
 }
 
 const number = String.raw`(?:\d+\/\d+|\d[\d,]*(?:\.\d+)?(?: \d+\/\d+)?)`;
-const label = String.raw`µg\/m³|dB\(A\)|sq ft|mm|m²|m|in|ft|kg|lb|hours|days|°C|°F|°|%|bar|psi|ppm`;
+const label = String.raw`µg\/m³|dB\(A\)|sq ft|mm|m²|m|in|ft|kg|lb|hours|days|°C|°F|°|%|MPa|bar|psi|ppm`;
 const measure = new RegExp(
   String.raw`(?:(?<scale>CSP|pH) )?(?<low>${number})(?: to (?<high>${number}))? ?(?<unit>(?:${label})(?![a-z]))?|(?<word>half|third)(?= (?:of|the)|, stop)`,
   'g',

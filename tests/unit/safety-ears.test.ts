@@ -77,7 +77,7 @@ describe('ears where all that can be worn is too little', () => {
     expect(worst.length).toBeGreaterThan(0);
     for (const { noise, ears } of worst)
       expect(earsInShort(say, noise.limits['eu-upper'].protector, ears)).toMatch(
-        /^Plugs and muffs together are not enough/,
+        /^Plugs and muffs fall short/,
       );
     const [safety] = days;
     const line = safety && briefingOf(safety, [], []).find(({ id }) => id === 'ears');

@@ -212,7 +212,7 @@ describe('what stands before the work', () => {
     ['tendons-before-depth', {}, /may reach 6 mm deep until/],
     ['full-depth', { half: 75 }, /through half of the thickness or more, which is 75 mm here\./],
     ['full-depth', {}, /through half of the thickness or more\. A repair/],
-    ['thickness-decides', {}, /If the damage reaches half of it/],
+    ['thickness-decides', {}, /Where the damage reaches half of the thickness/],
     [
       'answers-differ',
       { methods: ['grind', 'scarify'] },

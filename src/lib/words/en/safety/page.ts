@@ -201,7 +201,7 @@ export const cardWords = {
   earsBoth: 'Plugs and muffs together.',
   /** One does at usual levels. */
   earsBothAtWorst: 'Plugs and muffs together at the loudest tools.',
-  earsTooLittle: 'Plugs and muffs together are not enough: fewer hours, or a quieter tool.',
+  earsTooLittle: 'Plugs and muffs fall short: fewer hours, or a quieter tool.',
   ears: (rating: string): string => `NRR ${rating} or more, for the loudest tools.`,
   earsAtLeast: (rating: string): string => `NRR ${rating} at least: not all levels are known.`,
   /** Until somebody has measured. */
@@ -209,7 +209,7 @@ export const cardWords = {
     `In no dust table: ${tools}. Begin like this, until a competent person has measured the dust.`,
   hood: 'Behind the nozzle: a blasting hood fed with clean air.',
   besideDust: (tools: string, factor: number) =>
-    `Near the ${tools}: a mask of factor ${String(factor)}, or stay out of the dust.`,
+    `Near the ${tools}: mask of factor ${String(factor)}.`,
   besideBlast: 'While somebody blasts, wear it or stay outside the barrier.',
   /** With these tools alone, or all day where none are named. */
   mask: (factor: number, tools = ''): string =>
