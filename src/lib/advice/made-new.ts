@@ -4,7 +4,8 @@ import type { RuleId } from './rules';
 import type { Hold } from './types';
 import type { ZoneAdvice } from './zone-advice';
 
-const throughDepth: readonly RuleId[] = ['full-depth', 'through'];
+/** What says that a part is replaced through its full depth. */
+export const throughDepth: readonly RuleId[] = ['full-depth', 'through'];
 
 /** What is seen in concrete that goes out with the part. */
 const goesWithIt: readonly RuleId[] = [

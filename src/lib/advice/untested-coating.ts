@@ -20,6 +20,13 @@ const coatings: ReadonlySet<Contaminant> = new Set<Contaminant>([
   'rubbery-coating',
 ]);
 
+/** A coating is there, or may be, and nobody has said that it may be old: then a hold tells of it. */
+export const isOfUnknownAge = (site: SiteAnswers, { contamination }: ZoneAnswers): boolean =>
+  !isUntested(site) &&
+  [...(contamination?.yes ?? []), ...(contamination?.maybe ?? [])].some((each) =>
+    coatings.has(each),
+  );
+
 /** Questions that are answered by scraping or brushing. */
 const scrapedFor: readonly QuestionId[] = ['looseness', 'barLoss'];
 

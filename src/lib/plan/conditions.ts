@@ -1,6 +1,6 @@
+import { throughDepth } from '$lib/advice/made-new';
 import { isSurely } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
-import type { RuleId } from '$lib/advice/rules';
 import type { Hold } from '$lib/advice/types';
 import type { Plan } from './plan';
 
@@ -29,8 +29,6 @@ export interface Conditions {
   readonly unmeasured: readonly string[];
   readonly of: Readonly<Record<string, ConditionId>>;
 }
-
-const fullDepth: readonly RuleId[] = ['full-depth', 'through'];
 
 /**
  * Puts every zone of a planned job in its condition and adds up the areas.
@@ -72,8 +70,8 @@ function conditionOf(zone: Zone, plan: Plan): ConditionId {
   const held = plan.held.find(({ id }) => id === zone.id);
   if (!held || held.verdict !== 'stop') return 'not-known';
   const forEngineer = (holds: readonly Hold[]) =>
-    holds.some(({ rule, verdict }) => verdict === 'stop' && !fullDepth.includes(rule));
+    holds.some(({ rule, verdict }) => verdict === 'stop' && !throughDepth.includes(rule));
   if (forEngineer(held.holds)) return 'engineer';
-  const gone = held.holds.some(({ rule }) => fullDepth.includes(rule));
+  const gone = held.holds.some(({ rule }) => throughDepth.includes(rule));
   return !gone && forEngineer(held.possibleHolds) ? 'engineer' : 'replace';
 }
