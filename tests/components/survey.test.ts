@@ -116,6 +116,19 @@ describe('on the drawing', () => {
     );
   });
 
+  it('a spot belongs where it lies, not to the zone that was painted last', async () => {
+    await user.click(screen.getByLabelText('Zone', { selector: 'input' }));
+    await user.selectOptions(screen.getByLabelText('Zone', { selector: 'select' }), 'b');
+    pad().focus();
+    await user.keyboard('{Enter}{Enter}');
+    expect(drawn()?.marks?.[0]).toMatchObject({ kind: 'zone', zone: 'b' });
+    await user.click(screen.getByLabelText('Spot', { selector: 'input' }));
+    expect(screen.getByLabelText('Zone', { selector: 'select' })).toHaveValue('');
+    pad().focus();
+    await user.keyboard('{Enter}{ArrowRight}{ArrowUp}{Enter}');
+    expect(drawn()?.marks?.[1]).not.toHaveProperty('zone');
+  });
+
   it('a crack is drawn by keys, point by point', async () => {
     await user.click(screen.getByLabelText('Crack'));
     await user.selectOptions(screen.getByLabelText('Kind of crack'), 'open');

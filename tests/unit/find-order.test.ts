@@ -7,6 +7,9 @@ import {
   waitsForSample,
 } from '$lib/advice/untested-coating';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { QuestionId } from '$lib/answers/questions';
+import { formatter } from '$lib/words/format';
+import { questionWords } from '$words/questions';
 
 const site: SiteAnswers = {
   element: ['slab'],
@@ -115,6 +118,19 @@ describe('an old coating that nobody has tested', () => {
       expect(looksForCoating(site, zone, 'scrape')).toBe(false);
       expect(isScrapedPerhapsCoated(site, zone, 'looseness')).toBe(false);
     }
+  });
+  // The page of a question says how it is found out: none tells of a scraper or a brush without this.
+  it('is not scraped to answer any question whose own page tells to scrape, brush or pick', () => {
+    const told = Object.entries(questionWords(formatter('metric'))).filter(([, { find }]) =>
+      find.some((line) => /\b(scrape|brush|pick at)\b/i.test(line)),
+    );
+    expect(told.length).toBeGreaterThan(5);
+    for (const [question] of told) {
+      expect(isScrapedUntested(coated, question as QuestionId), question).toBe(true);
+      expect(isScrapedPerhapsCoated(site, {}, question as QuestionId), question).toBe(true);
+    }
+    for (const question of ['texture', 'finish', 'area', 'barSpacing'] as const)
+      expect(isScrapedUntested(coated, question), question).toBe(false);
   });
   it('is not scraped to answer how loose it is', () => {
     expect(isScrapedUntested(coated, 'looseness')).toBe(true);

@@ -187,7 +187,7 @@ describe('what an option takes', () => {
     );
     expect(replacingParts(plan, job, [])).toBeNull();
     // Where no plan is, the zone as far as it goes.
-    const bare = { tasks: [], zones: [] } as never;
+    const bare = { tasks: [], zones: [], held: [] } as never;
     expect(endsOf(replacingParts(bare, job, ['z0'])?.material)).toEqual(near([1.575, 1.605, 1.65]));
     // Made safe already.
     const safe = planOf([task('make-safe', 1), ...steps]);

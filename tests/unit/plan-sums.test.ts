@@ -175,7 +175,7 @@ describe('through its full depth', () => {
     const drawn = tradeJob([{ area: 4 }, { area: 6 }], { thickness: 150 });
     const removed: Amount = { span: [0.09, 0.3], typical: 0.15, unit: 'm3', working: [] };
     const plan = (amount: Amount | null) =>
-      ({ drawn, zones: [{ id: 'z0', quantities: { removed: amount } }] }) as never;
+      ({ drawn, zones: [{ id: 'z0', quantities: { removed: amount } }], held: [] }) as never;
     const conditions = { whole: 20, of: { z0: 'break-out', z1: 'replace' } } as never;
     const share = volumeShare(plan(removed), conditions);
     expect(share?.low).toBeCloseTo(0.99 / 3, 9);

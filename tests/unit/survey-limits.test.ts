@@ -63,6 +63,15 @@ describe('the order of marks never matters', () => {
         ...mine,
         skipped: asBefore(mine.skipped),
         patches: mine.patches.map((patch) => ({ ...patch, spots: asBefore(patch.spots) })),
+        damage: Object.fromEntries(
+          Object.entries(mine.damage).map(([zone, { deepestMark, ...rest }]) => [
+            zone,
+            {
+              ...rest,
+              ...(deepestMark !== undefined && { deepestMark: asBefore([deepestMark])[0] }),
+            },
+          ]),
+        ),
       }).toEqual(before);
     }
   });

@@ -27,8 +27,16 @@ export const isOfUnknownAge = (site: SiteAnswers, { contamination }: ZoneAnswers
     coatings.has(each),
   );
 
-/** Questions that are answered by scraping or brushing. */
-const scrapedFor: readonly QuestionId[] = ['looseness', 'barLoss'];
+/** Questions that are answered by scraping, brushing or picking, if by anything at the place itself. */
+const scrapedFor: readonly QuestionId[] = [
+  'depth',
+  'looseness',
+  'contamination',
+  'cracks',
+  'steel',
+  'barLoss',
+  'barDiameter',
+];
 
 /** An old coating or glue is there, or may be, that nobody has tested for lead and asbestos. */
 const isUntested = ({ warnings }: SiteAnswers): boolean =>

@@ -1,6 +1,7 @@
 import type { Job, Prices } from '$lib/answers/job';
 import type { OwnFigures } from '$shared/figures';
 import { conditionsOf, type Conditions } from './conditions';
+import { damagedSize } from './damaged';
 import { compareOptions, overlapsOf, type Lighter } from './compare';
 import {
   ownerOptionIds,
@@ -107,6 +108,8 @@ export function readForOwner(
   const engineer =
     warned('settled-or-rocking') || warned('fire-or-chemical') || zonesIn('engineer').length > 0;
   const waits = waitingZones(plan).size > 0;
+  const ringing = zonesIn('sound', 'surface').filter((id) => !mayBeHollow(job, id));
+  const broken = zonesIn('break-out', 'replace');
   const conclusion = ((): ConclusionId => {
     if (engineer) return 'engineer-first';
     if (held('map-cracking').length) return 'laboratory-first';
@@ -142,10 +145,8 @@ export function readForOwner(
     rings:
       conditions.whole === null
         ? null
-        : sizeOf(
-            zonesIn('sound', 'surface').filter((id) => !mayBeHollow(job, id)),
-            job,
-          ) / conditions.whole,
+        : (sizeOf(ringing, job) + sizeOf(broken, job) - damagedSize(plan, job, broken)) /
+          conditions.whole,
     doubtful,
     madeNew: {
       parts: zonesIn('replace').length,

@@ -2,6 +2,7 @@ import { throughDepth } from '$lib/advice/made-new';
 import { isSurely } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import type { Hold } from '$lib/advice/types';
+import { damagedSize } from './damaged';
 import type { Plan } from './plan';
 
 /** What state a part of the area is in, best first. */
@@ -31,7 +32,8 @@ export interface Conditions {
 }
 
 /**
- * Puts every zone of a planned job in its condition and adds up the areas.
+ * Puts every zone of a planned job in its condition and adds up the areas. Where the spots to break
+ * out or to make new are drawn, the rest of their zone is sound.
  * @param job with what its drawing measures, as `drawnJob` gives it
  */
 export function conditionsOf(job: Job, plan: Plan): Conditions {
@@ -43,7 +45,11 @@ export function conditionsOf(job: Job, plan: Plan): Conditions {
     of[zone.id] = condition;
     const size = zone.answers.area;
     if (size === undefined || size === 'unknown') unmeasured.push(zone.id);
-    else area[condition] += size;
+    else {
+      const bad = brokenOut.has(condition) ? damagedSize(plan, job, [zone.id]) : size;
+      area[condition] += bad;
+      area.sound += size - bad;
+    }
   }
   const known = conditionIds.reduce((total, id) => total + area[id], 0);
   // Zones that come to more than the whole are believed: each was measured.
@@ -58,6 +64,9 @@ export function conditionsOf(job: Job, plan: Plan): Conditions {
         >);
   return { area, share, known, whole, unmeasured, of };
 }
+
+/** What takes in no more than the spots of a zone, where they are known. */
+const brokenOut: ReadonlySet<ConditionId> = new Set<ConditionId>(['break-out', 'replace']);
 
 function conditionOf(zone: Zone, plan: Plan): ConditionId {
   const planned = plan.zones.find(({ id }) => id === zone.id);

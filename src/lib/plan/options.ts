@@ -15,7 +15,8 @@ import {
 } from './amount';
 import { calendarOf } from './calendar';
 import { layDays, spanOf } from './days';
-import { areaOf, fullDepth, nothing } from './full-depth';
+import { damagedArea } from './damaged';
+import { fullDepth, nothing } from './full-depth';
 import { cutThrough, longest, some, stepsKept } from './option-parts';
 import type { Plan } from './plan';
 import { totalsOf } from './quantities';
@@ -202,10 +203,7 @@ export function replacingParts(
   if (!parts.length) return null;
   const restored = plan.zones.map(({ id }) => id).filter((id) => !parts.includes(id));
   // A patch is broken out past its damage; a zone that is gone, as far as it goes.
-  const grounds = parts.map((id) => {
-    const patch = plan.zones.find((zone) => zone.id === id)?.quantities['patch-area'];
-    return patch ?? areaOf(job, [id]);
-  });
+  const grounds = parts.map((id) => damagedArea(plan, job, id));
   const replaced = fullDepth(sum('m2', grounds), job);
   return optionOf(plan, job, { restored, cutOut: parts, replaced }, prices, own);
 }

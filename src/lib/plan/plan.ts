@@ -1,12 +1,9 @@
 import { adviseZone } from '$lib/advice/advise';
-import type { Advice, Hold } from '$lib/advice/types';
 import { isFloor } from '$lib/advice/place';
 import { mayBeProbed } from '$lib/advice/sheet';
 import type { Job } from '$lib/answers/job';
 import { momentsOf } from '$lib/answers/task-log';
-import type { QuestionId } from '$lib/answers/questions';
 import { drawnJob } from '$lib/survey/drawn';
-import type { PatchLayout } from '$lib/survey/patches';
 import { surveyOf } from '$lib/survey/survey';
 import { rangeOf, type OwnFigures } from '$shared/figures';
 import { methodIds, type MethodId, type StepId } from '$shared/methods';
@@ -14,6 +11,7 @@ import type { ToolId } from '$shared/tools';
 import { sum, type Amount, type Span } from './amount';
 import { byBegin } from './by-begin';
 import { calendarOf } from './calendar';
+import { spotMadeNewFor } from './damaged';
 import { dayRows, type DayRow } from './day-rows';
 import { layDays, type Schedule } from './days';
 import { substituteFor, type Substitute } from './machines';
@@ -25,38 +23,12 @@ import { tasksOf, type Task } from './tasks';
 import type { Tooling } from './tools';
 import { mustWait } from './waiting';
 import { wholeBays, type WholeBay } from './whole-bays';
+import type { HeldZone, PlannedZone } from './planned-zone';
 import { reckonZone, type AdviceOf, type Around } from './zone-plan';
 import type { ZoneWork } from './zone-work';
 
+export type { HeldZone, PlannedZone } from './planned-zone';
 export type { AdviceOf } from './zone-plan';
-
-export interface PlannedZone {
-  readonly id: string;
-  readonly method: MethodId;
-  /** The advice the zone's part of the plan follows from. */
-  readonly advice: Advice;
-  /** The method is what it will be once these are cleared. */
-  readonly holds: readonly Hold[];
-  /** What may have to be cleared as well, by answers still open. */
-  readonly possibleHolds: readonly Hold[];
-  readonly quantities: Quantities;
-  readonly patches: PatchLayout | null;
-  readonly steps: readonly StepId[];
-  /** The tool of each step, as the advice and the place of the zone have it. */
-  readonly tools: ReadonlyMap<StepId, Tooling>;
-}
-
-/** A zone the plan has to leave out, and what for. */
-export interface HeldZone {
-  readonly id: string;
-  readonly verdict: 'stop' | 'find-out-first';
-  readonly holds: readonly Hold[];
-  readonly possibleHolds: readonly Hold[];
-  /** Open answers that still decide. */
-  readonly open: readonly QuestionId[];
-  /** How many methods its answers still lead to. */
-  readonly methods: number;
-}
 
 export interface TimedStep extends PlanStep {
   /** Hands-on hours over all its zones; null where it takes none of its own. */
@@ -121,13 +93,26 @@ export function planJob(
   const drawn = drawnJob(job, survey);
   const around: Around = { site: job.site, whole: drawn.totalArea, survey, own };
   for (const [place, zone] of drawn.zones.entries()) {
-    const { advised, worked } = reckonZone(job.zones[place] ?? zone, zone, around, adviceOf);
+    const { advised, worked, patches } = reckonZone(
+      job.zones[place] ?? zone,
+      zone,
+      around,
+      adviceOf,
+    );
     const { advice, holds, possibleHolds, held: why } = advised;
     if (!worked || !advice) {
-      if (why) held.push({ id: zone.id, holds, possibleHolds, ...why });
+      if (why)
+        held.push({
+          id: zone.id,
+          holds,
+          possibleHolds,
+          patches,
+          madeNewFor: spotMadeNewFor(job.zones[place] ?? zone, zone, holds, survey),
+          ...why,
+        });
       continue;
     }
-    const { work, patches, quantities } = worked;
+    const { work, quantities } = worked;
     works.push(work);
     zones.push({
       id: zone.id,

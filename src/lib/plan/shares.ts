@@ -1,7 +1,8 @@
 import type { Job } from '$lib/answers/job';
 import { isKnown, sum, typicalOf, type Amount } from './amount';
 import type { Conditions } from './conditions';
-import { areaOf, fullDepth } from './full-depth';
+import { damagedArea } from './damaged';
+import { fullDepth } from './full-depth';
 import type { Plan } from './plan';
 import type { Reach } from './tasks';
 
@@ -20,7 +21,7 @@ export function volumeShare(plan: Plan, { whole, of }: Conditions): Reach | null
     const planned = plan.zones.find(({ id }) => id === zone.id);
     if (planned) return planned.quantities.removed;
     return of[zone.id] === 'replace'
-      ? fullDepth(areaOf(job, [zone.id]), job)
+      ? fullDepth(damagedArea(plan, job, zone.id), job)
       : { missing: ['depth'], unit: 'm3' };
   });
   const all = sum(

@@ -5,7 +5,7 @@ import type { Warning } from '$lib/answers/questions';
 import { valueOf, type OwnFigures } from '$shared/figures';
 import type { ConditionId, Conditions } from './conditions';
 import type { Plan } from './plan';
-import { sizeOf } from './shares';
+import { damagedSize } from './damaged';
 
 /** What the owner's reading and its points are drawn from. */
 export interface Signs {
@@ -36,11 +36,13 @@ export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): S
     .filter(({ answers }) => isSurely(answers.looseness, 'rotten'))
     .map(({ id }) => id);
   const lost = [...new Set([...rotten, ...zonesIn('replace')])];
-  const gone = conditions.whole ? sizeOf(lost, job) / conditions.whole : 0;
+  const gone = conditions.whole ? damagedSize(plan, job, lost) / conditions.whole : 0;
   const mostly = valueOf('compare.mostly', own);
   const doubtful = plan.zones.filter(({ advice }) => depthDoubt(advice.steps)).map(({ id }) => id);
   const { whole, share } = conditions;
-  const free = whole ? 1 - sizeOf(doubtful, job) / whole - (share?.['not-entered'] ?? 0) : 0;
+  const free = whole
+    ? 1 - damagedSize(plan, job, doubtful) / whole - (share?.['not-entered'] ?? 0)
+    : 0;
   return {
     zonesIn,
     held: (rule) =>

@@ -30,7 +30,6 @@ interface Advised {
 }
 
 interface WorkedOut {
-  readonly patches: PatchLayout | null;
   readonly work: ZoneWork;
   readonly quantities: Quantities;
 }
@@ -49,6 +48,8 @@ export interface Around {
 export interface ZoneReckoned {
   readonly advised: Advised;
   readonly worked: WorkedOut | null;
+  /** The patches of its damage; null where only its area is known. */
+  readonly patches: PatchLayout | null;
 }
 
 /** How a plan comes to the advice for a zone. */
@@ -83,7 +84,8 @@ export function reckonZone(
     return known.out;
   const sameAdvice = sameAnswers && (known.around.own === own || !isFoundOut(zone));
   const advised = sameAdvice ? known.out.advised : sharedAdvice(zone, around, adviceOf);
-  const out = { advised, worked: workedOut(zone, advised, around) };
+  const patches = patchesOf(zone, site, survey, own);
+  const out = { advised, worked: workedOut(zone, advised, around, patches), patches };
   kept.set(given, { around, out });
   return out;
 }
@@ -128,16 +130,16 @@ function advisedOf(site: SiteAnswers, answers: ZoneAnswers, adviceOf: AdviceOf):
 function workedOut(
   zone: Zone,
   { advice, held }: Advised,
-  { site, whole, survey, own }: Around,
+  { site, whole, own }: Around,
+  patches: PatchLayout | null,
 ): WorkedOut | null {
   if (held || !advice?.underneath) return null;
-  const patches = patchesOf(zone, site, survey, own);
   const work = {
     ...workOf(zone, site, advice, advice.underneath),
     patches: patches?.patches ?? null,
     ...(whole !== undefined && { whole }),
   };
-  return { patches, work, quantities: quantitiesOf(work, own) };
+  return { work, quantities: quantitiesOf(work, own) };
 }
 
 /** Patches as drawn; without a drawing of the zone round its typed spots; null where neither is. */

@@ -9,6 +9,8 @@ import { lengthByZone, zoneOf, type ZoneGround } from './zones';
 export interface DrawnDamage {
   /** The deepest spot whose depth is known, mm. */
   readonly deepest?: number;
+  /** Which mark that is. */
+  readonly deepestMark?: number;
   readonly cracks: readonly (CrackKind | 'not-sure')[];
   /** A bar shows. */
   readonly bar: boolean;
@@ -21,7 +23,7 @@ export function damageByZone(
     cracks,
     bars,
   }: Readonly<{
-    spots: readonly SpotMark[];
+    spots: readonly (SpotMark & { readonly index: number })[];
     cracks: readonly CrackMark[];
     bars: readonly BarMark[];
   }>,
@@ -33,11 +35,11 @@ export function damageByZone(
   };
   const crossed = ({ zone, line }: { zone?: string; line: readonly Place[] }) =>
     zone === undefined ? [...lengthByZone(line, zones).keys()] : [zone];
-  for (const { zone, corners, depth } of spots)
+  for (const { zone, corners, depth, index } of spots)
     if (depth !== undefined)
       note(zone ?? zoneOf(tidy(corners), zones), (before) => ({
         ...before,
-        deepest: Math.max(before.deepest ?? 0, depth),
+        ...(depth > (before.deepest ?? -1) && { deepest: depth, deepestMark: index }),
       }));
   for (const mark of cracks)
     for (const id of crossed(mark))

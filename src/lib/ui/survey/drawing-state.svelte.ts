@@ -39,6 +39,8 @@ class DrawingState {
   heard = $state<'rings' | 'dull'>('dull');
   by = $state<'hammer' | 'chain'>('hammer');
   zone = $state<string>('');
+  /** Which is painted; of a mark that is placed it says nothing. */
+  painted = $state<string>('');
   crack = $state<CrackKind | ''>('');
   byCorners = $state(false);
   /** Corners of a shape that is begun. */
@@ -72,7 +74,7 @@ class DrawingState {
     this.problem = this.told = '';
     this.tool = 'spot';
     this.by = 'hammer';
-    this.zone = this.crack = '';
+    this.zone = this.painted = this.crack = '';
   }
 
   #put(survey: Survey | undefined): void {
@@ -112,9 +114,7 @@ class DrawingState {
     this.problem = problem;
     return problem;
   }
-  #fault(fault: FaultId): string {
-    return this.refuse(drawnFaults[fault]);
-  }
+  #fault = (fault: FaultId): string => this.refuse(drawnFaults[fault]);
 
   /** Sets the outline; says what is wrong with it, or what on the drawing it would not fit. */
   setSlab(slab: SlabOutline): string {
@@ -233,7 +233,7 @@ class DrawingState {
 
   /** The zone that is painted. */
   get zoneInHand(): string {
-    return this.zone || (session.job.zones[0]?.id ?? '');
+    return this.painted || (session.job.zones[0]?.id ?? '');
   }
   get ring(): Ring {
     return this.survey ? outlineOf(this.survey.slab) : [];

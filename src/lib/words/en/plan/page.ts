@@ -41,6 +41,8 @@ export const planPageWords = {
     unsettled: 'Its answers still lead to more than one method.',
     oneMethod: 'An open answer decides whether it may be started.',
     toZone: (name: string) => `Advice for ${name}`,
+    oneSpot: 'One drawn spot is too deep to patch. Give it a zone of its own:',
+    toSpot: 'to the drawing',
   },
   hire: {
     machines: 'Machines to have there',

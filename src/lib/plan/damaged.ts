@@ -1,0 +1,49 @@
+import { throughDepth } from '$lib/advice/made-new';
+import type { Hold } from '$lib/advice/types';
+import type { Job, Zone } from '$lib/answers/job';
+import type { SurveyResult } from '$lib/survey/survey';
+import { product, type Amount } from './amount';
+import { areaOf } from './full-depth';
+import type { Plan } from './plan';
+
+/** m2 of the patches drawn or typed in a zone; null where it has none, and all of it counts as damaged. */
+function patched(plan: Pick<Plan, 'zones' | 'held'>, id: string): number | null {
+  const zone =
+    plan.zones.find((each) => each.id === id) ?? plan.held.find((each) => each.id === id);
+  const patches = zone?.patches?.patches ?? [];
+  return patches.length ? patches.reduce((total, { area }) => total + area, 0) : null;
+}
+
+/** m2 that is broken out or made new of zones of which all or some is: as far as they are measured. */
+export const damagedSize = (
+  plan: Pick<Plan, 'zones' | 'held'>,
+  job: Job,
+  ids: readonly string[],
+): number =>
+  job.zones
+    .filter(({ id }) => ids.includes(id))
+    .reduce((total, { id, answers: { area } }) => {
+      if (typeof area !== 'number') return total;
+      return total + Math.min(area, patched(plan, id) ?? area);
+    }, 0);
+
+/** The same of one zone, with how it was come to; missing while it has neither area nor patches. */
+export function damagedArea(plan: Pick<Plan, 'zones' | 'held'>, job: Job, id: string): Amount {
+  const planned = plan.zones.find((zone) => zone.id === id)?.quantities['patch-area'];
+  if (planned) return planned;
+  const area = patched(plan, id);
+  if (area === null) return areaOf(job, [id]);
+  return product('m2', [{ what: 'patches', span: [area, area], unit: 'm2' }]);
+}
+
+/** A spot drawn deeper than its zone was answered asks for a zone of its own where it alone goes past half. */
+export function spotMadeNewFor(
+  given: Zone,
+  drawn: Zone,
+  holds: readonly Hold[],
+  survey: SurveyResult | null,
+): number | null {
+  if (given.answers.depth === drawn.answers.depth) return null;
+  const made = holds.some(({ rule }) => throughDepth.includes(rule));
+  return made ? (survey?.damage[drawn.id]?.deepestMark ?? null) : null;
+}

@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import type { Job } from '$lib/answers/job';
+import { isKnown } from '$lib/plan/amount';
+import { readForOwner } from '$lib/plan/conclusion';
+import { planJob } from '$lib/plan/plan';
+import { rectangle } from '../helpers/drawings';
+import { goodDrawing, readDrawn } from '../helpers/drawn-file';
+
+const spot = (x: number, depth?: number) => ({
+  kind: 'spot',
+  corners: rectangle(x, 1000, 400, 500),
+  zone: 'b',
+  ...(depth !== undefined && { depth }),
+});
+/** All of the slab, 6 x 8 m and 200 mm thick, is zone b, hollow, 40 mm deep as answered. */
+const slab = (marks: readonly object[]): Job => {
+  const painted = { kind: 'zone', zone: 'b', corners: rectangle(0, 0, 6000, 8000) };
+  const job = readDrawn({ slab: goodDrawing.slab, marks: [painted, ...marks] });
+  return { ...job, zones: job.zones.filter(({ id }) => id === 'b') };
+};
+const sheet = (job: Job) => {
+  const plan = planJob(job);
+  return { plan, ...readForOwner(job, plan) };
+};
+// By hand: each spot 400 x 500 mm, and 100 mm past it on each side: 0.6 x 0.7 m.
+const patch = 0.42;
+
+// Common practice, no source: whoever draws the spots has gone over the zone; what lies between them rings.
+describe('the owner’s sheet of a zone in which the spots are drawn', () => {
+  it('counts the spots as broken out and what lies between them as sound', () => {
+    const { conditions, rings } = sheet(slab([spot(500), spot(4000)]));
+    expect(conditions.of).toEqual({ b: 'break-out' });
+    expect(conditions.area['break-out']).toBeCloseTo(2 * patch, 9);
+    expect(conditions.area.sound).toBeCloseTo(48 - 2 * patch, 9);
+    expect(rings).toBeCloseTo(1 - (2 * patch) / 48, 9);
+  });
+  it('counts all of it where none is', () => {
+    const { conditions, rings } = sheet(slab([]));
+    expect(conditions.area['break-out']).toBeCloseTo(48, 9);
+    expect(rings).toBe(0);
+  });
+
+  describe('one of them past half of the slab', () => {
+    const deep = sheet(slab([spot(500), spot(4000, 120)]));
+    it('replaces what is drawn and not the zone', () => {
+      expect(deep.conditions.of).toEqual({ b: 'replace' });
+      expect(deep.conditions.area.replace).toBeCloseTo(2 * patch, 9);
+      expect(deep.rings).toBeCloseTo(1 - (2 * patch) / 48, 9);
+      // Debris: the spots 200 mm deep at 2.3 to 2.5 t/m3, from memory; of all 48 m2 it would be 22 t and more.
+      const debris = deep.options.parts?.debris;
+      expect(debris && isKnown(debris) && debris.span[1]).toBeLessThan(2 * patch * 0.2 * 2500);
+      const { volume } = deep.shares;
+      expect(volume?.low).toBeCloseTo((2 * patch) / 48, 9);
+      // Two spots are nothing for which all of a slab is broken up.
+      expect(deep.conclusion).not.toBe('replace');
+    });
+    it('says for which spot the zone waits, so that it can have a zone of its own', () => {
+      expect(deep.plan.held.map(({ madeNewFor }) => madeNewFor)).toEqual([2]);
+      expect(sheet(slab([spot(500, 120), spot(4000, 110)])).plan.held[0]?.madeNewFor).toBe(1);
+    });
+    it('says none where the zone was answered that deep itself', () => {
+      const job = slab([spot(500)]);
+      const [zone] = job.zones;
+      const answered = { ...job, zones: [{ ...zone!, answers: { ...zone!.answers, depth: 120 } }] };
+      expect(planJob(answered).held.map(({ madeNewFor }) => madeNewFor)).toEqual([null]);
+    });
+  });
+});
