@@ -1,17 +1,10 @@
-import type { Answer } from '$lib/answers/answers';
 import type { Job } from '$lib/answers/job';
-import { questions, type QuestionId } from '$lib/answers/questions';
-import type { AnswerGiven } from '$lib/interview/context';
 import { cleanName } from '$lib/keep/names';
-import { speakAnswer } from '$lib/ui/speak-answer';
 import { session } from '$lib/ui/session.svelte';
 import { jobPageWords as words } from '$words/plan/job';
 import { zonesTableWords } from '$words/plan/zones-table';
-import { questionWords } from '$words/questions';
 import { zoneNames } from '$words/zone-names';
 import * as edits from './edits';
-import { changeBack, changeInPlace, type Changed, type Refused } from './in-place';
-import { planned } from './plan.svelte';
 import type { NewZone } from './read-zones';
 
 /** Where the reader goes on after an undo: a zone of the list, or something on the page by its id. */
@@ -39,7 +32,8 @@ let shown = $state(false);
 /** What keeps the photos, fetched when a zone goes. */
 const shelf = () => import('$lib/ui/photos/shelf');
 
-const labelOf = (id: string): string => {
+/** What a zone of the open job is called. */
+export const labelOf = (id: string): string => {
   const { zones } = session.job;
   return zoneNames(zones)[zones.findIndex((zone) => zone.id === id)] ?? '';
 };
@@ -48,19 +42,6 @@ const remember = (undo: Omit<Undo, 'job'>) => {
   undone = [{ job: session.id, ...undo }, ...undone];
   told = '';
 };
-
-/** What stands again after an undo. */
-function again({ question, before }: Changed, of: string): string {
-  const asked = questionWords(planned.say);
-  const { short } = asked[question];
-  return before === undefined
-    ? words.inPlace.undoneOpen(short, of)
-    : words.inPlace.undone(
-        short,
-        of,
-        speakAnswer(question, before as Answer<QuestionId>, asked, planned.say),
-      );
-}
 
 /** What the reader does with zones. Each change is saved at once; what it did is told. */
 export const zoneList = {
@@ -107,31 +88,6 @@ export const zoneList = {
       }),
     });
     return ids[0] ?? '';
-  },
-  /** Changes an answer where it stands; why not, where it is refused. */
-  answer(zone: string, given: AnswerGiven, seen: unknown): Refused | null {
-    const result = changeInPlace(session.job, zone, given, seen);
-    if ('refused' in result) return result.refused;
-    session.update(() => result.job);
-    const { question } = given;
-    const site = questions[question].scope === 'site';
-    const { short } = questionWords(planned.say)[question];
-    const of = site ? words.ofSite : labelOf(zone);
-    const element = `change-${site ? 'site' : zone}-${question}`;
-    remember({
-      done: words.inPlace.changed(short, of),
-      label: words.inPlace.undoOf(short, of),
-      undo: (now) => {
-        const back = changeBack(now, result.changed);
-        const stays = 'refused' in back;
-        return {
-          job: stays ? now : back.job,
-          told: stays ? words.inPlace.undoRefused[back.refused] : again(result.changed, of),
-          back: { zone: site ? null : zone, element },
-        };
-      },
-    });
-    return null;
   },
   rename(id: string, name: string): void {
     session.update((job) =>

@@ -5,7 +5,7 @@ import { ladderOf } from '$lib/trial/aim';
 import { adviseTried } from '$lib/trial/chain';
 import { trialOf } from '$lib/trial/zone-trial';
 import { outcomeNames } from '$words/trial/outcomes';
-import { recordLine, trialPage } from '$words/trial/page';
+import { recordLine, triedWords } from '$words/trial/tried';
 import { notchLine } from '$words/trial/settings';
 import type { Say } from '$lib/words/types';
 
@@ -20,6 +20,6 @@ export function trialRecord(site: SiteAnswers, zone: Zone, say: Say): string {
   if (!trial?.last) return '';
   const { found, outcome } = trial.last;
   const set = notchLine(ladderOf(trial.aim).notches[found.notch] ?? [], say);
-  const settings = `${set}, ${lowered(trialPage.passes(found.passes))}`;
+  const settings = `${set}, ${lowered(triedWords.passes(found.passes))}`;
   return recordLine(trial.read.length, settings, outcomeNames[outcome.kind]);
 }

@@ -7,8 +7,7 @@ import type { Plan } from '$lib/plan/plan';
 import { questionWords } from '$words/questions';
 import type { Say } from '$lib/words/types';
 import { verdictWords } from '$words/verdicts';
-import { wholeFigures } from '$shared/figure-notes';
-import { valueOf, type FigureId } from '$shared/figures';
+import { figures, valueOf, type FigureId } from '$shared/figures';
 import { stepWords } from '$words/steps';
 import { figureWords, planFigureNames } from './figure-field';
 import { quantityWords } from './figures';
@@ -38,7 +37,7 @@ export function assumptionSentences(
   if (plan.schedule.days.length) {
     const basis =
       own?.['crew.usable'] === undefined
-        ? verdictWords.bases[wholeFigures['crew.usable'].basis].name
+        ? verdictWords.bases[figures['crew.usable'].basis].name
         : quantityWords.own.yours;
     lines.push(words.usable(figureWords('crew.usable', say, own), basis));
     if ((job.crew ?? valueOf('crew.size', own)) > 1) lines.push(words.hands);

@@ -3,7 +3,7 @@ import type { Say } from '$lib/words/types';
 import { amountWords, spanWords } from './amounts';
 import { quantityWords as words } from './figures';
 import { termNames } from './quantities';
-import { trialPage } from '$words/trial/page';
+import { triedWords } from '$words/trial/tried';
 
 const mmPerMetre = 1000;
 /** A factor is said closer than what comes out, so that it multiplies to it. */
@@ -28,7 +28,7 @@ export function termValue({ what, span, unit }: Term, say: Say): string {
 export const termWords = (term: Term, place: number, say: Say): string => {
   const sign = place === 0 ? '' : `${term.by === 'over' ? words.over : words.times} `;
   const named = termNames[term.what];
-  const tried = term.what === 'passes' ? `${named}, ${trialPage.ownFigure}` : trialPage.ownFigure;
+  const tried = term.what === 'passes' ? `${named}, ${triedWords.ownFigure}` : triedWords.ownFigure;
   const name = term.fromPatch ? tried : named;
   return `${sign}${termValue(term, say)} (${name})`;
 };

@@ -5,7 +5,7 @@ import { methodWords } from '$words/methods';
 import type { Say } from '$lib/words/types';
 import type { Unit } from '$shared/types';
 import { methodIds, type MethodId, type StepId } from '$shared/methods';
-import { fromPatchLine, trialPage } from './page';
+import { fromPatchLine, triedWords } from './tried';
 
 const isMethod = (step: StepId): step is MethodId =>
   (methodIds as readonly string[]).includes(step);
@@ -24,7 +24,7 @@ export function passWords(working: readonly Term[], say: Say): string {
   const term = working.find(({ what, fromPatch }) => fromPatch && what === 'passes');
   if (!term || term.span[1] <= 1) return '';
   const [low, high] = term.span.map(two) as [number, number];
-  return trialPage.times(say.ends(say.number(low), say.number(high)));
+  return triedWords.times(say.ends(say.number(low), say.number(high)));
 }
 
 /** A line for every zone whose rate or passes are learnt from its own test patches. */
@@ -37,7 +37,7 @@ export function fromPatchLines(plan: Plan, say: Say, nameOf: (zone: string) => s
     const rate = term
       ? rateWords({ low: term.span[0], high: term.span[1], unit: term.unit }, say)
       : '';
-    const learnt = trialPage.learntOf(rate, passes);
+    const learnt = triedWords.learntOf(rate, passes);
     return learnt ? [fromPatchLine(nameOf(zone), lowered(methods[step].name), learnt)] : [];
   });
 }

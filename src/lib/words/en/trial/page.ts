@@ -33,7 +33,6 @@ export const trialPage = {
   noneLine: 'A square is tried once the method is settled and nothing stands before the work.',
   specialist: 'This method is a specialist’s, who makes a trial of their own.',
   set: 'Set this',
-  passes: (passes: number) => (passes === 1 ? 'One pass' : `${String(passes)} passes in all`),
   ladder: 'Notches, gentle to hard',
   here: 'this one',
   changed: 'the one change',
@@ -92,15 +91,10 @@ export const trialPage = {
       ? `If the answers stay as they are, advice and plan go by this square alone: ${method}.`
       : `No answer was wrong. Advice and plan have followed: ${method}.`,
   followsOpen: 'The advice says what to find out first.',
-  triedHere: 'tried',
   tryMethod: (method: string) => `Try ${method} on a square`,
   learnt: 'Learnt from it',
   rate: (rate: string, table: string) => `Pace here: ${rate}. The table has ${table}.`,
   passesHere: (passes: string) => `The plan reckons with ${passes}.`,
-  /** What of the pace is learnt: the rate, the passes, or both. */
-  learntOf: (rate: string, passes: string) =>
-    rate && passes ? `${rate} a pass, ${passes}` : rate || passes,
-  times: (passes: string) => `${passes} passes`,
   rateOwn: 'You have put your own figure over the pace. It counts, not the square.',
   notTimed: 'Nobody timed it, so the plan keeps the table’s pace.',
   pass: (depth: string) => `A pass takes ${depth}.`,
@@ -142,17 +136,7 @@ export const trialPage = {
     area: say.unitOf('m2'),
   }),
   basis: 'Basis',
-  ownFigure: 'from your test square',
 } as const;
-
-/** "Ramp: 9 to 14 m²/h for shotblasting, from your test square." */
-export const fromPatchLine = (zone: string, step: string, learnt: string): string =>
-  `${zone}: ${learnt} for ${step}, from your test square.`;
-
-/** What a record of readiness says of the patch. */
-export const recordLine = (count: number, settings: string, outcome: string): string =>
-  `${String(count)} ${count === 1 ? 'square' : 'squares'} tried; the last: ${settings}. ${outcome}.`;
-export const recordTitle = 'Test square';
 
 /** What the water does at the lance, shown where washing is tried. */
 export const waterWords = {

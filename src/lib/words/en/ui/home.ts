@@ -22,9 +22,9 @@ export const homeWords = {
   reader: {
     legend: 'How do you read it?',
     hint: 'The advice stays the same. What comes first changes.',
-    work: { name: 'I work on it', hint: 'Steps, tools and how to stay unhurt come first.' },
-    own: { name: 'I own it', hint: 'What you may do yourself comes first.' },
-    explain: { name: 'I explain it', hint: 'Reasons and figures come first.' },
+    work: 'Steps, tools and how to stay unhurt come first.',
+    own: 'What you may do yourself comes first.',
+    explain: 'Reasons and figures come first.',
   },
   example: {
     name: 'See an example',
