@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import JobPage from '$lib/ui/job/JobPage.svelte';
 import OwnerPage from '$lib/ui/owner/OwnerPage.svelte';
 import { session } from '$lib/ui/session.svelte';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { rectangle } from '../helpers/drawings';
 import { drawn, job, open, pad, slab, type, user } from '../helpers/survey-page';
 
 describe('soundings', () => {
@@ -23,6 +25,45 @@ describe('soundings', () => {
     expect(results).toHaveTextContent('1 dull tap stands alone');
     await user.click(screen.getByRole('button', { name: 'It rings now' }));
     expect(results).not.toHaveTextContent('stands alone');
+  });
+
+  // Common practice, no source: nothing is sawn where the part is made new or an engineer has to look.
+  it('a zone that is stopped is told beside its saw cuts, and the spot for which it is', async () => {
+    const spot = (x: number, depth: number) =>
+      ({ kind: 'spot', corners: rectangle(x, 500, 500, 500), zone: 'b', depth }) as const;
+    const answers: ZoneAnswers = {
+      looseness: ['hollow'],
+      contamination: { yes: [], maybe: [] },
+      texture: ['sandy'],
+      cracks: ['none'],
+      steel: ['none-seen'],
+      finish: ['overlay'],
+    };
+    const site: SiteAnswers = {
+      element: ['slab'],
+      setting: ['open'],
+      salts: ['none'],
+      freezeThaw: ['rare'],
+      thickness: 150,
+      warnings: { yes: [], maybe: [] },
+    };
+    const { rerender } = await open({ slab, marks: [spot(500, 40), spot(3000, 90)] });
+    session.update((now) => ({
+      ...now,
+      site,
+      zones: now.zones.map((zone) => ({ ...zone, answers })),
+    }));
+    await rerender({});
+    const told = await screen.findAllByText('Yard: saw nothing yet.');
+    // In the results, and on the sheet to chalk by.
+    expect(told).toHaveLength(2);
+    expect(told[0]?.parentElement).toHaveTextContent(/contractor/);
+    const marks = screen.getByRole('region', { name: 'Marks' });
+    expect(
+      within(marks)
+        .getByText(/Too deep to patch/)
+        .closest('li'),
+    ).toHaveTextContent('Spot 2');
   });
 
   it('a chain is dragged in lanes, and what it can have missed is told', async () => {

@@ -37,6 +37,12 @@ describe('what stops the work, and what is found out first', () => {
       ['find-out-first, engineer: settled-or-rocking'],
     ],
     [
+      'a balcony that has sunk, whatever is done to its face',
+      washed,
+      { ...warned('settled-or-rocking'), element: 'suspended-slab' },
+      ['stop, engineer: settled-or-rocking'],
+    ],
+    [
       'ground that moves, under a hole that is filled',
       { ...spall, finish: 'sealer' },
       warned('settled-or-rocking'),

@@ -54,6 +54,15 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
       // Two spots are nothing for which all of a slab is broken up.
       expect(deep.conclusion).not.toBe('replace');
     });
+    it('is no slab to restore: that part is made new, whatever else is done', () => {
+      const { zones } = slab([spot(500), spot(4000, 120)]);
+      const sound = { id: 'c', name: 'C', answers: { ...zones[0]!.answers, area: 10, depth: 40 } };
+      const job = slab([spot(500), spot(4000, 120)]);
+      const both = sheet({ ...job, zones: [...job.zones, sound] });
+      expect(both.plan.zones.map(({ id }) => id)).toEqual(['c']);
+      expect(both.options.restore).toBeNull();
+      expect(both.options.parts).not.toBeNull();
+    });
     it('says for which spot the zone waits, so that it can have a zone of its own', () => {
       expect(deep.plan.held.map(({ madeNewFor }) => madeNewFor)).toEqual([2]);
       expect(sheet(slab([spot(500, 120), spot(4000, 110)])).plan.held[0]?.madeNewFor).toBe(1);

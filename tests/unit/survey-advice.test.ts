@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
+import type { ZoneAnswers } from '$lib/answers/answers';
+import type { Job } from '$lib/answers/job';
+import { choicesOf } from '$lib/answers/questions';
 import { planJob } from '$lib/plan/plan';
 import { drawnJob } from '$lib/survey/drawn';
 import { surveyOf } from '$lib/survey/survey';
@@ -121,6 +124,25 @@ describe('the damage that is drawn, where it is worse than what was answered', (
     expect(answersOf([spot(20)], 'b')?.depth).toBe(40);
     expect(answersOf([spot()], 'b')?.depth).toBe(40);
     expect(answersOf([spot(100)], 'a')?.depth).toBe(2);
+  });
+
+  it('closes a depth that nobody could say, once every spot is measured; else it leaves what is deeper', () => {
+    const of = (depth: ZoneAnswers['depth'], ...marks: unknown[]) => {
+      const { site } = readDrawn(goodDrawing);
+      const job = readDrawn({ ...goodDrawing, marks });
+      const zones = job.zones.map((zone) =>
+        zone.id === 'b' ? { ...zone, answers: { ...zone.answers, depth } } : zone,
+      );
+      const open = { ...job, site, zones } as Job;
+      return drawnJob(open, surveyOf(open)).zones.find(({ id }) => id === 'b')?.answers.depth;
+    };
+    const all = choicesOf('depth') as unknown as NonNullable<ZoneAnswers['depth']>;
+    expect(of(undefined, spot(40), spot(90))).toBe(90);
+    expect(of(all, spot(40), spot(90))).toBe(90);
+    expect(of(all, spot(40), spot())).toEqual(['20-to-50', 'over-50', 'through']);
+    expect(of(undefined, spot())).toBeUndefined();
+    expect(of(['3-to-6', '20-to-50'], spot(40))).toEqual(['20-to-50']);
+    expect(of(['3-to-6'], spot(40))).toBe(40);
   });
 
   it('counts the worst crack; one of unknown kind may be any', () => {

@@ -146,7 +146,12 @@ export function holdsOf(
   // What is broken out is filled, and the fill is stiff whatever goes over it.
   const stiff = isStiff(zone) || reach.removes ? 'stop' : 'find-out-first';
   if (warned('settled-or-rocking'))
-    holds.push({ rule: 'settled-or-rocking', verdict: stiff, who: 'engineer' });
+    holds.push({
+      rule: 'settled-or-rocking',
+      // What carries has let go somewhere, whatever is done to its face.
+      verdict: carries[site.element] ? 'stop' : stiff,
+      who: 'engineer',
+    });
   if (bearsLoad(site) && reach.removes)
     holds.push({
       rule: 'structure-before-removal',

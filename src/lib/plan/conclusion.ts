@@ -40,7 +40,7 @@ export interface OwnersConclusion {
   readonly notKnown: readonly Point[];
   readonly conditions: Conditions;
   /**
-   * Restore: null where nothing can be; what had to be left out of it is in `leftOut`. Parts: replace
+   * Restore: null where nothing can be, or a part has to be made new; what had to be left out of it is in `leftOut`. Parts: replace
    * those that are broken out or gone and restore the rest; null where there are none.
    */
   readonly options: OwnerOptions;
@@ -93,7 +93,8 @@ export function readForOwner(
     .filter((id) => !plan.zones.some((zone) => zone.id === id));
   const madeNew = zonesIn('break-out', 'replace');
   const options: OwnerOptions = {
-    restore: restoring(plan, job, prices, own),
+    // What has to be made new is not restored, and the rest alone is no option for all of it.
+    restore: zonesIn('replace').length ? null : restoring(plan, job, prices, own),
     parts: replacingParts(plan, job, madeNew, prices, own),
     replace: replacing(plan, job, prices, own),
   };

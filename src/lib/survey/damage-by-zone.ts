@@ -11,6 +11,8 @@ export interface DrawnDamage {
   readonly deepest?: number;
   /** Which mark that is. */
   readonly deepestMark?: number;
+  /** A spot whose depth nobody has given. */
+  readonly unmeasured: boolean;
   readonly cracks: readonly (CrackKind | 'not-sure')[];
   /** A bar shows. */
   readonly bar: boolean;
@@ -31,16 +33,20 @@ export function damageByZone(
 ): Readonly<Record<string, DrawnDamage>> {
   const found: Record<string, DrawnDamage> = {};
   const note = (id: string | undefined, more: (before: DrawnDamage) => DrawnDamage) => {
-    if (id !== undefined) found[id] = more(found[id] ?? { cracks: [], bar: false });
+    if (id !== undefined)
+      found[id] = more(found[id] ?? { unmeasured: false, cracks: [], bar: false });
   };
   const crossed = ({ zone, line }: { zone?: string; line: readonly Place[] }) =>
     zone === undefined ? [...lengthByZone(line, zones).keys()] : [zone];
   for (const { zone, corners, depth, index } of spots)
-    if (depth !== undefined)
-      note(zone ?? zoneOf(tidy(corners), zones), (before) => ({
-        ...before,
-        ...(depth > (before.deepest ?? -1) && { deepest: depth, deepestMark: index }),
-      }));
+    note(zone ?? zoneOf(tidy(corners), zones), (before) =>
+      depth === undefined
+        ? { ...before, unmeasured: true }
+        : {
+            ...before,
+            ...(depth > (before.deepest ?? -1) && { deepest: depth, deepestMark: index }),
+          },
+    );
   for (const mark of cracks)
     for (const id of crossed(mark))
       note(id, (before) => ({
@@ -73,8 +79,26 @@ function cracksWith(
 }
 
 /**
+ * How deep it is: the deepest spot where it is deeper than what was answered, or where nobody could
+ * say and every spot was measured. Of depths that were left open, those that the deepest still leaves.
+ */
+function depthWith(
+  answered: ZoneAnswers['depth'],
+  { deepest, unmeasured }: DrawnDamage,
+  thickness: number | 'unknown',
+): ZoneAnswers['depth'] {
+  if (deepest === undefined) return answered;
+  if (typeof answered === 'number') return Math.max(answered, deepest);
+  const open = answered ?? choicesOf('depth');
+  const [first, ...others] = open.filter((band) => rangeOfBand(band, thickness)[1] >= deepest);
+  const nobodyCouldSay = open.length === choicesOf('depth').length;
+  if (first === undefined || (nobodyCouldSay && !unmeasured)) return deepest;
+  return others.length + 1 === answered?.length ? answered : [first, ...others];
+}
+
+/**
  * The answers about a zone with the damage that is drawn there, where it is worse: whoever drew it
- * has seen it. What was not answered stays so.
+ * has seen it. What else was not answered stays so.
  */
 export function withDamage<A extends ZoneAnswers>(
   answers: A,
@@ -82,17 +106,12 @@ export function withDamage<A extends ZoneAnswers>(
   thickness: number | 'unknown',
 ): A {
   if (!damage) return answers;
-  const { depth, cracks, steel } = answers;
-  const { deepest } = damage;
-  const reached =
-    typeof depth === 'number'
-      ? depth
-      : Math.max(...(depth ?? []).map((band) => rangeOfBand(band, thickness)[1]));
-  const deeper = depth !== undefined && deepest !== undefined && deepest > reached;
+  const { cracks, steel } = answers;
+  const depth = depthWith(answers.depth, damage, thickness);
   const hidden = damage.bar && steel?.some((each) => each === 'none-seen' || each === 'rust-stain');
   return {
     ...answers,
-    ...(deeper && { depth: deepest }),
+    ...(depth !== undefined && { depth }),
     ...(cracks && damage.cracks.length && { cracks: cracksWith(cracks, damage.cracks) }),
     ...(hidden && { steel: ['exposed', 'corroded'] as const }),
   };

@@ -72,6 +72,7 @@ export const surveyResultWords = {
     saw: 'Saw',
     depth: 'Damage down to',
     none: 'No patches are drawn yet.',
+    notYet: (zone: string) => `${zone}: saw nothing yet.`,
     from: (distance: string, way: 'along' | 'across', end: 'low' | 'high', inBay: boolean) =>
       inBay ? `${distance} from the ${sides[way][end]} side` : `${distance} from your corner`,
     at: (way: 'along' | 'across', end: 'low' | 'high', inBay: boolean) =>

@@ -138,7 +138,7 @@ export const surveyWords = {
     move: 'Drag a mark to another place. Drag bare ground to shift the drawing.',
   } satisfies Record<Tool, string>,
   ownZone:
-    'Too deep to patch, so all of its zone counts as made new. Give it a zone of its own; then the rest can be planned.',
+    'Too deep to patch, so all of its zone waits. Give it a zone of its own; then the rest can be planned.',
   pad: 'Drawing of the slab',
   keys: 'Arrow keys move the cross, Enter places, Escape drops what is begun. Plus and minus zoom.',
   at: (x: string, y: string) => `${x} along, ${y} across`,
