@@ -148,6 +148,18 @@ describe('the first screen', () => {
     expect(said).toMatch(/First\s*Sound and mark, then this/);
   });
 
+  it('says the edge of a band as the limit beside it, not to the tenth', async () => {
+    const { zones } = cases.settled;
+    const banded = zones.map((zone) => ({
+      ...zone,
+      answers: { ...zone.answers, depth: ['3-to-6'] as const },
+    }));
+    await session.startNew({ ...cases.settled, zones: banded });
+    render(AdvicePage, { zone: null });
+    const said = document.querySelector('.said')?.textContent ?? '';
+    expect(said).toMatch(/Down to 6\smm\. Damage past 6\smm/);
+  });
+
   it('has the main step open with its settings, and every hazard as a sign that opens', async () => {
     await session.startNew(cases.settled);
     render(AdvicePage, { zone: null });

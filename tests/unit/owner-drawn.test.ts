@@ -56,7 +56,7 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
     });
     it('is no slab to restore: that part is made new, whatever else is done', () => {
       const { zones } = slab([spot(500), spot(4000, 120)]);
-      const sound = { id: 'c', name: 'C', answers: { ...zones[0]!.answers, area: 10, depth: 40 } };
+      const sound = { id: 'c', name: 'C', answers: { ...zones[0]?.answers, area: 10, depth: 40 } };
       const job = slab([spot(500), spot(4000, 120)]);
       const both = sheet({ ...job, zones: [...job.zones, sound] });
       expect(both.plan.zones.map(({ id }) => id)).toEqual(['c']);
@@ -70,7 +70,8 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
     it('says none where the zone was answered that deep itself', () => {
       const job = slab([spot(500)]);
       const [zone] = job.zones;
-      const answered = { ...job, zones: [{ ...zone!, answers: { ...zone!.answers, depth: 120 } }] };
+      const deeper = { id: 'b', name: 'B', answers: { ...zone?.answers, depth: 120 } };
+      const answered = { ...job, zones: [deeper] };
       expect(planJob(answered).held.map(({ madeNewFor }) => madeNewFor)).toEqual([null]);
     });
   });
