@@ -149,12 +149,13 @@ describe('the first screen', () => {
   });
 
   it('says the edge of a band as the limit beside it, not to the tenth', async () => {
-    const { zones } = cases.settled;
-    const banded = zones.map((zone) => ({
+    const { settled } = cases;
+    if (!settled) throw new Error('No such case');
+    const banded = settled.zones.map((zone) => ({
       ...zone,
       answers: { ...zone.answers, depth: ['3-to-6'] as const },
     }));
-    await session.startNew({ ...cases.settled, zones: banded });
+    await session.startNew({ ...settled, zones: banded });
     render(AdvicePage, { zone: null });
     const said = document.querySelector('.said')?.textContent ?? '';
     expect(said).toMatch(/Down to 6\smm\. Damage past 6\smm/);
