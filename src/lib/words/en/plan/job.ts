@@ -132,6 +132,8 @@ export const jobPageWords = {
   plan: 'To the plan',
   crewDay: 'Crew’s day',
   owner: 'Owner’s sheet',
+  drawing: 'Draw the slab',
+  share: 'Save or share',
   answered: (count: number) => (count === 1 ? '1 answer' : `${count} answers`),
   examples: {
     title: 'Look at an example',
