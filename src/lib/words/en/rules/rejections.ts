@@ -57,7 +57,7 @@ export const rejectionSentences: Readonly<Record<(typeof rejectionRules)[number]
   'would-do-too': (reason) =>
     saw(reason, 'method', 'abrasive-blast')
       ? 'would do too, and does not bruise. It takes a compressor and a tent for the dust, which is much for so little.'
-      : 'would do too, and bruises less. It takes off less in one pass.',
+      : 'would do too, and bruises less: as good a choice where one is at hand and the floor is dry.',
   'not-on-this-ladder': (reason) =>
     saw(reason, 'bruises', 'no')
       ? 'would do, but it throws its dust into the open and has to be tented in. Keep it for when the advised method cannot be had.'
