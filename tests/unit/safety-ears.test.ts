@@ -58,11 +58,29 @@ describe('ears where all that can be worn is too little', () => {
     expect(over.hours).toBeGreaterThan(1);
     expect(over.most).toBeLessThanOrEqual(1.01);
     expect(over.most).toBeGreaterThan(0.8);
-    expect(over.people).toBeGreaterThan(2);
+    // Four people would break out twice as much that day.
+    expect(over.with).toBeNull();
     expect(lines.join(' ')).toMatch(
-      /both take off 18\sdB\. With both on, one person has \d+\sminutes at the chipping hammer \(planned: .*\): \d+ people in place of 2\. What helps: fewer hours a person, a quieter tool, .*distance.*specialist/,
+      /both take off 18\sdB\. With both on, one person has \d+\sminutes at the chipping hammer \(planned: .*\); even 4\speople are too few\. What helps: fewer hours a person, a quieter tool, .*distance.*specialist/,
     );
     expect(told).toContain(title);
+  });
+
+  it('asks for a crew only where the plan of that crew holds', () => {
+    let asked = 0;
+    for (let area = 1; area <= 12; area++) {
+      const any = hollow({ crew: 2, ...hammer(110) }, {}, { area });
+      const crew = earsOver(planJob(any), any, 'elsewhere')?.with;
+      if (!crew) continue;
+      asked++;
+      const turns = crew.equal ? ('equal' as const) : ('one-operator' as const);
+      const then = { ...any, crew: crew.people, crewDay: { turns } };
+      expect(earsOver(planJob(then), then, 'elsewhere')).toBeNull();
+      expect(earsLines(say, { ...over, with: crew } as never).lines.join(' ')).toMatch(
+        crew.people > 2 ? /: \d+ people in place of 2/ : /, in equal turns/,
+      );
+    }
+    expect(asked).toBeGreaterThan(0);
   });
 
   it('and at the step itself', () => {

@@ -57,7 +57,7 @@ describe('what helps most', () => {
     expect(help.crew).toBe(4);
     // Half of their own each, and what is heard from beside stays.
     expect(help.then).toBeGreaterThan(help.now / 2);
-    expect(helpSentence(say, help)).toContain('8 people in place of 4');
+    expect(helpSentence(say, help)).toContain('8 people at this day’s work in place of 4');
     // One who has it all, with three who have nothing, can share with them.
     const one = safetyOf({
       region: 'elsewhere',

@@ -52,7 +52,7 @@ function changeLine(say: Say, help: Help): string {
   switch (help.change) {
     case 'people':
       return help.people > help.crew
-        ? `What helps most: ${say.number(help.people)} people in place of ${say.number(help.crew)}, in equal turns at all that is loud or shakes.`
+        ? `What helps most: ${say.number(help.people)} people at this day’s work in place of ${say.number(help.crew)}, in equal turns at all that is loud or shakes.`
         : 'What helps most: equal turns of all of you at what is loud or shakes.';
     case 'tool':
       return `What helps most: for “${steps[help.step].name}” take the ${toolWords[help.to].name} in place of the ${toolWords[help.from].name}.`;
