@@ -1,3 +1,4 @@
+import type { KeepOff } from '$lib/safety/bare-ears';
 import type { EarsOver } from '$lib/safety/ears-over';
 import type { Say } from '$lib/words/types';
 import { count } from '$words/count';
@@ -38,3 +39,14 @@ export const earsAtStep = (say: Say, most: number | null): string =>
   most === null
     ? 'Too loud, even for plugs and muffs together: take another tool.'
     : `Loud: ${mostOf(say, most)} a person, with plugs and muffs on.`;
+
+const metresInFoot = 0.3048;
+/** A distance to stay away, up to the next that can be paced off: 5 m, or 10 ft. */
+const awayOf = (say: Say, metres: number): string => {
+  const step = say.units === 'us' ? 10 * metresInFoot : 5;
+  return say.distance(Math.ceil(metres / step - 1e-9) * step);
+};
+
+/** Who wears protectors, and how far others stay who do not. */
+export const keepOffLine = (say: Say, { tool, metres }: KeepOff): string =>
+  `Everybody at work wears ear protectors; others stay ${metres === null ? 'outside' : `${awayOf(say, metres)} away`} while the ${toolWords[tool].name} runs.`;

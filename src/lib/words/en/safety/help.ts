@@ -42,7 +42,7 @@ function left(say: Say, { then, over, still, ears }: Help): string {
 /** What is too much, which change helps most, and what it leaves. */
 export const helpSentence = (say: Say, help: Help): string =>
   [
-    `As tools usually are${help.over === 'noise' ? ', with nothing on the ears' : ''}: ${times(say, help.now)} ${limitOf[help.over]}.`,
+    `As tools usually are${help.over === 'noise' ? ', without protectors' : ''}: ${times(say, help.now)} ${limitOf[help.over]}.`,
     changeLine(say, help),
     left(say, help),
   ].join(' ');
