@@ -24,7 +24,7 @@ import { assumptionSentences } from './assumptions';
 import { coveringLines, hireLines, rowLines, rowName, toolNamed } from './days';
 import { jobPageWords } from './job';
 import { quantityWords } from './figures';
-import { orderReasons, stepInPlan } from './order';
+import { orderReasons, namesInPlan, stepInPlan } from './order';
 import { logLines } from './log-lines';
 import { planPageWords as words } from './page';
 import { quantityNames } from './quantities';
@@ -44,7 +44,7 @@ export function planDocument(
   say: Say,
   { date, nameOf }: { date: string; nameOf: (zone: string) => string },
 ): TextDocument {
-  const steps = stepWords(say);
+  const steps = namesInPlan(plan, stepWords(say));
   const methods = methodWords(say);
   const said = (amount: Amount) =>
     isKnown(amount) ? (amountWords(amount, say) ?? '') : quantityWords.missing;
