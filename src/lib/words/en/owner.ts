@@ -86,7 +86,7 @@ export const measureWords: Readonly<Record<MeasureId, Named>> = {
   hours: { name: 'Hours of work', line: 'Hands and machines, drying and waiting not counted.' },
   'days-closed': {
     name: 'Days closed',
-    line: 'Work and drying; on a floor the days before cars too. Heavy vehicles wait longer.',
+    line: 'Work and drying; on a floor the days before cars too, should any drive there. Heavy vehicles wait longer.',
   },
   'noise-days': {
     name: 'Days with noise',
