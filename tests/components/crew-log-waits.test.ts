@@ -7,6 +7,7 @@ import { logAt } from '$lib/answers/task-log';
 import CrewPage from '$lib/ui/crew/CrewPage.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { hollow } from '../helpers/crew-jobs';
+import { logged } from '../helpers/crew-log';
 
 // Rendering takes its time on a busy machine.
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
@@ -50,37 +51,50 @@ describe('what waits to be cleared', () => {
     } as Job;
   };
 
-  it('is no step of the day: it stands apart, by its zone', async () => {
+  const waits = 'Forecourt must wait.';
+  const starts = (name: string) => screen.queryByRole('button', { name: `Start: ${name}` });
+
+  it('cannot be begun: it stands apart by its zone, with what it waits for and no button to start it', async () => {
     await open(two());
     const heading = screen.getByRole('heading', { name: /only once this is cleared/ });
     const apart = heading.nextElementSibling as HTMLElement;
-    expect(within(apart).getByText('Break out (Forecourt)')).toBeInTheDocument();
-    // Above it nothing is broken out, and no card has it as work.
-    expect(screen.queryByRole('button', { name: 'Start: Break out' })).toBeNull();
+    expect(
+      within(apart).getByText(/^Forecourt must wait\. .*locates cables and pipes/),
+    ).toBeVisible();
+    expect(within(apart).getByText(/^Then: .*[Bb]reak out/)).toBeVisible();
+    expect(within(apart).queryByRole('button', { name: /^(Start|Done)/ })).toBeNull();
+    expect(starts('Break out')).toBeNull();
     for (const card of screen.getAllByRole('article'))
       expect(card.querySelector('p')?.textContent ?? '').not.toContain('Break out');
   });
 
-  it('asks before anybody begins there, and begins only on a yes', async () => {
+  it('lets be begun what keeps people safe and what is looked at', async () => {
     await open(two());
-    const start = 'Start: Break out (Forecourt)';
-    await user.click(button(start));
+    expect(button(/^Start: Make safe/)).toBeVisible();
+    expect(button(/^Start: Sound and mark/)).toBeVisible();
+    // The same where nothing else may be done that day.
+    await open(hollow({ crew: 2 }, { warnings: held } as never));
+    expect(screen.getAllByRole('button', { name: /^Start: Sound and mark/ })[0]).toBeVisible();
+  });
+
+  it('is begun only after somebody has said that it is cleared', async () => {
+    await open(two());
+    await user.click(button('It is cleared: Forecourt'));
     expect(log('break-out')).toEqual({});
-    expect(
-      screen.getByText(/^Forecourt must wait\. .*locates cables and pipes.*Is that done\?$/),
-    ).toBeInTheDocument();
-    expect(document.activeElement).toHaveAccessibleName('Yes, begin');
-    await user.click(button('Leave it'));
-    expect(log('break-out')).toEqual({});
-    expect(document.activeElement).toHaveAccessibleName(start);
-    await user.click(button('Done: Break out (Forecourt)'));
-    expect(log('break-out')).toEqual({});
-    await user.click(button('Leave it'));
-    await user.click(button(start));
-    await user.click(button('Yes, begin'));
+    expect(screen.queryByText(new RegExp(waits))).toBeNull();
+    await vi.waitFor(() => expect(document.activeElement).toHaveAccessibleName(/^Start: /));
+    await user.click(button('Start: Break out'));
     expect(spellsOf(log('break-out'))).toHaveLength(1);
-    // Stopping what goes on is never asked about.
-    await user.click(button('Stop: Break out (Forecourt)'));
+    await user.click(button('Stop: Break out'));
     expect(spellsOf(log('break-out'))[0]?.to).toBeDefined();
+  });
+
+  it('stays cleared once it was begun, on a page opened later', async () => {
+    const begun = {
+      spells: { '2026-05-04T07:00:00+02:00': { to: '2026-05-04T07:30:00+02:00', people: 1 } },
+    };
+    await open(logged(two(), [['a', 'break-out', begun]]));
+    expect(starts('Break out')).toBeVisible();
+    expect(screen.queryByText(new RegExp(waits))).toBeNull();
   });
 });

@@ -106,8 +106,28 @@ describe('the owner’s sheet', () => {
     expect(text()).toMatch(/Not entered, 83%/);
   });
 
+  // An owner who is told that somebody looks first is not to read prices as if nobody had to.
+  it('tells what options take as after the look, where somebody looks before anybody prices', async () => {
+    const job = whole({ totalArea: 72 }, { cracks: ['moving'] });
+    await session.startNew(job);
+    render(OwnerPage);
+    expect(text()).toContain('before anybody prices anything');
+    expect(text()).toContain('After that look: what each option may take');
+    expect(text()).not.toContain('What each option takes');
+  });
+  it('has no table of which nothing is known, and says what is not counted', async () => {
+    const { totalArea: _, ...job } = whole({}, { depth: ['20-to-50'], looseness: ['hollow'] });
+    const site = { ...job.site, element: ['suspended-slab'], thickness: 160 };
+    await session.startNew({ ...job, site } as unknown as Job);
+    render(OwnerPage);
+    expect(text()).toContain('before anybody prices anything');
+    expect(text()).not.toMatch(/what each option (may )?take/i);
+    expect(text()).toMatch(/Not counted, as it cannot be planned yet: /);
+  });
+
   it('says that a crew is too small for hands and ears, where the plan says so', async () => {
     const line = /More people or days are needed to keep hands and ears safe/;
+    await session.startNew(whole({ totalArea: 72 }));
     render(OwnerPage);
     await vi.waitFor(() => expect(text()).toContain('What each option takes'));
     cleanup();

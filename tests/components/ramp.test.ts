@@ -55,13 +55,17 @@ describe('a part whose hole passes the top third of the slab', () => {
 });
 
 describe('a number on two pages', () => {
-  it('is one: days closed to cars', () => {
+  // Nobody has said whether it is a patio or a drive: cars are an if.
+  it('is one: days closed, the days before cars only where any drive', () => {
     render(OwnerPage);
     const days = row('Days closed')[0];
     expect(days).toMatch(/\d/);
     cleanup();
     render(Summary);
-    expect(screen.getByText('Closed to cars').parentElement).toHaveTextContent(`${days} days`);
+    const closed = screen.getByText('Closed').parentElement;
+    expect(closed).toHaveTextContent(`${days} days`);
+    expect(closed).toHaveTextContent(/after the work, if cars drive there/);
+    expect(text()).not.toContain('Closed to cars');
   });
   it('is one: days of machines', () => {
     render(OwnerPage);

@@ -1,9 +1,13 @@
 import fc from 'fast-check';
-import type { Job } from '$lib/answers/job';
+import type { Job, Zone } from '$lib/answers/job';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 
 /** An invented job: hollow concrete to be broken out and overlaid. */
-export const hollow = (change: Partial<Job> = {}, site: Partial<Job['site']> = {}): Job => ({
+export const hollow = (
+  change: Partial<Job> = {},
+  site: Partial<Job['site']> = {},
+  answers: Partial<Zone['answers']> = {},
+): Job => ({
   name: 'Tidewell community hall (invented)',
   site: {
     element: ['slab'],
@@ -28,6 +32,7 @@ export const hollow = (change: Partial<Job> = {}, site: Partial<Job['site']> = {
         steel: ['none-seen'],
         finish: ['overlay'],
         crackLength: 0,
+        ...answers,
       },
     },
   ],

@@ -57,18 +57,24 @@ describe('what has to be found out', () => {
       ['depth by measure-depth'],
     ],
     [
-      'a hole past half, by its band: both',
+      'a hole past half, by its band: how deep, as the thickness is given',
       { ...spall, depth: 'over-50' },
       { thickness: 100 },
-      ['thickness by measure-thickness', 'depth by measure-depth'],
+      ['depth by measure-depth'],
     ],
     [
-      'a hole past half, measured',
+      'a hole past half, both measured: nothing more',
       { ...spall, depth: 'over-50', depthMm: 60 },
       { thickness: 100 },
+      [],
+    ],
+    ['damaged through, the thickness given', { depth: 'through' }, { thickness: 100 }, []],
+    [
+      'damaged through, a thickness that nobody knows',
+      { depth: 'through' },
+      { thickness: 'unknown' },
       ['thickness by measure-thickness'],
     ],
-    ['damaged through', { depth: 'through' }, {}, ['thickness by measure-thickness']],
     [
       'rust and salt',
       { steel: 'rust-stain' },
@@ -121,7 +127,13 @@ describe('what has to be found out', () => {
     ['a bar that a patch came upon', stopped('bar-unexpected'), {}, ['steel by look-at-steel']],
     ['a hollow below it', stopped('hollow-below'), {}, ['looseness by hammer-tap']],
     ['no sound base', stopped('no-sound-base'), {}, ['depth by measure-depth']],
-    ['a patch that went too deep', stopped('over-deep'), {}, ['thickness by measure-thickness']],
+    ['a patch that went too deep', stopped('over-deep'), {}, ['depth by measure-depth']],
+    [
+      'the same in a slab of a thickness that nobody knows',
+      stopped('over-deep'),
+      { thickness: 'unknown' },
+      ['thickness by measure-thickness'],
+    ],
   ])('%s', (_, zone, site, expected) => {
     expect(found(zone, site)).toEqual(expected);
   });

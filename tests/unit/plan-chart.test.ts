@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { Job } from '$lib/answers/job';
 import { daysChart } from '$lib/drawing/plan/days';
 import { stripWidth } from '$lib/drawing/plan/order';
 import { planJob } from '$lib/plan/plan';
-import { rowLines } from '$words/plan/days';
+import { columnName, rowLines } from '$words/plan/days';
 import { formatter } from '$lib/words/format';
 import { rampJob } from '../helpers/ramp-job';
 import { tradeJob } from '../helpers/trade-jobs';
@@ -113,5 +114,36 @@ describe('the steps of a job with zones side by side', () => {
       ).toBe(true);
     expect(drawn.short).toContain('re-sound');
     expect(drawn.short).not.toContain('scarify');
+  });
+});
+
+// A letter of 11 px bold type is at most about 6.2 wide on average (measured in the browser).
+describe('the heads of the days', () => {
+  const job = {
+    ...tradeJob([{ depth: 40, looseness: ['hollow'], area: 20 }, { area: 80 }], {}, { crew: 1 }),
+    calendar: { start: '2026-11-27', weekly: ['sat', 'sun'] },
+  } as Job;
+  const plan = planJob(job);
+  const drawn = daysChart(plan.dayRows, plan.schedule.hoursPerDay, {
+    numberOf: () => 1,
+    row: (row) => columnName(row, job),
+    lane: () => '',
+    waits: '',
+    open: '',
+  });
+  const heads = drawn.labels.filter(({ of }) => of === 'day');
+
+  it('tell a weekend between two days without running into either', () => {
+    // The weekend is one narrow column: the case is a case.
+    expect(plan.dayRows.some(({ off, from, to }) => off && to > from)).toBe(true);
+    for (const one of heads)
+      for (const other of heads)
+        if (one !== other && one.y === other.y && one.x < other.x)
+          expect(other.x - one.x, `${one.text} and ${other.text}`).toBeGreaterThanOrEqual(
+            ((one.text.length + other.text.length) * 6.2) / 2,
+          );
+    const said = heads.map(({ text }) => text).join(' ');
+    for (const word of plan.dayRows.flatMap((row) => columnName(row, job).split(' ')))
+      expect(said).toContain(word);
   });
 });

@@ -32,3 +32,16 @@ describe('a step that nobody may begin yet', () => {
     for (const step of orderOf(dusty)) expect(step).not.toContain('Not yet');
   });
 });
+
+// Cement is laid on damp concrete, a coating on dry (trade.md 6, common practice): one plan says one.
+describe('the step that makes it damp, or dry', () => {
+  const nameOf = (...zones: readonly object[]) =>
+    orderOf(...zones).find((step) => /damp|[Ll]et it dry/.test(step.split(' (')[0] ?? ''));
+  it('is named by the case in hand, and by both where the zones differ', () => {
+    expect(nameOf({ finish: ['overlay'] })).toMatch(/^\d*\.?\s?Make it damp \(/);
+    expect(nameOf({ finish: ['thin-film'] })).toMatch(/^Let it dry \(/);
+    expect(nameOf({ finish: ['overlay'] }, { finish: ['thin-film'] })).toMatch(
+      /^Make it damp or dry, as its label asks \(/,
+    );
+  });
+});

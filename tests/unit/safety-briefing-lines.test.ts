@@ -83,16 +83,12 @@ describe('what is read out before work', () => {
       },
     });
     expect(lines.find(({ id }) => id === 'ears')).toEqual({
-      ...{ id: 'ears', worker: safety.workers[1], beside: true },
+      ...{ id: 'ears', worker: safety.workers[1], away: safety.keepOff },
     });
     expect(lines.find(({ id }) => id === 'leave')).toEqual({
       id: 'leave',
       zones: ['Ramp', 'Step'],
     });
-    const alone = briefingOf(day([at()]), [], []).find(({ id }) => id === 'ears');
-    expect(alone).toMatchObject({ beside: false });
-    const two = briefingOf(day([at()], [at()], []), [], []).find(({ id }) => id === 'ears');
-    expect(two).toMatchObject({ beside: true });
   });
 
   it('goes by the person worst off in each', () => {

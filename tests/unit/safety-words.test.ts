@@ -64,7 +64,7 @@ describe('noise', () => {
   test('known and unknown', () => {
     const known = noise({ ...breaking, hours: [2, 2], ownLevel: 90 });
     expect(words.noiseSentence(say, known.limits['osha-limit'])).toBe(
-      'Under the limit: 25% of what it allows, with nothing on the ears. The mean of the day is 80 dB(A).',
+      'Under the limit: 25% of what it allows, without protectors. The mean of the day is 80 dB(A).',
     );
     expect(words.hoursLeftSentence(say, known.limits['osha-limit'])).toContain('6 hours more');
     const unknown = noise({ ...breaking, step: 'shotblast' });

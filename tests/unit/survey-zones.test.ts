@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark, Place, Survey } from '$lib/answers/survey';
+import { patchPlan } from '$lib/drawing/plan/patches';
 import { drawnJob, drawnPatches, spotsOf } from '$lib/survey/drawn';
+import { patchNumber, type PatchLayout } from '$lib/survey/patches';
 import { outlineOf } from '$lib/survey/outline';
 import { groundsOf, surveyOf, type SurveyResult } from '$lib/survey/survey';
 import { lengthByZone, zoneGrounds, zoneOf } from '$lib/survey/zones';
@@ -203,6 +205,16 @@ describe('a job with a drawing', () => {
     const { spots, layout: counted } = spotsOf(survey, layout as never);
     expect(spots).toEqual([4000, 4400].map((x) => ({ x, y: 1000, length: 400, width: 300 })));
     expect(counted.patches[0]?.spots).toEqual([0, 1]);
+  });
+
+  // Whoever chalks by one sheet and breaks out by the other must not take one patch for another.
+  it('has each patch by one number on the slab, the chalk sheet, and the zone’s own drawing', () => {
+    const layout = drawnPatches('b', result) as PatchLayout;
+    const { spots, layout: own } = spotsOf(survey, layout);
+    const numbers = patchPlan(spots, own, 'metric').labels.filter(({ of }) => of === 'number');
+    expect(numbers.map(({ text }) => text)).toEqual(['2']);
+    expect(result.patches.map(patchNumber)).toEqual(result.patches.map((_, place) => place + 1));
+    expect(own.patches.map(patchNumber)).toEqual([2]);
     // Spots of two patches are counted together, in the order of the marks.
     const two = { patches: [{ spots: [8] }, { spots: [1, 7] }], skipped: [] } as never;
     const again = spotsOf(survey, two);

@@ -65,8 +65,9 @@ describe('a zone that must wait', () => {
   it('stands apart from where work goes on, tool by tool', () => {
     const where = thereOn(plan, [1, 1], (id) => id);
     expect(where('break-out')).toMatchObject({ zones: [garage], waits: [kerb] });
-    // Making safe is done once for the job: it goes ahead, and names what waits apart.
-    expect(where('make-safe').zones).not.toContain(kerb);
+    // Making safe and sounding take nothing off, and are how it gets cleared: they go ahead there too.
+    for (const step of ['make-safe', 'sound-and-mark'] as const)
+      expect(where(step)).toMatchObject({ zones: expect.arrayContaining([kerb]), waits: [] });
   });
 
   it('is no day of work where a day has nothing else', () => {
@@ -96,7 +97,7 @@ describe('a zone that must wait', () => {
     const other = planJob(steps);
     const last = other.dayRows.at(-1);
     expect(last && rowLines(last, other, say)[0]).toMatch(
-      /Last cleaning and last look \(once cleared\)/,
+      /Last (cleaning and last )?look \(once cleared\)/,
     );
   });
 });

@@ -17,10 +17,10 @@ const clears: Readonly<Partial<Record<RuleId, FindOut>>> = {
 };
 
 /** What a test patch that stopped calls for: how deep, how hollow, or where the bars lie. */
-function afterStop(why: readonly string[]): FindOut {
+function afterStop(why: readonly string[], { thickness }: SettledSite): FindOut {
   if (why.includes('bar-unexpected')) return { question: 'steel', test: 'look-at-steel' };
   if (why.includes('hollow-below')) return { question: 'looseness', test: 'hammer-tap' };
-  return why.includes('no-sound-base')
+  return why.includes('no-sound-base') || thickness !== 'unknown'
     ? { question: 'depth', test: 'measure-depth' }
     : { question: 'thickness', test: 'measure-thickness' };
 }
@@ -35,15 +35,17 @@ export function findOutFor(
     // With the thickness known it is the depth that is doubtful.
     if (hold.rule === 'thickness-decides' && site.thickness !== 'unknown')
       return [{ question: 'depth', test: 'measure-depth' }];
-    // Replacing a part through its depth is a contractor's trade: it is measured, and no engineer is asked.
+    // Replacing a part through its depth is a contractor's trade: what nobody has measured is, and no engineer is asked.
     if (hold.rule === 'full-depth' || hold.rule === 'through')
       return [
-        { question: 'thickness', test: 'measure-thickness' },
+        ...(site.thickness === 'unknown'
+          ? [{ question: 'thickness', test: 'measure-thickness' } as const]
+          : []),
         ...(hold.rule === 'full-depth' && zone.depthMm === undefined
           ? [{ question: 'depth', test: 'measure-depth' } as const]
           : []),
       ];
-    if (hold.rule === 'stopped-on-patch') return [afterStop(zone.stopped ?? [])];
+    if (hold.rule === 'stopped-on-patch') return [afterStop(zone.stopped ?? [], site)];
     return [clears[hold.rule] ?? { question: 'warnings', test: 'ask-engineer' }];
   });
   if (zone.cracks === 'hairline' && site.freezeThaw === 'often')

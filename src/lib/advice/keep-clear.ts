@@ -1,4 +1,4 @@
-import type { SiteAnswers } from '$lib/answers/answers';
+import { warnedOf, type SiteAnswers } from '$lib/answers/answers';
 import { carriesLoad, hasAirBelow } from './holds';
 import type { RuleId } from './rules';
 import type { TestId } from './types';
@@ -34,8 +34,8 @@ export function keepClear(
   site: SiteAnswers,
   { holds, possibleHolds }: Pick<ZoneAdvice, 'holds' | 'possibleHolds'>,
 ): KeptClear | null {
-  const { element, warnings } = site;
-  const told = [...(warnings?.yes ?? []), ...(warnings?.maybe ?? [])];
+  const { element } = site;
+  const told = warnedOf(site) ?? [];
   const carries = element?.some(carriesLoad) || told.includes('holds-something-up');
   const fails = [...holds, ...possibleHolds].some(({ rule }) => mayFail.includes(rule));
   return carries && fails ? clearOf(site) : null;

@@ -1,4 +1,4 @@
-import type { SiteAnswers } from '$lib/answers/answers';
+import { warnedOf, type SiteAnswers } from '$lib/answers/answers';
 import { carriesLoad } from './holds';
 import type { RuleId } from './rules';
 import type { Hold } from './types';
@@ -33,7 +33,7 @@ export const isMadeNew = (holds: readonly Hold[]): boolean => {
 export function asMadeNew(advice: ZoneAdvice, site: SiteAnswers): ZoneAdvice {
   const possibleHolds = advice.possibleHolds.filter(({ rule }) => !goesWithIt.includes(rule));
   const engineer = [...advice.holds, ...possibleHolds].some(({ who }) => who === 'engineer');
-  const told = [...(site.warnings?.yes ?? []), ...(site.warnings?.maybe ?? [])];
+  const told = warnedOf(site) ?? [];
   const carries =
     engineer ||
     told.includes('tendons-possible') ||

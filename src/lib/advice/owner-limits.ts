@@ -1,4 +1,4 @@
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { warnedOf, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import type { Element } from '$lib/answers/questions';
 import type { HazardId, StepId } from '$shared/methods';
 import { hasCoating } from './demands';
@@ -34,7 +34,7 @@ export function limitsHere(
   { methods, steps, cautions, holds, possibleHolds }: Advised,
 ): LimitId[] {
   const may = (warning: 'tendons-possible' | 'buried-services' | 'old-coating-or-adhesive') =>
-    !site.warnings || [...site.warnings.yes, ...site.warnings.maybe].includes(warning);
+    warnedOf(site)?.includes(warning) ?? true;
   const calls = (ids: readonly StepId[]) =>
     steps.some(({ id }) => ids.includes(id)) || methods.some((id) => ids.includes(id));
   const stopped = [...holds, ...possibleHolds].some(({ verdict }) => verdict === 'stop');

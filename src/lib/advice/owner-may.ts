@@ -1,4 +1,4 @@
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { warnedOf, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import type { MethodId } from '$shared/methods';
 import { clearOf, keepClear, type KeptClear } from './keep-clear';
 import { limitsHere, type LimitId } from './owner-limits';
@@ -113,7 +113,7 @@ export type Called = Hold['who'] | 'jetting-crew';
  * them, who marks them, and who jets with water.
  */
 export function whomToCall(
-  { warnings }: SiteAnswers,
+  site: SiteAnswers,
   {
     holds,
     possibleHolds,
@@ -126,8 +126,8 @@ export function whomToCall(
     steps.some(({ id }) => some.includes(id)) ||
     methods.some((method: MethodId) => some.includes(method));
   const jets = methods.length > 0 && methods.every((method) => method === 'water-jet');
-  const hidden = !warnings || [...warnings.yes, ...warnings.maybe].includes('buried-services');
-  const ticked = !!warnings?.yes.includes('buried-services');
+  const hidden = warnedOf(site)?.includes('buried-services') ?? true;
+  const ticked = !!site.warnings?.yes.includes('buried-services');
   const marks = (hidden && does(cuts)) || (ticked && does(overall));
   return [
     ...new Set([

@@ -1,4 +1,4 @@
-import type { SiteAnswers } from '$lib/answers/answers';
+import { warnedOf, type SiteAnswers } from '$lib/answers/answers';
 import type { Zone } from '$lib/answers/job';
 import { valueOf, type OwnFigures } from '$shared/figures';
 
@@ -21,8 +21,8 @@ export const saltMark = (value: number, tendons: boolean, own?: OwnFigures): Sal
         : 'pass';
 
 /** Whether an answer leaves it possible that there are tendons. */
-export const mayHoldTendons = ({ warnings }: SiteAnswers): boolean =>
-  !warnings || [...warnings.yes, ...warnings.maybe].includes('tendons-possible');
+export const mayHoldTendons = (site: SiteAnswers): boolean =>
+  warnedOf(site)?.includes('tendons-possible') ?? true;
 
 /** What a laboratory found at the steel of a zone; what is not a number is not read. */
 const samplesOf = ({ readiness }: Pick<Zone, 'readiness'>) =>

@@ -1,4 +1,4 @@
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { mayBeThere, warnedOf, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import type { Contaminant, QuestionId } from '$lib/answers/questions';
 import type { TestId } from './types';
 
@@ -23,9 +23,8 @@ const coatings: ReadonlySet<Contaminant> = new Set<Contaminant>([
 /** A coating is there, or may be, and nobody has said that it may be old: then a hold tells of it. */
 export const isOfUnknownAge = (site: SiteAnswers, { contamination }: ZoneAnswers): boolean =>
   !isUntested(site) &&
-  [...(contamination?.yes ?? []), ...(contamination?.maybe ?? [])].some((each) =>
-    coatings.has(each),
-  );
+  !!contamination &&
+  mayBeThere(contamination).some((each) => coatings.has(each));
 
 /** Questions that are answered by scraping, brushing or picking, if by anything at the place itself. */
 const scrapedFor: readonly QuestionId[] = [
@@ -39,8 +38,8 @@ const scrapedFor: readonly QuestionId[] = [
 ];
 
 /** An old coating or glue is there, or may be, that nobody has tested for lead and asbestos. */
-const isUntested = ({ warnings }: SiteAnswers): boolean =>
-  [...(warnings?.yes ?? []), ...(warnings?.maybe ?? [])].includes('old-coating-or-adhesive');
+const isUntested = (site: SiteAnswers): boolean =>
+  warnedOf(site)?.includes('old-coating-or-adhesive') ?? false;
 
 /**
  * Whether a test waits for the laboratory's report on an old coating: its dust is what the report

@@ -1,4 +1,4 @@
-import type { ManyAnswer } from '$lib/answers/answers';
+import { mayBeThere, type ManyAnswer } from '$lib/answers/answers';
 import type { Warning } from '$lib/answers/questions';
 import type { HazardId } from '$shared/methods';
 import { hazardsOfHolds } from './cautions';
@@ -56,7 +56,7 @@ export class UnderWarnings {
   readonly #lists = new Map<string, readonly VerdictUnder[]>();
 
   constructor(warned: ManyAnswer<Warning>, sets: readonly (readonly Warning[])[]) {
-    this.#warnings = [...new Set([...warned.yes, ...warned.maybe])];
+    this.#warnings = [...new Set(mayBeThere(warned))];
     this.#least = warned.yes;
     this.#sets = sets.map((set) =>
       set.reduce((bits, warning) => bits | (1 << this.#warnings.indexOf(warning)), 0),

@@ -46,6 +46,18 @@ export type Answers<Q extends QuestionId = QuestionId> = { readonly [K in Q]?: A
 export type SiteAnswers = Answers<SiteQuestion>;
 export type ZoneAnswers = Answers<ZoneQuestion>;
 
+/** Everything that was ticked as there, or as perhaps there. */
+export const mayBeThere = <C extends string>({ yes, maybe }: ManyAnswer<C>): readonly C[] => [
+  ...yes,
+  ...maybe,
+];
+
+/** Warning signs that are there, or may be; null where nobody was asked. */
+export const warnedOf = ({
+  warnings,
+}: Pick<SiteAnswers, 'warnings'>): readonly Choice<'warnings'>[] | null =>
+  warnings ? mayBeThere(warnings) : null;
+
 /** "Not sure" with nothing ruled out. */
 export function notSure<Q extends QuestionId>(id: Q): Answer<Q> {
   const { kind } = questions[id];

@@ -108,6 +108,12 @@ export function spanOf(tally: Schedule['tally'], of: keyof Tally): Span {
 const hoursInDay = 24;
 const startOf = (day: number): number => (day - 1) * hoursInDay;
 
+/** When anybody works; the usual length of a day where none is given. */
+export const clockOf = ({ hoursPerDay, off }: Calendar, own?: OwnFigures): Clock => ({
+  hoursPerDay: hoursPerDay ?? valueOf('crew.day', own),
+  off: off ?? (() => false),
+});
+
 /**
  * The days of a job.
  * @param pastFor what of it lies behind; the rest is laid from there on
@@ -119,8 +125,8 @@ export function layDays(
   pastFor?: (people: number, hoursPerDay: number) => Past,
 ): Schedule {
   const crew = calendar.crew ?? valueOf('crew.size', own);
-  const hoursPerDay = calendar.hoursPerDay ?? valueOf('crew.day', own);
-  const clock: Clock = { hoursPerDay, off: calendar.off ?? (() => false) };
+  const clock = clockOf(calendar, own);
+  const { hoursPerDay } = clock;
   const people = Math.max(1, Math.round(crew));
   const past = pastFor?.(people, hoursPerDay) ?? null;
   const laid = (end: End) => layTasks(tasks, people, clock, end, own, past);

@@ -10,28 +10,25 @@ import type { Task } from './tasks';
 export const waitingZones = ({ zones }: Pick<Plan, 'zones'>): ReadonlySet<string> =>
   new Set(zones.flatMap(({ id, holds }) => (holds.length ? [id] : [])));
 
-/**
- * Tells of each task whether nobody may begin it: all its zones wait. What is done once for the job
- * goes ahead where any zone does.
- */
-export function mustWait(plan: Pick<Plan, 'zones'>): (task: Pick<Task, 'zones'>) => boolean {
+/** Tells of a step in a zone whether nobody may begin it there: what only looks or makes safe goes ahead. */
+export function waitsAt(plan: Pick<Plan, 'zones'>): (step: StepId, zone: string) => boolean {
   const waiting = waitingZones(plan);
-  return ({ zones }) => zones.length > 0 && zones.every((zone) => waiting.has(zone));
+  return (step, zone) => waiting.has(zone) && !harmless.has(step);
+}
+
+/**
+ * Tells of each task whether nobody may begin it: all its zones wait, and it is none of what keeps
+ * people safe or only looks. What is done once for the job goes ahead where any zone does.
+ */
+export function mustWait(
+  plan: Pick<Plan, 'zones'>,
+): (task: Pick<Task, 'step' | 'zones'>) => boolean {
+  const waits = waitsAt(plan);
+  return ({ step, zones }) => zones.length > 0 && zones.every((zone) => waits(step, zone));
 }
 
 /** The same, but for what was begun all the same: hours that were worked count, whoever may. */
 export function notCountedYet(plan: Pick<Plan, 'zones' | 'soFar'>): (task: Task) => boolean {
   const waits = mustWait(plan);
   return (task) => waits(task) && (plan.soFar?.told.get(task)?.spent.state ?? 'open') === 'open';
-}
-
-/**
- * Tells of a step of the order whether nobody may begin it: it waits in all its zones, and is none of
- * what keeps people safe or only looks.
- */
-export function notYet(
-  plan: Pick<Plan, 'zones'>,
-): (step: { readonly id: StepId; readonly zones: readonly string[] }) => boolean {
-  const waits = mustWait(plan);
-  return (step) => waits(step) && !harmless.has(step.id);
 }

@@ -1,7 +1,7 @@
 import { isFloor } from '$lib/advice/place';
 import { fixedOf } from '$lib/advice/completions';
 import { profileWanted } from '$lib/advice/sheet';
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { warnedOf, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import {
   choicesOf,
   type Choice,
@@ -149,7 +149,7 @@ export function needsOf(
     needs: new Map(checksFor(way, own).map((need) => [need.check, need])),
   }));
   const needs: OpenNeed[] = [];
-  const warned = new Set([...(site.warnings?.yes ?? hidden), ...(site.warnings?.maybe ?? [])]);
+  const warned = new Set(warnedOf(site) ?? hidden);
   for (const check of checkIds) {
     const found = called.flatMap(({ needs: map }) => map.get(check) ?? []);
     const strongest = found.find((need) => need.level === 'needed') ?? found[0];

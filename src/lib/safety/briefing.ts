@@ -1,3 +1,4 @@
+import type { KeepOff } from './bare-ears';
 import { hazardIds, type HazardId } from '$shared/methods';
 import type { CrewHazard } from './crew-hazards';
 import type { Help } from './help';
@@ -17,7 +18,7 @@ export type BriefingLine =
       readonly near: boolean;
       readonly measure: readonly ToolId[];
     }
-  | { readonly id: 'ears'; readonly worker: SafetyOfWorker; readonly beside: boolean }
+  | { readonly id: 'ears'; readonly worker: SafetyOfWorker; readonly away: KeepOff | null }
   | { readonly id: 'leave'; readonly zones: readonly string[] }
   | { readonly id: 'stop'; readonly hazard: HazardId };
 
@@ -103,7 +104,7 @@ export function briefingOf(
           {
             id: 'ears' as const,
             worker: worst.noise,
-            beside: workers.some(({ noise }) => noise.beside.length > 0),
+            away: safety.keepOff,
           },
         ]
       : []),

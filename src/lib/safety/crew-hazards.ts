@@ -1,15 +1,9 @@
 import { hazardsHere } from '$lib/advice/cautions';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
-import { notSure } from '$lib/answers/answers';
+import { mayBeThere, notSure } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import { choicesOf } from '$lib/answers/questions';
 import { hazardIds, type HazardId, type StepId } from '$shared/methods';
-
-/** Everything that is, or may be, there. */
-const possible = <C extends string>(answer: {
-  readonly yes: readonly C[];
-  readonly maybe: readonly C[];
-}): readonly C[] => [...answer.yes, ...answer.maybe];
 
 /** Only what hazards are decided by; the rest of an answer does not matter here. */
 const sitesOf = ({ site }: Job): SettledSite[] =>
@@ -17,7 +11,7 @@ const sitesOf = ({ site }: Job): SettledSite[] =>
     (site.setting ?? choicesOf('setting')).map((setting): SettledSite => ({
       element,
       setting,
-      warnings: possible(site.warnings ?? notSure('warnings')),
+      warnings: mayBeThere(site.warnings ?? notSure('warnings')),
       salts: 'none',
       freezeThaw: 'rare',
       thickness: 'unknown',
@@ -25,7 +19,7 @@ const sitesOf = ({ site }: Job): SettledSite[] =>
   );
 
 const zoneOf = ({ answers }: Zone): SettledZone => ({
-  contamination: possible(answers.contamination ?? notSure('contamination')),
+  contamination: mayBeThere(answers.contamination ?? notSure('contamination')),
   depth: 'film',
   looseness: 'tight',
   texture: 'sandy',

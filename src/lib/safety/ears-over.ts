@@ -5,10 +5,11 @@ import { valueOf, type OwnFigures } from '$shared/figures';
 import type { StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
 import { earsFor, mostWithBoth, peopleWithBoth, takenOffBy } from './ears';
-import { crewDaysOf, type CrewPlan } from './from-plan';
+import { crewDaysOf, type CrewPlan, type CrewShift } from './from-plan';
 import { heardFrom } from './noise';
 import { noiseAim, type NoiseLimitId } from './noise-limits';
 import { usualPart, usualPartOf } from './noise-usual';
+import { crewThatHolds, daysWith, type DaysWith, type OtherCrew } from './other-crew';
 import { settleTask, usualHours } from './tasks';
 import type { SettledTask } from './types';
 
@@ -26,8 +27,8 @@ export interface EarsOver {
   readonly takenOff: number;
   /** Hours of that tool that a person may have with both worn, the rest of the day shorter alike; null where not even the shortest turn fits. */
   readonly most: number | null;
-  /** Fewest people whose equal turns at the loud work of that day would do. */
-  readonly people: number;
+  /** The crew with which the plan would do; null where none of a like size does. */
+  readonly with: OtherCrew | null;
 }
 
 /** The tool that takes most of a limit in a day, how much, and for how long. */
@@ -44,22 +45,15 @@ function loudest(tasks: readonly SettledTask[], limit: NoiseLimitId, own?: OwnFi
   return [...tools.values()].toSorted((one, other) => other.part - one.part)[0];
 }
 
-/**
- * Whether the days of a plan hold for the ears, at usual values and with what is worn counted in.
- * Null where plugs and muffs together are enough for everybody.
- * Source: the rules of noise-limits.ts; what protectors take off as in ears.ts.
- * @param plan from `planJob(job)`
- */
-export function earsOver(
-  plan: Plan,
-  job: Job,
-  region: Region,
-  { shifts, crew }: CrewPlan = crewDaysOf(plan, job),
-): EarsOver | null {
-  const { own } = job;
-  const limit = noiseAim[region];
-  const left = plan.schedule.left?.first ?? 0;
-  const each = shifts.flatMap(({ days: [first, last], workers }) => {
+/** Each person's day from one on, and the part of a limit that it takes with the others' machines. */
+const partsOn = (
+  shifts: readonly CrewShift[],
+  from: number,
+  limit: NoiseLimitId,
+  own?: OwnFigures,
+) =>
+  shifts.flatMap(({ days: [first, last], workers }) => {
+    if (last < from) return [];
     const all = workers.map(({ tasks }) => tasks.map(settleTask));
     return all.map((tasks) => {
       const beside = heardFrom(
@@ -70,9 +64,27 @@ export function earsOver(
       return { first, last, all, tasks, beside, part: usualPart(tasks, beside, limit, own) };
     });
   });
-  const over = each.filter(
-    ({ last, part }) => last >= left && earsFor(part, limit, own).by === 'neither',
-  );
+
+/**
+ * Whether the days of a plan hold for the ears, at usual values and with what is worn counted in.
+ * Null where plugs and muffs together are enough for everybody.
+ * Source: the rules of noise-limits.ts; what protectors take off as in ears.ts.
+ * @param plan from `planJob(job)`
+ * @param anew its days for another crew
+ */
+export function earsOver(
+  plan: Plan,
+  job: Job,
+  region: Region,
+  { shifts, crew }: CrewPlan = crewDaysOf(plan, job),
+  anew: DaysWith = daysWith(plan, job),
+): EarsOver | null {
+  const { own } = job;
+  const limit = noiseAim[region];
+  const left = plan.schedule.left?.first ?? 0;
+  const tooLoud = ({ part }: { readonly part: number }) =>
+    earsFor(part, limit, own).by === 'neither';
+  const over = partsOn(shifts, left, limit, own).filter(tooLoud);
   const worst = over.toSorted((one, other) => other.part - one.part)[0];
   const loud = worst && loudest(worst.tasks, limit, own);
   if (!worst || !loud) return null;
@@ -110,6 +122,11 @@ export function earsOver(
     needed: earsFor(worst.part, limit, own).needed,
     takenOff: takenOffBy(own).both,
     most: mayHave(worst.part, loud),
-    people: peopleWithBoth(whole, usualPart([], worst.beside, limit, own), limit, own),
+    with: crewThatHolds(
+      crew,
+      peopleWithBoth(whole, usualPart([], worst.beside, limit, own), limit, own),
+      anew,
+      (other) => !partsOn(other.shifts, left, limit, own).some(tooLoud),
+    ),
   };
 }

@@ -2,6 +2,7 @@ import { isFloor } from '$lib/advice/place';
 import type { Job } from '$lib/answers/job';
 import { choicesOf, type Element, type Setting } from '$lib/answers/questions';
 import type { Span } from '$lib/plan/amount';
+import type { Placed } from '$lib/plan/schedule';
 import { reachOf } from '$lib/plan/tasks';
 import type { Plan } from '$lib/plan/plan';
 import { notCountedYet } from '$lib/plan/waiting';
@@ -91,10 +92,15 @@ const same = (one: Dealt, other: Dealt): boolean =>
  * What everybody does on each day of the plan: as laid, or everything in equal turns. What must wait
  * is nobody's yet: its day is there, and empty.
  */
-function dealtOn(plan: Plan, crew: number, equal: boolean): Map<number, Dealt> {
+function dealtOn(
+  plan: Plan,
+  placed: readonly Placed[],
+  crew: number,
+  equal: boolean,
+): Map<number, Dealt> {
   const days = new Map<number, Map<string, { step: StepId; tool: ToolId; atTask: number[] }>>();
   const waits = notCountedYet(plan);
-  for (const { task, people, stretches } of plan.schedule.placed)
+  for (const { task, people, stretches } of placed)
     for (const { day, from, to } of stretches) {
       const dealt = days.get(day) ?? new Map<string, never>();
       days.set(day, dealt);
@@ -116,13 +122,18 @@ function dealtOn(plan: Plan, crew: number, equal: boolean): Map<number, Dealt> {
  * tool runs for its part of these (figure `crew.usable`). With equal turns all of a day's work goes
  * round. Zones that must wait are not counted.
  * @param plan from `planJob(job)`
+ * @param laid its work as its crew does it; of another crew where that is asked about
  */
-export function crewDaysOf(plan: Plan, job: Job): CrewPlan {
+export function crewDaysOf(
+  plan: Plan,
+  job: Job,
+  laid: Pick<Plan['schedule'], 'placed' | 'crew'> = plan.schedule,
+): CrewPlan {
   const { unknown } = plan.schedule;
-  const crew = Math.max(1, Math.round(plan.schedule.crew));
+  const crew = Math.max(1, Math.round(laid.crew));
   const place = crewPlace(job);
   const shifts: { days: Span; dealt: Dealt }[] = [];
-  const days = [...dealtOn(plan, crew, job.crewDay?.turns === 'equal')];
+  const days = [...dealtOn(plan, laid.placed, crew, job.crewDay?.turns === 'equal')];
   for (const [number, dealt] of days.sort(([one], [other]) => one - other)) {
     const before = shifts.at(-1);
     if (before?.days[1] === number - 1 && same(before.dealt, dealt))

@@ -1,7 +1,8 @@
 import type { Job } from '$lib/answers/job';
 import type { OwnFigures } from '$shared/figures';
 import type { ToolId } from '$shared/tools';
-import { crewDaysOf, type CrewPlan } from './from-plan';
+import { crewDaysOf, type CrewPlan, type CrewShift } from './from-plan';
+import { crewThatHolds, daysWith, type DaysWith, type OtherCrew } from './other-crew';
 import { shareOut } from './share-out';
 import { settleTask, usualHours } from './tasks';
 import type { SettledTask, WorkerDay } from './types';
@@ -24,11 +25,11 @@ interface InHand {
   readonly minutes: Readonly<Record<VibrationLimitId, MinutesBefore>>;
 }
 
-/** What keeps everybody within a value: taking turns in one day, or more days with the crew there is. */
+/** What keeps everybody within a value: another crew, or more days with the one there is. */
 interface Turns {
-  /** Fewest people that do the worst day within it. */
-  readonly people: number;
-  /** Fewest days on which the crew can do all of the job that shakes. */
+  /** The crew that clears the plan of it; null where none of a like size does. */
+  readonly crew: OtherCrew | null;
+  /** Fewest days on which the crew there is can do all of the job that shakes. */
   readonly days: number;
 }
 
@@ -56,6 +57,23 @@ const partOf = (tasks: readonly SettledTask[], limit: VibrationLimitId, own?: Ow
 const workOf = (workers: readonly WorkerDay[]): SettledTask[] =>
   workers.flatMap(({ tasks }) => tasks.map(settleTask));
 
+/** The days of shifts from one on, each with what its people do. */
+const daysFrom = (first: number, shifts: readonly CrewShift[]) =>
+  shifts.flatMap(({ days: [begin, end], workers }) =>
+    Array.from({ length: end - begin + 1 }, (_, at) => ({ day: begin + at, workers })).filter(
+      ({ day }) => day >= first,
+    ),
+  );
+
+/** Each person's work on each day, and the part of the action value that it takes. */
+const partsOn = (days: ReturnType<typeof daysFrom>, own?: OwnFigures) =>
+  days.flatMap(({ day, workers }) =>
+    workers.map(({ tasks }) => {
+      const mine = tasks.map(settleTask);
+      return { day, workers, mine, part: partOf(mine, 'action', own) };
+    }),
+  );
+
 function inHandOf(tasks: readonly SettledTask[], own?: OwnFigures): InHand[] {
   const found = new Map<ToolId, InHand>();
   for (const task of tasks) {
@@ -73,24 +91,18 @@ function inHandOf(tasks: readonly SettledTask[], own?: OwnFigures): InHand[] {
  * Null where usual values keep everybody under the action value on every day.
  * Source: Directive 2002/44/EC, action value 2.5 and limit value 5 m/s2 over 8 h.
  * @param plan from `planJob(job)`
+ * @param anew its days for another crew
  */
 export function handsOver(
   plan: Plan,
   job: Job,
   { shifts, crew }: CrewPlan = crewDaysOf(plan, job),
+  anew: DaysWith = daysWith(plan, job),
 ): HandsOver | null {
   const own = job.own;
-  const days = shifts.flatMap(({ days: [first, last], workers }) =>
-    Array.from({ length: last - first + 1 }, (_, at) => ({ day: first + at, workers })).filter(
-      ({ day }) => day >= (plan.schedule.left?.first ?? 0),
-    ),
-  );
-  const each = days.flatMap(({ day, workers }) =>
-    workers.map(({ tasks }) => {
-      const mine = tasks.map(settleTask);
-      return { day, workers, mine, part: partOf(mine, 'action', own) };
-    }),
-  );
+  const first = plan.schedule.left?.first ?? 0;
+  const days = daysFrom(first, shifts);
+  const each = partsOn(days, own);
   const worst = each.reduce((worse, one) => (one.part > worse.part ? one : worse), {
     day: 0,
     workers: [] as readonly WorkerDay[],
@@ -107,19 +119,24 @@ export function handsOver(
     crew,
     own,
   );
+  const past = ({ mine }: { readonly mine: SettledTask[] }) => partOf(mine, over, own) > 1 + 1e-9;
   return {
     over,
-    days: [
-      ...new Set(
-        each.flatMap(({ day, mine }) => (partOf(mine, over, own) > 1 + 1e-9 ? [day] : [])),
-      ),
-    ],
+    days: [...new Set(each.flatMap((one) => (past(one) ? [one.day] : [])))],
     shaking: new Set(each.flatMap(({ day, part }) => (part > 0 ? [day] : []))).size,
     crew,
     inHand: inHandOf(worst.mine, own),
     turns:
       oneDay.can === 'share' && whole.can === 'share'
-        ? { people: oneDay.people, days: whole.days }
+        ? {
+            crew: crewThatHolds(
+              crew,
+              oneDay.people,
+              anew,
+              (other) => !partsOn(daysFrom(first, other.shifts), own).some(past),
+            ),
+            days: whole.days,
+          }
         : null,
   };
 }

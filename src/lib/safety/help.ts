@@ -39,6 +39,7 @@ export type Help = {
 
 /** More people than this, or than twice the crew, are no change but another crew. Source: common practice. */
 const mostPeople = 4;
+export const mostFor = (crew: number): number => Math.max(mostPeople, 2 * crew);
 
 /** The day round one person's work. */
 export interface Around {
@@ -113,7 +114,7 @@ export function helpOf(
     if (then < now)
       options.push({ ...change, now, over: before.of, then, still, ears: earsAt(noise) });
   };
-  const most = Math.max(mostPeople, 2 * crew);
+  const most = mostFor(crew);
   const needed = Math.ceil(usedUp(all, limit, own).most / Math.max(1e-9, 1 - beside) - 1e-9);
   // Too loud even with both worn, and no number of people here keeps bare ears under: as many as do
   // with both, as the plan counts them.

@@ -1,7 +1,7 @@
 import type { Job } from '$lib/answers/job';
 import type { MixTask } from '$lib/answers/crew-day';
 import type { Plan } from '$lib/plan/plan';
-import { waitingZones } from '$lib/plan/waiting';
+import { waitsAt } from '$lib/plan/waiting';
 import { hazardIds, hazardsOfStep, type StepId } from '$shared/methods';
 import { toolsOf, type ToolId } from '$shared/tools';
 import { crewHazards, type CrewHazard } from './crew-hazards';
@@ -39,16 +39,16 @@ export const motorSteps = (steps: readonly StepId[]): StepId[] =>
 /** The hazards of a shift: from the zones of the plan, or from the steps alone. */
 export function hazardsOf(job: Job, shift: CrewShift, plan: Plan | null): CrewHazard[] {
   if (plan) {
-    const waiting = waitingZones(plan);
+    const waits = waitsAt(plan);
     // What was begun in a zone that waits is on the day with that zone.
-    const there = (zones: readonly string[]) => {
-      const free = zones.filter((zone) => !waiting.has(zone));
+    const there = (step: StepId, zones: readonly string[]) => {
+      const free = zones.filter((zone) => !waits(step, zone));
       return free.length ? free : zones;
     };
     return crewHazards(
       job,
       plan.steps.flatMap(({ id, zones }) =>
-        shift.steps.includes(id) ? [{ id, zones: there(zones) }] : [],
+        shift.steps.includes(id) ? [{ id, zones: there(id, zones) }] : [],
       ),
     );
   }

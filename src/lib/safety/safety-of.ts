@@ -1,4 +1,5 @@
 import type { FigureId, OwnFigures } from '$shared/figures';
+import { keepOff, type KeepOff } from './bare-ears';
 import { passes } from './bounds';
 import { silicaDuties, respiratorsFor, type Duty } from './duties';
 import { helpOf, type Help } from './help';
@@ -57,6 +58,8 @@ export interface Safety {
   /** The same for everything at once, with every tool at its worst for its longest: a warning. */
   readonly worstSharing: SharingOut;
   readonly duties: readonly Duty[];
+  /** How far others stay who wear nothing on the ears; null where nothing is loud. */
+  readonly keepOff: KeepOff | null;
   /** Every figure that any number here leans on. */
   readonly basis: readonly FigureId[];
 }
@@ -164,6 +167,7 @@ export function safetyOf(input: ShiftInput, own?: OwnFigures): SafetyResult {
       sharing,
       worstSharing,
       duties,
+      keepOff: keepOff(work, own),
       basis: basisOf(workers, sharing, duties),
     },
   };

@@ -21,6 +21,8 @@ import { sawnSides } from './saw';
 export interface Patch extends Rectangle {
   /** Indices of the outlines it takes in. */
   readonly spots: readonly number[];
+  /** What it is called on the drawing of the whole slab, from 1; absent without one. */
+  readonly number?: number;
   /** Id of its bay; empty where no outline of the surface is known. */
   readonly bay: string;
   /** Its corners where an edge or a joint cuts the rectangle askew; absent for a whole rectangle. */
@@ -38,6 +40,10 @@ export interface PatchLayout {
   /** Indices of outlines too small to break out. */
   readonly skipped: readonly number[];
 }
+
+/** What a patch is called wherever it is shown: by the drawing of the whole slab, else by its place among its zone's. */
+export const patchNumber = ({ number }: Pick<Patch, 'number'>, place: number): number =>
+  number ?? place + 1;
 
 /** Where frost is open, patches are laid for the harder case. */
 export function worstFrost(site: SiteAnswers): FreezeThaw {

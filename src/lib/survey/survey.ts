@@ -8,7 +8,7 @@ import { common, groundArea } from './clip';
 import { remarksOn, type Remark } from './faults';
 import { lengthOf, tidy, type Ring } from './geometry';
 import { foldsOf, outlineOf } from './outline';
-import { layPatches, rectangleRing, worstFrost, type Patch } from './patches';
+import { layPatches, patchNumber, rectangleRing, worstFrost, type Patch } from './patches';
 import { removalOf, type Removal } from './removal';
 import { sounded, type Soundings } from './soundings';
 import { ifWhole, surveyedBay, type IfWhole, type SurveyedBay } from './whole-bays';
@@ -100,12 +100,13 @@ function resultOf(
     own,
     bays,
   );
-  const patches = layout.patches.map((patch): DrawnPatch => {
+  const patches = layout.patches.map((patch, place): DrawnPatch => {
     const mine = patch.spots.map((at) => spots[at] as Placed<SpotMark>);
     const zone = zoneOfPatch(patch, mine, zones, ids);
     const depth = deepest(mine);
     return {
       ...patch,
+      number: patchNumber(patch, place),
       spots: mine.map(({ index }) => index).sort((a, b) => a - b),
       ...(zone !== undefined && { zone }),
       ...(depth !== undefined && { depth }),

@@ -9,6 +9,8 @@ const right = stripWidth - 2;
 const lane = 25;
 const bar = 18;
 const head = 18;
+/** A further line of a day's name. */
+const headLine = 11;
 const gap = 12;
 /** The part of a column that is the night, after the hours of work. */
 const nightPart = 0.08;
@@ -18,6 +20,9 @@ const mostAcross = 4;
 const idle = 0.45;
 /** A letter of a number in a block is about this wide. */
 const digit = 6.5;
+/** A letter of a day's name is about this wide, and its neighbour this far off. */
+const letter = 6.2;
+const apart = 4;
 /** Least room between two numbers, so that 11 and 12 are not read as 1112. */
 const between = 4;
 const hatchStep = 6;
@@ -69,6 +74,17 @@ function lines(name: string): readonly string[] {
   const at = Math.max(name.lastIndexOf(' ', longestLine), name.lastIndexOf('-', longestLine - 1));
   if (at < 0) return [name];
   return [name.slice(0, at + 1).trim(), name.slice(at + 1)];
+}
+
+/** A day's name on as many lines as its column asks for, so that it never runs into the next. */
+function headLines(name: string, width: number): readonly string[] {
+  const found: string[] = [];
+  for (const word of name.split(' ')) {
+    const joined = found.length ? `${found.at(-1) ?? ''} ${word}` : word;
+    if (found.length && joined.length * letter <= width - apart) found[found.length - 1] = joined;
+    else found.push(word);
+  }
+  return found;
 }
 
 const keyOf = (each: Lane): string => (each.of === 'person' ? `p${each.person}` : each.tool);
@@ -138,9 +154,15 @@ export function daysChart(
   };
   for (const columns of bandsOf(rows)) {
     const from = y;
-    for (const { row, x, width } of columns)
-      labels.push({ x: x + width / 2, y: y + 12, text: names.row(row), of: 'day' });
-    y += head;
+    const heads = columns.map(({ row, x, width }) => ({
+      x: x + width / 2,
+      said: headLines(names.row(row), width),
+    }));
+    const tall = Math.max(...heads.map(({ said }) => said.length));
+    for (const { x, said } of heads)
+      for (const [place, text] of said.entries())
+        labels.push({ x, y: y + 12 + place * headLine, text, of: 'day' });
+    y += head + (tall - 1) * headLine;
     marks.push(['ink', `M2 ${y - 1}H${right}`]);
     for (const each of lanesOf(columns)) {
       named(names.lane(each));

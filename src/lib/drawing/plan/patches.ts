@@ -3,7 +3,7 @@ import { roughLine } from '$lib/drawing/lines';
 import { hatch, pathOf, type Point } from '$lib/drawing/points';
 import type { Rectangle } from '$lib/answers/job';
 import { usFactor, type UnitSystem } from '$lib/answers/units';
-import type { PatchLayout } from '$lib/survey/patches';
+import { patchNumber, type PatchLayout } from '$lib/survey/patches';
 import { stripWidth, type Label } from './order';
 
 const margin = 16;
@@ -57,7 +57,7 @@ export function patchPlan(
   for (const [index, patch] of patches.entries()) {
     marks.push(['crayon', pathOf(corners(patch), true)]);
     const [x, y] = place(patch.x, patch.y + patch.width);
-    labels.push({ x: x + 11, y: y + 14, text: String(index + 1), of: 'number' });
+    labels.push({ x: x + 11, y: y + 14, text: String(patchNumber(patch, index)), of: 'number' });
   }
   const mm = niceLength(wide * 0.4, units);
   return { height: height + 18, marks, labels, bar: { length: mm * scale, mm } };

@@ -5,7 +5,7 @@ import { ragged } from '$lib/drawing/plan/patches';
 import { circlePath, depthInside, dotsPath, hatch, pathOf, type Point } from '$lib/drawing/points';
 import { boxOf, piecesOf } from '$lib/survey/geometry';
 import { foldsOf, outlineOf } from '$lib/survey/outline';
-import { rectangleRing } from '$lib/survey/patches';
+import { patchNumber, rectangleRing } from '$lib/survey/patches';
 import type { DrawnPatch, SurveyResult } from '$lib/survey/survey';
 import type { Sheet } from './sheet';
 
@@ -83,7 +83,12 @@ export function slabDrawing(
     marks.push(['crayon', pathOf(ring, true)]);
     const box = boxOf(ring);
     // Above the patch, where no tap or hatching lies under the number.
-    labels.push({ x: box.x0 + 6, y: box.y0 - 4, text: `${index + 1}`, of: 'patch' });
+    labels.push({
+      x: box.x0 + 6,
+      y: box.y0 - 4,
+      text: `${patchNumber(patch, index)}`,
+      of: 'patch',
+    });
   }
   marks.push(...tapped(drawn, result, sheet));
   if ((result?.bays.length ?? 0) > 1)

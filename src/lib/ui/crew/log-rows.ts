@@ -3,8 +3,8 @@ import type { Job } from '$lib/answers/job';
 import { keyText, logAt, type TaskKey } from '$lib/answers/task-log';
 import type { Span } from '$lib/plan/amount';
 import { untimedOn } from '$lib/plan/day-rows';
-import type { Plan } from '$lib/plan/plan';
-import { mustWait, waitingZones } from '$lib/plan/waiting';
+import type { Plan, PlannedZone } from '$lib/plan/plan';
+import { mustWait, waitsAt } from '$lib/plan/waiting';
 import { hoursBetween, type LogFault, type LogFaultId } from '$lib/plan/spent';
 import type { Task } from '$lib/plan/tasks';
 import { valueOf } from '$shared/figures';
@@ -21,13 +21,28 @@ export interface LogRow {
   readonly held: readonly string[];
 }
 
+/** Zones that wait in which the work was begun all the same: whoever began it said that they are cleared. */
+export const begunThere = (plan: Plan): Set<string> => {
+  const waits = mustWait(plan);
+  const told = plan.soFar?.told;
+  return new Set(
+    plan.tasks.flatMap((task) =>
+      waits(task) && (told?.get(task)?.spent.state ?? 'open') !== 'open' ? task.zones : [],
+    ),
+  );
+};
+
 /**
  * The steps that lie on some days, in the order of the plan. What waits to be cleared in some zones
  * is a row of its own: it is planned for, and no work yet.
+ * @param cleared zones of which somebody says that what they waited for is done
  */
-export function rowsOn(plan: Plan, [first, last]: Span): LogRow[] {
+export function rowsOn(plan: Plan, [first, last]: Span, cleared: readonly string[] = []): LogRow[] {
   const { schedule, steps } = plan;
-  const waits = mustWait(plan);
+  const waiting = mustWait(plan);
+  const begun = begunThere(plan);
+  const may = (zone: string) => cleared.includes(zone) || begun.has(zone);
+  const waits = (task: Task) => waiting(task) && !task.zones.every(may);
   const rows = new Map<string, LogRow>();
   const days = Array.from({ length: last - first + 1 }, (_, at) => first + at);
   for (const placed of schedule.placed) {
@@ -49,6 +64,29 @@ export function rowsOn(plan: Plan, [first, last]: Span): LogRow[] {
   );
 }
 
+/** What must be cleared before some rows are begun, each with the zones that wait for it and their steps. */
+export function heldBy(
+  plan: Plan,
+  rows: readonly LogRow[],
+  whatOf: (zone: PlannedZone) => string,
+): {
+  readonly what: string;
+  readonly zones: readonly string[];
+  readonly steps: readonly StepId[];
+}[] {
+  const found = new Map<string, string[]>();
+  for (const zone of plan.zones)
+    if (rows.some(({ held }) => held.includes(zone.id)))
+      found.set(whatOf(zone), [...(found.get(whatOf(zone)) ?? []), zone.id]);
+  return [...found].map(([what, zones]) => ({
+    what,
+    zones,
+    steps: rows.flatMap(({ step, held }) =>
+      zones.some((zone) => held.includes(zone)) ? [step] : [],
+    ),
+  }));
+}
+
 /**
  * Where each step is done on some days, in which of these zones nobody may begin yet, and with what
  * tool of what class.
@@ -60,15 +98,15 @@ export function thereOn(
   nameOf: (zone: string) => string,
 ): (step: StepId) => Required<StepThere> {
   const rows = rowsOn(plan, days);
-  const waiting = waitingZones(plan);
+  const waitsThere = waitsAt(plan);
   const waits = mustWait(plan);
   return (id) => {
     const tasks = rows.flatMap(({ step, tasks: some }) => (step === id ? some : []));
     const all = tasks.flatMap(({ zones }) => zones);
     const there = plan.zones.map(({ id: zone }) => zone).filter((zone) => all.includes(zone));
     return {
-      zones: there.filter((zone) => !waiting.has(zone)).map(nameOf),
-      waits: there.filter((zone) => waiting.has(zone)).map(nameOf),
+      zones: there.filter((zone) => !waitsThere(id, zone)).map(nameOf),
+      waits: there.filter((zone) => waitsThere(id, zone)).map(nameOf),
       tooling: tasks.filter((task) => !waits(task)).map(({ tool }) => tool),
     };
   };

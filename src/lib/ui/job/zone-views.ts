@@ -6,8 +6,6 @@ import type { QuestionId } from '$lib/answers/questions';
 import type { InterviewPlace } from '$lib/interview/context';
 import { restsAt } from '$lib/interview/rests-at';
 import type { Plan } from '$lib/plan/plan';
-import { drawnJob } from '$lib/survey/drawn';
-import { surveyOf } from '$lib/survey/survey';
 import type { MethodId } from '$shared/methods';
 import { zoneNames } from '$words/zone-names';
 
@@ -63,8 +61,8 @@ export function zoneViews(job: Job, plan: Plan): ZoneView[] {
   const planned = new Map(plan.zones.map((zone) => [zone.id, zone]));
   const held = new Map(plan.held.map((zone) => [zone.id, zone]));
   const names = zoneNames(job.zones);
-  // What is drawn outranks what was typed, as in the plan.
-  const drawn = drawnJob(job, surveyOf(job)).zones;
+  // What is drawn outranks what was typed, as the plan has it.
+  const drawn = plan.drawn.zones;
   return job.zones.map((zone, place): ZoneView => {
     const { id, answers } = zone;
     const done = planned.get(id);

@@ -51,11 +51,11 @@ export const conclusionWords: Readonly<Record<ConclusionId, Named>> = {
   },
   'laboratory-first': {
     name: 'A laboratory first',
-    line: 'Cracks like a map can mean that the concrete itself fails. Have a core looked at before anybody prices either option.',
+    line: 'Cracks like a map can mean that the concrete itself fails. Have a core looked at before anybody prices anything.',
   },
   'engineer-first': {
     name: 'A licensed engineer first',
-    line: 'Something here is not a surface problem. Ask for a look before anybody prices either option.',
+    line: 'Something here is not a surface problem. Ask for a look before anybody prices anything.',
   },
   'not-known-yet': {
     name: 'Not known yet',
@@ -86,7 +86,7 @@ export const measureWords: Readonly<Record<MeasureId, Named>> = {
   hours: { name: 'Hours of work', line: 'Hands and machines, drying and waiting not counted.' },
   'days-closed': {
     name: 'Days closed',
-    line: 'Work and drying; on a floor the days before cars too. Heavy vehicles wait longer.',
+    line: 'Work and drying; on a floor the days before cars too, should any drive there. Heavy vehicles wait longer.',
   },
   'noise-days': {
     name: 'Days with noise',
@@ -205,9 +205,11 @@ export const ownerPageWords = {
   partsMore: (count: number) => (count === 1 ? 'And one part more.' : `And ${count} parts more.`),
   ofArea: (area: string) => `Of ${area} in all.`,
   options: 'What each option takes',
+  /** Where somebody has to look before anybody prices anything. */
+  optionsAfter: 'After that look: what each option may take',
   optionsLine:
     'Breaking, hauling, placing and curing are in each option. What goes on top afterwards is in none; a slab made new may need nothing on top.',
-  leftOut: (zones: string) => `Only what can be planned is counted in. Left out: ${zones}.`,
+  leftOut: (zones: string) => `Not counted, as it cannot be planned yet: ${zones}.`,
   overlap: (where: string) => `Ranges overlap, so none of these surely takes less: ${where}.`,
   overlapIn: (options: string, measures: string) => `${options} in ${measures}`,
   allOptions: 'all options',

@@ -26,7 +26,7 @@ export {
   vibrationSentence,
 } from './safety/vibration';
 export { briefingLine } from './safety/briefing';
-export { earsLines } from './safety/ears';
+export { earsLines, keepOffLine } from './safety/ears';
 export { handsLines, hoursInShort, minutesInShort } from './safety/hands';
 export { helpSentence, hoursBetween, minuteHours } from './safety/help';
 export { shiftProblemSentence } from './safety/problems';

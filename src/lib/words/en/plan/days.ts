@@ -12,7 +12,7 @@ import type { StepId } from '$shared/methods';
 import type { FigureId, OwnFigures } from '$shared/figures';
 import type { ToolId } from '$shared/tools';
 import { spanWords } from './amounts';
-import { stepInPlan } from './order';
+import { namesInPlan, stepInPlan } from './order';
 import { planPageWords } from './page';
 
 const words = planPageWords.days;
@@ -37,7 +37,7 @@ const overlaps = ({ work }: DayRow, one: StepId | undefined, other: StepId): boo
 /** What happens in a row of days, a sentence or a few words each. */
 export function rowLines(row: DayRow, plan: Plan, say: Say): readonly string[] {
   const { steps } = plan;
-  const names = stepWords(say);
+  const names = namesInPlan(plan, stepWords(say));
   const numberOf = (step: string) => steps.findIndex(({ id }) => id === step) + 1;
   const done = [...new Set(row.work.map(({ step }) => step))].sort(
     (one, other) => numberOf(one) - numberOf(other),

@@ -5,7 +5,7 @@ import { isKnown, type Amount } from '$lib/plan/amount';
 import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
-import { notYet, waitingZones } from '$lib/plan/waiting';
+import { mustWait, waitsAt } from '$lib/plan/waiting';
 import { earsOver } from '$lib/safety/ears-over';
 import { handsOver } from '$lib/safety/hands';
 import { capital } from '$lib/words/by-language';
@@ -18,13 +18,13 @@ import { logWords } from '$words/safety/log';
 import { stepWords } from '$words/steps';
 import { verdictWords } from '$words/verdicts';
 import type { Say } from '$lib/words/types';
-import { hazardIds } from '$shared/methods';
+import { hazardIds, type StepId } from '$shared/methods';
 import { amountWords, spanWords } from './amounts';
 import { assumptionSentences } from './assumptions';
 import { coveringLines, hireLines, rowLines, rowName, toolNamed } from './days';
 import { jobPageWords } from './job';
 import { quantityWords } from './figures';
-import { orderReasons, stepInPlan } from './order';
+import { orderReasons, namesInPlan, stepInPlan } from './order';
 import { logLines } from './log-lines';
 import { planPageWords as words } from './page';
 import { quantityNames } from './quantities';
@@ -44,7 +44,7 @@ export function planDocument(
   say: Say,
   { date, nameOf }: { date: string; nameOf: (zone: string) => string },
 ): TextDocument {
-  const steps = stepWords(say);
+  const steps = namesInPlan(plan, stepWords(say));
   const methods = methodWords(say);
   const said = (amount: Amount) =>
     isKnown(amount) ? (amountWords(amount, say) ?? '') : quantityWords.missing;
@@ -70,12 +70,12 @@ export function planDocument(
   const bodies = [over && handsLines(say, over), loud && earsLines(say, loud)].flatMap((told) =>
     told ? [[told.title, ...told.lines].join(' ')] : [],
   );
-  const waits = waitingZones(plan);
-  const heldBack = notYet(plan);
-  const named = (zones: readonly string[]) => {
+  const waits = waitsAt(plan);
+  const heldBack = mustWait(plan);
+  const named = (step: StepId, zones: readonly string[]) => {
     const [free, later] = [
-      zones.filter((zone) => !waits.has(zone)),
-      zones.filter((zone) => waits.has(zone)),
+      zones.filter((zone) => !waits(step, zone)),
+      zones.filter((zone) => waits(step, zone)),
     ].map((some) => say.list(some.map(nameOf)));
     return [...(free ? [free] : []), ...(later ? [words.order.onceCleared(later)] : [])].join('; ');
   };
@@ -83,7 +83,7 @@ export function planDocument(
     const done = doneOf(plan, id);
     const tooLoud = loud?.steps.get(id);
     return [
-      `${heldBack({ id, zones }) ? `${words.order.notYet} ` : ''}${stepInPlan(plan, id, steps)} (${named(zones)})`,
+      `${heldBack({ step: id, zones }) ? `${words.order.notYet} ` : ''}${stepInPlan(plan, id, steps)} (${named(id, zones)})`,
       ...(done ? [words.order.done(done)] : []),
       ...(wait ? [words.order.wait(spanWords(wait.hours, 'h', say)).replace(/\.$/, '')] : []),
       ...after.map(({ step, why }) => words.order.after(steps[step].name, orderReasons[why])),

@@ -1,6 +1,7 @@
 import type { RuleId } from '$lib/advice/rules';
 import type { Plan } from '$lib/plan/plan';
 import type { OrderRule } from '$lib/plan/precedence';
+import { nameHere } from '$words/steps/here';
 import type { StepId } from '$shared/methods';
 
 /** Why one step waits for another. Each stands behind "after <the other step>, ". */
@@ -41,15 +42,34 @@ const along = {
   'chased-crack-filled': 'fill the chased crack',
 } as const satisfies Partial<Record<RuleId, string>>;
 
-/** A step’s name in the plan, with the crack that is sealed or filled with it. */
+type Names<Words extends { readonly name: string }> = Readonly<Record<StepId, Words>>;
+const inZones = ({ zones }: Pick<Plan, 'zones'>, step: StepId) =>
+  zones.flatMap(({ advice }) => advice.steps.filter(({ id }) => id === step));
+
+/** The steps by the names of their case, where all zones of a plan have one: damp, or dry. */
+export const namesInPlan = <Words extends { readonly name: string }>(
+  plan: Pick<Plan, 'zones'>,
+  names: Names<Words>,
+): Names<Words> =>
+  Object.fromEntries(
+    Object.entries<Words>(names).map(([id, words]) => {
+      const [name = words.name, ...others] = new Set(
+        inZones(plan, id as StepId).map((step) => nameHere(step) ?? words.name),
+      );
+      return [id, others.length ? words : { ...words, name }];
+    }),
+  ) as Names<Words>;
+
+/**
+ * A step’s name in the plan, with the crack that is sealed or filled with it.
+ * @param names as `namesInPlan` has them
+ */
 export function stepInPlan(
-  { zones }: Pick<Plan, 'zones'>,
+  plan: Pick<Plan, 'zones'>,
   step: StepId,
-  names: Readonly<Record<StepId, { readonly name: string }>>,
+  names: Names<{ readonly name: string }>,
 ): string {
-  const rules = zones.flatMap(({ advice }) =>
-    advice.steps.flatMap(({ id, why }) => (id === step ? why.map(({ rule }) => rule) : [])),
-  );
+  const rules = inZones(plan, step).flatMap(({ why }) => why.map(({ rule }) => rule));
   const told = Object.entries(along).flatMap(([rule, text]) =>
     rules.includes(rule as RuleId) ? [text] : [],
   );

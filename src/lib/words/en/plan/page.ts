@@ -28,10 +28,9 @@ export const planPageWords = {
     ofArea: (area: string) => `from ${area}`,
     fill: 'Repair material',
     bags: (number: string) => `${number} bags`,
-    cars: 'Closed to cars',
     closed: 'Closed',
     opens: (cars: string, heavy: string) =>
-      `of them ${cars} after the work; heavy vehicles: ${heavy} after it`,
+      `of them ${cars} after the work, if cars drive there; heavy vehicles: ${heavy} after it`,
     noOverlay: 'without the overlay on top',
     dayCount: (number: string) => `${number} days`,
     none: 'none',

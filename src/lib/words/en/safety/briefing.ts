@@ -3,6 +3,7 @@ import { noiseAim } from '$lib/safety/noise-limits';
 import type { Safety } from '$lib/safety/safety-of';
 import { hazardWords } from '$words/hazards';
 import type { Say } from '$lib/words/types';
+import { keepOffLine } from './ears';
 import { protectorSentence } from './noise';
 import { toolWords } from './tools';
 
@@ -20,7 +21,7 @@ function turnsLine(say: Say, { sharing, workers }: Safety): string {
   const [action, limit] = [sharing['vibration-action'], sharing['vibration-limit']];
   const shared = ({ people, days }: { people: number; days: number }, value: string) => {
     if (days > 1)
-      return `The plan goes by hours, not by what shakes. In one day it is too much for ${say.number(workers.length)} by the ${value}: ${say.number(people)} people, or ${say.number(days)} days in equal turns.`;
+      return `The plan goes by hours, not by what shakes. In one day it is too much for ${say.number(workers.length)} by the ${value}: take ${say.number(days)} days, in equal turns.`;
     return people < 2
       ? 'By vibration, one person can do all that shakes today.'
       : `${say.number(people)} people take turns at what shakes, each as long as the others.`;
@@ -79,7 +80,7 @@ export function briefingLine(say: Say, line: BriefingLine, safety: Safety): Spok
     case 'ears':
       return {
         name: 'Ears',
-        line: `${protectorSentence(say, line.worker.noise.limits[noiseAim[safety.region]].protector, line.worker.ears)}${line.beside ? ' Whoever works beside a loud machine wears them too.' : ''}`,
+        line: `${protectorSentence(say, line.worker.noise.limits[noiseAim[safety.region]].protector, line.worker.ears)}${line.away ? ` ${keepOffLine(say, line.away)}` : ''}`,
       };
     case 'hands':
       return {

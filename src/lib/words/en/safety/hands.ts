@@ -1,4 +1,5 @@
 import type { HandsOver } from '$lib/safety/hands';
+import { mostCrew } from '$lib/safety/other-crew';
 import { toldTime, usualMinutes, type VibrationLimitId } from '$lib/safety/vibration';
 import type { Say } from '$lib/words/types';
 import { toolWords } from './tools';
@@ -29,23 +30,34 @@ export const inDays = (say: Say, days: readonly number[]): string => {
   const told = runs.map(([first, last]) => (first === last ? `${first}` : `${first} to ${last}`));
   return `${days.length === 1 ? 'Day' : 'Days'} ${say.list(told)}`;
 };
+
 const count = (say: Say, number: number, one: string, many: string): string =>
   `${say.number(number)}\u00A0${number === 1 ? one : many}`;
 
+/** That more people are no help: they would have more of the same work in a day. */
+export const tooFew = (say: Say, crew: number): string =>
+  `even ${count(say, mostCrew(crew), 'person', 'people')} are too few`;
+
 /** What takes turns, or takes longer; where nothing of both helps, a gentler tool alone. */
-function turnsLine(say: Say, { over, turns, shaking, crew }: HandsOver): string {
+function turnsLine(say: Say, { over, turns, shaking, crew, inHand: [most] }: HandsOver): string {
   const turn = say.hours(say.valueOf('share.step'));
   if (!turns)
     return `No number of people solves that: not even ${turn} fits. It takes a gentler tool, or another method.`;
-  const kept = `To stay ${over === 'limit' ? 'within' : 'under'} ${valueNames[over]}`;
-  if (turns.people <= crew)
-    return `${kept}: ${turns.people < crew ? `${say.number(turns.people)} of you` : 'all of you'} in equal turns, or a gentler tool.`;
-  const people = count(say, turns.people, 'person', 'people');
   const longer =
     turns.days > shaking
-      ? `, or ${count(say, turns.days, 'day', 'days')} in place of ${say.number(shaking)}`
+      ? `${count(say, turns.days, 'day', 'days')} in place of ${say.number(shaking)}`
       : '';
-  return `${kept}: ${people} in place of ${say.number(crew)} that day, in turns of ${turn}${longer}, or a gentler tool.`;
+  const other = turns.crew;
+  const kept = `To stay ${over === 'limit' ? 'within' : 'under'} ${valueNames[over]}`;
+  if (other?.people === crew) return `${kept}: all of you in equal turns, or a gentler tool.`;
+  if (other) {
+    const people = `${count(say, other.people, 'person', 'people')} in place of ${say.number(crew)}${other.equal ? ' in equal turns' : ''}`;
+    return `${kept}: ${people}${longer && `, or ${longer}`}, or a gentler tool.`;
+  }
+  const each = most
+    ? `at most ${minutesInShort(say, usualMinutes(most.minutes[over]))} a person a day`
+    : '';
+  return `${kept}: ${[longer || 'the same work spread evenly over its days', each].filter(Boolean).join(', ')}; ${tooFew(say, crew)}. Or a gentler tool, or another method.`;
 }
 
 /** That days of the plan do not hold for the hands, and what would: a title and two sentences. */

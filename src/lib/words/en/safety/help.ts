@@ -42,7 +42,7 @@ function left(say: Say, { then, over, still, ears }: Help): string {
 /** What is too much, which change helps most, and what it leaves. */
 export const helpSentence = (say: Say, help: Help): string =>
   [
-    `As tools usually are${help.over === 'noise' ? ', with nothing on the ears' : ''}: ${times(say, help.now)} ${limitOf[help.over]}.`,
+    `As tools usually are${help.over === 'noise' ? ', without protectors' : ''}: ${times(say, help.now)} ${limitOf[help.over]}.`,
     changeLine(say, help),
     left(say, help),
   ].join(' ');
@@ -52,7 +52,7 @@ function changeLine(say: Say, help: Help): string {
   switch (help.change) {
     case 'people':
       return help.people > help.crew
-        ? `What helps most: ${say.number(help.people)} people in place of ${say.number(help.crew)}, in equal turns at all that is loud or shakes.`
+        ? `What helps most: ${say.number(help.people)} people at this day’s work in place of ${say.number(help.crew)}, in equal turns at all that is loud or shakes.`
         : 'What helps most: equal turns of all of you at what is loud or shakes.';
     case 'tool':
       return `What helps most: for “${steps[help.step].name}” take the ${toolWords[help.to].name} in place of the ${toolWords[help.from].name}.`;

@@ -77,7 +77,7 @@ function usually(say: Say, part: Bounds, typical: number): string {
 
 /** How much of a limit a day uses up, from the quietest tools to the loudest. */
 export function noiseSentence(say: Say, { part, level, typical, standing }: NoiseStanding): string {
-  const used = `${against(say, part)}${usually(say, part, typical.part)}, with nothing on the ears`;
+  const used = `${against(say, part)}${usually(say, part, typical.part)}, without protectors`;
   const mean = boundsWords(say, toStep(level, 1), 'dB(A)');
   switch (standing) {
     case 'over':

@@ -149,8 +149,8 @@ export const crewPageWords = {
   aims: {
     'vibration-action': 'Everybody under the vibration action value',
     'vibration-limit': 'Everybody under the vibration limit',
-    'noise-limit': 'Everybody under the noise limit aimed at, with nothing on the ears',
-    everything: 'Everybody under the action value and, with nothing on the ears, the noise limit',
+    'noise-limit': 'Everybody under the noise limit aimed at, if nobody wore protectors',
+    everything: 'Everybody under the action value and, if nobody wore protectors, the noise limit',
   } satisfies Readonly<Record<SharingAim, string>>,
   fullest: (share: string): string =>
     `The worst-off person then uses up ${share} of what one day allows.`,

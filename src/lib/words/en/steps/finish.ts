@@ -95,7 +95,7 @@ export const finishSteps = (say: Say): Readonly<Record<FinishStep, StepWords>> =
     ],
   },
   'wet-or-dry': {
-    name: 'Make it damp, or let it dry',
+    name: 'Make it damp or dry, as its label asks',
     how: [
       `For concrete or cement mortar: ${lowered(byCase.damp)}`,
       `For coatings and crack fillers: ${lowered(byCase.dry)}`,

@@ -90,6 +90,10 @@ const casesOf: Readonly<Partial<Record<StepId, Cases>>> = {
   },
 };
 
+/** What a step is called in this case, where its case has a name of its own. */
+export const nameHere = ({ id, why }: Pick<Step, 'id' | 'why'>): string | undefined =>
+  casesOf[id]?.cases.find(({ rule }) => why.some((reason) => reason.rule === rule))?.name;
+
 /** A step as it is done in this case, beside its settings: nothing in it is about another case. */
 export function stepHere({ id, why }: Step, say: Say): StepWords {
   const usual = stepWords(say)[id];
@@ -106,7 +110,7 @@ export function stepHere({ id, why }: Step, say: Say): StepWords {
   if (!known || !met.length) return { name: usual.name, how: untold };
   const lines = [...new Set(met.flatMap((each) => each.lines))];
   return {
-    name: met[0]?.name ?? usual.name,
+    name: nameHere({ id, why }) ?? usual.name,
     how: [...lines, ...untold.slice(known.instead)],
   };
 }
