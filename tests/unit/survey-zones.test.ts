@@ -172,8 +172,12 @@ describe('a job with a drawing', () => {
     const after = drawnJob(typed, result);
     expect(after.totalArea).toBe(48);
     expect(after.zones.map(({ answers }) => answers)).toEqual([
-      { area: near(24), crackLength: near(4), borderLength: near(8) },
-      { area: near(0.24), crackLength: 2, borderLength: 0 },
+      { area: near(24), crackLength: near(4), borderLength: near(8), depth: 30 },
+      {
+        ...{ area: near(0.24), crackLength: 2, borderLength: 0 },
+        // One of its spots was not measured: as deep as the other, or deeper.
+        depth: ['20-to-50', 'over-50', 'through'],
+      },
       { area: 5, crackLength: 7, borderLength: 9 },
       { area: 5, crackLength: 7, borderLength: 9 },
     ]);
