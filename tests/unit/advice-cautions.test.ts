@@ -129,3 +129,22 @@ describe('the cautions of advice', () => {
     expect(adviceOn({}, { warnings: ['fire-or-chemical'] }).cautions).toEqual(['structure']);
   });
 });
+
+// Silica is what concrete sheds (29 CFR 1926.1153 is about cutting, grinding, blasting it): washing moss
+// off sound concrete raises none, nor does the vacuum after it. Common practice, no source.
+describe('silica where dust is taken up', () => {
+  const silicaIn = (zone: ZoneChange) => adviceOn(zone).cautions.includes('silica');
+  const washed: ZoneChange = {
+    depth: 'film',
+    looseness: 'tight',
+    texture: 'sandy',
+    contamination: ['growth'],
+    finish: 'sealer',
+  };
+  it('is told of only where a step has thrown it', () => {
+    expect(adviceOn(washed).method).toBe('pressure-wash');
+    expect(adviceOn(washed).steps.map(({ id }) => id)).toContain('last-clean');
+    expect(silicaIn(washed)).toBe(false);
+    expect(silicaIn({ ...washed, texture: 'smooth', finish: 'thin-film' })).toBe(true);
+  });
+});

@@ -6,6 +6,24 @@ import type { Hold, SettledSite, SettledZone } from './types';
 /** Steps that throw dust or pieces: whatever is in an old coating, or above the head, comes with them. */
 const throwsPieces = (hazards: readonly HazardId[]) => hazards.includes('silica');
 
+/** They take up what lies there: concrete dust only where a step before them has thrown it. */
+const takesUp: ReadonlySet<StepId> = new Set<StepId>(['vacuum', 'last-clean']);
+
+/** Whether any of some steps throws the dust of concrete. */
+export const throwDust = (steps: readonly StepId[]): boolean =>
+  steps.some((step) => !takesUp.has(step) && hazardsOfStep[step].includes('silica'));
+
+/**
+ * The hazards of a step among the others of its work. Source: common practice, no published source.
+ * @param dusty whether any of these throws dust
+ */
+export const ofTakingUp = (
+  step: StepId,
+  hazards: readonly HazardId[],
+  dusty: boolean,
+): readonly HazardId[] =>
+  dusty || !takesUp.has(step) ? hazards : hazards.filter((hazard) => hazard !== 'silica');
+
 /** Whether taking concrete off, or cutting into it, may bring something down. */
 const mayFallDown = (site: SettledSite): boolean =>
   bearsLoad(site) || site.warnings.includes('tendons-possible');

@@ -1,6 +1,6 @@
 import type { Setting, Warning } from '$lib/answers/questions';
 import { hazardIds, type HazardId } from '$shared/methods';
-import { hazardsHere } from './cautions';
+import { hazardsHere, ofTakingUp, throwDust } from './cautions';
 import { plainSite, plainZone } from './completions';
 import { stepsIn } from './following';
 import type { Group } from './groups';
@@ -9,6 +9,7 @@ import type { SettledSite, SettledZone } from './types';
 interface Noted {
   steps: number;
   readonly coated: boolean;
+  readonly dusty: boolean;
   readonly element: SettledSite['element'];
 }
 
@@ -25,23 +26,25 @@ export class HazardsAnywhere {
 
   /** @param steps a set of steps, as in `following.ts` */
   note(steps: number, group: Group): void {
+    const dusty = throwDust([...stepsIn(steps)]);
     for (const coated of [true, false]) {
       if (coated ? !group.coatedSome : !group.coatedNever) continue;
-      const key = `${group.site.element} ${coated}`;
+      const key = `${group.site.element} ${coated} ${dusty}`;
       const place = this.#noted.get(key);
       if (place) place.steps |= steps;
-      else this.#noted.set(key, { steps, coated, element: group.site.element });
+      else this.#noted.set(key, { steps, coated, dusty, element: group.site.element });
     }
   }
 
   all(others: readonly HazardId[]): HazardId[] {
     const present = new Set(others);
-    for (const { steps, coated, element } of this.#noted.values())
+    for (const { steps, coated, dusty, element } of this.#noted.values())
       for (const step of stepsIn(steps))
         for (const setting of this.#settings) {
           const site = { ...plainSite, element, setting, warnings: this.#warnings };
           const zone: SettledZone = { ...plainZone, contamination: coated ? ['thin-coating'] : [] };
-          for (const hazard of hazardsHere(site, zone)(step)) present.add(hazard);
+          for (const hazard of ofTakingUp(step, hazardsHere(site, zone)(step), dusty))
+            present.add(hazard);
         }
     return hazardIds.filter((hazard) => present.has(hazard));
   }

@@ -1,5 +1,5 @@
 import type { HazardId, MethodId } from '$shared/methods';
-import { asSet, hazardsHere, hazardsIn, hazardsOfHolds } from './cautions';
+import { asSet, hazardsHere, hazardsIn, hazardsOfHolds, ofTakingUp, throwDust } from './cautions';
 import { choose, type Choice } from './choice';
 import { demandsOf } from './demands';
 import { findOutFor } from './find-out';
@@ -22,7 +22,13 @@ export function adviseSettled(site: SettledSite, zone: SettledZone): Advice {
   const verdict = verdictOf(holds);
   const underneath = isBeyondSurface(holds) ? null : method;
   const hazards = hazardsHere(site, zone);
-  const steps = workFor(situation).map(({ id, why }): Step => ({ id, why, hazards: hazards(id) }));
+  const work = workFor(situation);
+  const dusty = throwDust(work.map(({ id }) => id));
+  const steps = work.map(({ id, why }): Step => ({
+    id,
+    why,
+    hazards: ofTakingUp(id, hazards(id), dusty),
+  }));
   const target = targetOf(situation, underneath);
   return {
     verdict,

@@ -22,7 +22,7 @@ export interface LogRow {
 }
 
 /** Zones that wait in which the work was begun all the same: whoever began it said that they are cleared. */
-export const begunThere = (plan: Plan): Set<string> => {
+const begunThere = (plan: Plan): Set<string> => {
   const waits = mustWait(plan);
   const told = plan.soFar?.told;
   return new Set(
