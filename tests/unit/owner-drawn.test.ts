@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Job } from '$lib/answers/job';
 import { isKnown } from '$lib/plan/amount';
 import { readForOwner } from '$lib/plan/conclusion';
+import { priceDrivers } from '$lib/plan/price-drivers';
 import { planJob } from '$lib/plan/plan';
 import { rectangle } from '../helpers/drawings';
 import { goodDrawing, readDrawn } from '../helpers/drawn-file';
@@ -63,6 +64,19 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
       expect(both.options.restore).toBeNull();
       expect(both.options.parts).not.toBeNull();
     });
+    it('drives the price by what is made new', () => {
+      const [first] = priceDrivers(deep.plan);
+      expect(first).toMatchObject({ id: 'made-new' });
+      // By hand: two patches of 0.42 m2, 200 mm deep.
+      const amount = first && 'amount' in first && first.amount;
+      expect(amount && isKnown(amount) && amount.span).toEqual([
+        expect.closeTo(2 * patch * 0.2, 9),
+        expect.closeTo(2 * patch * 0.2, 9),
+      ]);
+      expect(priceDrivers(sheet(slab([spot(500)])).plan).map(({ id }) => id)).not.toContain(
+        'made-new',
+      );
+    });
     it('says for which spot the zone waits, so that it can have a zone of its own', () => {
       expect(deep.plan.held.map(({ madeNewFor }) => madeNewFor)).toEqual([2]);
       expect(sheet(slab([spot(500, 120), spot(4000, 110)])).plan.held[0]?.madeNewFor).toBe(1);
@@ -75,4 +89,41 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
       expect(planJob(answered).held.map(({ madeNewFor }) => madeNewFor)).toEqual([null]);
     });
   });
+});
+
+// Scaling by salt and frost: NRMCA CIP 2, from memory. What made it goes on after any repair.
+describe('salt and frost that go on', () => {
+  const ids = (site: Partial<Job['site']>, looseness: 'flaking' | 'tight' | 'hollow') => {
+    const job = slab([]);
+    const zones = job.zones.map((zone) => ({
+      ...zone,
+      answers: { ...zone.answers, depth: 5, looseness: [looseness] as const },
+    }));
+    const { points } = sheet({ ...job, site: { ...job.site, ...site }, zones });
+    return points.restore?.against.some(({ id }) => id === 'salts-stay') ?? false;
+  };
+  const salted = { salts: ['de-icing'], freezeThaw: ['often'] } as const;
+  it('speak against a repair where they made it scale; that new concrete scales too is in the sentence', () => {
+    expect(ids(salted, 'flaking')).toBe(true);
+  });
+  it('are not told where it does not freeze, is not salted, or did not scale', () => {
+    expect(ids({ ...salted, freezeThaw: ['rare'] }, 'flaking')).toBe(false);
+    expect(ids({ ...salted, salts: ['none', 'de-icing'] }, 'flaking')).toBe(false);
+    expect(ids(salted, 'tight')).toBe(false);
+    expect(ids(salted, 'hollow')).toBe(false);
+  });
+});
+
+// Common practice, no source: the days closed have no covering in them while nobody knows what it is.
+it('a finish nobody has decided on is told as not known, beside the days closed', () => {
+  const job = slab([spot(500)]);
+  const told = (finish: 'overlay' | 'undecided') => {
+    const zones = job.zones.map((zone) => ({
+      ...zone,
+      answers: { ...zone.answers, finish: [finish] as const },
+    }));
+    return sheet({ ...job, zones }).notKnown.find(({ id }) => id === 'finish-undecided');
+  };
+  expect(told('undecided')?.zones).toEqual(['b']);
+  expect(told('overlay')).toBeUndefined();
 });

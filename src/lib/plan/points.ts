@@ -23,11 +23,13 @@ export const pointIds = [
   'moving-crack',
   'bar-loss',
   'cause-stays',
+  'salts-stay',
   'open-answers',
   'unmeasured',
   'whole-unknown',
   'not-entered',
   'thickness-unknown',
+  'finish-undecided',
   'patch-life',
   'no-one-percentage',
 ] as const;
@@ -147,6 +149,7 @@ export function pointsOf(
         ],
         against: [
           ...againstRestore,
+          ...when(signs.salted, { id: 'salts-stay' }),
           ...measuresOf('restore', 'more', weighed),
           ...when(signs.patched, poor),
         ],
@@ -195,6 +198,7 @@ export function notKnownYet(plan: Plan, signs: Signs, conditions: Conditions): P
       share: share?.['not-entered'] ?? 0,
     }),
     ...when((plan.drawn.site.thickness ?? 'unknown') === 'unknown', { id: 'thickness-unknown' }),
+    ...some({ id: 'finish-undecided', zones: signs.undecided }),
     {
       id: 'no-one-percentage',
       figures: ['rule.galion', 'rule.lauderhill', 'rule.sioux-falls', 'rule.pleasant-hill'],

@@ -1,7 +1,10 @@
+import { isMadeNew } from '$lib/advice/made-new';
 import { isFloor } from '$lib/advice/place';
 import type { Element, Setting } from '$lib/answers/questions';
 import { spanOf } from './days';
-import { isKnown, type Amount, type Span } from './amount';
+import { isKnown, sum, type Amount, type Span } from './amount';
+import { damagedArea } from './damaged';
+import { fullDepth } from './full-depth';
 import type { Plan } from './plan';
 import type { QuantityId } from './quantities';
 
@@ -9,7 +12,7 @@ import type { QuantityId } from './quantities';
 export type PriceDriver =
   | { readonly id: 'depth-open'; readonly zones: readonly string[] }
   | {
-      readonly id: 'break-out' | 'saw-cut' | 'bars' | 'cracks' | 'debris' | 'water';
+      readonly id: 'made-new' | 'break-out' | 'saw-cut' | 'bars' | 'cracks' | 'debris' | 'water';
       readonly amount: Amount;
     }
   | { readonly id: 'machines'; readonly machineDays: Span }
@@ -33,6 +36,15 @@ const amounts: readonly (readonly [Extract<PriceDriver, { amount: Amount }>['id'
     ['water', 'wash-water'],
   ];
 
+/** Parts made new through their full depth, as concrete; none where their size is not known. */
+function madeNew(plan: Plan): PriceDriver[] {
+  const parts = plan.held.filter(({ holds }) => isMadeNew(holds));
+  if (!parts.length) return [];
+  const ground = parts.map(({ id }) => damagedArea(plan, plan.drawn, id));
+  const amount = fullDepth(sum('m2', ground), plan.drawn);
+  return isKnown(amount) ? [{ id: 'made-new', amount }] : [];
+}
+
 /**
  * What drives the price of this job: what nobody has measured first, then how much of everything, then
  * machines, days and the place. Only what this job has.
@@ -50,6 +62,7 @@ export function priceDrivers(plan: Plan): PriceDriver[] {
   const hired = spanOf(schedule.tally, 'hired');
   return [
     ...(deep.length ? [{ id: 'depth-open' as const, zones: deep.map(({ id }) => id) }] : []),
+    ...madeNew(plan),
     ...amounts.flatMap(([id, quantity]) => {
       const amount = plan.totals[quantity];
       return amount && isKnown(amount) && amount.span[1] > 0 ? [{ id, amount }] : [];

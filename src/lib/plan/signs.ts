@@ -1,7 +1,7 @@
 import { depthDoubt } from '$lib/advice/doubt';
 import type { RuleId } from '$lib/advice/rules';
 import { isSurely } from '$lib/answers/answers';
-import type { Warning } from '$lib/answers/questions';
+import type { Looseness, Warning } from '$lib/answers/questions';
 import { valueOf, type OwnFigures } from '$shared/figures';
 import type { ConditionId, Conditions } from './conditions';
 import type { Plan } from './plan';
@@ -24,7 +24,14 @@ export interface Signs {
   /** Whether most of the whole is known and goes no deeper than a patch surely holds. */
   readonly mostlyFree: boolean;
   readonly mostly: number;
+  /** Salt and frost have surely worked on it: a skin has let go, and they go on. */
+  readonly salted: boolean;
+  /** Zones of which nobody has said what goes on top. */
+  readonly undecided: readonly string[];
 }
+
+/** What salt and frost make of a surface. Source: NRMCA CIP 2 (scaling), from memory. */
+const scaled: readonly Looseness[] = ['powdery', 'flaking', 'fractured', 'rotten'];
 
 export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): Signs {
   const job = plan.drawn;
@@ -56,5 +63,17 @@ export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): S
     doubtful,
     mostlyFree: free > mostly && conditions.unmeasured.length === 0,
     mostly,
+    salted:
+      isSurely(job.site.salts, 'de-icing') &&
+      !(job.site.freezeThaw ?? ['rare']).includes('rare') &&
+      job.zones.some(({ answers: { looseness } }) =>
+        looseness?.every((each) => scaled.includes(each)),
+      ),
+    undecided: plan.zones
+      .map(({ id }) => id)
+      .filter((id) => {
+        const finish = job.zones.find((zone) => zone.id === id)?.answers.finish;
+        return !finish || finish.includes('undecided');
+      }),
   };
 }

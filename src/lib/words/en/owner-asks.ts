@@ -46,6 +46,8 @@ export function priceDriverSentence(driver: PriceDriver, say: Say, mostDebris?: 
   switch (driver.id) {
     case 'depth-open':
       return `Nobody has measured how deep it goes (${say.list(driver.zones)}). Until then an offer allows for the worst.`;
+    case 'made-new':
+      return `Making ${much(driver.amount)} of it new, through its full depth.`;
     case 'break-out':
       return `Breaking out and filling ${much(driver.amount)}.`;
     case 'bars':
