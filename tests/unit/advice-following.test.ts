@@ -22,10 +22,15 @@ import { slab } from '../helpers/sure-answers';
 
 const bars = { barLoss: ['within-limit', 'one-bar', 'neighbours'] } as const;
 const nexts = followingOf(possibilitiesFor({}, bars));
+const oneCrack = followingOf(possibilitiesFor({}, { ...bars, cracks: ['none', 'open'] }));
 /** What several come to, by their number. */
-function byNumber(name: 'holdsAs' | 'worksAs', comesTo: (next: Next) => unknown) {
+function byNumber(
+  list: readonly Next[],
+  name: 'holdsAs' | 'worksAs',
+  comesTo: (next: Next) => unknown,
+) {
   const all = new Map<number, Set<string>>();
-  for (const next of nexts) {
+  for (const next of list) {
     const same = all.get(next[name]) ?? new Set();
     all.set(next[name], same.add(JSON.stringify(comesTo(next))));
   }
@@ -50,7 +55,7 @@ describe('cracks, steel, frost and salts together', () => {
     expect(places('salts')).toEqual([1, 2, 3]);
   });
   it('of one number come to the same holds; cracks only by whether there are any, and whether they move', () => {
-    const all = byNumber('holdsAs', ({ site, zone }) =>
+    const all = byNumber(nexts, 'holdsAs', ({ site, zone }) =>
       (['slab', 'wall'] as const).flatMap((element) =>
         (['shotblast', 'break-out'] as const).map((method) => {
           const here = siteWith({ ...site, element });
@@ -73,11 +78,16 @@ describe('cracks, steel, frost and salts together', () => {
     }
   });
   it('of one number call for the same steps; steel by whether rust or a bar shows', () => {
-    const all = byNumber('worksAs', ({ site, zone }) =>
-      stepsCalled(situationOn({ ...zone, finish: 'build-coat' }, site)),
-    );
-    expect(all.size).toBe(5 * 3 * (1 + 2 * 2));
-    for (const { size } of all.values()) expect(size).toBe(1);
+    for (const [list, cracks] of [
+      [nexts, 5],
+      [oneCrack, 2],
+    ] as const) {
+      const all = byNumber(list, 'worksAs', ({ site, zone }) =>
+        stepsCalled(situationOn({ ...zone, finish: 'build-coat' }, site)),
+      );
+      expect(all.size).toBe(cracks * 3 * (1 + 2 * 2));
+      for (const { size } of all.values()) expect(size).toBe(1);
+    }
   });
   it('have room for eight ways steel can be, and say so where there are more', () => {
     const possibilities = possibilitiesFor({}, bars);
@@ -172,6 +182,15 @@ describe('the steps of a group', () => {
   it('a heavy coating is scraped where no machine can stand', () => {
     const wall = situationOn({ contamination: ['thick-coating'] }, { element: 'wall' });
     expect(stepsIn(dirtSteps(wall))).toEqual(['strip-coating']);
+  });
+  it('and where one can, the pits that were under it are blasted', () => {
+    const floor = situationOn({
+      contamination: ['thick-coating'],
+      texture: 'pitted',
+      finish: 'sealer',
+    });
+    expect(floor.method).toBe('scarify');
+    expect(stepsIn(dirtSteps(floor))).toEqual(['blast-clean']);
   });
   it('all of them are the order of work', () => {
     expect(stepsIn(everyStep)).toEqual(workOrder);
