@@ -142,5 +142,55 @@ describe('advice while answers are open', () => {
     expect(drops(advise({ finish: ['overlay'] }))).toEqual([]);
     // Where no tool is common to all cases it comes before everything.
     expect(drops(advise({ contamination: maybe('oil') }))).toEqual(['make-safe']);
+    // Grinding and shot part here, and what sucks up their dust drives no oil in.
+    expect(
+      drops(
+        advise({
+          texture: ['smooth'],
+          finish: ['thin-film', 'overlay'],
+          contamination: maybe('oil'),
+        }),
+      ),
+    ).toEqual(['make-safe']);
+  });
+});
+
+// Nothing is broken out of a wall before an engineer has seen it: common practice, no source.
+describe('advice where some of it is stopped', () => {
+  const wall: AllAnswers = { element: ['wall'], depth: ['20-to-50'], looseness: ['rotten'] };
+  it('tells the work as where it goes on, though a stop is likelier', () => {
+    const advice = advise({ ...wall, looseness: ['rotten', 'fractured', 'tight'] });
+    expect(advice).toMatchObject({ verdict: 'find-out-first', methods: ['pressure-wash'] });
+    expect(advice.outcomes.map(({ verdict }) => verdict)).toEqual(['stop', 'prepare']);
+    expect(advice.steps.map(({ id }) => id)).toEqual([
+      'make-safe',
+      'pressure-wash',
+      'check-ready',
+      'wet-or-dry',
+      'moisture-test',
+      'last-clean',
+      'cover',
+      'cure',
+    ]);
+    expect(advice.steps[1]?.why.map(inLine)).toEqual([
+      'does-the-removal depth=20-to-50 looseness=tight',
+      'slurry-caught',
+    ]);
+    expect(advice.rejections.find(({ method }) => method === 'abrasive-blast') ?? {}).toMatchObject(
+      { rule: 'harsher-than-needed', facts: { chosen: 'pressure-wash' } },
+    );
+  });
+  it('is a stop where it is stopped whichever way, though not for the same', () => {
+    const advice = advise({ ...wall, warnings: maybe('fire-or-chemical') });
+    expect(advice).toMatchObject({ verdict: 'stop', methods: [], steps: [], beginning: null });
+    expect(advice.outcomes).toHaveLength(2);
+    expect(advice.reasons.map(inLine)).toEqual(['structure-before-removal element=wall told=no']);
+    expect(advice.possibleHolds.map(inLine)).toEqual(['fire-or-chemical']);
+  });
+  it('names nothing beside a bar before it is found out whether the work may go on', () => {
+    const bar = { steel: ['exposed'] } as const;
+    expect(advise(bar).beside).toBe('pressure-wash');
+    const held = advise({ ...bar, warnings: { yes: ['map-cracking'], maybe: [] } });
+    expect(held).toMatchObject({ verdict: 'find-out-first', method: null, beside: null });
   });
 });

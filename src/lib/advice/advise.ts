@@ -53,10 +53,7 @@ export function adviseZone(
     reasons: reasonsFor({ verdict, settled, likeliest, methods: left, surveyed, all }),
     holds: surveyed.holds,
     possibleHolds: surveyed.possibleHolds,
-    rejections: all.rejections(
-      verdict === 'prepare' ? [likeliest.method as MethodId] : left,
-      outcomes.map(({ example }) => example).sort(stoppedLast),
-    ),
+    rejections: all.rejections(left, outcomes.map(({ example }) => example).sort(stoppedLast)),
     target: likeliest.target,
     openTargets: all.openTargets(likeliest.target),
     cautions: surveyed.cautions,
