@@ -1,13 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { choose, type Methods } from '$lib/advice/choice';
 import { fixedOf, possibilitiesFor } from '$lib/advice/completions';
-import { demandsOf, hasCoating } from '$lib/advice/demands';
+import { demandsOf, hasCoating, opensBelow, showsBar } from '$lib/advice/demands';
 import { dirtSteps } from '$lib/advice/following';
 import { choosing, groupsOf, type Choosing, type Group } from '$lib/advice/groups';
 import { fullDepthHold } from '$lib/advice/hole';
+import { holdsOf, reachOf } from '$lib/advice/holds';
 import { stepsCalled } from '$lib/advice/steps/all';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
 import type { Answers } from '$lib/answers/answers';
+import { choicesOf } from '$lib/answers/questions';
 import type { TriedAnswers } from '$lib/answers/trial-record';
 import { methodIds } from '$shared/methods';
 import { completions } from '../helpers/enumerate';
@@ -64,6 +66,21 @@ const workOf = (site: SettledSite, zone: SettledZone, { method, rest }: Methods)
   return stepsCalled({ site, zone: bare, demands: demandsOf(site, bare), method, rest });
 };
 
+/**
+ * What stands before it where rust shows that no bar does: with nothing else, and with every warning,
+ * with salts and, where no crack is open, one that moves.
+ */
+function holdsAround(where: SettledSite, zone: SettledZone, { method, spent }: Methods) {
+  const rusty: SettledZone = { ...zone, ...(!showsBar(zone) && { steel: 'rust-stain' }) };
+  const moving: SettledZone = { ...rusty, ...(!opensBelow(zone.cracks) && { cracks: 'moving' }) };
+  const warned = { ...where, warnings: choicesOf('warnings'), salts: 'de-icing' } as const;
+  const told = (site: SettledSite, here: SettledZone) =>
+    holdsOf(site, here, reachOf(site, here, method, spent), fullDepthHold(site, here))
+      .map(({ rule, verdict, who }) => `${rule} ${verdict} ${who}`)
+      .join();
+  return `${told(where, rusty)}; ${told(warned, moving)}`;
+}
+
 describe.each(Object.entries(cases))('what comes to the same, as one: %s', (_, answers) => {
   const open = possibilitiesFor(answers, answers);
   const { groups, choices, mostHolds } = groupsOf(open, base, fixedOf(answers));
@@ -91,14 +108,16 @@ describe.each(Object.entries(cases))('what comes to the same, as one: %s', (_, a
   it('every completion is in a group of the same method, hole and work, with its dirt', () => {
     for (const one of all) {
       const { site, zone } = one;
-      const hold = JSON.stringify(fullDepthHold(site, zone));
+      const depthHold = JSON.stringify(fullDepthHold(site, zone));
+      const holds = holdsAround(site, zone, one);
       const work = workOf(site, zone, one);
       const dirt = dirtSteps(one);
       const coated = hasCoating(zone.contamination);
       const found = groups.some(
         (group) =>
           fits(group, one) &&
-          JSON.stringify(group.depthHold) === hold &&
+          JSON.stringify(group.depthHold) === depthHold &&
+          holdsAround(group.site, group.zone, group) === holds &&
           workOf(group.site, group.zone, group) === work &&
           (dirt & ~group.dirtAny) === 0 &&
           (group.dirtAll & ~dirt) === 0 &&
