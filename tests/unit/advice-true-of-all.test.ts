@@ -54,6 +54,12 @@ const cases: Readonly<Record<string, Answers & TriedAnswers>> = {
     warnings: { yes: ['map-cracking'], maybe: ['tendons-possible'] },
     triedOut: [{ method: 'scarify', because: 'too-much', why: ['bruised'] }],
   },
+  'signs of danger and a setting nobody was asked about': {
+    ...slab,
+    setting: undefined as never,
+    warnings: undefined as never,
+    looseness: ['tight', 'rotten'],
+  },
   'a sheet under finishes of which one is not bonded': {
     ...slab,
     texture: ['smooth'],
