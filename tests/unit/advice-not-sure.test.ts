@@ -43,6 +43,37 @@ describe('how to begin while answers are open', () => {
       { now: ['make-safe', 'sound-and-mark'], tryFirst: null, why: 'may-wait' },
     ],
     [
+      'nor past what takes nothing off: oil and growth come off, the tool waits',
+      {
+        ...flakes,
+        looseness: ['flaking', 'fractured'],
+        cracks: ['hairline'],
+        freezeThaw: ['often'],
+        warnings: maybe('map-cracking'),
+        contamination: { yes: ['oil', 'growth'], maybe: [] },
+      },
+      {
+        now: ['make-safe', 'degrease', 'strip-growth', 'sound-and-mark', 'tap-crack'],
+        tryFirst: null,
+        why: 'may-wait',
+      },
+    ],
+    [
+      'not even the one tool that it comes to either way',
+      { finish: ['overlay'], warnings: maybe('map-cracking') },
+      { now: ['make-safe'], tryFirst: null, why: 'may-wait' },
+    ],
+    [
+      'washing, where it may be all and nobody has tapped it yet',
+      { depth: ['under-3'], looseness: ['tight', 'flaking'] },
+      { now: ['make-safe'], tryFirst: 'pressure-wash', why: null },
+    ],
+    [
+      'washing, though it may leave a thin coating',
+      { contamination: maybe('thin-coating') },
+      { now: ['make-safe'], tryFirst: 'pressure-wash', why: null },
+    ],
+    [
       'and no more than what harms nobody',
       {
         texture: ['smooth', 'sandy'],

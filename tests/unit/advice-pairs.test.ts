@@ -36,6 +36,32 @@ describe('two answers that lift a stop together', () => {
       `depth over-50 at ${half} and warnings no fire-or-chemical: prepare break-out, gentler`,
     ]);
   });
+  it('each method at the nearest depth at which it stands', () => {
+    const lifted = (atMm: string, method: string) =>
+      `depth ${atMm} and warnings no fire-or-chemical: prepare ${method}, gentler`;
+    expect(pairs({ ...burnt, depth: ['through'], looseness: ['flaking'] })).toEqual([
+      lifted(`under-3 at ${valueOf('depth.thin')}`, 'shotblast'),
+      lifted(`3-to-6 at ${valueOf('depth.shallow')}`, 'scarify'),
+      lifted(`20-to-50 at ${valueOf('depth.deep')}`, 'break-out'),
+    ]);
+  });
+  it('a method no gentler is told, too, where it was stopped; each of the other answer', () => {
+    const rotten: AllAnswers = {
+      ...slab,
+      element: ['wall'],
+      warnings: { yes: ['holds-something-up'], maybe: [] },
+      looseness: ['rotten'],
+      depth: ['20-to-50'],
+    };
+    const shallow = `and depth 3-to-6 at ${valueOf('depth.shallow')}: prepare abrasive-blast, gentler`;
+    expect(pairs(rotten)).toEqual([
+      ...['powdery', 'flaking', 'fractured', 'hollow'].map(
+        (each) => `looseness ${each} ${shallow}`,
+      ),
+      'warnings no holds-something-up and element slab: prepare break-out, gentler',
+      'warnings no holds-something-up and element steps: prepare break-out, gentler',
+    ]);
+  });
   it('the nearest depth may lie in the band that was measured', () => {
     expect(
       pairs({
@@ -86,6 +112,9 @@ describe('single answers, besides', () => {
       'csp-3 at-least shotblast',
       'csp-10 at-least break-out',
     ]);
+  });
+  it('of dirt nobody was asked about nothing is ticked or taken off', () => {
+    expect(changesOf('contamination', {})).toEqual([]);
   });
   it('of two things ticked, one is taken off and the other stays', () => {
     const dirty: AllAnswers = { ...slab, contamination: { yes: ['oil', 'growth'], maybe: [] } };

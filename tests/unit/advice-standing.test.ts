@@ -56,9 +56,10 @@ it('the methods left are those that some way goes on with, gentlest first', () =
       { verdict: 'prepare', method: 'break-out' },
       { verdict: 'find-out-first', method: 'pressure-wash' },
       { verdict: 'prepare', method: 'scarify' },
+      { verdict: 'prepare', method: 'needle-scale' },
       { verdict: 'stop', method: null },
     ]),
-  ).toEqual(['pressure-wash', 'scarify', 'break-out']);
+  ).toEqual(['pressure-wash', 'needle-scale', 'scarify', 'break-out']);
 });
 
 describe('each method while the answers come in', () => {

@@ -60,6 +60,20 @@ const cases: Readonly<Record<string, Answers & TriedAnswers>> = {
     warnings: undefined as never,
     looseness: ['tight', 'rotten'],
   },
+  'a thin layer broken through': {
+    ...slab,
+    thickness: 60,
+    depth: 60,
+    looseness: ['fractured', 'rotten'],
+    finish: ['overlay', 'rebuild'],
+  },
+  'a measured depth under a slab nobody measured': {
+    ...slab,
+    thickness: undefined as never,
+    depth: 60,
+    looseness: ['tight', 'rotten'],
+    texture: ['smooth', 'sandy'],
+  },
   'a sheet under finishes of which one is not bonded': {
     ...slab,
     texture: ['smooth'],
