@@ -133,3 +133,26 @@ describe('what is told of a hold', () => {
     ).not.toHaveProperty('element');
   });
 });
+
+// Chasing a crack cuts into what may hold something up, and no engineer is asked for that alone.
+describe('the hazards of the work', () => {
+  const chased: Answers = {
+    ...slab,
+    cracks: ['crumbling'],
+    finish: ['overlay'],
+    looseness: ['tight', 'flaking'],
+  };
+  it.each<[string, Answers['warnings'], boolean]>([
+    ['what is told', { yes: ['holds-something-up'], maybe: [] }, true],
+    ['what may be', maybe('holds-something-up', 'map-cracking'), true],
+    ['neither', maybe('map-cracking'), false],
+  ])('grow with the warnings: %s', (_, warnings, structure) => {
+    const answers = { ...chased, warnings };
+    const { cautions } = survey(answers, answers);
+    const plain = [...completions(answers)].flatMap(
+      ({ site, zone }) => adviseSettled(site, zone).cautions,
+    );
+    expect(new Set(cautions)).toEqual(new Set(plain));
+    expect(cautions.includes('structure')).toBe(structure);
+  });
+});
