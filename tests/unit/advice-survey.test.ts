@@ -142,7 +142,7 @@ describe('the hazards of the work', () => {
     finish: ['overlay'],
     looseness: ['tight', 'flaking'],
   };
-  it.each<[string, Answers['warnings'], boolean]>([
+  it.each<[string, NonNullable<Answers['warnings']>, boolean]>([
     ['what is told', { yes: ['holds-something-up'], maybe: [] }, true],
     ['what may be', maybe('holds-something-up', 'map-cracking'), true],
     ['neither', maybe('map-cracking'), false],
