@@ -69,6 +69,13 @@ const cases: Readonly<Record<string, Answers & TriedAnswers>> = {
       .map((method) => ({ method, because: 'too-much', why: ['bruised'] })),
   },
 };
+/** As many as there were when this was written: a walk that tells more apart takes longer for nothing. */
+const mostOf: Readonly<Record<string, { groups: number; choices: number }>> = {
+  'damage on floors and walls': { groups: 272, choices: 160 },
+  'dirt under every finish': { groups: 54, choices: 288 },
+  'methods that failed on a patch': { groups: 38, choices: 84 },
+  'a jet alone is left, under finishes whose sheet says dry': { groups: 35, choices: 6 },
+};
 const nameOf = ({ method, rest, spent }: Methods) => `${method} ${rest} ${spent}`;
 const withoutDirt = (zone: SettledZone): SettledZone => ({ ...zone, contamination: [] });
 const sufficient = ({ demands }: Pick<Group, 'demands'>) =>
@@ -94,7 +101,7 @@ function holdsAround(where: SettledSite, zone: SettledZone, { method, spent }: M
   return `${told(where, rusty)}; ${told(warned, moving)}`;
 }
 
-describe.each(Object.entries(cases))('what comes to the same, as one: %s', (_, answers) => {
+describe.each(Object.entries(cases))('what comes to the same, as one: %s', (name, answers) => {
   const open = possibilitiesFor(answers, answers);
   const { groups, choices, mostHolds } = groupsOf(open, base, fixedOf(answers));
   const all = [...completions(answers)].map(({ site, zone }) => {
@@ -141,7 +148,7 @@ describe.each(Object.entries(cases))('what comes to the same, as one: %s', (_, a
   });
   it('none is lost or counted twice', () => {
     expect(groups.reduce((sum, { weight }) => sum + weight, 0)).toBe(all.length);
-    expect(groups.length * 1.3).toBeLessThan(all.length);
+    expect(groups.length).toBeLessThanOrEqual(mostOf[name]?.groups ?? 0);
   });
   it('groups of one number call for the same work, or come to the same holds if that cuts the same', () => {
     /** More than one where groups of one key come to different things. */
@@ -184,8 +191,7 @@ describe.each(Object.entries(cases))('what comes to the same, as one: %s', (_, a
       new Set(list.map((each) => `${nameOf(choose(each.demands))}: ${sufficient(each).join()}`));
     expect(ways(choices)).toEqual(ways(all));
     expect(new Set(choices.map(nameOf))).toEqual(new Set(all.map(nameOf)));
-    const different = new Set(choices.map(({ demands }) => JSON.stringify(demands)));
-    expect(choices.length).toBeLessThanOrEqual(different.size * 1.4);
+    expect(choices.length).toBeLessThanOrEqual(mostOf[name]?.choices ?? 0);
     expect(groupsOf(open, base, fixedOf(answers), false)).toEqual({
       groups: [],
       choices,
