@@ -43,6 +43,37 @@ describe('how to begin while answers are open', () => {
       { now: ['make-safe', 'sound-and-mark'], tryFirst: null, why: 'may-wait' },
     ],
     [
+      'nor past what takes nothing off: oil and growth come off, the tool waits',
+      {
+        ...flakes,
+        looseness: ['flaking', 'fractured'],
+        cracks: ['hairline'],
+        freezeThaw: ['often'],
+        warnings: maybe('map-cracking'),
+        contamination: { yes: ['oil', 'growth'], maybe: [] },
+      },
+      {
+        now: ['make-safe', 'degrease', 'strip-growth', 'sound-and-mark', 'tap-crack'],
+        tryFirst: null,
+        why: 'may-wait',
+      },
+    ],
+    [
+      'not even the one tool that it comes to either way',
+      { finish: ['overlay'], warnings: maybe('map-cracking') },
+      { now: ['make-safe'], tryFirst: null, why: 'may-wait' },
+    ],
+    [
+      'washing, where it may be all and nobody has tapped it yet',
+      { depth: ['under-3'], looseness: ['tight', 'flaking'] },
+      { now: ['make-safe'], tryFirst: 'pressure-wash', why: null },
+    ],
+    [
+      'washing, though it may leave a thin coating',
+      { contamination: maybe('thin-coating') },
+      { now: ['make-safe'], tryFirst: 'pressure-wash', why: null },
+    ],
+    [
       'and no more than what harms nobody',
       {
         texture: ['smooth', 'sandy'],
@@ -142,5 +173,55 @@ describe('advice while answers are open', () => {
     expect(drops(advise({ finish: ['overlay'] }))).toEqual([]);
     // Where no tool is common to all cases it comes before everything.
     expect(drops(advise({ contamination: maybe('oil') }))).toEqual(['make-safe']);
+    // Grinding and shot part here, and what sucks up their dust drives no oil in.
+    expect(
+      drops(
+        advise({
+          texture: ['smooth'],
+          finish: ['thin-film', 'overlay'],
+          contamination: maybe('oil'),
+        }),
+      ),
+    ).toEqual(['make-safe']);
+  });
+});
+
+// Nothing is broken out of a wall before an engineer has seen it: common practice, no source.
+describe('advice where some of it is stopped', () => {
+  const wall: AllAnswers = { element: ['wall'], depth: ['20-to-50'], looseness: ['rotten'] };
+  it('tells the work as where it goes on, though a stop is likelier', () => {
+    const advice = advise({ ...wall, looseness: ['rotten', 'fractured', 'tight'] });
+    expect(advice).toMatchObject({ verdict: 'find-out-first', methods: ['pressure-wash'] });
+    expect(advice.outcomes.map(({ verdict }) => verdict)).toEqual(['stop', 'prepare']);
+    expect(advice.steps.map(({ id }) => id)).toEqual([
+      'make-safe',
+      'pressure-wash',
+      'check-ready',
+      'wet-or-dry',
+      'moisture-test',
+      'last-clean',
+      'cover',
+      'cure',
+    ]);
+    expect(advice.steps[1]?.why.map(inLine)).toEqual([
+      'does-the-removal depth=20-to-50 looseness=tight',
+      'slurry-caught',
+    ]);
+    expect(advice.rejections.find(({ method }) => method === 'abrasive-blast') ?? {}).toMatchObject(
+      { rule: 'harsher-than-needed', facts: { chosen: 'pressure-wash' } },
+    );
+  });
+  it('is a stop where it is stopped whichever way, though not for the same', () => {
+    const advice = advise({ ...wall, warnings: maybe('fire-or-chemical') });
+    expect(advice).toMatchObject({ verdict: 'stop', methods: [], steps: [], beginning: null });
+    expect(advice.outcomes).toHaveLength(2);
+    expect(advice.reasons.map(inLine)).toEqual(['structure-before-removal element=wall told=no']);
+    expect(advice.possibleHolds.map(inLine)).toEqual(['fire-or-chemical']);
+  });
+  it('names nothing beside a bar before it is found out whether the work may go on', () => {
+    const bar = { steel: ['exposed'] } as const;
+    expect(advise(bar).beside).toBe('pressure-wash');
+    const held = advise({ ...bar, warnings: { yes: ['map-cracking'], maybe: [] } });
+    expect(held).toMatchObject({ verdict: 'find-out-first', method: null, beside: null });
   });
 });

@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { choose } from '$lib/advice/choice';
+import { demandsOf } from '$lib/advice/demands';
 import { methodsLeft } from '$lib/advice/methods-left';
 import { resultsOf, resultsTold } from '$lib/advice/results';
 import { standingOf } from '$lib/advice/standing';
+import { whyNotOthers } from '$lib/advice/why-not';
 import { choicesOf } from '$lib/answers/questions';
+import { completions } from '../helpers/enumerate';
 import { maybe, slab, type AllAnswers } from '../helpers/sure-answers';
 
 describe('what each result would mean', () => {
@@ -52,9 +56,10 @@ it('the methods left are those that some way goes on with, gentlest first', () =
       { verdict: 'prepare', method: 'break-out' },
       { verdict: 'find-out-first', method: 'pressure-wash' },
       { verdict: 'prepare', method: 'scarify' },
+      { verdict: 'prepare', method: 'needle-scale' },
       { verdict: 'stop', method: null },
     ]),
-  ).toEqual(['pressure-wash', 'scarify', 'break-out']);
+  ).toEqual(['pressure-wash', 'needle-scale', 'scarify', 'break-out']);
 });
 
 describe('each method while the answers come in', () => {
@@ -107,5 +112,43 @@ describe('each method while the answers come in', () => {
     ])
       expect(at[id], id).toBe('standing');
     expect(at['water-jet']).toBe('would-do specialist-alternative');
+  });
+  it('is ruled out by an answer about the place or about the zone', () => {
+    const by = Object.fromEntries(
+      standingOf(
+        { element: ['wall'] },
+        { depth: ['6-to-20'], looseness: ['hollow'], finish: ['overlay'] },
+      ).map((each) => [each.method, each.by]),
+    );
+    expect(by).toMatchObject({ scarify: 'element', grind: 'looseness' });
+    expect(by['break-out']).toBeUndefined();
+  });
+  it('a depth that goes through a thin layer is another than the same in a slab', () => {
+    const loose: AllAnswers = { ...slab, depth: 6, looseness: ['fractured'] };
+    expect(standing(loose)['scarify']).toBe('standing');
+    expect(standing({ ...loose, thickness: 6 })['scarify']).toMatch(/^out/);
+  });
+  it.each<[string, AllAnswers]>([
+    ['how it holds', { looseness: ['rotten', 'powdery', 'flaking', 'tight'] }],
+    [
+      'finish and texture',
+      { finish: ['overlay', 'thin-film', 'sealer'], texture: ['pitted', 'smooth'] },
+    ],
+    ['place and dirt', { element: ['wall', 'slab'], contamination: maybe('thick-coating', 'oil') }],
+    ['a bar', { steel: ['exposed', 'none-seen'], finish: ['overlay'] }],
+  ])('what would do is told by what is said of it where it would: %s', (_, open) => {
+    const answers = { ...slab, ...open };
+    const said = [...completions(answers)].flatMap(({ site, zone }) =>
+      whyNotOthers(choose(demandsOf(site, zone))),
+    );
+    for (const { method, state, why } of standingOf(answers, answers)) {
+      const about = said.filter((each) => each.method === method && each.rule === why?.rule);
+      if (state === 'would-do')
+        expect(
+          about.some(({ wouldDo }) => wouldDo),
+          method,
+        ).toBe(true);
+      if (state === 'out' && why?.rule !== 'held') expect(about.length, method).toBeGreaterThan(0);
+    }
   });
 });

@@ -12,9 +12,13 @@ import { TrueOfAll } from './true-of-all';
 import type { Advice, Reason, Verdict } from './types';
 import type { Outcome, ZoneAdvice } from './zone-advice';
 
-type Judged = { readonly verdict: Verdict };
-const stoppedLast = (one: Judged, other: Judged): number =>
-  +(one.verdict === 'stop') - +(other.verdict === 'stop');
+/** The likeliest first of those that go on, then of those that are stopped. */
+const stoppedLast = <T extends { readonly verdict: Verdict }>(
+  likeliestFirst: readonly T[],
+): T[] => [
+  ...likeliestFirst.filter(({ verdict }) => verdict !== 'stop'),
+  ...likeliestFirst.filter(({ verdict }) => verdict === 'stop'),
+];
 
 /**
  * Advice for a zone, whatever is still open about it.
@@ -38,7 +42,7 @@ export function adviseZone(
   const verdict = overall(outcomes);
   const settled = outcomes.length === 1;
   // What the likeliest cases say is told as sure only where all the others say it too.
-  const [going] = surveyed.tallies.toSorted(stoppedLast) as [Tally];
+  const [going] = stoppedLast(surveyed.tallies) as [Tally];
   const all = new TrueOfAll(site, zone, surveyed);
   const left = methodsLeft(outcomes);
   return {
@@ -53,10 +57,7 @@ export function adviseZone(
     reasons: reasonsFor({ verdict, settled, likeliest, methods: left, surveyed, all }),
     holds: surveyed.holds,
     possibleHolds: surveyed.possibleHolds,
-    rejections: all.rejections(
-      verdict === 'prepare' ? [likeliest.method as MethodId] : left,
-      outcomes.map(({ example }) => example).sort(stoppedLast),
-    ),
+    rejections: all.rejections(left, stoppedLast(outcomes.map(({ example }) => example))),
     target: likeliest.target,
     openTargets: all.openTargets(likeliest.target),
     cautions: surveyed.cautions,

@@ -1,5 +1,5 @@
 import { isOpen, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
-import { choicesOf, type QuestionId } from '$lib/answers/questions';
+import type { QuestionId } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import { openMany, possible } from './completions';
 import { showsBar } from './demands';
@@ -117,8 +117,7 @@ export function openQuestions(
       if (question === 'warnings' || question === 'contamination')
         return { question, among: openMany(question, answer as never).maybe };
       return { question, among: Array.isArray(answer) ? answer : possible(question, undefined) };
-    })
-    .filter(({ question, among }) => among.length > 0 && choicesOf(question).length > 0);
+    });
 }
 
 /** Every open answer, and whether settling it could change the outcome. */

@@ -68,15 +68,13 @@ const combined = (possibilities: Possibilities): readonly Next[] =>
         possibilities.salts.map((salts, ai): Next => {
           const bar = showsBar(steel.value);
           const rust = bar ? 2 : steel.value.steel === 'rust-stain' ? 1 : 0;
+          // Salts count only where steel or its rust shows.
           const salty = rust && salts.value !== 'none' ? 1 : 0;
           return {
             site: { freezeThaw: frost.value, salts: salts.value },
             zone: { cracks: cracks.value, ...steel.value },
             weight: cracks.weight * steel.weight * frost.weight * salts.weight,
-            // Salts count only where steel or its rust shows.
-            holdsAs:
-              (si * 2 + (rust && salts.value !== 'none' ? 1 : 0)) * crackStates +
-              crackState(cracks.value),
+            holdsAs: (si * 2 + salty) * crackStates + crackState(cracks.value),
             worksAs:
               ((rust * 2 + salty) * possibilities.cracks.length + ki) *
                 possibilities.freezeThaw.length +

@@ -101,7 +101,7 @@ export function groupsOf(
   const choiceRoom = place.size * removal.size * cleared.size * profile.size * skin.size * K * B;
   const worksRoom = place.size * traits.looseAs.size * finishing.size * K * B * ids * ids * 2;
   const holdsRoom = E * traits.deep.size * traits.covering.size * 4 * traits.depthAs.size * ids;
-  const dirtRoom = place.size * dirt.size * profile.size * finishing.size * 2 * ids * ids;
+  const dirtRoom = place.size * dirt.size * profile.size * finishing.size * ids * ids;
   if (Math.max(choiceRoom, worksRoom * holdsRoom, dirtRoom) > Number.MAX_SAFE_INTEGER)
     throw new Error('The largest key there can be is no whole number any more.');
 
@@ -190,7 +190,6 @@ export function groupsOf(
           const look = ti * F + fi;
           const skinAs = part(skin, di * looks + look);
           const roughness = part(profile, look);
-          const pits = traits.pits[ti] ? 1 : 0;
           const weight = weightHere * at(texture, ti).weight;
           for (const { clearedAs, coated, members } of dries ? traits.dirtsDry : traits.dirtsDamp) {
             ci = (members[0] as (typeof members)[0]).place;
@@ -220,7 +219,7 @@ export function groupsOf(
                   for (const asking of dirts) {
                     ci = asking.place;
                     const asked = (placeAs * dirt.size + asking.dirtAs) * profile.size + roughness;
-                    const dirtKey = (asked * finishing.size + finishAs) * 2 + pits;
+                    const dirtKey = asked * finishing.size + finishAs;
                     const steps = dirty.of(dirtKey * ids * ids + tools, dirtHere);
                     group.dirtAll &= steps;
                     group.dirtAny |= steps;

@@ -27,12 +27,11 @@ export interface Change {
 
 /** Every other certain answer to a question the reader is sure of. */
 export function changesOf(question: Asked, answers: SiteAnswers & ZoneAnswers): Change[] {
-  const answer = answers[question];
-  // Without a sheet at hand the question stands all the same: what the sheet says would count.
-  const sheetless = question === 'makerProfile' && gradeOf(answers.makerProfile) === undefined;
-  if (!sheetless && (answer === undefined || answer === 'unknown')) return [];
   if (question === 'depth') return depthChanges(answers);
+  // Without a sheet at hand the question stands all the same: what the sheet says would count.
   if (question === 'makerProfile') return sheetChanges(answers);
+  const answer = answers[question];
+  if (answer === undefined) return [];
   if (questions[question].kind === 'many')
     return toggles(question as 'warnings' | 'contamination', answer as ManyAnswer<string>);
   if (!Array.isArray(answer) || answer.length !== 1) return [];
@@ -123,7 +122,7 @@ function edgeBetween(from: DepthBand, to: DepthBand, thickness: number | 'unknow
 export function marginsOf(site: SiteAnswers, zone: ZoneAnswers): Margin[] {
   const answers = { ...site, ...zone };
   const now = decisionOf(answers);
-  return marginsAmong(oftenMisjudged, answers, now);
+  return now ? marginsAmong(oftenMisjudged, answers, now) : [];
 }
 
 /**
@@ -133,7 +132,8 @@ export function marginsOf(site: SiteAnswers, zone: ZoneAnswers): Margin[] {
 export function sheetMarginOf(site: SiteAnswers, zone: ZoneAnswers): Margin | null {
   const answers = { ...site, ...zone };
   const now = gradeOf(zone.makerProfile) === undefined ? decisionOf(answers) : null;
-  const margins = now ? marginsAmong(['makerProfile'], answers, now) : [];
+  if (!now) return null;
+  const margins = marginsAmong(['makerProfile'], answers, now);
   return margins.find(({ reach }) => reach === 'at-most') ?? null;
 }
 
@@ -145,19 +145,13 @@ export function depthMarginOf(site: SiteAnswers, zone: ZoneAnswers): Margin | nu
   const answers = { ...site, ...zone };
   const now = decisionOf(answers);
   if (!now) return null;
-  const place = (band: string) => depthBands.indexOf(band as DepthBand);
-  const { depth } = zone;
-  const deeper = marginsAmong(['depth'], answers, now).filter(({ from, to, atMm = 0 }) =>
-    typeof depth === 'number' ? atMm >= depth : place(to) > place(from),
-  );
-  const [next = null] = deeper.sort((one, other) => (one.atMm ?? 0) - (other.atMm ?? 0));
-  return next;
+  return marginsAmong(['depth'], answers, now).find(isDeeper) ?? null;
 }
 
 function marginsAmong(
   asked: readonly Asked[],
   answers: SiteAnswers & ZoneAnswers,
-  now: Decision | null,
+  now: Decision,
 ): Margin[] {
   return asked.flatMap((question) => {
     const flips = changesOf(question, answers).flatMap((change) => {
@@ -187,38 +181,39 @@ type Flip = {
  * A sheet that asks for less makes it gentler from some grade down: the roughest of those grades
  * says it all; one that asks for more makes it harsher from the smoothest of those up.
  */
-function nearestGrade(flips: readonly Flip[], now: Decision | null): readonly Flip[] {
+function nearestGrade(flips: readonly Flip[], now: Decision): readonly Flip[] {
   const grade = ({ change }: Flip) => gradeOf([change.to as MakerProfile]) ?? 0;
   const place = (method: MethodId | null) => (method ? methods[method].class : 0);
   return flips.flatMap((flip) => {
     const same = flips.filter((other) => sameDecision(other.decision, flip.decision)).map(grade);
-    const gentler = place(flip.decision.method) < place(now?.method ?? null);
+    const gentler = place(flip.decision.method) < place(now.method);
     const edge = gentler ? Math.max(...same) : Math.min(...same);
     return grade(flip) === edge ? [{ ...flip, reach: gentler ? 'at-most' : 'at-least' }] : [];
   });
 }
 
 /** Depth is a scale: of several changes to the same decision in one direction, the nearest says it all. */
-function nearest(
-  question: QuestionId,
-  flips: readonly Flip[],
-  now: Decision | null,
-): readonly Flip[] {
+function nearest(question: QuestionId, flips: readonly Flip[], now: Decision): readonly Flip[] {
   if (question === 'makerProfile') return nearestGrade(flips, now);
-  if (question !== 'depth') return flips;
-  const place = (band: string) => depthBands.indexOf(band as DepthBand);
-  const distance = ({ change }: Flip) => Math.abs(place(change.to) - place(change.from));
-  const deeper = ({ change }: Flip) => change.deeper ?? place(change.to) >= place(change.from);
   return flips.filter(
     (flip) =>
       !flips.some(
         (other) =>
-          other !== flip &&
-          deeper(other) === deeper(flip) &&
-          sameDecision(other.decision, flip.decision) &&
-          (distance(other) < distance(flip) ||
-            (distance(other) === distance(flip) &&
-              (other.change.atMm ?? 0) < (flip.change.atMm ?? 0) === deeper(flip))),
+          isNearer(other.change, flip.change) && sameDecision(other.decision, flip.decision),
       ),
   );
+}
+
+const placeOf = (band: string) => depthBands.indexOf(band as DepthBand);
+type OfDepth = Pick<Change, 'question' | 'from' | 'to' | 'atMm' | 'deeper'>;
+const bandsAway = ({ from, to }: OfDepth) => placeOf(to) - placeOf(from);
+const isDeeper = (change: OfDepth) => change.deeper ?? bandsAway(change) > 0;
+
+/** Whether of two changes of depth in one direction the one is nearer to the answer. */
+export function isNearer(one: OfDepth, other: OfDepth): boolean {
+  if (one === other || one.question !== 'depth' || other.question !== 'depth') return false;
+  const deeper = isDeeper(one);
+  if (deeper !== isDeeper(other)) return false;
+  const [near, far] = [Math.abs(bandsAway(one)), Math.abs(bandsAway(other))];
+  return near < far || (near === far && Number(one.atMm) < Number(other.atMm) === deeper);
 }

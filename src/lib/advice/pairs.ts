@@ -1,9 +1,7 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import { depthBands } from '$lib/answers/depth';
-import type { DepthBand } from '$lib/answers/questions';
 import { methods, type MethodId } from '$shared/methods';
 import { decisionOf } from './decision';
-import { changesOf, type Change } from './margins';
+import { changesOf, isNearer, type Change } from './margins';
 import { oftenMisjudged } from './often-misjudged';
 import type { Verdict } from './types';
 
@@ -16,6 +14,9 @@ export interface PairMargin {
   readonly verdict: Verdict;
   readonly method: MethodId | null;
   readonly effect: 'gentler' | 'stops';
+}
+interface Pair extends Omit<PairMargin, 'changes'> {
+  readonly changes: readonly [Change, Change];
 }
 
 /** How harsh an decision is, for "gentler": the class of the method, nothing left counts as harshest. */
@@ -42,7 +43,7 @@ export function pairMarginsOf(site: SiteAnswers, zone: ZoneAnswers): PairMargin[
   const changes = oftenMisjudged
     .flatMap((question) => changesOf(question, answers))
     .map((change) => ({ change, alone: decisionOf(change.apply(answers)) }));
-  const pairs: PairMargin[] = [];
+  const pairs: Pair[] = [];
   changes.forEach((one, index) => {
     // A change that stops the work or makes it gentler by itself is a single margin already.
     if (effectOf(one.alone)) return;
@@ -52,14 +53,17 @@ export function pairMarginsOf(site: SiteAnswers, zone: ZoneAnswers): PairMargin[
       const effect = effectOf(decision);
       if (decision && effect)
         pairs.push({
-          changes: [told(one.change), told(other.change)],
+          changes: [one.change, other.change],
           verdict: decision.verdict,
           method: decision.method,
           effect,
         });
     }
   });
-  return pairs.filter((pair) => !pairs.some((other) => nearer(other, pair))).sort(byLikelihood);
+  return pairs
+    .filter((pair) => !pairs.some((other) => isNearerPair(other, pair)))
+    .sort(byLikelihood)
+    .map(({ changes: [one, other], ...pair }) => ({ ...pair, changes: [told(one), told(other)] }));
 }
 
 const told = ({ question, from, to, atMm }: Change): Told => ({
@@ -70,26 +74,15 @@ const told = ({ question, from, to, atMm }: Change): Told => ({
 });
 
 /** A pair is as likely as both its answers are to be misjudged. */
-const rank = ({ changes }: PairMargin): number =>
+const rank = ({ changes }: Pair): number =>
   changes.reduce((sum, { question }) => sum + oftenMisjudged.indexOf(question), 0);
-const byLikelihood = (one: PairMargin, other: PairMargin): number => rank(one) - rank(other);
+const byLikelihood = (one: Pair, other: Pair): number => rank(one) - rank(other);
 
 /** Whether a pair is another with a depth nearer to the answer in the same direction: it says it all. */
-function nearer(one: PairMargin, other: PairMargin): boolean {
-  if (one === other || one.verdict !== other.verdict || one.method !== other.method) return false;
-  const [depth, mate] = parted(one);
-  const [far, same] = parted(other);
-  if (!depth || !far || mate?.question !== same?.question || mate?.to !== same?.to) return false;
-  const place = (band: string) => depthBands.indexOf(band as DepthBand);
-  const step = ({ from, to, atMm = 0 }: Told) => [place(to) - place(from), atMm] as const;
-  const [bands, at] = step(depth);
-  const [bandsFar, atFar] = step(far);
-  if (bands >= 0 !== bandsFar >= 0) return false;
-  if (bands !== bandsFar) return Math.abs(bands) < Math.abs(bandsFar);
-  return bands >= 0 ? at < atFar : at > atFar;
-}
-
-/** The change of depth in a pair, and the other. */
-function parted({ changes: [one, other] }: PairMargin): readonly [Told?, Told?] {
-  return one.question === 'depth' ? [one, other] : other.question === 'depth' ? [other, one] : [];
+function isNearerPair(one: Pair, other: Pair): boolean {
+  if (one.verdict !== other.verdict || one.method !== other.method) return false;
+  const [[first, second], [third, fourth]] = [one.changes, other.changes];
+  return (
+    (second === fourth && isNearer(first, third)) || (first === third && isNearer(second, fourth))
+  );
 }

@@ -96,7 +96,8 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   };
 
   // Where the walk stands, shared so that a step of it makes nothing new.
-  let [group, next] = [{} as Group, {} as Next];
+  let group!: Group;
+  let next!: Next;
   const findHere = () => find(group, next);
   for (group of groups) {
     const nexts = fits(group.demands);
@@ -216,7 +217,7 @@ function talliesOf(
       const key = `${verdict} ${stands}`;
       let tally = tallies.get(key);
       if (!tally) {
-        const warnings = warningSets[sets[0] as number] ?? [];
+        const warnings = warningSets[sets[0] as number] as readonly Warning[];
         tally = {
           ...{ verdict, method: stands, weight: 0, seen: nothingSeen() },
           site: { ...group.site, ...next.site, warnings },

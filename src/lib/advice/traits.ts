@@ -28,7 +28,7 @@ export interface Numbered {
 }
 
 function numbered<T>(values: readonly T[], trait: (value: T) => unknown): Numbered {
-  const names = values.map((value) => JSON.stringify(trait(value)) ?? '');
+  const names = values.map((value) => JSON.stringify(trait(value)));
   const different = new Map<string, number>();
   for (const name of names) if (!different.has(name)) different.set(name, different.size);
   return {
@@ -157,7 +157,6 @@ export function traitsOf(
     /** All dirt, under a finish that wants it dry, and under any other. */
     dirtsDry: dirtsAlike(dirt, cleared, asks, true),
     dirtsDamp: dirtsAlike(dirt, cleared, asks, false),
-    pits: texture.map(({ value }) => value === 'pitted'),
     /** By texture, then finish: which methods leave the roughness wanted, and reach it all. */
     profile: numbered(looks, (look) => [
       sufficient(judgeProfile, demandsOf(site, zoneOf(look))),
@@ -170,10 +169,10 @@ export function traitsOf(
       const zone = zoneOf(look);
       return [isBonded(zone), moistureOf(zone), zone.finish === 'undecided'];
     }),
-    /** What the finish changes in the holds: a film hides rust, a sealer is not stiff, a dry one hates bloom. */
+    /** What the finish changes in the holds, but for bloom under a dry one: a film hides rust, a sealer is not stiff. */
     covering: numbered(finishes, (look) => {
       const zone = zoneOf(look);
-      return [isFilm(zone), zone.finish === 'sealer', isStiff(zone), moistureOf(zone) === 'dry'];
+      return [isFilm(zone), zone.finish === 'sealer', isStiff(zone)];
     }),
     dryFinish: finishes.map((look) => moistureOf(zoneOf(look)) === 'dry'),
   };

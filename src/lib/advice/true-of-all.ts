@@ -36,19 +36,19 @@ const same = (one: Reason, other: Reason): boolean =>
   one.rule === other.rule &&
   (one.facts === other.facts || JSON.stringify(one.facts) === JSON.stringify(other.facts));
 
-/** Whether any of several rules gives a reason; those that gave it where it was told are asked first. */
+/** Whether the rule that gave a reason where it was told gives it; no other rule gives the same. */
 function giverOf<S>(
   rules: readonly ((situation: S) => Reason | false)[],
   told: S,
   reason: Reason,
 ): (situation: S) => boolean {
-  const gives = (situation: S) => (rule: (situation: S) => Reason | false) => {
+  type Rule = (typeof rules)[number];
+  const gives = (rule: Rule, situation: S): boolean => {
     const found = rule(situation);
     return found && same(found, reason);
   };
-  const own = rules.filter(gives(told));
-  const asked = [...own, ...rules.filter((rule) => !own.includes(rule))];
-  return (situation) => asked.some(gives(situation));
+  const own = rules.find((rule) => gives(rule, told)) as Rule;
+  return (situation) => gives(own, situation);
 }
 
 /**
@@ -153,18 +153,15 @@ export class TrueOfAll {
   rejections(left: readonly MethodId[], likeliestFirst: readonly Advice[]): Rejection[] {
     return methodIds
       .filter((method) => !left.includes(method))
-      .flatMap((method) => {
+      .map((method) => {
         const of = (advice: Advice) => advice.rejections.filter((each) => each.method === method);
-        // What only a stop keeps from it is no worse than the rest: it waits.
-        const waits = likeliestFirst.find(
-          (each) => each.verdict === 'stop' && each.underneath === method,
-        );
+        // Only a stop keeps from it what some case comes to: it is no worse than the rest, and waits.
+        const waits = likeliestFirst.find(({ underneath }) => underneath === method);
         const first = (waits ? [waits] : likeliestFirst).flatMap(of);
         // What holds the work is told with its reasons; a method it holds needs no other.
-        const told = first.find(({ rule }) => rule !== 'held') ?? first[0];
-        if (!told) return [];
+        const told = (first.find(({ rule }) => rule !== 'held') ?? first[0]) as Rejection;
         const sure = told.rule === 'held' || !this.#open.some(() => this.#saysElse(told));
-        return [sure ? told : { ...told, likeliest: true as const }];
+        return sure ? told : { ...told, likeliest: true as const };
       });
   }
 
