@@ -1,4 +1,6 @@
 import { explainers } from '$lib/learn/library.server';
+import { words } from '$lib/words';
+import { formatter } from '$lib/words/format';
 import { describe, expect, it } from 'vitest';
 
 /*
@@ -64,6 +66,47 @@ describe('a page somebody works by', () => {
       expect(steps, 'noise').toMatch(/ear protection|plugs and muffs/);
     },
   );
+
+  /*
+   * A face shield goes over goggles and never alone (OSHA, 29 CFR 1910 subpart I, Appendix B, chart
+   * and its note on shields). That chipping, breaking, grinding, sawing and wire brushing are such
+   * work is common practice; in the stream of grit it is the blasting hood.
+   */
+  const shielded = /goggles with a face shield over them/;
+  it.each(
+    [
+      'grinding',
+      'saw-cutting',
+      'edge-work',
+      'needle-scaling',
+      'breaking-out',
+      'routing-cracks',
+      'chasing-cracks',
+      'freeing-bars',
+      'cleaning-bars',
+      'full-depth',
+      'half-cell',
+      'one-patch',
+      'overhead',
+    ].map((slug) => [slug, page(slug)] as const),
+  )('%s puts a face shield over the goggles', (_, one) => {
+    expect(stepsOf(one)).toMatch(shielded);
+  });
+
+  it('says one rule for the eyes on its page, in the warnings and in the briefing', () => {
+    const jobs = 'chipping, breaking, grinding, sawing and wire brushing';
+    for (const slug of ['what-owners-can-do', 'what-not-to-hire', 'first-morning'])
+      expect(page(slug).body, slug).toMatch(shielded);
+    expect(page('eyes').body).toContain(`for ${jobs}, goggles with a face shield over them`);
+    expect(page('eyes').body).toContain('for abrasive blasting, the blasting hood');
+    const say = formatter('metric');
+    const warned = words.hazards(say).eyes.controls.join(' ');
+    expect(warned).toContain(`with a face shield over them for ${jobs}`);
+    expect(warned).toContain('For abrasive blasting wear the blasting hood');
+    // Nowhere is a shield a choice instead of goggles.
+    for (const { slug, body } of explainers)
+      expect(body, slug).not.toMatch(/or a face shield|goggles with a (face )?shield(?! over)/);
+  });
 
   it.each(
     working
