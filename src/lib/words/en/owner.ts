@@ -17,7 +17,10 @@ export const conditionWords: Readonly<Record<ConditionId, Named>> = {
     line: 'Only the top is weak or dirty. It is washed off, or a machine takes it off.',
   },
   'break-out': { name: 'Break out', line: 'Loose or hollow. It is broken out and filled again.' },
-  replace: { name: 'Replace', line: 'Gone through, or to half the slab. That part is made new.' },
+  replace: {
+    name: 'Replace',
+    line: 'Gone through, or the finished hole reaches half the slab. That part is made new.',
+  },
   engineer: { name: 'Engineer first', line: 'Nobody should cut it before an engineer has looked.' },
   'not-known': { name: 'Not known yet', line: 'An answer is missing that decides.' },
   'not-entered': { name: 'Not entered', line: 'Nobody has said what state this part is in.' },
@@ -35,11 +38,11 @@ export const conclusionWords: Readonly<Record<ConclusionId, Named>> = {
   },
   doubtful: {
     name: 'A repair is doubtful here',
-    line: 'The hole passes, or may pass, the top third of the slab. Compare with making that part new.',
+    line: 'The finished hole passes, or may pass, the top third of the slab. Compare with making that part new.',
   },
   'part-doubtful': {
     name: 'Most can be restored; a part is doubtful',
-    line: 'There the hole passes, or may pass, the top third of the slab. Compare with making that part new.',
+    line: 'There the finished hole passes, or may pass, the top third of the slab. Compare with making that part new.',
   },
   'restore-part': {
     name: 'A part has to be made new',
@@ -131,11 +134,11 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
     `No repair has to hold where the damage is worst${places(zones, say)}: that part is made new through its full depth.`,
   'cause-stays': () => 'New concrete moves too, until what moves it has been found and put right.',
   'full-depth-parts': ({ zones }, say) =>
-    `A part is damaged through, or to half the slab or deeper${places(zones, say)}. That is not a surface repair.`,
+    `A part is damaged through, or the finished hole reaches half the slab${places(zones, say)}. That is not a surface repair.`,
   'mostly-gone': ({ share = 0 }, say) =>
     `${capital(shareSaid(share, say))} of the whole surface is rotten or gone to full depth.`,
   'depth-past-third': ({ zones }, say) =>
-    `The hole passes, or may pass, the top third of the slab${places(zones, say)}. A repair of part of the depth is doubtful there.`,
+    `The finished hole passes, or may pass, the top third of the slab${places(zones, say)}. A repair of part of the depth is doubtful there.`,
   settled: () =>
     'It has settled or rocks. A repair on a slab that moves will crack again, so the cause comes first.',
   'fire-or-chemical': () =>
