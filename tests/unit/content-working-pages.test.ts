@@ -127,6 +127,22 @@ describe('a page somebody works by', () => {
   });
 });
 
+describe('who comes before concrete that carries is touched', () => {
+  // Common practice, no source: breaking and cutting weaken it, cleaning a thin skin does not.
+  it.each(['when-to-call-an-engineer', 'warning-signs', 'structure-and-tendons'])(
+    '%s calls the engineer before breaking or cutting, and in doubt, not before cleaning',
+    (slug) => {
+      const { body } = page(slug);
+      expect(body).toMatch(/break(ing|s)?( it)? out/);
+      expect(body).toMatch(/chas(e|ing)/);
+      expect(body).toMatch(/free(s|ing)? (a )?bars?/);
+      expect(body).toMatch(/[Ii]n doubt, call/);
+      expect(body).toMatch(/[Cc]leaning (firm concrete|a thin)/);
+      expect(body).not.toMatch(/before any concrete comes off|before you remove anything/);
+    },
+  );
+});
+
 describe('a page without a source', () => {
   it.each(
     explainers.filter(({ front }) => !front.sources.length).map((one) => [one.slug, one] as const),

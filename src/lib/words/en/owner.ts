@@ -17,10 +17,7 @@ export const conditionWords: Readonly<Record<ConditionId, Named>> = {
     line: 'Only the top is weak or dirty. It is washed off, or a machine takes it off.',
   },
   'break-out': { name: 'Break out', line: 'Loose or hollow. It is broken out and filled again.' },
-  replace: {
-    name: 'Replace',
-    line: 'Gone through, or the finished hole reaches half the slab. That part is made new.',
-  },
+  replace: { name: 'Replace', line: 'Gone through, or the finished hole reaches half. Made new.' },
   engineer: { name: 'Engineer first', line: 'Nobody should cut it before an engineer has looked.' },
   'not-known': { name: 'Not known yet', line: 'An answer is missing that decides.' },
   'not-entered': { name: 'Not entered', line: 'Nobody has said what state this part is in.' },
