@@ -64,6 +64,8 @@ const asked: Readonly<Record<string, string>> = {
   'rent a grinder': 'what-not-to-hire',
   n95: 'respirators',
   silicosis: 'silica-dust',
+  'dust table': 'silica-dust',
+  'which mask': 'respirators',
   earplugs: 'noise',
   'white finger': 'vibration',
   balcony: 'structure-and-tendons',
