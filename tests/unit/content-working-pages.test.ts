@@ -1,6 +1,7 @@
 import { explainers } from '$lib/learn/library.server';
 import { words } from '$lib/words';
 import { formatter } from '$lib/words/format';
+import { rangeOf, valueOf } from '$shared/figures';
 import { describe, expect, it } from 'vitest';
 
 /*
@@ -91,6 +92,29 @@ describe('a page somebody works by', () => {
     ].map((slug) => [slug, page(slug)] as const),
   )('%s puts a face shield over the goggles', (_, one) => {
     expect(stepsOf(one)).toMatch(shielded);
+  });
+
+  // NIOSH 98-126: from `noise.double` on, plugs and muffs together.
+  it.each([
+    ['grinding', 'noise.hand-grinder'],
+    ['edge-work', 'noise.hand-grinder'],
+    ['routing-cracks', 'noise.hand-grinder'],
+    ['cleaning-bars', 'noise.hand-grinder'],
+    ['breaking-out', 'noise.jackhammer'],
+    ['freeing-bars', 'noise.chipping-hammer'],
+    ['chasing-cracks', 'noise.chipping-hammer'],
+    ['saw-cutting', 'noise.concrete-saw'],
+    ['full-depth', 'noise.concrete-saw'],
+  ] as const)('%s asks for plugs and muffs, for its tool may be that loud', (slug, figure) => {
+    expect(rangeOf(figure)[1]).toBeGreaterThan(valueOf('noise.double'));
+    expect(stepsOf(page(slug))).toMatch(/plugs and muffs/);
+  });
+
+  it('leads on from the grinder to noise, hands and eyes', () => {
+    expect(page('grinding').front.related).toEqual(
+      expect.arrayContaining(['noise', 'vibration', 'eyes']),
+    );
+    expect(page('grinding').body).toMatch(/\[their minutes\]\(\.\.\/vibration\/\)/);
   });
 
   it('says one rule for the eyes on its page, in the warnings and in the briefing', () => {
