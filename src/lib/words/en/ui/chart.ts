@@ -77,7 +77,7 @@ export const chartWords = {
     without: (texture: string, soils: string) => `${texture}, no ${soils}`,
     after: (name: string) => `Then ${lowered(name)}`,
     places: { slab: 'On a floor', steps: 'Steps and walls' },
-    facts: 'Why this, how rough, what dangers?',
+    facts: 'Why, and what dangers?',
     whyNot: (gentler: string, why: string) => `${gentler} ${why}`,
     rough: (csp: string, basis: string) => `leaves it at ${csp} (${basis})`,
     asFound: 'leaves it as rough as it was',
