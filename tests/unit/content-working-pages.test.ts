@@ -1,4 +1,7 @@
 import { explainers } from '$lib/learn/library.server';
+import { words } from '$lib/words';
+import { formatter } from '$lib/words/format';
+import { rangeOf, valueOf } from '$shared/figures';
 import { describe, expect, it } from 'vitest';
 
 /*
@@ -65,6 +68,70 @@ describe('a page somebody works by', () => {
     },
   );
 
+  /*
+   * A face shield goes over goggles and never alone (OSHA, 29 CFR 1910 subpart I, Appendix B, chart
+   * and its note on shields). That chipping, breaking, grinding, sawing and wire brushing are such
+   * work is common practice; in the stream of grit it is the blasting hood.
+   */
+  const shielded = /goggles with a face shield over them/;
+  it.each(
+    [
+      'grinding',
+      'saw-cutting',
+      'edge-work',
+      'needle-scaling',
+      'breaking-out',
+      'routing-cracks',
+      'chasing-cracks',
+      'freeing-bars',
+      'cleaning-bars',
+      'full-depth',
+      'half-cell',
+      'one-patch',
+      'overhead',
+    ].map((slug) => [slug, page(slug)] as const),
+  )('%s puts a face shield over the goggles', (_, one) => {
+    expect(stepsOf(one)).toMatch(shielded);
+  });
+
+  // NIOSH 98-126: from `noise.double` on, plugs and muffs together.
+  it.each([
+    ['grinding', 'noise.hand-grinder'],
+    ['edge-work', 'noise.hand-grinder'],
+    ['routing-cracks', 'noise.hand-grinder'],
+    ['cleaning-bars', 'noise.hand-grinder'],
+    ['breaking-out', 'noise.jackhammer'],
+    ['freeing-bars', 'noise.chipping-hammer'],
+    ['chasing-cracks', 'noise.chipping-hammer'],
+    ['saw-cutting', 'noise.concrete-saw'],
+    ['full-depth', 'noise.concrete-saw'],
+  ] as const)('%s asks for plugs and muffs, for its tool may be that loud', (slug, figure) => {
+    expect(rangeOf(figure)[1]).toBeGreaterThan(valueOf('noise.double'));
+    expect(stepsOf(page(slug))).toMatch(/plugs and muffs/);
+  });
+
+  it('leads on from the grinder to noise, hands and eyes', () => {
+    expect(page('grinding').front.related).toEqual(
+      expect.arrayContaining(['noise', 'vibration', 'eyes']),
+    );
+    expect(page('grinding').body).toMatch(/\[their minutes\]\(\.\.\/vibration\/\)/);
+  });
+
+  it('says one rule for the eyes on its page, in the warnings and in the briefing', () => {
+    const jobs = 'chipping, breaking, grinding, sawing and wire brushing';
+    for (const slug of ['what-owners-can-do', 'what-not-to-hire', 'first-morning'])
+      expect(page(slug).body, slug).toMatch(shielded);
+    expect(page('eyes').body).toContain(`for ${jobs}, goggles with a face shield over them`);
+    expect(page('eyes').body).toContain('for abrasive blasting, the blasting hood');
+    const say = formatter('metric');
+    const warned = words.hazards(say).eyes.controls.join(' ');
+    expect(warned).toContain(`with a face shield over them for ${jobs}`);
+    expect(warned).toContain('For abrasive blasting wear the blasting hood');
+    // Nowhere is a shield a choice instead of goggles.
+    for (const { slug, body } of explainers)
+      expect(body, slug).not.toMatch(/or a face shield|goggles with a (face )?shield(?! over)/);
+  });
+
   it.each(
     working
       .filter(({ front }) => front.covers.some((id) => /^method:/.test(id)))
@@ -82,6 +149,22 @@ describe('a page somebody works by', () => {
       /(You are|It is) (done|ready|set up)|You have (done|chosen) well|[Ss]top\b/,
     );
   });
+});
+
+describe('who comes before concrete that carries is touched', () => {
+  // Common practice, no source: breaking and cutting weaken it, cleaning a thin skin does not.
+  it.each(['when-to-call-an-engineer', 'warning-signs', 'structure-and-tendons'])(
+    '%s calls the engineer before breaking or cutting, and in doubt, not before cleaning',
+    (slug) => {
+      const { body } = page(slug);
+      expect(body).toMatch(/break(ing|s)?( it)? out/);
+      expect(body).toMatch(/chas(e|ing)/);
+      expect(body).toMatch(/free(s|ing)? (a )?bars?/);
+      expect(body).toMatch(/[Ii]n doubt, call/);
+      expect(body).toMatch(/[Cc]leaning (firm concrete|a thin)/);
+      expect(body).not.toMatch(/before any concrete comes off|before you remove anything/);
+    },
+  );
 });
 
 describe('a page without a source', () => {

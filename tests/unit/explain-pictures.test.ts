@@ -33,6 +33,17 @@ describe('the drawings of the explainers', () => {
   });
 });
 
+describe('a freed bar', () => {
+  // ACI 364.6, as `bar.along` prints it: 6 in past the last rust, which is no hand's width (75 to 100 mm).
+  it('is told by the length of the steps, in both units', () => {
+    const picture = pictures.find(([name]) => name === 'UndercutBar')?.[1];
+    if (!picture) throw new Error('no picture of a freed bar');
+    const html = render(picture).body;
+    expect(html).toMatch(/at least 150\smm \(6\sin\) past the last rust/);
+    expect(html).not.toMatch(/hand/);
+  });
+});
+
 describe('a finished hole against a third and a half', () => {
   // Common practice, with the published space behind a bar: 40 + 12 + 19 mm in a slab of 150 mm.
   it('is deeper than the damage by cover, bar and the space behind it: past the third, above half', () => {

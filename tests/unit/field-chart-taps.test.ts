@@ -140,8 +140,8 @@ describe('the field chart in two taps', () => {
       within(fitting('hollow', depth)[0] as HTMLElement, 'p').find(({ textContent }) =>
         textContent.includes('Measure the thickness first'),
       )?.textContent;
-    expect(note('20-to-50')).toMatch(/^On a floor: where the damage/);
-    expect(note('over-50')).toMatch(/^Where the damage/);
+    expect(note('20-to-50')).toMatch(/^On a floor: where the finished hole/);
+    expect(note('over-50')).toMatch(/^Where the finished hole/);
   });
 
   it('names under the method what goes on next and asks for more, as the table of the trade does', () => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { authored } from '$lib/practice/authored';
 import { adviceOn, callOf, type Case } from '$lib/practice/case';
-import { isAside, picturesOf } from '$lib/practice/facts';
+import { isAside, leftOut, picturesOf } from '$lib/practice/facts';
 import { generate } from '$lib/practice/generate';
 import { grade } from '$lib/practice/grade';
 import { askedAt, levelOf, levels } from '$lib/practice/level';
-import { caseTitle, toldOf } from '$words/practice/told';
+import { caseTitle, inShort, toldOf } from '$words/practice/told';
 import { formatter } from '$lib/words/format';
 
 const all: readonly Case[] = [
@@ -38,7 +38,11 @@ describe('a case of the first level', () => {
   it('leaves room for its question: what stands open of it is at most 74 of the 120 words', () => {
     for (const one of first) {
       const open = toldOf(one, say).filter((fact) => !isAside(one, fact));
-      const told = [caseTitle(one), ...open.map(({ text }) => text)];
+      const told = [
+        caseTitle(one),
+        ...open.map(({ text }) => text),
+        inShort(one, leftOut(one, open), say),
+      ];
       // How it was found out is said in two words where no picture shows it.
       const unseen = picturesOf(one, open).filter((picture) => !picture).length * 2;
       const standing = told.reduce((sum, text) => sum + words(text), unseen);
@@ -60,6 +64,24 @@ describe('a case of the first level', () => {
       if (!['slab', 'suspended-slab'].includes(one.site.element))
         expect(open, one.id).toContain('element');
     }
+  });
+
+  // Common practice, no source: a floor and a soffit ask for other tools, paint and mortar for another roughness.
+  it('says where it is and what goes on next, in a fact that stands open or in the line above', () => {
+    for (const one of first) {
+      const told = toldOf(one, say);
+      const open = told.filter((fact) => !isAside(one, fact)).flatMap(({ about }) => about);
+      const above = leftOut(one, told);
+      expect([...open, ...above], one.id).toEqual(expect.arrayContaining(['element', 'finish']));
+      const line = inShort(one, above, say);
+      if (!open.includes('finish')) expect(line, one.id).toMatch(/Next: [a-z].*\.$/);
+      if (!open.includes('element'))
+        expect(line, one.id).toMatch(/^(Slab on the ground|Suspended slab)\./);
+    }
+    const dusty = authored.find(({ id }) => id === 'bakery-dust') as Case;
+    expect(inShort(dusty, leftOut(dusty, toldOf(dusty, say)), say)).toBe(
+      'Slab on the ground. Next: thin paint.',
+    );
   });
 
   it('shows no picture twice, and none of what is not there', () => {

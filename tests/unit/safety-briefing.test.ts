@@ -76,7 +76,10 @@ describe('the briefing of any day', () => {
       const flies = shift.steps.some((step) =>
         ['saw-cut', 'break-out', 'blast-clean', 'abrasive-blast'].includes(step),
       );
-      if (flies) expect(told.some((line) => /goggles/.test(line) && /fly/.test(line))).toBe(true);
+      if (flies)
+        expect(told.some((line) => /fly/.test(line) && /face shield over them/.test(line))).toBe(
+          true,
+        );
       expect(told.length).toBeLessThanOrEqual(mostLines);
     }
   });

@@ -29,6 +29,15 @@ export function isAside(one: Case, { about }: Pick<Told, 'about'>): boolean {
   );
 }
 
+/**
+ * Of where it is and what goes on next, what the facts that stand open leave out: both bear on the
+ * choice, and a line above names them.
+ */
+export const leftOut = (one: Case, told: readonly Pick<Told, 'about'>[]) =>
+  (['element', 'finish'] as const).filter(
+    (id) => !told.some((fact) => fact.about.includes(id) && !isAside(one, fact)),
+  );
+
 /** What is best seen of a fact, most telling first. */
 const shown = [
   'contamination',

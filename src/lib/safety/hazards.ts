@@ -21,7 +21,7 @@ export const hazardFacts: Readonly<Record<HazardId, HazardFacts>> = {
     figures: ['vibration.action', 'vibration.limit', 'vibration.maker-factor'],
     sources: ['eu-2002-44', 'hse-reckoner'],
   },
-  eyes: { figures: [], sources: [] },
+  eyes: { figures: [], sources: ['osha-1910-i'] },
   'water-injection': { figures: ['hazard.water-injection'], sources: ['yim-2022', 'wjta'] },
   'carbon-monoxide': {
     figures: ['hazard.co-mean', 'hazard.co-ceiling'],

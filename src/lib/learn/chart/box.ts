@@ -7,9 +7,9 @@ import {
   type Texture,
 } from '$lib/answers/questions';
 import { adviseSettled } from '$lib/advice/settle';
-import type { Hold } from '$lib/advice/types';
-import type { MethodId } from '$shared/methods';
-import { cellOf, settledOf, type Spot } from './cells';
+import type { Hold, Rejection } from '$lib/advice/types';
+import { methods, type MethodId } from '$shared/methods';
+import { cellOf, chartPlaces, settledOf, type Spot } from './cells';
 
 /** A row of the chart, as two taps find it. */
 export interface Tapped {
@@ -42,6 +42,38 @@ export function stoppedHere(row: Tapped): StoppedHere | null {
   const elements = choicesOf('element').filter((element) => stopOf(element));
   const hold = elements[0] && stopOf(elements[0]);
   return hold ? { elements, hold } : null;
+}
+
+/**
+ * Why not the gentler neighbour of a method that the row names somewhere: of what is one strength
+ * or more below it, the nearest that would not do. Null where the row has no one reason for all it holds.
+ */
+export function whyNotGentler(row: Tapped, method: MethodId): Rejection | null {
+  const spots = chartPlaces.flatMap((place) =>
+    row.looseness.flatMap((looseness) =>
+      row.depths.flatMap((depth) =>
+        choicesOf('texture').map((texture) =>
+          settledOf({ place, looseness, depth, texture, soil: 'clean' }),
+        ),
+      ),
+    ),
+  );
+  const own = methods[method].class;
+  const found = spots
+    .map(({ site, zone }) => adviseSettled(site, zone))
+    .filter(({ underneath }) => underneath === method)
+    .map(({ rejections }) =>
+      rejections
+        .filter((each) => !each.wouldDo && methods[each.method].class < own)
+        .reduce<Rejection | null>(
+          (best, each) =>
+            best && methods[best.method].class >= methods[each.method].class ? best : each,
+          null,
+        ),
+    );
+  const [first] = found;
+  const alike = found.every((each) => JSON.stringify(each) === JSON.stringify(first));
+  return first && alike ? first : null;
 }
 
 /** Finishes that ask for more than the row says, and for which method on which textures. */

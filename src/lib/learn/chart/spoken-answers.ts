@@ -9,7 +9,8 @@ import { methods, type MethodId } from '$shared/methods';
 import { chartPlaces, soils, type ChartPlace, type Soil } from './cells';
 import type { Column } from './grid';
 import { inOneLine, spokenProfile } from './spoken-beside';
-import { spokenMore, spokenStopHere } from './spoken-box';
+import { spokenMore, spokenStopHere, spokenWhyNot } from './spoken-box';
+import type { Tapped } from './box';
 import type { FieldChart } from './spoken';
 
 const say = formatter('metric');
@@ -44,12 +45,13 @@ const saying = ({ method, verdict }: Run) => `${verdict} ${method ?? ''}`;
 
 const anyTexture = (run: Run) => ({ ...run, where: '', textures: choicesOf('texture') });
 
-/** What a method leaves, and what in it can hurt somebody. */
-function factsOf(method: MethodId) {
+/** Why a row names a method and nothing gentler, what it leaves, and what in it can hurt somebody. */
+function factsOf(method: MethodId, row: Tapped) {
   const profile = spokenProfile(method);
   return {
     method,
     name: named[method].name,
+    whyNot: spokenWhyNot(row, method),
     rough: profile ? chartWords.taps.rough(profile.csp, profile.basis) : chartWords.taps.asFound,
     dangers: say.list(methods[method].hazards.map((hazard) => lowered(hazardShort[hazard]))),
   };
@@ -70,7 +72,7 @@ export const spokenAnswers = ({ rows, columns }: Pick<FieldChart, 'rows' | 'colu
       looseness,
       depths,
       /** Of every method that any of its lines names, once. */
-      facts: [...new Set(met)].map(factsOf),
+      facts: [...new Set(met)].map((method) => factsOf(method, { looseness, depths })),
       /** Each once, with the place where it is said of one alone. */
       notes: [...new Set(lines.flatMap(({ notes }) => notes))].map((note) => {
         const where = chartPlaces.filter((place) =>

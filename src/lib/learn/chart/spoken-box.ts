@@ -5,7 +5,9 @@ import { verdictWords } from '$words/verdicts';
 import { lowered } from '$lib/words/by-language';
 import { formatter } from '$lib/words/format';
 import { choicesOf, type Texture } from '$lib/answers/questions';
-import { asksMore, spotOf, stoppedHere, type Tapped } from './box';
+import type { MethodId } from '$shared/methods';
+import { ruleSentences } from '$words/rules';
+import { asksMore, spotOf, stoppedHere, whyNotGentler, type Tapped } from './box';
 import { cellOf } from './cells';
 import { inOneLine } from './spoken-beside';
 
@@ -50,6 +52,14 @@ export function spokenMore(tapped: Tapped) {
   const upTo =
     last && depths.length < tapped.depths.length ? depthRunWords(depths[0] ?? last, last, say) : '';
   return { depths, more, line: chartWords.taps.asksMore(parts, upTo) };
+}
+
+/** Why a row names a method and not its gentler neighbour, in a line; null where that is not one thing. */
+export function spokenWhyNot(tapped: Tapped, method: MethodId): string | null {
+  const found = whyNotGentler(tapped, method);
+  return (
+    found && chartWords.taps.whyNot(named[found.method].name, ruleSentences[found.rule](found, say))
+  );
 }
 
 /** On how many textures a row names the method that it names on the first of some. */

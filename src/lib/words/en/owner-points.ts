@@ -43,11 +43,11 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
   'salts-stay': () =>
     'Salt and frost made it scale, and both stay. It can scale again, new concrete too, unless it is salted less, drained and sealed.',
   'full-depth-parts': ({ zones }, say) =>
-    `A part is damaged through, or to half the slab or deeper${places(zones, say)}. That is not a surface repair.`,
+    `A part is damaged through, or the finished hole reaches half the slab${places(zones, say)}. That is not a surface repair.`,
   'mostly-gone': ({ share = 0 }, say) =>
     `${capital(shareSaid(share, say))} of the whole surface is rotten or gone to full depth.`,
   'depth-past-third': ({ zones }, say) =>
-    `The hole passes, or may pass, the top third of the slab${places(zones, say)}. A repair of part of the depth is doubtful there.`,
+    `The finished hole passes, or may pass, the top third of the slab${places(zones, say)}. A repair of part of the depth is doubtful there.`,
   settled: () =>
     'It has settled or rocks. A repair on a slab that moves will crack again, so the cause comes first.',
   'fire-or-chemical': () =>

@@ -14,7 +14,7 @@ export const conditionWords: Readonly<Record<ConditionId, Named>> = {
     line: 'Only the top is weak or dirty. It is washed off, or a machine takes it off.',
   },
   'break-out': { name: 'Break out', line: 'Loose or hollow. It is broken out and filled again.' },
-  replace: { name: 'Replace', line: 'Gone through, or to half the slab. That part is made new.' },
+  replace: { name: 'Replace', line: 'Gone through, or the finished hole reaches half. Made new.' },
   engineer: { name: 'Engineer first', line: 'Nobody should cut it before an engineer has looked.' },
   'not-known': { name: 'Not known yet', line: 'An answer is missing that decides.' },
   'not-entered': { name: 'Not entered', line: 'Nobody has said what state this part is in.' },
@@ -32,11 +32,11 @@ export const conclusionWords: Readonly<Record<ConclusionId, Named>> = {
   },
   doubtful: {
     name: 'A repair is doubtful here',
-    line: 'The hole passes, or may pass, the top third of the slab. Compare with making that part new.',
+    line: 'The finished hole passes, or may pass, the top third of the slab. Compare with making that part new.',
   },
   'part-doubtful': {
     name: 'Most can be restored; a part is doubtful',
-    line: 'There the hole passes, or may pass, the top third of the slab. Compare with making that part new.',
+    line: 'There the finished hole passes, or may pass, the top third of the slab. Compare with making that part new.',
   },
   'restore-part': {
     name: 'A part has to be made new',

@@ -88,12 +88,13 @@ export const patchPlan = {
 
 export const undercutBar = {
   label:
-    "A patch cut into a slab, seen from the side. A bar crosses it, rusty in the middle and clean for a hand's width at both ends. The upright saw cuts stop well above the bar; below them the sides are chipped. The concrete is cleared above the bar and behind it, and the crayon line shows the floor of the cut.",
-  caption:
-    'The bar is clear all round, and a hand’s width past the last rust at both ends. The saw stops above the steel, and a light hammer does the rest. The crayon line is the floor to reach.',
+    'A patch cut into a slab, seen from the side. A bar crosses it, rusty in the middle and clean at both ends. The upright saw cuts stop well above the bar; below them the sides are chipped. The concrete is cleared above the bar and behind it, and the crayon line shows the floor of the cut.',
+  /** How far past the last rust, in both units. */
+  caption: (along: string) =>
+    `The bar is clear all round, and at least ${along} past the last rust at both ends. The saw stops above the steel, and a light hammer does the rest. The crayon line is the floor to reach.`,
   spaceBehind: 'space behind',
   rust: 'rust',
-  handsWidth: 'hand’s width',
+  pastRust: 'past the rust',
   sawnAboveBar: 'sawn, above the bar',
   chipped: 'chipped',
   soundConcrete: 'sound concrete',

@@ -1,5 +1,6 @@
 import type { HazardId } from '$shared/methods';
 import type { HazardWords, Say } from '$lib/words/types';
+import { eyesWorn } from './eyes';
 
 type BodyHazard = Extract<
   HazardId,
@@ -57,7 +58,7 @@ export const bodyHazards = (say: Say): Readonly<Record<BodyHazard, HazardWords>>
       'Keep guards and shrouds on the tool.',
       'Put up screens, and keep everybody without gear well away.',
       'Point the tool away from people, glass and cars.',
-      'Wear goggles that close all round, with a face shield over them for hammers and blasting. Wear gloves, long sleeves and safety boots.',
+      `${eyesWorn} Wear gloves, long sleeves and safety boots.`,
     ],
     stop: 'Stop when someone steps into the area, when a guard is off, or when something is in your eye. Rinse out loose dust, and rinse cement or cleaner for a quarter of an hour. A cut or pierced eye is neither rinsed nor pressed: shield it with a cup, and go to hospital.',
   },

@@ -59,7 +59,7 @@ export const placeHazards = (say: Say): Readonly<Record<PlaceHazard, HazardWords
       'Bring down what is loose from the side, from a safe stand, before you work or wash under it.',
       'Put up a deck or a net, and close off the ground below.',
       'Work from a scaffold or a lift, not from a ladder. Never stand right under the tool.',
-      'Wear a helmet with a chin strap, and a face shield.',
+      'Wear a helmet with a chin strap, and goggles with a face shield over them.',
     ],
     stop: 'Stop when pieces come down that you did not aim at, or when someone walks below.',
   },

@@ -13,7 +13,7 @@ export const elementPlaces: Readonly<Record<Element, { name: string; stands: str
     stands: 'It is a floor with air or a room below it',
   },
   wall: { name: 'A wall', stands: 'It is an upright wall' },
-  soffit: { name: 'A soffit', stands: 'It is the underside of a floor: you look up at it' },
+  soffit: { name: 'A soffit', stands: 'It is the underside of a floor' },
 };
 
 export const settingPlaces: Readonly<Record<Setting, string>> = {

@@ -3,6 +3,8 @@ import type { AuthoredCase, Case, Sense, Told } from '$lib/practice/case';
 import { seedOf } from '$lib/practice/dice';
 import { seedIn } from '$lib/practice/generate';
 import type { Say } from '$lib/words/types';
+import { lowered } from '$lib/words/by-language';
+import { questionWords } from '$words/questions';
 import { elementPlaces, settingPlaces, streets } from './places';
 import { contaminantSigns, signs, warningSigns } from './signs';
 
@@ -32,6 +34,20 @@ export const seniorOf = (one: Case): string | undefined =>
 export function toldOf(one: Case, say: Say): readonly Spoken[] {
   const told = isAuthored(one) ? one.told : toldByTruth(one);
   return told.map((fact) => ({ ...fact, text: withLengths(fact.text, one, say) }));
+}
+
+/** Where a case is and what goes on next, as far as asked, in a few words: "Slab on the ground. Next: thin paint." */
+export function inShort(
+  { site, zone }: Case,
+  ids: readonly ('element' | 'finish')[],
+  say: Say,
+): string {
+  const asked = questionWords(say);
+  const parts = {
+    element: `${asked.element.choices[site.element].name}.`,
+    finish: `Next: ${lowered(asked.finish.choices[zone.finish].name)}.`,
+  };
+  return ids.map((id) => parts[id]).join(' ');
 }
 
 function withLengths(text: string, { site, zone }: Case, say: Say): string {

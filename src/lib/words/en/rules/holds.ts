@@ -56,7 +56,7 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
   'thickness-decides': (reason, say) => {
     const half = amount(reason, 'half');
     return half === null
-      ? `Where the damage reaches ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness, the part must be replaced. Measure the thickness first.`
+      ? `Where the finished hole reaches ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness, the part must be replaced. Past ${say.fraction(say.valueOf('depth.partial-limit'))} a patch is doubtful. Measure the thickness first.`
       : `Whether this can be repaired depends on how deep the finished hole gets. From ${say.length(half)}, which is ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness, this part must be replaced. Measure the depth first, and count ${say.figure('patch.into-sound')} into sound concrete.`;
   },
   'bar-section-loss': (reason, say) =>

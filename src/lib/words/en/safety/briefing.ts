@@ -2,6 +2,7 @@ import type { BriefingLine } from '$lib/safety/briefing';
 import { noiseAim } from '$lib/safety/noise-limits';
 import type { Safety } from '$lib/safety/safety-of';
 import { hazardWords } from '$words/hazards';
+import { eyesWorn } from '$words/hazards/eyes';
 import type { Say } from '$lib/words/types';
 import { keepOffLine } from './ears';
 import { protectorSentence } from './noise';
@@ -90,7 +91,7 @@ export function briefingLine(say: Say, line: BriefingLine, safety: Safety): Spok
     case 'eyes':
       return {
         name: 'Eyes',
-        line: 'Pieces fly. Wear goggles that close all round, and a face shield over them at a hammer or blasting. Guards stay on, and nobody passes by without goggles.',
+        line: `Pieces fly. ${eyesWorn} Guards stay on, and nobody passes by without goggles.`,
       };
     case 'leave':
       return { name: 'Leave alone', line: `It waits: ${say.list(line.zones)}.` };

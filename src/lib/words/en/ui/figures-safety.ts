@@ -49,6 +49,7 @@ export const safetyFigureNames = {
   'silica.apf.half-mask': 'Protection factor of a half mask',
   'silica.apf.loose-hood': 'Protection factor of a fan-fed hood',
   'silica.apf.full-face': 'Protection factor of a full face mask',
+  'mask.gb-full': 'Protection factor of a full face mask in Great Britain',
   'hazard.water-injection': 'Pressure from which a jet breaks the skin',
   'hazard.co-mean': 'Carbon monoxide, mean over the shift',
   'hazard.co-ceiling': 'Carbon monoxide, never more than',

@@ -41,7 +41,7 @@ export const mayWords: Readonly<Record<MayId, string>> = {
   growth: 'Scrape thick moss off while it is damp.',
   degrease: 'Scrub the oil with detergent, and catch the rinse.',
   wash: 'Wash it with a small machine and a fan nozzle, its engine in the open.',
-  'grind-spot': 'Grind a spot, with hood, vacuum, goggles and a fitted mask.',
+  'grind-spot': 'Grind a spot, with hood, vacuum, goggles under a face shield, and a fitted mask.',
   'lead-water-away': 'Mend gutters and lead water away from it.',
   'keep-damp': 'Keep the fresh repair damp for the crew.',
   seal: 'Seal it once it is clean and dry.',

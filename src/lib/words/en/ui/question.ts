@@ -12,7 +12,7 @@ export const skipWords: Readonly<Record<SkipReason, string>> = {
   'ground-first': 'The ground or the bed moved. The cause comes first.',
   'damaged-through': 'The damage goes right through. That part is replaced, not prepared.',
   'past-half-thickness':
-    'It is loose to half the thickness or deeper. That part is replaced, not prepared.',
+    'The finished hole reaches half the thickness. That part is replaced, not prepared.',
   'broken-out-anyway': 'Whatever it is, this surface is broken out.',
 };
 
