@@ -44,6 +44,8 @@ export const advicePageWords = {
   call: 'Call',
   ask: 'Who finds out',
   checkToo: 'Check this as well',
+  /** Of what an owner keeps away from. */
+  theirTests: 'What they test there',
   enter: 'Enter the result',
   otherTests: (count: number) =>
     count === 1 ? 'One more test may follow' : `${count} more tests may follow`,
