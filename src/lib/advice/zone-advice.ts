@@ -72,6 +72,8 @@ export interface ResultOf {
   readonly choice: string | null;
   /** Likeliest first. */
   readonly outcomes: readonly Decision[];
+  /** What this answer by itself puts, or may put, before the work and no other does; gravest first. */
+  readonly brings: readonly Pick<Hold, 'rule' | 'verdict' | 'who'>[];
 }
 
 /** The safest way to begin while answers are open. */

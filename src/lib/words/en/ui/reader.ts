@@ -71,6 +71,25 @@ export const resultWords = {
   none: 'None of them',
   'find-out-first': 'find out first',
   stop: 'stop',
+  /** What a result puts before the work, by whom. */
+  brings: {
+    stop: {
+      engineer: 'Stop: call a licensed structural engineer',
+      laboratory: 'Stop: call a testing laboratory',
+      locator: 'Stop: have cables and pipes marked',
+      'concrete-contractor': 'Stop: call a concrete contractor',
+      crew: 'Stop',
+    },
+    'find-out-first': {
+      engineer: 'First: a licensed structural engineer',
+      laboratory: 'First: a testing laboratory',
+      locator: 'First: have cables and pipes marked',
+      'concrete-contractor': 'First: a concrete contractor',
+      crew: 'Find out first',
+    },
+  },
+  /** What follows that. */
+  then: (methods: string) => `Then ${methods}`,
   afterwards: (first: string, then: string) => `${first}; afterwards ${lowered(then)}`,
 } as const;
 
