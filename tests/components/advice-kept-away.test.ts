@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { cleanup, render } from '@testing-library/svelte';
 import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Job } from '$lib/answers/job';
@@ -7,6 +8,7 @@ import { rest, whileOpen } from '$lib/ui/advice/arriving.svelte';
 import { preferences } from '$lib/ui/preferences.svelte';
 import { session } from '$lib/ui/session.svelte';
 import { boatShed } from '../helpers/boat-shed';
+import { rounds } from '../helpers/rounds';
 
 /** Every warning sign "Not sure". */
 const unsure = { warnings: { yes: [], maybe: questions.warnings.choices } };
@@ -64,4 +66,88 @@ describe('an owner whom the page tells to keep off', () => {
     expect(words(document.querySelector('.said'))).toMatch(/Look round the place/);
     expect(words(document.body)).toContain('Do now');
   });
+});
+
+// Common practice, no source: what is in old paint is found out before anything else; a sound floor
+// on the ground is no reason to keep off because nobody has looked for a post.
+describe('a painted garage floor, every warning sign not looked for', () => {
+  const garage = boatShed(
+    { setting: ['indoors'], freezeThaw: ['rare'], ...unsure },
+    {
+      depth: ['film'],
+      looseness: ['tight'],
+      texture: ['smooth'],
+      contamination: { yes: ['thin-coating'], maybe: [] },
+      finish: ['thin-film'],
+      area: 36,
+    },
+  );
+  it('has the paint tested first, and keeps nobody away', async () => {
+    await shown(garage);
+    const said = words(document.querySelector('.said'));
+    expect(said).toContain('First a testing laboratory tests the coating: make no dust until then');
+    expect(words(document.querySelector('.now h2'))).toBe('Have the coating tested');
+    expect(inSight()).toContain('it may hold lead or asbestos');
+    const page = words(document.body);
+    expect(page).not.toMatch(/Keep people|Do not go there|the tick/);
+    expect(page).not.toMatch(/Clear the place/);
+    expect(page).toMatch(/sweeping or grinding an old coating/);
+  });
+});
+
+/** Any answers to the questions that have choices, each given, left open or not sure. */
+const open = (id: keyof typeof questions) => {
+  const { kind, ...more } = questions[id];
+  const choices = 'choices' in more ? (more.choices as readonly string[]) : [];
+  const one = choices.map((choice) => [choice]);
+  if (kind !== 'many') return fc.constantFrom(undefined, ...one);
+  const list = fc.subarray([...choices], { maxLength: 2 });
+  return fc.record({ yes: list, maybe: fc.constantFrom([], choices) }).map(({ yes, maybe }) => ({
+    yes,
+    maybe: maybe.filter((each) => !yes.includes(each)),
+  }));
+};
+const anything = fc.record({
+  site: fc.record({
+    element: open('element'),
+    setting: open('setting'),
+    warnings: open('warnings'),
+  }),
+  zone: fc.record({
+    looseness: open('looseness'),
+    depth: fc.constantFrom(undefined, 2, 5, 30, 80),
+    contamination: open('contamination'),
+    steel: open('steel'),
+    area: fc.constantFrom(2, 6, 30),
+  }),
+});
+
+it('no heading stands over nothing, whatever an owner has answered', async () => {
+  await fc.assert(
+    fc.asyncProperty(anything, async ({ site, zone }) => {
+      await shown(boatShed(site, zone));
+      for (const heading of document.querySelectorAll('.body :is(h2, h3, summary)')) {
+        const under = words(heading.closest('details, section, div, .later'));
+        expect(under.trim().length, words(heading)).toBeGreaterThan(words(heading).trim().length);
+      }
+      cleanup();
+    }),
+    {
+      numRuns: rounds(6, 30),
+      examples: [
+        [
+          {
+            site: { element: ['suspended-slab'], setting: ['open'], ...unsure },
+            zone: {
+              looseness: ['hollow'],
+              depth: undefined,
+              contamination: undefined,
+              steel: undefined,
+              area: 6,
+            },
+          },
+        ],
+      ],
+    },
+  );
 });

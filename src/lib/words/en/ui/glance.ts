@@ -37,7 +37,7 @@ export const mayWords: Readonly<Record<MayId, string>> = {
   'keep-from-under': 'Keep people off it and from under it.',
   measure: 'Measure it and take photos, with a rule beside it.',
   tap: 'Tap it with a small hammer, goggles on, and mark what sounds dull.',
-  clear: 'Clear the place, and show where cables run.',
+  clear: 'Carry away what stands on it, and show where cables run.',
   growth: 'Scrape thick moss off while it is damp.',
   degrease: 'Scrub the oil with detergent, and catch the rinse.',
   wash: 'Wash it with a small machine and a fan nozzle, its engine in the open.',
@@ -46,3 +46,6 @@ export const mayWords: Readonly<Record<MayId, string>> = {
   'keep-damp': 'Keep the fresh repair damp for the crew.',
   seal: 'Seal it once it is clean and dry.',
 };
+
+/** Where nothing is an owner's to do. */
+export const nothingUntil = (who: string): string => `Nothing here until ${who} has looked.`;
