@@ -35,8 +35,10 @@ export function keepClear(
   { holds, possibleHolds }: Pick<ZoneAdvice, 'holds' | 'possibleHolds'>,
 ): KeptClear | null {
   const { element, warnings } = site;
-  const told = [...(warnings?.yes ?? []), ...(warnings?.maybe ?? [])];
-  const carries = element?.some(carriesLoad) || told.includes('holds-something-up');
+  // That something may rest on a slab on the ground is looked for; it is no reason to keep off.
+  const carries =
+    (element ? element.some(carriesLoad) : warnings?.maybe.includes('holds-something-up')) ||
+    warnings?.yes.includes('holds-something-up');
   const fails = [...holds, ...possibleHolds].some(({ rule }) => mayFail.includes(rule));
   return carries && fails ? clearOf(site) : null;
 }

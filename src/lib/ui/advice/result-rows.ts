@@ -27,9 +27,10 @@ export function resultRows(results: readonly ResultOf[], say: Say): readonly Res
   const rows = new Map<string, ResultRow>();
   for (const result of results) {
     const { choice, outcomes } = result;
-    const brings = [
-      ...new Set(result.brings.map(({ verdict, who }) => labels.brings[verdict][who])),
-    ];
+    // Whoever works on it measures nothing before what stops it is cleared.
+    const stops = result.brings.some(({ verdict }) => verdict === 'stop');
+    const named = result.brings.filter(({ who }) => !stops || who !== 'crew');
+    const brings = [...new Set(named.map(({ verdict, who }) => labels.brings[verdict][who]))];
     const means = brings.length ? afterwards(outcomes, say) : meaning(results, outcomes, say);
     const clear = outcomes.every(({ verdict }) => verdict === 'prepare');
     const apart = choice === null && !clear ? 'none' : '';
