@@ -49,3 +49,6 @@ export const mayWords: Readonly<Record<MayId, string>> = {
 
 /** Where nothing is an owner's to do. */
 export const nothingUntil = (who: string): string => `Nothing here until ${who} has looked.`;
+
+/** The advised method, among what an owner leaves to others. */
+export const methodLeft = (name: string): string => `${name}: it takes a trained crew.`;
