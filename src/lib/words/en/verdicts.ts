@@ -121,5 +121,6 @@ export const verdictWords: VerdictWords = {
     blasting: 'Shotblasting and abrasive blasting: the dust ruins lungs.',
     'old-coating':
       'Sanding, scraping, sweeping or grinding an old coating before a laboratory has tested it.',
+    cleaners: 'Acid, or two cleaners mixed: acid eats concrete, and the gas can kill.',
   },
 };

@@ -26,7 +26,7 @@ export const readerPageWords = {
 export const partTitles = {
   owner: 'For the owner',
   may: 'What an owner may do here',
-  limits: 'What an owner leaves to others',
+  limits: 'What an owner does not do here',
   holds: 'What stands before the work',
   'find-out': 'Find out first',
   begin: 'Do now',
@@ -47,7 +47,7 @@ export const partTitles = {
 } as const;
 export const ownerTitles: Readonly<Partial<Record<keyof typeof partTitles, string>>> = {
   may: 'What you may do yourself',
-  limits: 'What you leave to others here',
+  limits: 'What not to do yourself here',
   steps: 'What a careful crew does',
   reasons: 'Why it is done this way',
   cautions: 'What can hurt here',
