@@ -182,6 +182,23 @@ describe('whoever owns it', () => {
     expect(said).toMatch(/Call\s*A contractor/);
   });
 
+  // One rule: a crew calls nobody for its own work, everybody else calls the crew.
+  it.each([
+    ['own', 'A contractor'],
+    ['explain', 'A contractor'],
+    ['work', 'No specialist for this zone'],
+  ] as const)('shotblasting, read by those who %s it: %s', async (reader, called) => {
+    preferences.reader = reader;
+    const shot = { texture: ['smooth'], contamination: none, finish: ['overlay'] };
+    for (const depth of [['film'], ['3-to-6']]) {
+      const loose = depth[0] === 'film' ? ['tight'] : ['flaking'];
+      const said = await shown(job({}, { ...shot, depth, looseness: loose }), '.said');
+      expect(said).toContain('A trained crew. Not for owners');
+      expect(said).toContain(called);
+      cleanup();
+    }
+  });
+
   it('cleans and measures no bar, and calls now whoever does', async () => {
     const said = await shown(rustySteps, '.said');
     expect(said).toContain('call a licensed structural engineer now');
