@@ -145,7 +145,7 @@ it('no heading stands over nothing, whatever an owner has answered', async () =>
               steel: undefined,
               area: 6,
             },
-          },
+          } as never,
         ],
       ],
     },

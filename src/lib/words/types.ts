@@ -41,6 +41,8 @@ export interface Formatter {
   mass(value: number): string;
   /** MPa, or psi. */
   stress(value: number): string;
+  /** Of water and air, from MPa: bar, or psi. */
+  pressure(value: number): string;
   /** Degrees Celsius, or Fahrenheit. */
   temperature(value: number): string;
   /** A roughness or a range of them: "CSP 5 to 10". */
