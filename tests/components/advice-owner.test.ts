@@ -142,6 +142,24 @@ describe('whoever owns it', () => {
     expect(cut).not.toContain('two cleaners mixed');
   });
 
+  it('reads of no bruised skin and no hammer where nothing strikes, and of degreasing first', async () => {
+    const page = await shown(mossyPatio);
+    expect(page).toContain('kill hearing');
+    expect(page).not.toMatch(/[Bb]ruised skin|a hammer can make/);
+    await vi.waitFor(
+      () => {
+        const told = document.body.textContent?.replace(/\s+/g, ' ') ?? '';
+        expect(told).toMatch(/Oil or grease ?Degrease; afterwards grinding/);
+      },
+      { timeout: 60_000 },
+    );
+    cleanup();
+    const broken = { depth: 30, looseness: ['hollow'], contamination: none, finish: ['overlay'] };
+    expect(await shown(job({}, broken))).toMatch(
+      /Bruised skin[^]*a hammer can make|a hammer can make[^]*Bruised skin/,
+    );
+  });
+
   it('is not told to ask the owner', async () => {
     const page = await shown(job({}, { texture: ['smooth'], finish: ['sealer', 'overlay'] }));
     expect(page).toContain('Think back, or ask who had it before you');

@@ -147,6 +147,8 @@ export interface HazardWords {
   readonly name: string;
   /** What it does to you. */
   readonly harm: string;
+  /** The same where no hammer is used, if that makes a difference. */
+  readonly harmNoHammer?: string;
   /** In order of control: do away with it, water or extraction, distance and time, gear. */
   readonly controls: readonly string[];
   /** When to stop. */

@@ -30,7 +30,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     return `Deal first with what you found here: ${say.list(warnings)}.`;
   },
   'nothing-cut': () =>
-    'Nothing is cut, broken or drilled here, so no cables or pipes have to be marked for it.',
+    'The work cuts and breaks nothing here, so no cables or pipes have to be marked for it.',
   'engine-outside': () =>
     'Walls or a roof hold exhaust gas, so no engine may run in here, not even with open doors. Use electric tools, or leave the engine well outside.',
   'oil-before-anything': () =>
