@@ -38,7 +38,7 @@ test('an owner reads what to leave to others, what to ask, and the sheet', async
   const said = await page.locator('h1').textContent();
   for (const heading of [
     'What you may do yourself',
-    'What you leave to others here',
+    'What not to do yourself here',
     'Ask a contractor',
     'What a sound offer contains',
   ])

@@ -93,13 +93,14 @@ describe('whoever owns it', () => {
   });
 
   it('reads no heading over an empty list where nothing is left to others', async () => {
-    const heading = 'What you leave to others here';
-    expect(await shown(mossyPatio)).not.toContain(heading);
+    const heading = 'What not to do yourself here';
+    const clean = job({}, { contamination: none });
+    expect(await shown(clean)).not.toContain(heading);
     cleanup();
     expect(await shown(rustySteps)).toContain(heading);
     cleanup();
     preferences.reader = 'work';
-    expect(await shown(mossyPatio)).not.toContain('leave to others');
+    expect(await shown(clean)).not.toContain('What an owner does not do here');
   });
 
   it('reads that harsher methods are too much for a sound patio, not that they would do', async () => {
@@ -124,6 +125,39 @@ describe('whoever owns it', () => {
     expect(page).not.toContain('Take off growth');
     cleanup();
     expect(await shown(job({}, { contamination: none }))).not.toContain('Scrape off thick growth');
+  });
+
+  // Common practice, no source: acid eats concrete, bleach with acid gives off chlorine.
+  it('reads of no acid and no mixing, that moss comes back, and of nothing to be marked for a wash', async () => {
+    const page = await shown(mossyPatio);
+    const part = document.querySelectorAll('.body section')[1]?.textContent ?? '';
+    expect(part).toMatch(/What not to do yourself here.*Acid, or two cleaners mixed/s);
+    expect(page).toContain('comes back where it stays damp and shady');
+    expect(page).toContain('may be slippery when wet');
+    expect(page).not.toContain('Call for the marking');
+    cleanup();
+    const broken = { depth: 30, looseness: ['hollow'], contamination: none, finish: ['overlay'] };
+    const cut = await shown(job({}, broken));
+    expect(cut).toContain('Call for the marking');
+    expect(cut).not.toContain('two cleaners mixed');
+  });
+
+  it('reads of no bruised skin and no hammer where nothing strikes, and of degreasing first', async () => {
+    const page = await shown(mossyPatio);
+    expect(page).toContain('kill hearing');
+    expect(page).not.toMatch(/[Bb]ruised skin|a hammer can make/);
+    await vi.waitFor(
+      () => {
+        const told = document.body.textContent?.replace(/\s+/g, ' ') ?? '';
+        expect(told).toMatch(/Oil or grease ?Degrease; afterwards grinding/);
+      },
+      { timeout: 60_000 },
+    );
+    cleanup();
+    const broken = { depth: 30, looseness: ['hollow'], contamination: none, finish: ['overlay'] };
+    expect(await shown(job({}, broken))).toMatch(
+      /Bruised skin[^]*a hammer can make|a hammer can make[^]*Bruised skin/,
+    );
   });
 
   it('is not told to ask the owner', async () => {
@@ -164,6 +198,23 @@ describe('whoever owns it', () => {
       '.said',
     );
     expect(said).toMatch(/Call\s*A contractor/);
+  });
+
+  // One rule: a crew calls nobody for its own work, everybody else calls the crew.
+  it.each([
+    ['own', 'A contractor'],
+    ['explain', 'A contractor'],
+    ['work', 'No specialist for this zone'],
+  ] as const)('shotblasting, read by those who %s it: %s', async (reader, called) => {
+    preferences.reader = reader;
+    const shot = { texture: ['smooth'], contamination: none, finish: ['overlay'] };
+    for (const depth of [['film'], ['3-to-6']]) {
+      const loose = depth[0] === 'film' ? ['tight'] : ['flaking'];
+      const said = await shown(job({}, { ...shot, depth, looseness: loose }), '.said');
+      expect(said).toContain('A trained crew. Not for owners');
+      expect(said).toContain(called);
+      cleanup();
+    }
   });
 
   it('cleans and measures no bar, and calls now whoever does', async () => {

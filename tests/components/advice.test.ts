@@ -217,7 +217,7 @@ describe('ways of reading', () => {
     // Yes before no.
     expect(headings().slice(0, 2)).toEqual([
       'What you may do yourself',
-      'What you leave to others here',
+      'What not to do yourself here',
     ]);
     await userEvent.click(screen.getByLabelText('I explain it'));
     expect(headings()[0]).toBe('Restore or replace');

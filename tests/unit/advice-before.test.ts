@@ -14,9 +14,22 @@ const onWall: SiteChange = { element: 'wall' };
 // Common practice, no source, but for the engine: NIOSH 96-118, neither indoors nor partly enclosed.
 describe('the place is made safe first', () => {
   it.each<Case>([
-    ['in the open', {}, {}, ['make-safe-first']],
-    ['indoors no engine', {}, { setting: 'indoors' }, ['make-safe-first', 'engine-outside']],
-    ['nor under a roof', {}, { setting: 'sheltered' }, ['make-safe-first', 'engine-outside']],
+    ['in the open', {}, {}, ['make-safe-first', 'nothing-cut']],
+    ['a hole', spall, {}, ['make-safe-first']],
+    ['a groove', { cracks: 'open' }, {}, ['make-safe-first']],
+    ['cables that were found', {}, { warnings: ['buried-services'] }, ['make-safe-first']],
+    [
+      'indoors no engine',
+      {},
+      { setting: 'indoors' },
+      ['make-safe-first', 'engine-outside', 'nothing-cut'],
+    ],
+    [
+      'nor under a roof',
+      {},
+      { setting: 'sheltered' },
+      ['make-safe-first', 'engine-outside', 'nothing-cut'],
+    ],
   ])('%s', (_, zone, site, expected) => {
     expect(told('make-safe', zone, site)).toEqual(expected);
   });
@@ -51,7 +64,8 @@ describe('the place is made safe first', () => {
     const expected = found
       ? ['make-safe-first', `warnings-first warnings=${found}`]
       : ['make-safe-first'];
-    expect(told('make-safe', zone, { warnings: warnings ?? [] })).toEqual(expected);
+    const said = told('make-safe', zone, { warnings: warnings ?? [] });
+    expect(said?.filter((rule) => rule !== 'nothing-cut')).toEqual(expected);
   });
 });
 

@@ -13,8 +13,12 @@ describe('figures', () => {
     ['csp.needs.overlay', 'CSP 5 to 10', 'CSP 5 to 10'],
     ['hammer.above-steel', '14 kg', '30 lb'],
     ['hammer.at-steel', '7 kg', '15 lb'],
-    ['water.low', '34 MPa', '5,000 psi'],
-    ['water.high', '34 to 70 MPa', '5,000 to 10,000 psi'],
+    ['water.low', '340 bar', '5,000 psi'],
+    // Gauges of washers and compressors in metric countries are marked in bar: common practice, no source.
+    ['wash.prepare', '69 to 138 bar', '1,000 to 2,000 psi'],
+    ['blast.pressure', '6.9 bar', '100 psi'],
+    ['jet.pressure', '690 to 2,760 bar', '10,000 to 40,000 psi'],
+    ['water.high', '340 to 700 bar', '5,000 to 10,000 psi'],
     ['strength.untreated', '0.52 MPa', '75 psi'],
     ['strength.blasted', '1.9 MPa', '275 psi'],
     ['seal.temperature', '10 °C', '50 °F'],
@@ -26,7 +30,7 @@ describe('figures', () => {
     ['rout.depth', '6 to 25 mm', '1/4 to 1 in'],
     ['open.limit', '24 hours', '24 hours'],
     ['patch.min-corner', '90°', '90°'],
-    ['hazard.water-injection', '0.7 MPa', '100 psi'],
+    ['hazard.water-injection', '7 bar', '100 psi'],
     ['hazard.wash-water-ph', 'pH 12.5', 'pH 12.5'],
   ] satisfies [FigureId, string, string][])('%s', (id, inMetric, inUs) => {
     expect(metric.figure(id)).toBe(inMetric);

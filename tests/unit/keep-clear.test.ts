@@ -33,7 +33,20 @@ describe('keeping people away comes before any test', () => {
       'keep-from-under',
     ],
     ['a retaining wall to be broken into', { element: ['wall'] }, hollow, 'keep-off'],
-    ['a slab that may hold a post up', warned([], ['holds-something-up']), hollow, 'keep-off'],
+    ['a slab that holds a post up', warned(['holds-something-up']), hollow, 'keep-off'],
+    ['a slab of which nobody knows that', warned([], ['holds-something-up']), hollow, null],
+    [
+      'something of which nobody knows where it is, nor that',
+      { element: undefined as never, ...warned([], ['holds-something-up']) },
+      hollow,
+      'keep-from-under',
+    ],
+    [
+      'a sound floor on the ground, no sign looked for',
+      warned([], ['settled-or-rocking', 'holds-something-up', 'fire-or-chemical']),
+      {},
+      null,
+    ],
     [
       'a balcony after a fire',
       { element: ['suspended-slab'], ...warned(['fire-or-chemical']) },

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
 import { depthMarginOf } from '$lib/advice/margins';
-import { doerOf, ownerMay, whomToCall } from '$lib/advice/owner-may';
+import { doerOf, methodLeftToOthers, ownerMay, whomToCall } from '$lib/advice/owner-may';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { sealedSlab } from '../helpers/sealed-slabs';
 
@@ -15,6 +15,7 @@ const told = (moreSite: SiteAnswers, moreZone: ZoneAnswers) => {
   return {
     doer: doerOf(s, z, advice),
     may: ownerMay(s, z, advice),
+    left: methodLeftToOthers(s, z, advice),
     call: whomToCall(s, advice),
     margin: depthMarginOf(s, z),
   };
@@ -64,6 +65,28 @@ describe('who does it', () => {
     ],
   ])('%s', (_, moreSite, moreZone, doer) => {
     expect(told(moreSite, moreZone).doer).toBe(doer);
+  });
+
+  it.each<[string, ZoneAnswers, string | null]>([
+    ['scarifying', { depth: 5, looseness: ['fractured'], finish: ['overlay'] }, 'scarify'],
+    [
+      'grinding more than a spot',
+      { depth: 2, looseness: ['flaking'], finish: ['thin-film'], area: 6 },
+      'grind',
+    ],
+    [
+      'a spot to grind',
+      { depth: 2, looseness: ['flaking'], finish: ['thin-film'], area: 0.5 },
+      null,
+    ],
+    ['washing', growth, null],
+    [
+      'shotblasting, which a line names already',
+      { depth: ['film'], texture: ['smooth'], finish: ['overlay'], area: 20 },
+      null,
+    ],
+  ])('an owner leaves the advised method to others: %s', (_, moreZone, left) => {
+    expect(told({}, moreZone).left).toBe(left);
   });
 
   it('an owner washes moss off, and seals; never on an old coating, and nobody goes under a balcony', () => {

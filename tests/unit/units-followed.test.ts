@@ -13,7 +13,7 @@ const names: Readonly<Record<UnitSystem, RegExp>> = {
   us: /\b(?:inch|inches|cubic yards?|gallons?|pounds?|fahrenheit)\b|[\d#] cfm\b|\b(?:square|cubic|two|three) feet\b|\bone yard\b/i,
 };
 const signs: Readonly<Record<UnitSystem, RegExp>> = {
-  metric: /[\d#] ?(?:mm|cm|m|km|m³\/min|m²|m³|L|kg|°C|MPa|kPa|kN)(?![\w²³/-])/,
+  metric: /[\d#] ?(?:mm|cm|m|km|m³\/min|m²|m³|L|kg|°C|MPa|bar|kPa|kN)(?![\w²³/-])/,
   us: /\d ?(?:ft|sq ft|cu ft|cu yd|lb|psi|gal|mil|°F)(?![\w-])|(?<![A-Z])\d ?in(?! (?:a|an|the|one|its|any|each|every)\b)(?![\w-])/,
 };
 const has = (system: UnitSystem, text: string) =>

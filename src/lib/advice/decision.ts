@@ -1,4 +1,5 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { StepId } from '$shared/methods';
 import { onlyCompletion } from './completions';
 import { adviseSettled } from './settle';
 import { survey } from './survey';
@@ -37,3 +38,16 @@ export function changedTo(
 /** A stop is a stop: what the method would be behind it changes nothing for whoever stands there. */
 export const sameDecision = (one: Decision | null, other: Decision | null): boolean =>
   one?.verdict === other?.verdict && (one?.verdict === 'stop' || one?.method === other?.method);
+
+/** What gets the surface clean for the work. */
+const cleaning: readonly StepId[] = ['degrease', 'strip-growth', 'strip-coating'];
+
+/** The first cleaning that the one answers call for in any case and the other do not; null where none. */
+export function cleanedFirst(
+  then: SiteAnswers & ZoneAnswers,
+  now: SiteAnswers & ZoneAnswers,
+): StepId | null {
+  const known = survey(now, now).commonSteps;
+  const called = survey(then, then).commonSteps;
+  return cleaning.find((step) => called.includes(step) && !known.includes(step)) ?? null;
+}

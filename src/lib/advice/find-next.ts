@@ -7,7 +7,7 @@ import { partedBy, testsFor } from './find-tests';
 import type { Survey, Walked } from './survey';
 import type { RuleId } from './rules';
 import type { FindOut } from './types';
-import { waitsForSample } from './untested-coating';
+import { isCoatedUntested, waitsForSample } from './untested-coating';
 import type { Assumption, Outcome, RankedFindOut } from './zone-advice';
 
 /** The outcomes one answer to a question would leave, and how many of its choices leave just these. */
@@ -154,7 +154,7 @@ function showsStop({ possibleHolds }: Survey, zone: ZoneAnswers) {
 /**
  * What to find out, most useful first: what the holds ask for, then the open questions, those that
  * may show what stops the work before those that only change the method, each by how many outcomes
- * a minute of testing would settle. What throws dust from a coating that nobody has tested comes last.
+ * a minute of testing would settle. Before all of it the sample of a coating that is there; what throws dust from a coating that nobody has tested comes last.
  * Source: common practice, no published source.
  */
 export function rankFindOut(
@@ -174,6 +174,8 @@ export function rankFindOut(
     return tests.sort((one, other) => +waits(one) - +waits(other));
   }
   const stops = showsStop(survey, zone);
+  const coated = isCoatedUntested(site, zone);
+  const samples = ({ test }: FindOut) => coated && test === 'lead-asbestos-test';
   return openQuestions(site, zone)
     .flatMap(({ question }): RankedFindOut[] =>
       testsFor(question, site, zone).map((test) => ({
@@ -188,7 +190,10 @@ export function rankFindOut(
     .filter(({ settles }) => settles.expected < settles.now)
     .sort(
       (one, other) =>
-        +waits(one) - +waits(other) || +stops(other) - +stops(one) || worth(other) - worth(one),
+        +samples(other) - +samples(one) ||
+        +waits(one) - +waits(other) ||
+        +stops(other) - +stops(one) ||
+        worth(other) - worth(one),
     );
 }
 

@@ -1,7 +1,7 @@
-import { warnedOf, type SiteAnswers } from '$lib/answers/answers';
+import type { SiteAnswers } from '$lib/answers/answers';
 import { carriesLoad, hasAirBelow } from './holds';
 import type { RuleId } from './rules';
-import type { TestId } from './types';
+import type { Hold, TestId } from './types';
 import type { ZoneAdvice } from './zone-advice';
 
 /** What says that concrete which carries may not carry any more, or lets pieces fall. Rust bursts it. */
@@ -34,11 +34,26 @@ export function keepClear(
   site: SiteAnswers,
   { holds, possibleHolds }: Pick<ZoneAdvice, 'holds' | 'possibleHolds'>,
 ): KeptClear | null {
-  const { element } = site;
-  const told = warnedOf(site) ?? [];
-  const carries = element?.some(carriesLoad) || told.includes('holds-something-up');
+  const { element, warnings } = site;
+  // That something may rest on a slab on the ground is looked for; it is no reason to keep off.
+  const carries =
+    (element ? element.some(carriesLoad) : warnings?.maybe.includes('holds-something-up')) ||
+    warnings?.yes.includes('holds-something-up');
   const fails = [...holds, ...possibleHolds].some(({ rule }) => mayFail.includes(rule));
   return carries && fails ? clearOf(site) : null;
+}
+
+/**
+ * Who is called at once about what people are kept away from: the engineer, where a hold or what may
+ * hold it names one; null where nobody is kept away, or none is named.
+ * Source: common practice, no published source.
+ */
+export function calledAtOnce(
+  site: SiteAnswers,
+  advice: Pick<ZoneAdvice, 'holds' | 'possibleHolds'>,
+): Hold['who'] | null {
+  const named = [...advice.holds, ...advice.possibleHolds].some(({ who }) => who === 'engineer');
+  return named && keepClear(site, advice) ? 'engineer' : null;
 }
 
 /** Tests for which nobody goes near. */

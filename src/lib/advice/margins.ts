@@ -9,7 +9,7 @@ import {
 } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
-import { changedTo, decisionOf, sameDecision } from './decision';
+import { changedTo, cleanedFirst, decisionOf, sameDecision } from './decision';
 import { oftenMisjudged, type Asked } from './often-misjudged';
 import { gradeOf } from './sheet';
 import type { Decision, Margin } from './zone-advice';
@@ -159,6 +159,8 @@ function marginsAmong(
       return decision && !sameDecision(decision, now) ? [{ change, decision }] : [];
     });
     return nearest(question, flips, now).map(({ change, decision, reach }): Margin => ({
+      ...(question === 'contamination' &&
+        decision.method && { first: cleanedFirst(change.apply(answers), answers) }),
       question,
       from: change.from,
       to: change.to,

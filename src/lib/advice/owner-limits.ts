@@ -1,5 +1,5 @@
 import { warnedOf, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
-import type { Element } from '$lib/answers/questions';
+import type { Contaminant, Element } from '$lib/answers/questions';
 import type { HazardId, StepId } from '$shared/methods';
 import { hasCoating } from './demands';
 import { carriesLoad } from './holds';
@@ -15,11 +15,14 @@ export const limitIds = [
   'break-out',
   'blasting',
   'old-coating',
+  'cleaners',
 ] as const;
 export type LimitId = (typeof limitIds)[number];
 
 const breaks: readonly StepId[] = ['break-out', 'saw-cut', 'chase-crack', 'free-bar'];
 const blasts: readonly StepId[] = ['shotblast', 'abrasive-blast', 'blast-clean', 'water-jet'];
+
+const cleanedOff: readonly Contaminant[] = ['growth', 'salt-bloom', 'oil'];
 
 type Advised = Pick<ZoneAdvice, 'methods' | 'steps' | 'cautions' | 'holds' | 'possibleHolds'>;
 
@@ -58,6 +61,8 @@ export function limitsHere(
     'old-coating':
       may('old-coating-or-adhesive') ||
       (warns('lead-asbestos') && hasCoating(zone.contamination?.yes ?? [])),
+    // What people reach for on moss, white crust and oil.
+    cleaners: !!zone.contamination?.yes.some((each) => cleanedOff.includes(each)),
   };
   return limitIds.filter((id) => here[id]);
 }

@@ -56,6 +56,28 @@ export function doerOf(site: SiteAnswers, zone: ZoneAnswers, advice: Advised): D
     : 'crew';
 }
 
+/** Lines that name a method already, by what they leave to others. */
+const namedBy: Readonly<Partial<Record<MethodId, LimitId>>> = {
+  'break-out': 'break-out',
+  shotblast: 'blasting',
+  'abrasive-blast': 'blasting',
+};
+
+/**
+ * The advised method, where it is not for owners and no line of what they leave to others names it;
+ * else null.
+ */
+export function methodLeftToOthers(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  advice: Advised,
+): MethodId | null {
+  const doer = doerOf(site, zone, advice);
+  const { method } = advice;
+  if (!method || doer === 'owner' || doer === 'owner-with-hood') return null;
+  return namedBy[method] ? null : method;
+}
+
 /** What an owner may do themselves in this case, in their order. */
 export function ownerMay(site: SiteAnswers, zone: ZoneAnswers, advice: Advised): MayId[] {
   const limits = limitsHere(site, zone, advice);

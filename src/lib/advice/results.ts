@@ -1,7 +1,8 @@
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { questions, type QuestionId } from '$lib/answers/questions';
 import { openMany, possible } from './completions';
-import { survey } from './survey';
+import { survey, type Survey } from './survey';
+import type { Hold } from './types';
 import type { Decision, ResultOf } from './zone-advice';
 
 /**
@@ -31,20 +32,43 @@ export function resultsOf(
   zone: ZoneAnswers,
 ): readonly ResultOf[] {
   const answers = { ...site, ...zone };
-  const comesTo = (answer: unknown): readonly Decision[] => {
+  const surveyed = (answer: unknown): Survey => {
     const then = { ...answers, [question]: answer };
-    return survey(then, then).tallies.map(({ verdict, method }) => ({ verdict, method }));
+    return survey(then, then);
   };
+  const outcomesOf = ({ tallies }: Survey): readonly Decision[] =>
+    tallies.map(({ verdict, method }) => ({ verdict, method }));
   const told = resultsTold(question, site, zone);
   if (question === 'warnings' || question === 'contamination') {
     const { yes, maybe } = openMany(question, answers[question] as never);
-    const left = (choice: string) => maybe.filter((each) => each !== choice);
-    return told.map((choice) => ({
-      choice,
-      outcomes: comesTo(
-        choice === null ? { yes, maybe: [] } : { yes: [...yes, choice], maybe: left(choice) },
-      ),
-    }));
+    // What a sign brings is what stands there with it alone and does not without it.
+    const without = surveyed({ yes, maybe: [] });
+    const known = held(without);
+    return told.map((choice) => {
+      if (choice === null) return { choice, outcomes: outcomesOf(without), brings: [] };
+      const left = maybe.filter((each) => each !== choice);
+      return {
+        choice,
+        outcomes: outcomesOf(surveyed({ yes: [...yes, choice], maybe: left })),
+        brings: held(surveyed({ yes: [...yes, choice], maybe: [] })).filter(
+          (hold) => !known.some((each) => isAsGrave(each, hold)),
+        ),
+      };
+    });
   }
-  return told.map((choice) => ({ choice, outcomes: comesTo([choice]) }));
+  const branches = told.map((choice) => ({ choice, then: surveyed([choice]) }));
+  return branches.map(({ choice, then }) => ({
+    choice,
+    outcomes: outcomesOf(then),
+    // What stands there whatever the answer is told with the advice itself.
+    brings: then.holds.filter(
+      (hold) => !branches.every((each) => each.then.holds.some((other) => isAsGrave(other, hold))),
+    ),
+  }));
 }
+
+/** What stands before the work, and what may. */
+const held = ({ holds, possibleHolds }: Survey): readonly Hold[] => [...holds, ...possibleHolds];
+
+const isAsGrave = (one: Hold, other: Hold): boolean =>
+  one.rule === other.rule && one.verdict === other.verdict;

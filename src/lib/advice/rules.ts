@@ -135,6 +135,7 @@ export const stepRules = [
   'soaked-oil-must-go',
   'make-safe-first',
   'warnings-first',
+  'nothing-cut',
   'engine-outside',
   'salt-bloom-off',
   'salt-bloom-brushed',

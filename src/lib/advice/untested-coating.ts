@@ -26,6 +26,10 @@ export const isOfUnknownAge = (site: SiteAnswers, { contamination }: ZoneAnswers
   !!contamination &&
   mayBeThere(contamination).some((each) => coatings.has(each));
 
+/** A coating is there, and may be old enough: the laboratory comes before anything else. */
+export const isCoatedUntested = (site: SiteAnswers, { contamination }: ZoneAnswers): boolean =>
+  isUntested(site) && !!contamination?.yes.some((each) => coatings.has(each));
+
 /** Questions that are answered by scraping, brushing or picking, if by anything at the place itself. */
 const scrapedFor: readonly QuestionId[] = [
   'depth',

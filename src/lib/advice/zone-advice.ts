@@ -54,6 +54,8 @@ export interface Margin {
   readonly deeper?: boolean;
   /** For a grade of roughness: whether it flips from there down, or from there up. */
   readonly reach?: 'at-most' | 'at-least';
+  /** For what lies on it: the cleaning that would come before that method; null where none would. */
+  readonly first?: StepId | null;
   readonly verdict: Verdict;
   /** The method it would become, or would once its holds are cleared; null where none would stand. */
   readonly method: MethodId | null;
@@ -72,6 +74,8 @@ export interface ResultOf {
   readonly choice: string | null;
   /** Likeliest first. */
   readonly outcomes: readonly Decision[];
+  /** What this answer by itself puts, or may put, before the work and no other does; gravest first. */
+  readonly brings: readonly Pick<Hold, 'rule' | 'verdict' | 'who'>[];
 }
 
 /** The safest way to begin while answers are open. */

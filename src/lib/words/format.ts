@@ -5,7 +5,7 @@ import { ownLanguage } from '$words/language';
 import { areaDecimals, decimalsFor, feetAndInches, inchFraction, onRuler, roundest } from './round';
 import type { Language } from './language-types';
 import type { Formatter } from './types';
-import { minutesIn, shown, type ShownUnit } from './units';
+import { atNozzle, minutesIn, shown, shownOf, type ShownUnit } from './units';
 
 const mmPerMetre = 1000;
 const kgPerTonne = 1000;
@@ -120,14 +120,21 @@ export function formatter(
     d: (low, high) =>
       low === high ? withUnit(low, 'day') : ends(number(low), withUnit(high, 'day')),
   };
-  const speak = (unit: Unit, low: number, high: number): string => {
-    if (!(unit in shown)) return special[unit as Exclude<Unit, ShownUnit>](low, high);
-    const { label, factor } = shown[unit as ShownUnit][units];
+  const speak = (
+    unit: Unit,
+    low: number,
+    high: number,
+    as = unit in shown ? shown[unit as ShownUnit] : null,
+  ): string => {
+    if (!as) return special[unit as Exclude<Unit, ShownUnit>](low, high);
+    const { label, factor } = as[units];
     // A thermometer is read to the degree: 3 °C apart is 5 °F, not 5.5.
     if (us && unit === 'K')
       return withLabel(ends(degreesApart(low * factor), degreesApart(high * factor)), label);
     const turn = (value: number) =>
-      number(factor === 1 ? value : Number(roundest(value * factor).toPrecision(12)));
+      number(
+        factor === 1 || !us ? value * factor : Number(roundest(value * factor).toPrecision(12)),
+      );
     return withLabel(ends(turn(low), turn(high)), label);
   };
 
@@ -136,6 +143,11 @@ export function formatter(
     const [low, high] = rangeOf(id, own);
     const ruler = !us && figures[id].unit === 'mm' && own?.[id] === undefined;
     return ruler ? [onRuler(low), onRuler(high)] : [low, high];
+  };
+
+  const speakAs = (id: FigureId, low: number, high: number) => {
+    const { unit } = figures[id];
+    return unit === 'MPa' ? speak(unit, low, high, shownOf(id)) : speak(unit, low, high);
   };
 
   return {
@@ -156,6 +168,7 @@ export function formatter(
         ? plain('t', value / kgPerTonne)
         : plain('kg', value),
     stress: (value) => plain('MPa', value),
+    pressure: (value) => speak('MPa', value, value, atNozzle),
     temperature: (value) => degrees(value, value),
     csp: (range) => {
       const [low, high] = typeof range === 'number' ? [range, range] : range;
@@ -182,16 +195,16 @@ export function formatter(
     ends,
     list: (items) => listsOf(locale, 'conjunction').format(items),
     either: (items) => listsOf(locale, 'disjunction').format(items),
-    figure: (id: FigureId) => speak(figures[id].unit, ...told(id)),
+    figure: (id: FigureId) => speakAs(id, ...told(id)),
     edge: (value) => lengths(us ? value : onRuler(value), us ? value : onRuler(value)),
     end: (id, end) => {
       const [low, high] = told(id);
       const middle = own?.[id] ?? figures[id].typical ?? (low + high) / 2;
       const one = { low, typical: middle, high }[end];
-      return speak(figures[id].unit, one, one);
+      return speakAs(id, one, one);
     },
     between: (unit, low, high) => speak(unit, low, high),
-    span: (low, high) => speak(figures[low].unit, told(low)[0], told(high)[1]),
+    span: (low, high) => speakAs(low, told(low)[0], told(high)[1]),
     valueOf: (id) => valueOf(id, own),
     unitOf: (kind: Convertible) => {
       if (kind === 'mm') return us ? labels.inch : 'mm';

@@ -41,6 +41,8 @@ export interface Formatter {
   mass(value: number): string;
   /** MPa, or psi. */
   stress(value: number): string;
+  /** Of water and air, from MPa: bar, or psi. */
+  pressure(value: number): string;
   /** Degrees Celsius, or Fahrenheit. */
   temperature(value: number): string;
   /** A roughness or a range of them: "CSP 5 to 10". */
@@ -145,6 +147,8 @@ export interface HazardWords {
   readonly name: string;
   /** What it does to you. */
   readonly harm: string;
+  /** The same where no hammer is used, if that makes a difference. */
+  readonly harmNoHammer?: string;
   /** In order of control: do away with it, water or extraction, distance and time, gear. */
   readonly controls: readonly string[];
   /** When to stop. */

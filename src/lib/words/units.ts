@@ -1,5 +1,6 @@
 import { usFactor } from '$lib/answers/units';
 import { ownLanguage } from '$words/language';
+import type { FigureId } from '$shared/figures';
 import type { Unit } from '$shared/types';
 
 /** How a unit is shown: its label, and how many of it one engine unit is. */
@@ -11,6 +12,8 @@ export interface Shown {
 const cubicFeetPerCubicYard = 27;
 const feetPerMile = 5280;
 const poundsPerTon = 2000;
+/** By definition of the bar: 100,000 Pa. */
+const barPerMPa = 10;
 /** A US gallon is 231 cubic inches by definition; litres in one. */
 const litresPerGallon = (231 * usFactor.mm ** 3) / 1e6;
 /** Minutes in longer units of time. */
@@ -82,11 +85,7 @@ export const shown = {
     label.per(label.cubicFeetPerMinute, label.inch),
     perUs.cubicFoot * usFactor.mm,
   ),
-  // Told as every other pressure is.
-  bar: {
-    metric: { label: 'MPa', factor: 0.1 },
-    us: { label: 'psi', factor: 0.1 / usFactor.MPa },
-  },
+  bar: pair('bar', 'psi', 1 / barPerMPa / usFactor.MPa),
   kN: pair('kN', 'lbf', 1 / usFactor.kN),
   'mm water': pair(label.ofWater('mm'), label.ofWater(label.inch), 1 / usFactor.mm),
   // A difference of temperatures: no offset between the two scales.
@@ -96,3 +95,15 @@ export const shown = {
 } satisfies Partial<Record<Unit, { metric: Shown; us: Shown }>>;
 
 export type ShownUnit = keyof typeof shown;
+
+/** Pressures of water and air, of an MPa: what gauges of washers and compressors are marked in. */
+export const atNozzle = {
+  metric: { label: shown.bar.metric.label, factor: barPerMPa },
+  us: shown.MPa.us,
+} as const;
+
+const waterAndAir = /^(?:wash|blast|jet|water)\.|^limit\.lance-pressure$/;
+
+/** How a figure in MPa is shown: strength stays in MPa. */
+export const shownOf = (id: FigureId): { metric: Shown; us: Shown } =>
+  waterAndAir.test(id) ? atNozzle : shown.MPa;

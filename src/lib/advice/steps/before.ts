@@ -22,6 +22,11 @@ function warned({ site, zone, method }: Situation): Reason | false {
   return found.length > 0 && { rule: 'warnings-first', facts: { warnings: found } };
 }
 
+/** Nothing goes into the concrete, and nobody has said that cables or pipes lie there: none is marked for it. */
+const nothingCut: StepReason = ({ site, zone, method }) =>
+  !reachOf(site, zone, method).deep &&
+  !site.warnings.includes('buried-services') && { rule: 'nothing-cut' };
+
 /** Damage on a floor begins with sounding the whole slab, not the part that is known to be bad. */
 function soundsFor({ site, zone, demands, method }: Situation): Reason | false {
   const cuts = () => makesHole(method, zone) || demands.bar || chasesCrack(site, zone);
@@ -52,6 +57,7 @@ export const stepsBefore: StepReasons = {
     () => ({ rule: 'make-safe-first' }),
     ({ site }) => site.setting !== 'open' && { rule: 'engine-outside' },
     warned,
+    nothingCut,
   ],
   degrease: [
     ({ demands }) => demands.oil && { rule: 'oil-before-anything' },

@@ -3,7 +3,7 @@ import { isMadeNew } from '$lib/advice/made-new';
 import type { Reader } from '$lib/ui/preferences.svelte';
 import { advicePageWords as labels } from '$words/ui/advice';
 import { ownerTitles, partTitles } from '$words/ui/reader';
-import { partOrders, stopsEitherWay, type PartId } from './part-order';
+import { isKeptAway, partOrders, stopsEitherWay, type PartId } from './part-order';
 
 /** The test to do now takes the place of tool and setting: there is no method yet. */
 export const isTestFirst = ({ verdict, findOut }: ZoneAdvice): boolean =>
@@ -16,9 +16,18 @@ export const isFolded = (id: PartId, reader: Reader, advice: ZoneAdvice): boolea
   (id === 'cautions' && reader === 'own' && isTestFirst(advice)) ||
   (id === 'steps' && advice.method === null && advice.steps.length > 0);
 
-/** The heading of a part. */
-export function titleFor(id: PartId, reader: Reader, advice: ZoneAdvice): string {
+/**
+ * The heading of a part.
+ * @param kept whether people are kept away from it
+ */
+export function titleFor(
+  id: PartId,
+  reader: Reader,
+  advice: ZoneAdvice,
+  kept: boolean = false,
+): string {
   const settled = advice.outcomes.length === 1;
+  if (id === 'find-out' && isKeptAway(reader, kept)) return labels.theirTests;
   if (id === 'find-out' && advice.verdict !== 'find-out-first') return labels.checkToo;
   if (id === 'possible' && stopsEitherWay(advice)) return labels.possible.someStop;
   if (id === 'steps') {

@@ -106,13 +106,29 @@ const said: Readonly<Partial<Record<PartId, (advice: ZoneAdvice) => boolean>>> =
 export const stopsEitherWay = ({ verdict, holds }: ZoneAdvice): boolean =>
   verdict === 'stop' && !holds.some((hold) => hold.verdict === 'stop');
 
+/** An owner whom the page tells to keep off is told of no test and no step to do there. */
+export const isKeptAway = (reader: Reader, kept: boolean): boolean => kept && reader === 'own';
+
 /**
  * The parts of this advice in the order of the reader. The test that decides stands before what
  * only may hold the work, and last where it only stands beside it.
+ * @param kept whether people are kept away from it
  */
-export function partsFor(reader: Reader, advice: ZoneAdvice): readonly PartId[] {
-  const parts = partOrders[reader].order.filter((id) => said[id]?.(advice) ?? true);
+export function partsFor(
+  reader: Reader,
+  advice: ZoneAdvice,
+  kept: boolean = false,
+): readonly PartId[] {
+  const away = isKeptAway(reader, kept);
+  const parts = partOrders[reader].order
+    .filter((id) => said[id]?.(advice) ?? true)
+    .filter((id) => !away || id !== 'begin');
   const front = (id: PartId) => [id, ...parts.filter((each) => each !== id)];
+  // Why they keep away comes first; what others test there is a row.
+  if (away) {
+    const why = (['holds', 'possible'] as const).filter((id) => parts.includes(id));
+    return [...why, ...parts.filter((id) => !(why as PartId[]).includes(id))];
+  }
   if (stopsEitherWay(advice)) return front('possible');
   if (!parts.includes('find-out')) return parts;
   if (advice.verdict === 'find-out-first') return front('find-out');

@@ -25,12 +25,14 @@ export function takeFact(
   if (read.problem === 'empty') return { ok: true, value: undefined };
   const { unit } = figures[field.limit];
   const [low, high] = rangeOf(field.limit);
+  const limit = (value: number) =>
+    unit === 'MPa' ? say.pressure(value) : say.between(unit, value, value);
   const problem = read.ways
     ? numberMessages.twoWays(text)
     : read.problem === 'too-small'
-      ? numberMessages.tooSmall(say.between(unit, low, low))
+      ? numberMessages.tooSmall(limit(low))
       : read.problem === 'too-large'
-        ? numberMessages.tooLarge(say.between(unit, high, high))
+        ? numberMessages.tooLarge(limit(high))
         : read.problem === 'negative'
           ? numberMessages.negative
           : numberMessages.notNumber(text);

@@ -2,14 +2,21 @@ import { depthBands } from '$lib/answers/depth';
 import type { DepthBand, MakerProfile } from '$lib/answers/questions';
 import type { Margin } from '$lib/advice/zone-advice';
 import type { QuestionsWords, Say } from '$lib/words/types';
+import type { StepId } from '$shared/methods';
 import { methodNames } from './names';
+
+const cleaningNames: Readonly<Partial<Record<StepId, string>>> = {
+  degrease: 'degreasing',
+  'strip-growth': 'taking off growth',
+  'strip-coating': 'scraping off the coating',
+};
 
 /** A change of one answer in "tick all that apply" is named by its choice, taken away with this before it. */
 const without = 'no ';
 
 /** What would change the advice: the smallest change of one answer, and what it would come to. */
 export function marginSentence(margin: Margin, say: Say, questions: QuestionsWords): string {
-  return `${conditionOf(margin, say, questions)}, ${endingOf(margin)}.`;
+  return `${conditionOf(margin, say, questions)}, ${endingOf(margin)}${firstOf(margin)}.`;
 }
 
 /** The same for what a data sheet would change: it needs the words of that question alone. */
@@ -42,6 +49,10 @@ function depthCondition({ from, to, ...margin }: Margin, at: number, say: Say): 
   const deeper = margin.deeper ?? place(to) >= place(from);
   return `If it were ${deeper ? 'more' : 'less'} than ${say.edge(at)} deep`;
 }
+
+/** What lies on it comes off before the method. */
+const firstOf = ({ first }: Margin): string =>
+  first ? `, after ${cleaningNames[first] ?? ''}` : '';
 
 function endingOf({ verdict, method }: Margin): string {
   const named = method && methodNames[method];

@@ -32,9 +32,7 @@ export const ownersTest: Readonly<Partial<Record<TestId, readonly string[]>>> = 
 };
 
 /** Where people are kept away, an owner does none of them. */
-export const leftToThem: readonly string[] = [
-  'Do not go there for it. Whoever you call does this test, from where it is safe.',
-];
+export const leftToThem = 'Do not go there. Whoever you call does these, from where it is safe.';
 
 /** The tests that settle an answer, in English. */
 export const testWords = (say: Say): Readonly<Record<TestId, TestWords>> => ({

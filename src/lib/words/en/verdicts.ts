@@ -120,6 +120,7 @@ export const verdictWords: VerdictWords = {
     'break-out': 'Breaking out: it throws stones, and hits what you cannot see.',
     blasting: 'Shotblasting and abrasive blasting: the dust ruins lungs.',
     'old-coating':
-      'Sanding, scraping or grinding an old coating before a laboratory has tested it.',
+      'Sanding, scraping, sweeping or grinding an old coating before a laboratory has tested it.',
+    cleaners: 'Acid, or two cleaners mixed: acid eats concrete, and the gas can kill.',
   },
 };

@@ -15,6 +15,9 @@ type BodyHazard = Extract<
   | 'lifting'
 >;
 
+const loud = (say: Say): string =>
+  `Loud tools kill hearing bit by bit. It does not hurt while it happens, and what is lost does not come back. A day at ${say.figure('noise.niosh-criterion')} is as much as is advised`;
+
 /** Hazards that the tools bring wherever they are used. Controls stand in order: the best first. */
 export const bodyHazards = (say: Say): Readonly<Record<BodyHazard, HazardWords>> => ({
   silica: {
@@ -31,7 +34,8 @@ export const bodyHazards = (say: Say): Readonly<Record<BodyHazard, HazardWords>>
   },
   noise: {
     name: 'Noise',
-    harm: `Loud tools kill hearing bit by bit. It does not hurt while it happens, and what is lost does not come back. A day at ${say.figure('noise.niosh-criterion')} is as much as is advised, and a hammer can make ${say.figure('noise.jackhammer')}.`,
+    harm: `${loud(say)}, and a hammer can make ${say.figure('noise.jackhammer')}.`,
+    harmNoHammer: `${loud(say)}.`,
     controls: [
       'Choose a quieter method or machine.',
       'Set compressors and engines far off, or behind a screen.',

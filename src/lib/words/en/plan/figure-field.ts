@@ -2,6 +2,7 @@ import { showNumber } from '$lib/answers/parse-number';
 import type { UnitSystem } from '$lib/answers/units';
 import { figures, rangeOf, type FigureId, type OwnFigures } from '$shared/figures';
 import type { Say } from '$lib/words/types';
+import { shownOf } from '$lib/words/units';
 import { shownAs, spanWords } from './amounts';
 
 /** How a reader types a figure: the unit behind the field, and how many of it one engine unit is. */
@@ -26,6 +27,7 @@ export function figureField(id: FigureId, units: UnitSystem): FigureField {
   if (unit === 'ratio') return most > 1 ? { label: 'times', factor: 1 } : percent;
   if (unit === 'mm')
     return units === 'us' ? { label: 'in', factor: 1 / mmPerInch } : { label: 'mm', factor: 1 };
+  if (unit === 'MPa') return shownOf(id)[units];
   return spelled[unit] ?? shownAs(unit, most, units);
 }
 

@@ -29,6 +29,8 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     const warnings = namedAll(reason, 'warnings', warningNames);
     return `Deal first with what you found here: ${say.list(warnings)}.`;
   },
+  'nothing-cut': () =>
+    'The work cuts and breaks nothing here, so no cables or pipes have to be marked for it.',
   'engine-outside': () =>
     'Walls or a roof hold exhaust gas, so no engine may run in here, not even with open doors. Use electric tools, or leave the engine well outside.',
   'oil-before-anything': () =>

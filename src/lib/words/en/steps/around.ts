@@ -20,6 +20,7 @@ type AroundStep = Extract<
 
 /** How a step is done in one of its cases; which case it is, the advice says. */
 export const aroundByCase = {
+  nothingCut: 'Ask about load and old coatings.',
   rustyCrack: 'Open it to the bar, or fetch an engineer.',
   chase: 'Take a light hammer with a narrow chisel, with water or a hood on it.',
   rout: 'Follow it with a crack router, or a grinder and a crack blade, with extraction on it.',
@@ -34,8 +35,8 @@ export const aroundSteps = (say: Say): Readonly<Record<AroundStep, StepWords>> =
   'make-safe': {
     name: 'Make safe',
     how: [
-      'Fence the place off, and put up signs where people pass.',
       'Call for the marking of cables and pipes days ahead. Have what must be dead switched off and checked. Ask about tendons, load and old coatings.',
+      'Fence the place off, and put up signs where people pass.',
       'Cover drains, glass and doors. Stand engines outside, away from openings.',
       'Lay out the gear for lungs, ears, eyes and hands, and see that it fits.',
       'Done when nobody can walk in by mistake and nothing hidden is left to chance.',

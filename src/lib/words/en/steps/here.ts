@@ -24,6 +24,10 @@ const chase: Omit<Case, 'rule'> = { lines: [aroundByCase.chase] };
 const rout: Omit<Case, 'rule'> = { lines: [aroundByCase.rout] };
 
 const casesOf: Readonly<Partial<Record<StepId, Cases>>> = {
+  'make-safe': {
+    instead: 1,
+    cases: [{ rule: 'nothing-cut', lines: [aroundByCase.nothingCut] }],
+  },
   'sound-and-mark': {
     instead: 1,
     cases: [

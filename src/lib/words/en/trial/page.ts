@@ -172,6 +172,6 @@ export const airWords = {
   how: 'The formulas',
   formulas: [
     'Air at the speed of sound in the narrowest place: m = 0.685 A p / √(R T), p above nothing (any handbook of fluid mechanics). So it goes by the bore squared.',
-    'With no more air: p plus the pressure of the air (0.1 MPa, 15 psi) falls by (d / d worn)². Grit takes some room: tables for blasting have about a fifth less air.',
+    'With no more air: p plus the pressure of the air (1 bar, 15 psi) falls by (d / d worn)². Grit takes some room: tables for blasting have about a fifth less air.',
   ],
 } as const;

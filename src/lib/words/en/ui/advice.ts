@@ -30,6 +30,9 @@ export const advicePageWords = {
     `It may come to a stop. Take off no more than a test needs. If it stops, call ${who}.`,
   callsNow: (who: string) =>
     `It may come to a stop. Take off no more than a test needs, and call ${who} now.`,
+  /** Where a coating may be old; `who` may have to come after that, or nobody. */
+  sampleFirst: (who: string) =>
+    `First a testing laboratory tests the coating: make no dust until then.${who ? ` If the work then stops, call ${who}.` : ''}`,
   callNobody: 'Call no contractor yet: the test comes first.',
   calls: (who: string) => `Call ${who}.`,
   asks: (who: string) => `It is found out by ${who}.`,
@@ -44,6 +47,8 @@ export const advicePageWords = {
   call: 'Call',
   ask: 'Who finds out',
   checkToo: 'Check this as well',
+  /** Of what an owner keeps away from. */
+  theirTests: 'What they test there',
   enter: 'Enter the result',
   otherTests: (count: number) =>
     count === 1 ? 'One more test may follow' : `${count} more tests may follow`,

@@ -37,12 +37,18 @@ export const mayWords: Readonly<Record<MayId, string>> = {
   'keep-from-under': 'Keep people off it and from under it.',
   measure: 'Measure it and take photos, with a rule beside it.',
   tap: 'Tap it with a small hammer, goggles on, and mark what sounds dull.',
-  clear: 'Clear the place, and show where cables run.',
-  growth: 'Scrape thick moss off while it is damp.',
+  clear: 'Carry away what stands on it, and show where cables run.',
+  growth: 'Scrape thick moss off while it is damp. It comes back where it stays damp and shady.',
   degrease: 'Scrub the oil with detergent, and catch the rinse.',
   wash: 'Wash it with a small machine and a fan nozzle, its engine in the open.',
   'grind-spot': 'Grind a spot, with hood, vacuum, goggles under a face shield, and a fitted mask.',
   'lead-water-away': 'Mend gutters and lead water away from it.',
   'keep-damp': 'Keep the fresh repair damp for the crew.',
-  seal: 'Seal it once it is clean and dry.',
+  seal: 'Seal it once it is clean and dry. Sealed, it may be slippery when wet.',
 };
+
+/** Where nothing is an owner's to do. */
+export const nothingUntil = (who: string): string => `Nothing here until ${who} has looked.`;
+
+/** The advised method, among what an owner leaves to others. */
+export const methodLeft = (name: string): string => `${name}: it takes a trained crew.`;

@@ -26,7 +26,7 @@ export const readerPageWords = {
 export const partTitles = {
   owner: 'For the owner',
   may: 'What an owner may do here',
-  limits: 'What an owner leaves to others',
+  limits: 'What an owner does not do here',
   holds: 'What stands before the work',
   'find-out': 'Find out first',
   begin: 'Do now',
@@ -47,7 +47,7 @@ export const partTitles = {
 } as const;
 export const ownerTitles: Readonly<Partial<Record<keyof typeof partTitles, string>>> = {
   may: 'What you may do yourself',
-  limits: 'What you leave to others here',
+  limits: 'What not to do yourself here',
   steps: 'What a careful crew does',
   reasons: 'Why it is done this way',
   cautions: 'What can hurt here',
@@ -71,6 +71,25 @@ export const resultWords = {
   none: 'None of them',
   'find-out-first': 'find out first',
   stop: 'stop',
+  /** What a result puts before the work, by whom. */
+  brings: {
+    stop: {
+      engineer: 'Stop: call a licensed structural engineer',
+      laboratory: 'Stop: call a testing laboratory',
+      locator: 'Stop: have cables and pipes marked',
+      'concrete-contractor': 'Stop: call a concrete contractor',
+      crew: 'Stop',
+    },
+    'find-out-first': {
+      engineer: 'First: a licensed structural engineer',
+      laboratory: 'First: a testing laboratory',
+      locator: 'First: have cables and pipes marked',
+      'concrete-contractor': 'First: a concrete contractor',
+      crew: 'Find out first',
+    },
+  },
+  /** What follows that. */
+  then: (methods: string) => `Then ${methods}`,
   afterwards: (first: string, then: string) => `${first}; afterwards ${lowered(then)}`,
 } as const;
 
