@@ -14,14 +14,14 @@ const atFirst =
 /** What is shown beside a figure and never reckoned with. */
 const shownOnly = new Set(['note', 'source', 'seen', 'partBasis']);
 /** Who asks a figure on what basis it stands while reckoning; every other page asks `figure-notes.ts`. */
-const askBasis = [
-  'ladders.json',
-  'settings.json',
-  '../src/lib/readiness/checks.ts',
-  '../src/lib/words/en/plan/assumptions.ts',
-];
+const askBasis = ['ladders.json', 'settings.json', '../src/lib/readiness/checks.ts'];
+/** What the plan takes for granted on a basis that it tells. */
+const alsoAsked = ['crew.usable'];
 const basisAsked = () =>
-  askBasis.map((file) => readFileSync(new URL(file, import.meta.url), 'utf8')).join('\n');
+  [
+    ...askBasis.map((file) => readFileSync(new URL(file, import.meta.url), 'utf8')),
+    ...alsoAsked,
+  ].join('\n');
 /** Whether this is the build for browsers. @param {{ name: string, mode: string }} environment */
 const forPages = ({ name, mode }) => name === 'client' && mode === 'build';
 /** What may name a figure. */
