@@ -1,5 +1,4 @@
-import { cleanup, render, screen, within } from '@testing-library/svelte';
-import { tick } from 'svelte';
+import { cleanup, render, screen, within, waitFor } from '@testing-library/svelte';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import AdvicePage from '$lib/ui/advice/AdvicePage.svelte';
 import JobPage from '$lib/ui/job/JobPage.svelte';
@@ -115,8 +114,7 @@ describe('the plan', () => {
       fold.open = true;
       fold.dispatchEvent(new Event('toggle'));
     }
-    await tick();
-    expect(container.querySelectorAll('.own').length).toBeGreaterThan(5);
+    await waitFor(() => expect(container.querySelectorAll('.own').length).toBeGreaterThan(5));
     expect(text().match(/Square patches laid on/g)).toHaveLength(1);
   });
   it('says beside the repair material that the overlay is not in it', () => {

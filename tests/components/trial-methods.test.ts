@@ -97,7 +97,7 @@ describe('every method tried on a square metre', () => {
     const air = box(/air from the compressor/i);
     await user.clear(air);
     await user.type(air, '6');
-    // By hand: 0.62 + 0.1013 = 0.7213 takes 8.21 m3/min at 11.1 mm; 6 leave 0.43.
-    expect(screen.getByText(/0\.43\sMPa is left of 0\.62\sMPa/)).toBeInTheDocument();
+    // By hand: 0.62 + 0.1013 = 0.7213 MPa takes 8.21 m3/min at 11.1 mm; 6 leave 0.43, in bar ten times that.
+    expect(screen.getByText(/4\.3\sbar is left of 6\.2\sbar/)).toBeInTheDocument();
   });
 });

@@ -143,7 +143,9 @@ export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly 
   if (warned('tendons-possible') && mayMeetTendon(site, zone, work)) stop('tendons');
   if (warned('fire-or-chemical')) stop('fire-or-chemical');
   const moves = isRigid(zone, work) ? stop : find;
-  if (warned('settled-or-rocking')) moves('settled-or-rocking');
+  // Decided here: what carries by what it is has let go somewhere once it sinks, whatever is done to its face.
+  const byItself = carries({ ...site, warnings: [] });
+  if (warned('settled-or-rocking')) (byItself ? stop : moves)('settled-or-rocking');
   if (zone.cracks === 'moving') moves('moving-crack');
   if (zone.barLoss === 'one-bar' || zone.barLoss === 'neighbours')
     if (freesBar(zone)) stop('section-loss');

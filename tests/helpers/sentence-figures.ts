@@ -76,6 +76,7 @@ export const textsSay: Readonly<Record<string, readonly string[]>> = {
   'steps.cover.how.2': ['open.limit'],
   'hazards.silica.harm': ['silica.limit'],
   'hazards.noise.harm': ['noise.niosh-criterion', 'noise.jackhammer'],
+  'hazards.noise.harmNoHammer': ['noise.niosh-criterion'],
   'hazards.water-injection.harm': ['hazard.water-injection'],
   'hazards.carbon-monoxide.controls.1': ['co.distance'],
   'hazards.carbon-monoxide.controls.2': ['hazard.co-mean'],

@@ -108,7 +108,7 @@ it('a site and a zone with nothing wrong are washed, and nothing else', () => {
     'wet-or-dry',
     'last-clean',
   ]);
-  expect(steps[0]?.why.map(({ rule }) => rule)).toEqual(['make-safe-first']);
+  expect(steps[0]?.why.map(({ rule }) => rule)).toEqual(['make-safe-first', 'nothing-cut']);
   expect(cautions).toContain('weather');
   for (const absent of [
     'falls',

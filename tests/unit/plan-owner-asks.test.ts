@@ -86,6 +86,7 @@ describe('what the price goes up and down with', () => {
       drawn: { site, zones: zones.map((answers, at) => ({ id: `z${at}`, answers })) },
       schedule: { tally: tally(4), days: [{}], count: [2, 5], crew: 3 },
       tasks: [],
+      held: [],
       totals: quantitiesWith({}),
       ...more,
     }) as never;

@@ -51,6 +51,7 @@ describe('the duties of dust', () => {
       ),
     );
     expect(rules).toEqual({
+      eyes: 'osha-1910-i',
       silica: 'silica.limit silica.action-level silica.airflow osha-1926.1153',
       noise:
         'noise.osha-criterion noise.niosh-criterion noise.eu-upper noise.eu-limit osha-1910.95 osha-1926.52 niosh-98-126 eu-2003-10',

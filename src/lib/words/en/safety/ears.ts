@@ -48,5 +48,7 @@ const awayOf = (say: Say, metres: number): string => {
 };
 
 /** Who wears protectors, and how far others stay who do not. */
-export const keepOffLine = (say: Say, { tool, metres }: KeepOff): string =>
-  `Everybody at work wears ear protectors; others stay ${metres === null ? 'outside' : `${awayOf(say, metres)} away`} while the ${toolWords[tool].name} runs.`;
+export function keepOffLine(say: Say, { tool, metres }: KeepOff): string {
+  const where = metres === null ? 'outside' : `${awayOf(say, metres)} away`;
+  return `Everybody at work wears ear protectors; others stay ${where} while the ${toolWords[tool].name} runs.`;
+}
