@@ -132,6 +132,15 @@ describe('when a patch is no patch any more', () => {
     expect(hold(zone)).toBe(expected);
   });
 
+  // Common practice, no source: what carries is replaced as an engineer says, and by no one alone.
+  it.each(['suspended-slab', 'suspended-steps', 'wall', 'soffit'] as const)(
+    'is an engineer’s where it carries: %s',
+    (element) => {
+      expect(hold({ depth: 'through' }, { element })).toBe('stop, engineer: through');
+      expect(hold(hollow(half), { element })).toMatch(/^stop, engineer: full-depth/);
+    },
+  );
+
   // A slab on which nobody measured the thickness is taken for a usual one of `depth.unknown-slab`.
   const measure = 'find-out-first, crew: thickness-decides depth.full-limit';
   const usualHalf = valueOf('depth.unknown-slab') * valueOf('depth.full-limit');

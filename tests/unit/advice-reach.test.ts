@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import {
   bearsLoad,
-  carriesLoad,
   isBeyondSurface,
   isDeep,
   reachOf,
   verdictOf,
   warnsBeyondSurface,
 } from '$lib/advice/holds';
+import { carriesLoad } from '$lib/advice/place';
 import type { Hold } from '$lib/advice/types';
 import { choicesOf } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';

@@ -4,6 +4,7 @@ import { valueOf } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
 import { isFilm, isFirmHollow, isStiff, showsBar } from './demands';
 import { makesHole } from './hole';
+import { carriesLoad, hasAirBelow } from './place';
 import { moistureOf } from './sheet';
 import { chasesCrack, routesCrack } from './steps/cracks';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
@@ -43,25 +44,9 @@ export const verdictOf = (holds: readonly Hold[]): Verdict =>
       ? 'find-out-first'
       : 'prepare';
 
-const carries = {
-  slab: false,
-  steps: false,
-  'suspended-steps': true,
-  'suspended-slab': true,
-  wall: true,
-  soffit: true,
-} as const;
-
-/** Whether concrete overhead, or with air or a room below it, or holding something up. */
-export const carriesLoad = (element: SettledSite['element']): boolean => carries[element];
-
-/** What somebody could stand under. */
-export const hasAirBelow = (element: SettledSite['element']): boolean =>
-  element === 'soffit' || element === 'suspended-slab' || element === 'suspended-steps';
-
 /** Whether it carries by what it is, or something was seen standing on it. */
 export const bearsLoad = ({ element, warnings }: SettledSite): boolean =>
-  carries[element] || warnings.includes('holds-something-up');
+  carriesLoad(element) || warnings.includes('holds-something-up');
 
 /** Whether what is loose goes where tendons may lie. A band that reaches past the limit counts as past it. */
 export const isDeep = (zone: Pick<SettledZone, 'looseness' | 'depth' | 'depthMm'>): boolean =>
@@ -149,7 +134,7 @@ export function holdsOf(
     holds.push({
       rule: 'settled-or-rocking',
       // What carries has let go somewhere, whatever is done to its face.
-      verdict: carries[site.element] ? 'stop' : stiff,
+      verdict: carriesLoad(site.element) ? 'stop' : stiff,
       who: 'engineer',
     });
   if (bearsLoad(site) && reach.removes)
@@ -183,7 +168,7 @@ export function holdsOf(
     holds.push({
       rule: 'stopped-on-patch',
       verdict: 'find-out-first',
-      who: carries[site.element] ? 'engineer' : 'crew',
+      who: carriesLoad(site.element) ? 'engineer' : 'crew',
       facts: { why: zone.stopped },
     });
   holds.push(...surfaceHolds(site, zone));

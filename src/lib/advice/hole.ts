@@ -2,7 +2,7 @@ import { rangeOfBand } from '$lib/answers/depth';
 import type { DepthBand, Looseness } from '$lib/answers/questions';
 import { rangeOf, valueOf } from '$shared/figures';
 import { methodIds, type MethodId } from '$shared/methods';
-import { isFloor } from './place';
+import { carriesLoad, isFloor } from './place';
 import { showsBar, type Demands } from './demands';
 import { judgeRemoval } from './methods/judge';
 import type { Hold, SettledSite, SettledZone } from './types';
@@ -76,8 +76,9 @@ export function fullDepthHold(
   site: Pick<SettledSite, 'element' | 'thickness'>,
   zone: Damage & Bars,
 ): Hold | null {
-  if (zone.depth === 'through')
-    return { rule: 'through', verdict: 'stop', who: 'concrete-contractor' };
+  // What carries is replaced as an engineer says.
+  const who = carriesLoad(site.element) ? 'engineer' : 'concrete-contractor';
+  if (zone.depth === 'through') return { rule: 'through', verdict: 'stop', who };
   const figures = ['depth.full-limit'] as const;
   const { thickness } = site;
   if (thickness === 'unknown') {
@@ -95,7 +96,7 @@ export function fullDepthHold(
     return {
       rule: 'full-depth',
       verdict: 'stop',
-      who: 'concrete-contractor',
+      who,
       facts: { ...facts, hole: least, looseness: zone.looseness },
       figures: [...figures, 'patch.into-sound'],
     };

@@ -1,5 +1,5 @@
 import { warnedOf, type SiteAnswers } from '$lib/answers/answers';
-import { carriesLoad } from './holds';
+import { carriesLoad } from './place';
 import type { RuleId } from './rules';
 import type { Hold } from './types';
 import type { ZoneAdvice } from './zone-advice';
@@ -23,7 +23,10 @@ const goesWithIt: readonly RuleId[] = [
  */
 export const isMadeNew = (holds: readonly Hold[]): boolean => {
   const stops = holds.filter(({ verdict }) => verdict === 'stop');
-  return stops.length > 0 && stops.every(({ rule }) => throughDepth.includes(rule));
+  return (
+    stops.length > 0 &&
+    stops.every(({ rule, who }) => throughDepth.includes(rule) && who !== 'engineer')
+  );
 };
 
 /**

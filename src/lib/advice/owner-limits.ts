@@ -2,7 +2,7 @@ import { warnedOf, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answe
 import type { Contaminant, Element } from '$lib/answers/questions';
 import type { HazardId, StepId } from '$shared/methods';
 import { hasCoating } from './demands';
-import { carriesLoad } from './holds';
+import { carriesLoad } from './place';
 import { isMadeNew } from './made-new';
 import type { ZoneAdvice } from './zone-advice';
 

@@ -79,7 +79,10 @@ function conditionOf(zone: Zone, plan: Plan): ConditionId {
   const held = plan.held.find(({ id }) => id === zone.id);
   if (!held || held.verdict !== 'stop') return 'not-known';
   const forEngineer = (holds: readonly Hold[]) =>
-    holds.some(({ rule, verdict }) => verdict === 'stop' && !throughDepth.includes(rule));
+    holds.some(
+      ({ rule, verdict, who }) =>
+        verdict === 'stop' && (who === 'engineer' || !throughDepth.includes(rule)),
+    );
   if (forEngineer(held.holds)) return 'engineer';
   const gone = held.holds.some(({ rule }) => throughDepth.includes(rule));
   return !gone && forEngineer(held.possibleHolds) ? 'engineer' : 'replace';
