@@ -12,7 +12,7 @@ const closing = async (page: Page): Promise<boolean> => {
   await expect.poll(() => page.isClosed()).toBe(true);
   return asked;
 };
-const live = (page: Page) => expect(page.getByText(/methods? may be the gentlest/)).toBeVisible();
+const live = (page: Page) => expect(page.getByText(/methods? may be gentlest/)).toBeVisible();
 const noStorage = (page: Page) =>
   page.addInitScript(() => {
     IDBFactory.prototype.open = () => {

@@ -154,7 +154,7 @@ test('a new version is offered between answers, taken when the reader says so, a
   await page.goto(`${site}/assess/element/`);
   await kept(page);
   const [first] = await caches(page);
-  await expect(page.getByText(/methods? may be the gentlest/)).toBeVisible();
+  await expect(page.getByText(/methods? may be gentlest/)).toBeVisible();
   await page.locator('input[value="steps"]').check();
   publish('second-version');
   await page.evaluate(async () => (await navigator.serviceWorker.ready).update());

@@ -58,9 +58,7 @@ export const questionPageWords = {
 /** What is counted while the answers come in: methods that may come out as the gentlest sufficient one. */
 const gentlest = (count: number): string => {
   if (count === 0) return 'No method: the work stops first';
-  return count === 1
-    ? 'One method may be the gentlest that does it'
-    : `${count} methods may be the gentlest that does it`;
+  return count === 1 ? 'One method may be gentlest' : `${count} methods may be gentlest`;
 };
 
 /** What stands beside a question. */
