@@ -133,11 +133,13 @@ export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly 
   const warned = (what: string) => site.warnings.includes(what);
   const { method, moisture } = work;
 
-  // Decided here: chasing the loose edges of a crack is no removal in this sense.
+  const hangs = ['suspended-slab', 'suspended-steps', 'soffit'].includes(site.element);
+  // Decided here: chasing the loose edges of a crack is no removal in this sense; where it hangs an
+  // engineer is asked all the same, for over its supports it carries by the steel near its top.
   if (carries(site) && method === 'break-out') stop('structure');
+  else if (hangs && chasesCrack(site, zone)) find('structure');
   // Decided here: over somebody's head a hollow counts as thin only where somebody has measured it; it
   // may have let go at the bars, and an engineer looks first.
-  const hangs = ['suspended-slab', 'suspended-steps', 'soffit'].includes(site.element);
   if (hangs && method !== 'break-out' && zone.looseness === 'hollow')
     if (zone.depthMm === undefined) find('hollow-unmeasured');
   if (warned('tendons-possible') && mayMeetTendon(site, zone, work)) stop('tendons');

@@ -67,6 +67,14 @@ describe('what stops the work, and what is found out first', () => {
       { element: 'suspended-steps' },
       [structure('suspended-steps')],
     ],
+    [
+      'a balcony whose crack is chased: an engineer is asked, though little comes off',
+      { cracks: 'crumbling' },
+      { element: 'suspended-slab' },
+      [structure('suspended-slab').replace('stop', 'find-out-first')],
+    ],
+    ['a slab on the ground whose crack is chased', { cracks: 'crumbling' }, {}, []],
+    ['a wall whose crack is chased', { cracks: 'crumbling' }, { element: 'wall' }, []],
     ['scale of a few millimetres on a wall is no removal', scale, { element: 'wall' }, []],
     ['a slab on the ground carries nothing', spall, {}, []],
     [

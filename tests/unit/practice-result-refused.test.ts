@@ -47,7 +47,7 @@ describe('what stands behind # in an address', () => {
     expect(problem(`##${code}`)).toMatchObject({ expected: { id: 'result-code' } });
     expect(problem(`done9${code.slice(5)}`)).toMatchObject({
       path: '',
-      expected: { id: 'result-version', known: ['1'] },
+      expected: { id: 'result-version', known: ['1', '2'] },
       found: { text: '9' },
     });
     const whole = { path: '', expected: { id: 'whole-result' }, found: { id: 'broken' } };

@@ -148,7 +148,7 @@ describe('results that learners gave back', () => {
     expect(await store.bring(mira)).toEqual({ ok: true, what: 'here' });
     await store.put([{ ...mira, name: '' }]);
     expect(await results(store)).toEqual([{ ...mira, name: '' }]);
-    expect(await store.raw(runOf(mira))).toContain('done1.');
+    expect(await store.raw(runOf(mira))).toContain('done2.');
     await store.remove([runOf(mira)]);
     expect(await results(store)).toEqual([]);
   });

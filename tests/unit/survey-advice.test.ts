@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { adviseZone } from '$lib/advice/advise';
 import type { ZoneAnswers } from '$lib/answers/answers';
 import type { Job } from '$lib/answers/job';
-import { choicesOf } from '$lib/answers/questions';
+import { choicesOf, type Element, type Looseness } from '$lib/answers/questions';
 import { planJob } from '$lib/plan/plan';
 import { drawnJob } from '$lib/survey/drawn';
 import { surveyOf } from '$lib/survey/survey';
@@ -143,6 +143,31 @@ describe('the damage that is drawn, where it is worse than what was answered', (
     expect(of(undefined, spot())).toBeUndefined();
     expect(of(['3-to-6', '20-to-50'], spot(40))).toEqual(['20-to-50']);
     expect(of(['3-to-6'], spot(40))).toBe(40);
+  });
+
+  // What sounds dull is drawn as a spot: over somebody's head it is nobody's guess how deep it goes.
+  it('leaves open whether what carries is hollow where a spot is drawn, and how deep where none measured it', () => {
+    const on = (element: Element, looseness: Looseness, ...marks: unknown[]) => {
+      const job = readDrawn({ ...goodDrawing, marks });
+      const zones = job.zones.map((zone) =>
+        zone.id === 'b'
+          ? { ...zone, answers: { ...zone.answers, looseness: [looseness] as const } }
+          : zone,
+      );
+      const open = { ...job, site: { ...job.site, element: [element] as const }, zones };
+      return drawnJob(open, surveyOf(open)).zones.find(({ id }) => id === 'b')?.answers;
+    };
+    expect(on('suspended-slab', 'tight', spot(60))).toMatchObject({
+      looseness: ['tight', 'hollow'],
+      depth: 60,
+    });
+    const unmeasured = on('soffit', 'flaking', spot());
+    expect(unmeasured?.looseness).toEqual(['flaking', 'hollow']);
+    expect(unmeasured).not.toHaveProperty('depth');
+    expect(on('wall', 'rotten', spot(60))?.looseness).toEqual(['rotten']);
+    expect(on('suspended-slab', 'tight')?.looseness).toEqual(['tight']);
+    // On the ground it stays what it was answered.
+    expect(on('slab', 'tight', spot(60))?.looseness).toEqual(['tight']);
   });
 
   it('counts the worst crack; one of unknown kind may be any', () => {

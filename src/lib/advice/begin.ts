@@ -3,19 +3,30 @@ import { methodRules } from './methods';
 import { workOrder } from './steps/work';
 import type { Demands } from './demands';
 import type { Survey } from './survey';
+import type { Hold } from './types';
 import type { Beginning } from './zone-advice';
 
 /** Steps from here on no longer get the surface clean for the work, but are the work. */
 const firstOfTheWork: StepId = 'sound-and-mark';
 
 /** What may be done before somebody has looked: it throws no dust, takes nothing off, hides nothing. */
-export const harmless: ReadonlySet<StepId> = new Set<StepId>([
+const harmless: ReadonlySet<StepId> = new Set<StepId>([
   'make-safe',
   'degrease',
   'strip-growth',
   'sound-and-mark',
   'tap-crack',
 ]);
+
+/** Cleaning that scrapes or scrubs what lies on it: an old coating may hold lead or asbestos. */
+const scrubs: ReadonlySet<StepId> = new Set<StepId>(['degrease', 'strip-growth']);
+
+/**
+ * Whether a step may go ahead while these stand before the work. Source: common practice, no
+ * published source.
+ */
+export const goesAhead = (step: StepId, holds: readonly Pick<Hold, 'rule'>[]): boolean =>
+  harmless.has(step) && !(scrubs.has(step) && holds.some(({ rule }) => rule === 'old-coating'));
 
 /**
  * How to begin while answers are open, so that nothing done is wrong whichever way they come out.
@@ -27,7 +38,8 @@ export const harmless: ReadonlySet<StepId> = new Set<StepId>([
  * @param methods those that remain possible, gentlest first
  */
 export function beginningOf(survey: Survey, methods: readonly MethodId[]): Beginning {
-  const mayWait = survey.holds.length + survey.possibleHolds.length > 0;
+  const before = [...survey.holds, ...survey.possibleHolds];
+  const mayWait = before.length > 0;
   const common: StepId[] = [];
   let parts: StepId | undefined;
   for (const step of workOrder) {
@@ -38,7 +50,8 @@ export function beginningOf(survey: Survey, methods: readonly MethodId[]): Begin
     }
   }
   const end = mayWait ? common.findIndex((step) => !harmless.has(step)) : -1;
-  const now = end < 0 ? common : common.slice(0, end);
+  const first = end < 0 ? common : common.slice(0, end);
+  const now = mayWait ? first.filter((step) => goesAhead(step, before)) : first;
   const tried = methods[0];
   const why = mayWait
     ? 'may-wait'

@@ -1,10 +1,10 @@
+import { carriesLoad, hasAirBelow } from '$lib/answers/elements';
 import { rangeOfBand } from '$lib/answers/depth';
 import type { Warning } from '$lib/answers/questions';
 import { valueOf } from '$shared/figures';
 import type { MethodId } from '$shared/methods';
 import { isFilm, isFirmHollow, isStiff, showsBar } from './demands';
 import { makesHole } from './hole';
-import { carriesLoad, hasAirBelow } from './place';
 import { moistureOf } from './sheet';
 import { chasesCrack, routesCrack } from './steps/cracks';
 import type { Hold, SettledSite, SettledZone, Verdict } from './types';
@@ -13,6 +13,8 @@ import type { Hold, SettledSite, SettledZone, Verdict } from './types';
 export interface Reach {
   /** Takes structural concrete away: breaking out, freeing bars. A few millimetres do not. */
   readonly removes: boolean;
+  /** Takes the loose edges of a crack off with a hammer. */
+  readonly chases: boolean;
   /** Breaks, saws or drills. */
   readonly cuts: boolean;
   /** Goes deeper than the figure `tendon.depth`, or saws or drills. */
@@ -60,13 +62,10 @@ export function reachOf(
   spent = false,
 ): Reach {
   const removes = method === 'break-out' || method === 'water-jet' || showsBar(zone);
+  const chases = chasesCrack(site, zone);
   const cuts =
-    removes ||
-    makesHole(method, zone) ||
-    isFirmHollow(zone) ||
-    chasesCrack(site, zone) ||
-    routesCrack(site, zone);
-  return { removes, cuts, deep: cuts || isDeep(zone), spent };
+    removes || makesHole(method, zone) || isFirmHollow(zone) || chases || routesCrack(site, zone);
+  return { removes, chases, cuts, deep: cuts || isDeep(zone), spent };
 }
 
 /**
@@ -137,10 +136,12 @@ export function holdsOf(
       verdict: carriesLoad(site.element) ? 'stop' : stiff,
       who: 'engineer',
     });
-  if (bearsLoad(site) && reach.removes)
+  const removes = bearsLoad(site) && reach.removes;
+  // Over its supports what hangs carries by the steel near its top; from below, edges fall.
+  if (removes || (hasAirBelow(site.element) && reach.chases))
     holds.push({
       rule: 'structure-before-removal',
-      verdict: 'stop',
+      verdict: removes ? 'stop' : 'find-out-first',
       who: 'engineer',
       facts: { element: site.element, told: warned('holds-something-up') ? 'yes' : 'no' },
     });

@@ -1,8 +1,9 @@
+import { carriesLoad } from '$lib/answers/elements';
 import { rangeOfBand } from '$lib/answers/depth';
 import type { DepthBand, Looseness } from '$lib/answers/questions';
 import { rangeOf, valueOf } from '$shared/figures';
 import { methodIds, type MethodId } from '$shared/methods';
-import { carriesLoad, isFloor } from './place';
+import { isFloor } from './place';
 import { showsBar, type Demands } from './demands';
 import { judgeRemoval } from './methods/judge';
 import type { Hold, SettledSite, SettledZone } from './types';

@@ -1,5 +1,5 @@
+import { carriesLoad, hasAirBelow } from '$lib/answers/elements';
 import type { SiteAnswers } from '$lib/answers/answers';
-import { carriesLoad, hasAirBelow } from './place';
 import type { RuleId } from './rules';
 import type { Hold, TestId } from './types';
 import type { ZoneAdvice } from './zone-advice';

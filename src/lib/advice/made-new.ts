@@ -1,5 +1,5 @@
+import { carriesLoad } from '$lib/answers/elements';
 import { warnedOf, type SiteAnswers } from '$lib/answers/answers';
-import { carriesLoad } from './place';
 import type { RuleId } from './rules';
 import type { Hold } from './types';
 import type { ZoneAdvice } from './zone-advice';

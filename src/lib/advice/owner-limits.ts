@@ -1,8 +1,8 @@
+import { carriesLoad } from '$lib/answers/elements';
 import { warnedOf, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import type { Contaminant, Element } from '$lib/answers/questions';
 import type { HazardId, StepId } from '$shared/methods';
 import { hasCoating } from './demands';
-import { carriesLoad } from './place';
 import { isMadeNew } from './made-new';
 import type { ZoneAdvice } from './zone-advice';
 

@@ -19,22 +19,6 @@ const floors = {
 /** Whether walk-behind machines can stand and turn on this part of a building. */
 export const isFloor = (element: SettledSite['element']): boolean => floors[element];
 
-const carries = {
-  slab: false,
-  steps: false,
-  'suspended-steps': true,
-  'suspended-slab': true,
-  wall: true,
-  soffit: true,
-} as const;
-
-/** Whether concrete overhead, or with air or a room below it, or holding something up. */
-export const carriesLoad = (element: SettledSite['element']): boolean => carries[element];
-
-/** What somebody could stand under. */
-export const hasAirBelow = (element: SettledSite['element']): boolean =>
-  element === 'soffit' || element === 'suspended-slab' || element === 'suspended-steps';
-
 /**
  * Every ladder, gentlest first; the first sufficient method is advised. Methods on none are named
  * as alternatives with what they cost, not chosen.

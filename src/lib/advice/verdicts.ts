@@ -69,10 +69,10 @@ export class UnderWarnings {
     { method, depthHold, depthAs, spent }: Group,
   ): Verdicts {
     const reach = reachOf(site, zone, method, spent);
-    const { removes, cuts, deep } = reach;
+    const { removes, chases, cuts, deep } = reach;
     const loss = showsBar(zone) ? zone.barLoss : undefined;
     const moves = zone.cracks === 'moving';
-    let key = `${site.element} ${removes} ${cuts} ${deep} ${spent} ${loss} ${moves} ${isStiff(zone)} ${isHollowUnmeasured(zone)} ${depthAs}`;
+    let key = `${site.element} ${removes} ${chases} ${cuts} ${deep} ${spent} ${loss} ${moves} ${isStiff(zone)} ${isHollowUnmeasured(zone)} ${depthAs}`;
     for (const { rule } of surfaceHolds(site, zone)) key += ` ${rule}`;
     const known = this.#known.get(key);
     if (known) return known;

@@ -133,6 +133,7 @@ export const precedence: readonly {
  */
 export const wets: readonly StepId[] = [
   'degrease',
+  'strip-growth',
   'saw-cut',
   ...breaking,
   'pressure-wash',

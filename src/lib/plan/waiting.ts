@@ -1,4 +1,4 @@
-import { harmless } from '$lib/advice/begin';
+import { goesAhead } from '$lib/advice/begin';
 import type { StepId } from '$shared/methods';
 import type { Plan } from './plan';
 import type { Task } from './tasks';
@@ -12,8 +12,11 @@ export const waitingZones = ({ zones }: Pick<Plan, 'zones'>): ReadonlySet<string
 
 /** Tells of a step in a zone whether nobody may begin it there: what only looks or makes safe goes ahead. */
 export function waitsAt(plan: Pick<Plan, 'zones'>): (step: StepId, zone: string) => boolean {
-  const waiting = waitingZones(plan);
-  return (step, zone) => waiting.has(zone) && !harmless.has(step);
+  const waiting = new Map(plan.zones.map(({ id, holds }) => [id, holds]));
+  return (step, zone) => {
+    const holds = waiting.get(zone) ?? [];
+    return holds.length > 0 && !goesAhead(step, holds);
+  };
 }
 
 /**

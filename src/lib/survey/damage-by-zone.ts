@@ -1,6 +1,6 @@
 import { rangeOfBand } from '$lib/answers/depth';
 import type { ZoneAnswers } from '$lib/answers/answers';
-import { choicesOf, type Cracks } from '$lib/answers/questions';
+import { choicesOf, type Cracks, type Looseness } from '$lib/answers/questions';
 import type { BarMark, CrackKind, CrackMark, Place, SpotMark } from '$lib/answers/survey';
 import { tidy } from './geometry';
 import { lengthByZone, zoneOf, type ZoneGround } from './zones';
@@ -115,4 +115,26 @@ export function withDamage<A extends ZoneAnswers>(
     ...(cracks && damage.cracks.length && { cracks: cracksWith(cracks, damage.cracks) }),
     ...(hidden && { steel: ['exposed', 'corroded'] as const }),
   };
+}
+
+/** What says already that something has let go in depth. */
+const letGo: readonly Looseness[] = ['fractured', 'hollow', 'rotten'];
+
+/**
+ * The answers about a zone of concrete that carries, in which spots are drawn: what sounds dull is
+ * drawn so, too, and may be hollow whatever the zone was answered; how deep, nobody knows of a spot
+ * that was not measured. Source: common practice, no published source.
+ */
+export function withDullSpots<A extends ZoneAnswers>(
+  answers: A,
+  { deepest, unmeasured }: DrawnDamage,
+): A {
+  const { looseness, depth, ...rest } = answers;
+  if (!looseness || (deepest === undefined && !unmeasured)) return answers;
+  const hollow = looseness.some((each) => letGo.includes(each));
+  return {
+    ...rest,
+    looseness: hollow ? looseness : [...looseness, 'hollow'],
+    ...(depth !== undefined && !(unmeasured && typeof depth === 'number') && { depth }),
+  } as unknown as A;
 }

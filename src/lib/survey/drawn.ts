@@ -1,7 +1,9 @@
 import type { Job, Rectangle, Zone } from '$lib/answers/job';
 import type { Survey } from '$lib/answers/survey';
+import { carriesLoad } from '$lib/answers/elements';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { rangeOf } from '$shared/figures';
-import { withDamage } from './damage-by-zone';
+import { withDamage, withDullSpots, type DrawnDamage } from './damage-by-zone';
 import { boxOf } from './geometry';
 import type { PatchLayout } from './patches';
 import type { SurveyResult } from './survey';
@@ -23,7 +25,7 @@ export function drawnJob(job: Job, survey: SurveyResult | null): Job {
       return {
         ...zone,
         answers: {
-          ...withDamage(zone.answers, survey.damage[zone.id], job.site.thickness ?? 'unknown'),
+          ...damaged(zone, survey.damage[zone.id], job.site),
           ...(area !== undefined && area >= rangeOf('limit.area')[0] && { area }),
           // Once anything upright is drawn, a zone without it has no border.
           ...(survey.upright > 0 &&
@@ -33,6 +35,13 @@ export function drawnJob(job: Job, survey: SurveyResult | null): Job {
       };
     }),
   };
+}
+
+function damaged(zone: Zone, damage: DrawnDamage | undefined, site: SiteAnswers): ZoneAnswers {
+  const answers = withDamage(zone.answers, damage, site.thickness ?? 'unknown');
+  // Where nobody has said what it is, it may hang.
+  const carries = (site.element ?? ['suspended-slab']).some(carriesLoad);
+  return carries && damage ? withDullSpots(answers, damage) : answers;
 }
 
 /** The patches of one zone as the drawing lays them; null where it has no spot of that zone. */

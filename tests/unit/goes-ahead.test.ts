@@ -1,0 +1,46 @@
+import { expect, it } from 'vitest';
+import { adviseZone } from '$lib/advice/advise';
+import { goesAhead } from '$lib/advice/begin';
+import { waitsAt } from '$lib/plan/waiting';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+
+const site = (maybe: readonly 'old-coating-or-adhesive'[]): SiteAnswers => ({
+  element: ['slab'],
+  setting: ['open'],
+  salts: ['none'],
+  freezeThaw: ['some'],
+  thickness: 150,
+  warnings: { yes: [], maybe },
+});
+const mossy: ZoneAnswers = {
+  depth: ['film'],
+  looseness: ['tight'],
+  contamination: { yes: ['growth', 'oil'], maybe: [] },
+  texture: ['sandy'],
+  cracks: ['none'],
+  steel: ['none-seen'],
+  finish: ['overlay', 'thin-film'],
+};
+
+// Common practice, no source: nobody scrapes or scrubs what may hold lead or asbestos before the
+// laboratory has said what it is, moss and oil on it included. Tapping throws nothing into the air.
+it('cleaning that scrubs waits for the laboratory where an old coating may lie below', () => {
+  const old = [{ rule: 'old-coating' as const }];
+  for (const step of ['strip-growth', 'degrease'] as const) {
+    expect(goesAhead(step, old)).toBe(false);
+    expect(goesAhead(step, [{ rule: 'map-cracking' }])).toBe(true);
+    expect(waitsAt({ zones: [{ id: 'a', holds: old }] } as never)(step, 'a')).toBe(true);
+  }
+  for (const step of ['make-safe', 'sound-and-mark', 'tap-crack'] as const)
+    expect(goesAhead(step, old)).toBe(true);
+  expect(goesAhead('grind', [])).toBe(false);
+  expect(waitsAt({ zones: [{ id: 'a', holds: [] }] } as never)('grind', 'a')).toBe(false);
+});
+
+it('is not begun with while answers are open', () => {
+  const now = (maybe: readonly 'old-coating-or-adhesive'[]) =>
+    adviseZone(site(maybe), mossy).beginning?.now ?? [];
+  expect(now([])).toContain('strip-growth');
+  expect(now(['old-coating-or-adhesive'])).not.toContain('strip-growth');
+  expect(now(['old-coating-or-adhesive'])).toContain('make-safe');
+});
