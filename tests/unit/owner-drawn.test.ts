@@ -35,6 +35,13 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
     expect(conditions.area.sound).toBeCloseTo(48 - 2 * patch, 9);
     expect(rings).toBeCloseTo(1 - (2 * patch) / 48, 9);
   });
+  it('says that more may be hollow while no sounding is on the drawing', () => {
+    const told = (...marks: readonly object[]) =>
+      sheet(slab([spot(500), ...marks])).notKnown.find(({ id }) => id === 'not-sounded')?.zones;
+    expect(told()).toEqual(['b']);
+    expect(told({ kind: 'tap', at: [3000, 3000], rings: true })).toBeUndefined();
+    expect(sheet(slab([])).notKnown.map(({ id }) => id)).not.toContain('not-sounded');
+  });
   it('counts all of it where none is', () => {
     const { conditions, rings } = sheet(slab([]));
     expect(conditions.area['break-out']).toBeCloseTo(48, 9);
@@ -80,6 +87,12 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
     it('says for which spot the zone waits, so that it can have a zone of its own', () => {
       expect(deep.plan.held.map(({ madeNewFor }) => madeNewFor)).toEqual([2]);
       expect(sheet(slab([spot(500, 120), spot(4000, 110)])).plan.held[0]?.madeNewFor).toBe(1);
+    });
+    it('says none of a zone that is no more than its spot: nothing else there can be planned', () => {
+      const { survey: _painted, ...job } = slab([]);
+      const alone = readDrawn({ slab: goodDrawing.slab, marks: [spot(4000, 120)] }).survey;
+      const { held } = planJob({ ...job, ...(alone && { survey: alone }) });
+      expect(held.map(({ id, madeNewFor }) => [id, madeNewFor])).toEqual([['b', null]]);
     });
     it('says none where the zone was answered that deep itself', () => {
       const job = slab([spot(500)]);

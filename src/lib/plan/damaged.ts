@@ -14,6 +14,10 @@ function patched(plan: Pick<Plan, 'zones' | 'held'>, id: string): number | null 
   return patches.length ? patches.reduce((total, { area }) => total + area, 0) : null;
 }
 
+/** Whether a zone counts by the spots in it. */
+export const hasPatches = (plan: Pick<Plan, 'zones' | 'held'>, id: string): boolean =>
+  patched(plan, id) !== null;
+
 /** m2 that is broken out or made new of zones of which all or some is: as far as they are measured. */
 export const damagedSize = (
   plan: Pick<Plan, 'zones' | 'held'>,
@@ -45,5 +49,9 @@ export function spotMadeNewFor(
 ): number | null {
   if (given.answers.depth === drawn.answers.depth) return null;
   const made = holds.some(({ rule }) => throughDepth.includes(rule));
-  return made ? (survey?.damage[drawn.id]?.deepestMark ?? null) : null;
+  const patches = survey?.patches.filter(({ zone }) => zone === drawn.id) ?? [];
+  const ground = patches.reduce((total, { area }) => total + area, 0);
+  // A zone that is no more than its spot has nothing left to plan.
+  const more = (survey?.areas[drawn.id] ?? 0) > ground;
+  return made && more ? (survey?.damage[drawn.id]?.deepestMark ?? null) : null;
 }

@@ -30,6 +30,7 @@ export const pointIds = [
   'not-entered',
   'thickness-unknown',
   'finish-undecided',
+  'not-sounded',
   'patch-life',
   'no-one-percentage',
 ] as const;
@@ -199,6 +200,7 @@ export function notKnownYet(plan: Plan, signs: Signs, conditions: Conditions): P
     }),
     ...when((plan.drawn.site.thickness ?? 'unknown') === 'unknown', { id: 'thickness-unknown' }),
     ...some({ id: 'finish-undecided', zones: signs.undecided }),
+    ...some({ id: 'not-sounded', zones: signs.notSounded }),
     {
       id: 'no-one-percentage',
       figures: ['rule.galion', 'rule.lauderhill', 'rule.sioux-falls', 'rule.pleasant-hill'],

@@ -114,6 +114,8 @@ export interface QuestionWords<Q extends QuestionId = QuestionId> {
   readonly why: string;
   /** How to find out on the spot in two minutes. */
   readonly find: readonly string[];
+  /** The same by scraping, brushing or picking: not told where an old coating has not been tested. */
+  readonly scrape?: readonly string[];
   readonly choices: { readonly [C in Choice<Q>]: ChoiceWords };
   readonly number: Q extends NumberQuestion | DepthQuestion ? NumberWords : null;
 }

@@ -31,7 +31,8 @@ export const barQuestionWords = (
       ask: 'How thick is the bar?',
       short: 'Thickness of the bar',
       why: 'The hole has to go past the bar, and rust is judged against what the bar was.',
-      find: ['Scrape a sound place clean and measure across it, ribs left out.'],
+      find: ['Measure across a sound place, ribs left out.'],
+      scrape: ['Scrape it clean first.'],
       choices: {},
       number: {
         label: 'Across the bar',

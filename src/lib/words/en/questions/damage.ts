@@ -55,6 +55,8 @@ export const damageQuestionWords = (
     find: [
       'An old hole with a firm bottom counts as tight.',
       'Tap it with a hammer, or drag a chain over it. A clear ring is good. A dull sound is hollow.',
+    ],
+    scrape: [
       'Push a scraper along it. See if flakes lift.',
       'Rub it hard with a stiff brush. See if dust comes up.',
     ],
@@ -83,9 +85,9 @@ export const damageQuestionWords = (
     why: 'No repair sticks to dirt, oil or old paint.',
     find: [
       'Put a drop of water on it. If it stays a bead, there is oil or a sealer.',
-      'Pick at the edge with a knife. A coating lifts, and you can see how thick it is.',
       'Look for a white crust, or for green or black growth.',
     ],
+    scrape: ['Pick at the edge with a knife. A coating lifts, and you can see how thick it is.'],
     choices: {
       oil: { name: 'Oil or grease', hint: 'Dark, greasy stain.' },
       'thin-coating': {

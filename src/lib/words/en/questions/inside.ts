@@ -10,10 +10,11 @@ export const insideQuestionWords = (
     short: 'Cracks',
     why: 'A crack lets water in. One that moves breaks any stiff repair.',
     find: [
-      'Brush it clean. Try to slide in a sheet of paper, then a coin.',
+      'Try to slide in a sheet of paper, then a coin.',
       'Tap along both edges. A dull sound or falling bits mean they have let go.',
       'Draw a pencil line across it. Look again in a week, or after a hot day, to see if it moved.',
     ],
+    scrape: ['Brush it clean first.'],
     choices: {
       none: { name: 'None', hint: 'No crack, even when damp.' },
       hairline: { name: 'Hairline', hint: 'Paper will not go in.' },
@@ -47,8 +48,8 @@ export const insideQuestionWords = (
     find: [
       'Look for brown stains, most of all along straight lines.',
       'Look into holes and wide cracks for bars or mesh.',
-      'Scrape the bar with a nail. See if rust comes off in layers.',
     ],
+    scrape: ['Scrape the bar with a nail. See if rust comes off in layers.'],
     choices: {
       'none-seen': { name: 'None seen', hint: 'No bar and no rust stain.' },
       'rust-stain': { name: 'Rust stain', hint: 'Brown marks, but no bar in sight.' },
@@ -68,10 +69,10 @@ export const insideQuestionWords = (
     short: 'Steel lost',
     why: 'Thin bars carry less. Past a limit an engineer decides.',
     find: [
-      'Scrape the rust off down to bright steel.',
       'Measure across the bar at its thinnest, then where it is still whole.',
       `A bar that is a little thinner has lost more than it looks. At ${say.share(thinnerAt(say.valueOf('bar.loss-one')))} thinner, ${say.figure('bar.loss-one')} of it is gone.`,
     ],
+    scrape: ['Scrape the rust off down to bright steel first.'],
     choices: {
       'within-limit': {
         name: 'Only a little',
