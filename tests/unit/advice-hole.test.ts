@@ -136,7 +136,7 @@ describe('when a patch is no patch any more', () => {
   it.each(['suspended-slab', 'suspended-steps', 'wall', 'soffit'] as const)(
     'is an engineer’s where it carries: %s',
     (element) => {
-      expect(hold({ depth: 'through' }, { element })).toBe('stop, engineer: through');
+      expect(hold({ depth: 'through' }, { element })).toBe('stop, engineer: through who=engineer');
       expect(hold(hollow(half), { element })).toMatch(/^stop, engineer: full-depth/);
     },
   );

@@ -78,8 +78,10 @@ export function fullDepthHold(
   zone: Damage & Bars,
 ): Hold | null {
   // What carries is replaced as an engineer says.
-  const who = carriesLoad(site.element) ? 'engineer' : 'concrete-contractor';
-  if (zone.depth === 'through') return { rule: 'through', verdict: 'stop', who };
+  const carries = carriesLoad(site.element);
+  const who = carries ? 'engineer' : 'concrete-contractor';
+  if (zone.depth === 'through')
+    return { rule: 'through', verdict: 'stop', who, ...(carries && { facts: { who } }) };
   const figures = ['depth.full-limit'] as const;
   const { thickness } = site;
   if (thickness === 'unknown') {
@@ -98,7 +100,7 @@ export function fullDepthHold(
       rule: 'full-depth',
       verdict: 'stop',
       who,
-      facts: { ...facts, hole: least, looseness: zone.looseness },
+      facts: { ...facts, hole: least, looseness: zone.looseness, ...(carries && { who }) },
       figures: [...figures, 'patch.into-sound'],
     };
   return most >= half

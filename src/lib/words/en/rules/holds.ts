@@ -11,6 +11,12 @@ const carriesToo = (reason: Reason): string =>
     ? ' This concrete carries load: call a licensed structural engineer too.'
     : '';
 
+/** Who has a part made new: of what carries, nobody alone. */
+const madeNewBy = (reason: Reason): string =>
+  saw(reason, 'who', 'engineer')
+    ? 'It carries load: call a licensed structural engineer, who says how this part is replaced.'
+    : 'Call a concrete contractor to replace this part through its full depth.';
+
 /** Why the work must wait: what is wrong, who to call, and what happens next. */
 export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSentence>> = {
   'structure-before-removal': (reason) => {
@@ -49,10 +55,10 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
   'full-depth': (reason, say) => {
     const half = amount(reason, 'half');
     const limit = half === null ? '' : `, which is ${say.length(half)} here`;
-    return `The finished hole would go through ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness or more${limit}. A repair of the surface would not last. Call a concrete contractor to replace this part through its full depth.`;
+    return `The finished hole would go through ${say.fraction(say.valueOf('depth.full-limit'))} of the thickness or more${limit}. A repair of the surface would not last. ${madeNewBy(reason)}`;
   },
-  through: () =>
-    'The damage goes right through, so there is nothing left to repair onto. Call a concrete contractor to replace this part through its full depth.',
+  through: (reason) =>
+    `The damage goes right through, so there is nothing left to repair onto. ${madeNewBy(reason)}`,
   'thickness-decides': (reason, say) => {
     const half = amount(reason, 'half');
     return half === null
