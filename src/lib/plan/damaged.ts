@@ -51,7 +51,8 @@ export function spotMadeNewFor(
   const made = holds.some(({ rule }) => throughDepth.includes(rule));
   const patches = survey?.patches.filter(({ zone }) => zone === drawn.id) ?? [];
   const ground = patches.reduce((total, { area }) => total + area, 0);
-  // A zone that is no more than its spot has nothing left to plan.
-  const more = (survey?.areas[drawn.id] ?? 0) > ground;
+  // A zone that is no more than its one spot has nothing left to plan.
+  const several = patches.flatMap(({ spots }) => spots).length > 1;
+  const more = several || (survey?.areas[drawn.id] ?? 0) > ground;
   return made && more ? (survey?.damage[drawn.id]?.deepestMark ?? null) : null;
 }
