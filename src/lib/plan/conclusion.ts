@@ -40,8 +40,9 @@ export interface OwnersConclusion {
   readonly notKnown: readonly Point[];
   readonly conditions: Conditions;
   /**
-   * Restore: null where nothing can be, or a part has to be made new; what had to be left out of it is in `leftOut`. Parts: replace
-   * those that are broken out or gone and restore the rest; null where there are none.
+   * Restore: null where nothing can be, or a part has to be made new; what had to be left out of it
+   * is in `leftOut`. Parts: replace those that are broken out or gone and restore the rest; null where
+   * there are none.
    */
   readonly options: OwnerOptions;
   /** Zones that restoring does not count, so that it cannot be held against the others. */
@@ -110,7 +111,6 @@ export function readForOwner(
     warned('settled-or-rocking') || warned('fire-or-chemical') || zonesIn('engineer').length > 0;
   const waits = waitingZones(plan).size > 0;
   const ringing = zonesIn('sound', 'surface').filter((id) => !mayBeHollow(job, id));
-  const broken = zonesIn('break-out', 'replace');
   const conclusion = ((): ConclusionId => {
     if (engineer) return 'engineer-first';
     if (held('map-cracking').length) return 'laboratory-first';
@@ -146,7 +146,7 @@ export function readForOwner(
     rings:
       conditions.whole === null
         ? null
-        : (sizeOf(ringing, job) + sizeOf(broken, job) - damagedSize(plan, job, broken)) /
+        : (sizeOf(ringing, job) + sizeOf(madeNew, job) - damagedSize(plan, job, madeNew)) /
           conditions.whole,
     doubtful,
     madeNew: {

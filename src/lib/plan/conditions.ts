@@ -2,7 +2,7 @@ import { throughDepth } from '$lib/advice/made-new';
 import { isSurely } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import type { Hold } from '$lib/advice/types';
-import { damagedSize } from './damaged';
+import { damagedIn } from './damaged';
 import type { Plan } from './plan';
 
 /** What state a part of the area is in, best first. */
@@ -46,7 +46,7 @@ export function conditionsOf(job: Job, plan: Plan): Conditions {
     const size = zone.answers.area;
     if (size === undefined || size === 'unknown') unmeasured.push(zone.id);
     else {
-      const bad = brokenOut.has(condition) ? damagedSize(plan, job, [zone.id]) : size;
+      const bad = brokenOut.has(condition) ? damagedIn(plan, zone.id, size) : size;
       area[condition] += bad;
       area.sound += size - bad;
     }

@@ -18,7 +18,11 @@ function patched(plan: Pick<Plan, 'zones' | 'held'>, id: string): number | null 
 export const hasPatches = (plan: Pick<Plan, 'zones' | 'held'>, id: string): boolean =>
   patched(plan, id) !== null;
 
-/** m2 that is broken out or made new of zones of which all or some is: as far as they are measured. */
+/** m2 of a zone of this area that is broken out or made new, where it is one of which all or some is. */
+export const damagedIn = (plan: Pick<Plan, 'zones' | 'held'>, id: string, area: number): number =>
+  Math.min(area, patched(plan, id) ?? area);
+
+/** The same of several zones: as far as they are measured. */
 export const damagedSize = (
   plan: Pick<Plan, 'zones' | 'held'>,
   job: Job,
@@ -26,10 +30,11 @@ export const damagedSize = (
 ): number =>
   job.zones
     .filter(({ id }) => ids.includes(id))
-    .reduce((total, { id, answers: { area } }) => {
-      if (typeof area !== 'number') return total;
-      return total + Math.min(area, patched(plan, id) ?? area);
-    }, 0);
+    .reduce(
+      (total, { id, answers: { area } }) =>
+        total + (typeof area === 'number' ? damagedIn(plan, id, area) : 0),
+      0,
+    );
 
 /** The same of one zone, with how it was come to; missing while it has neither area nor patches. */
 export function damagedArea(plan: Pick<Plan, 'zones' | 'held'>, job: Job, id: string): Amount {

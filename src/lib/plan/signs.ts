@@ -57,6 +57,7 @@ export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): S
   const free = whole
     ? 1 - damagedSize(plan, job, doubtful) / whole - (share?.['not-entered'] ?? 0)
     : 0;
+  const planned = new Set(plan.zones.map(({ id }) => id));
   return {
     zonesIn,
     held: (rule) =>
@@ -79,11 +80,10 @@ export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): S
     notSounded: isSounded(job.survey)
       ? []
       : zonesIn('break-out', 'replace').filter((id) => hasPatches(plan, id)),
-    undecided: plan.zones
-      .map(({ id }) => id)
-      .filter((id) => {
-        const finish = job.zones.find((zone) => zone.id === id)?.answers.finish;
-        return !finish || finish.includes('undecided');
-      }),
+    undecided: job.zones
+      .filter(
+        ({ id, answers: { finish } }) => planned.has(id) && (finish?.includes('undecided') ?? true),
+      )
+      .map(({ id }) => id),
   };
 }
