@@ -1,3 +1,4 @@
+import { zonesOfPart } from '$lib/trial/same-part';
 import { adviseZone } from '$lib/advice/advise';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import type { Job } from '$lib/answers/job';
@@ -165,7 +166,7 @@ export function adviceDocument(given: Job, adviceOf: AdviceOf = adviseZone): Adv
   return {
     format: 'down-to-sound.advice',
     version: 1,
-    zones: job.zones.map((zone) =>
+    zones: zonesOfPart(job, adviceOf).map((zone) =>
       adviceEntry(zone.id, adviseTried(job.site, zone, adviceOf, job.own).advice),
     ),
     heldUp: heldUp(plan),

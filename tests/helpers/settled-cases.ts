@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { adviseZone } from '$lib/advice/advise';
+import { plainSite, plainZone } from '$lib/advice/completions';
 import { adviseSettled } from '$lib/advice/settle';
 import type { SettledSite, SettledZone } from '$lib/advice/types';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
@@ -63,6 +64,7 @@ const zones = fc
 const cases = fc.sample(fc.tuple(sites, zones), { seed: 2026, numRuns: 4000 });
 export const advices = [
   ...cases.map(([site, zone]) => adviseSettled(site, zone)),
+  adviseSettled({ ...plainSite, element: 'suspended-slab' }, { ...plainZone, partInDoubt: true }),
   adviseZone({ element: ['slab'] }, { depth: ['under-3', 'over-50'], finish: ['overlay'] }),
   adviseZone({}, {}),
 ];

@@ -148,7 +148,7 @@ describe('what is told of a method that works a whole face', () => {
         'does-the-removal depth=3-to-6 looseness=hollow',
         'several-passes depth.shallow',
         'depth-each-pass',
-        'sound-what-is-under',
+        'sound-what-is-under deeper=break-out',
         'profile-after-first-pass',
         'border-if-upright',
       ],

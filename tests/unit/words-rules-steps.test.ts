@@ -37,6 +37,17 @@ describe('how a step is done here', () => {
       { warnings: ['old-coating-or-adhesive', 'buried-services'] },
       /: an old coating or glue and cables or pipes that may be inside\.$/,
     ],
+    ['sound-what-is-under', { deeper: 'break-out' }, /deeper\. Only breaking out clears it\.$/],
+    [
+      'sound-what-is-under',
+      { deeper: 'engineer' },
+      /deeper\. Stop there and call a licensed struct/,
+    ],
+    [
+      'sound-what-is-under',
+      {},
+      /clears it\. Where it carries load, or cables may lie in it, a licensed/,
+    ],
     ['saw-depth', {}, /^Saw 25 to 51 mm deep, and no deeper/],
     ['saw-depth', { why: 'steel', deepest: 12 }, /too shallow here to saw above it/],
     [

@@ -25,7 +25,7 @@ export const ofTakingUp = (
   dusty || !takesUp.has(step) ? hazards : hazards.filter((hazard) => hazard !== 'silica');
 
 /** Whether taking concrete off, or cutting into it, may bring something down. */
-const mayFallDown = (site: SettledSite): boolean =>
+export const mayFallDown = (site: SettledSite): boolean =>
   bearsLoad(site) || site.warnings.includes('tendons-possible');
 
 const always = (): boolean => true;
@@ -43,10 +43,20 @@ const presentAt: Readonly<Partial<Record<HazardId, (site: SettledSite) => boolea
 /** Where there is an edge to go over, or a ladder to stand on: everything but a slab on the ground. */
 const mayFall = (element: SettledSite['element']): boolean => element !== 'slab';
 
-function findHazards(step: StepId, site: SettledSite, coated: boolean): readonly HazardId[] {
+/**
+ * @param hollow whether what comes off has let go: what lies under it may have, too, so that a step
+ * which only takes off a skin may come to what carries. Source: common practice, no published source.
+ */
+function findHazards(
+  step: StepId,
+  site: SettledSite,
+  coated: boolean,
+  hollow: boolean,
+): readonly HazardId[] {
   const own = hazardsOfStep[step];
   const pieces = throwsPieces(own);
   return hazardIds.filter((hazard) => {
+    if (hazard === 'structure' && hollow && pieces && !takesUp.has(step)) return mayFallDown(site);
     if (hazard === 'lead-asbestos') return coated && (pieces || own.includes(hazard));
     if (hazard === 'overhead')
       return pieces && (site.element === 'soffit' || site.element === 'wall');
@@ -80,17 +90,18 @@ const places = new Map<string, Map<StepId, readonly HazardId[]>>();
 /** The hazards of each step at one place, in the order of `hazardIds`. */
 export function hazardsHere(
   site: SettledSite,
-  zone: Pick<SettledZone, 'contamination'>,
+  zone: Pick<SettledZone, 'contamination' | 'looseness'>,
 ): (step: StepId) => readonly HazardId[] {
   const { element, setting, warnings } = site;
   const coated = hasCoating(zone.contamination) || warnings.includes('old-coating-or-adhesive');
-  const key = `${element} ${setting} ${coated} ${mayFallDown(site)}`;
+  const hollow = zone.looseness === 'hollow';
+  const key = `${element} ${setting} ${coated} ${hollow} ${mayFallDown(site)}`;
   let place = places.get(key);
   if (!place) places.set(key, (place = new Map()));
   const found = place;
   return (step) => {
     let hazards = found.get(step);
-    if (!hazards) found.set(step, (hazards = findHazards(step, site, coated)));
+    if (!hazards) found.set(step, (hazards = findHazards(step, site, coated, hollow)));
     return hazards;
   };
 }

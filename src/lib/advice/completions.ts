@@ -159,7 +159,7 @@ type Fixed = 'border' | 'barCover' | 'barDiameter' | 'makerProfile' | 'makerMois
 /** What is said of a zone in numbers, by a sheet or by test patches: never open, only there or not. */
 export function fixedOf(
   zone: TriedAnswers,
-): Pick<SettledZone, 'area' | 'triedOut' | 'stopped' | Fixed> {
+): Pick<SettledZone, 'area' | 'triedOut' | 'stopped' | 'partInDoubt' | Fixed> {
   const { area, borderLength, barCover, barDiameter } = zone;
   const makerProfile = gradeOf(zone.makerProfile);
   // Without a sheet at hand nothing of it counts.

@@ -9,6 +9,7 @@ import type { SettledSite, SettledZone } from './types';
 interface Noted {
   steps: number;
   readonly coated: boolean;
+  readonly looseness: SettledZone['looseness'];
   readonly dusty: boolean;
   readonly element: SettledSite['element'];
 }
@@ -29,20 +30,22 @@ export class HazardsAnywhere {
     const dusty = throwDust([...stepsIn(steps)]);
     for (const coated of [true, false]) {
       if (coated ? !group.coatedSome : !group.coatedNever) continue;
-      const key = `${group.site.element} ${coated} ${dusty}`;
+      const looseness = group.zone.looseness === 'hollow' ? 'hollow' : plainZone.looseness;
+      const key = `${group.site.element} ${coated} ${dusty} ${looseness}`;
       const place = this.#noted.get(key);
       if (place) place.steps |= steps;
-      else this.#noted.set(key, { steps, coated, dusty, element: group.site.element });
+      else this.#noted.set(key, { steps, coated, looseness, dusty, element: group.site.element });
     }
   }
 
   all(others: readonly HazardId[]): HazardId[] {
     const present = new Set(others);
-    for (const { steps, coated, dusty, element } of this.#noted.values())
+    for (const { steps, coated, looseness, dusty, element } of this.#noted.values())
       for (const step of stepsIn(steps))
         for (const setting of this.#settings) {
           const site = { ...plainSite, element, setting, warnings: this.#warnings };
-          const zone: SettledZone = { ...plainZone, contamination: coated ? ['thin-coating'] : [] };
+          const contamination = coated ? (['thin-coating'] as const) : [];
+          const zone: SettledZone = { ...plainZone, looseness, contamination };
           for (const hazard of ofTakingUp(step, hazardsHere(site, zone)(step), dusty))
             present.add(hazard);
         }

@@ -147,6 +147,13 @@ export function holdsOf(
     });
   if (hasAirBelow(site.element) && !reach.removes && isHollowUnmeasured(zone))
     holds.push({ rule: 'hollow-unmeasured', verdict: 'find-out-first', who: 'engineer' });
+  if (zone.partInDoubt)
+    holds.push({
+      rule: 'same-part-in-doubt',
+      verdict: 'find-out-first',
+      who: 'engineer',
+      facts: { element: site.element },
+    });
   if (warned('tendons-possible') && reach.deep)
     holds.push({
       rule: 'tendons-before-depth',

@@ -1,5 +1,6 @@
 import { carriesLoad, hasAirBelow } from '$lib/answers/elements';
-import type { SiteAnswers } from '$lib/answers/answers';
+import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { missingQuestions, neverInTheWay } from './relevance';
 import type { RuleId } from './rules';
 import type { Hold, TestId } from './types';
 import type { ZoneAdvice } from './zone-advice';
@@ -13,6 +14,7 @@ const mayFail: readonly RuleId[] = [
   'full-depth',
   'through',
   'hollow-unmeasured',
+  'same-part-in-doubt',
   'rust-with-salts',
   'rust-at-crack',
   'nothing-over-rust',
@@ -54,6 +56,21 @@ export function calledAtOnce(
 ): Hold['who'] | null {
   const named = [...advice.holds, ...advice.possibleHolds].some(({ who }) => who === 'engineer');
   return named && keepClear(site, advice) ? 'engineer' : null;
+}
+
+/**
+ * Whether what was found in one zone keeps people off all that hangs with it, so that nothing is
+ * worked in its other zones either. What is only possible counts once every question was put.
+ * Source: common practice, no published source.
+ */
+export function keepsOffPart(
+  site: SiteAnswers,
+  zone: ZoneAnswers,
+  { holds, possibleHolds }: Pick<ZoneAdvice, 'holds' | 'possibleHolds'>,
+): boolean {
+  if (!site.element?.some(hasAirBelow)) return false;
+  const asked = missingQuestions(site, zone).every((id) => neverInTheWay.has(id));
+  return calledAtOnce(site, { holds, possibleHolds: asked ? possibleHolds : [] }) !== null;
 }
 
 /** Tests for which nobody goes near. */

@@ -149,6 +149,7 @@ export const holdRules = [
   // Why the work must wait.
   'structure-before-removal',
   'hollow-unmeasured',
+  'same-part-in-doubt',
   'tendons-before-depth',
   'settled-or-rocking',
   'moving-crack',

@@ -57,11 +57,13 @@ export const afterFailed = (failed: readonly TriedOut[]): Reason => ({
   },
 });
 
-/** What test patches have settled of a zone: there or not, never open. */
+/** What test patches and the rest of its part have settled of a zone: there or not, never open. */
 export const patchFacts = ({
   triedOut,
   stopped,
-}: TriedAnswers): Pick<TriedAnswers, 'triedOut' | 'stopped'> => ({
+  partInDoubt,
+}: TriedAnswers): Pick<TriedAnswers, 'triedOut' | 'stopped' | 'partInDoubt'> => ({
+  ...(partInDoubt && { partInDoubt }),
   ...(triedOut?.length && { triedOut }),
   ...(stopped?.length && { stopped }),
 });

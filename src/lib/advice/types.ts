@@ -55,6 +55,8 @@ export interface SettledZone {
   readonly border?: number;
   /** Methods that have failed on a test patch; absent where none has. */
   readonly triedOut?: readonly TriedOut[];
+  /** Another zone of what hangs here keeps people off all of it; absent where none does. */
+  readonly partInDoubt?: true;
   /** What stopped a test patch of the advised method, and has not been found out; absent where nothing did. */
   readonly stopped?: readonly string[];
 }

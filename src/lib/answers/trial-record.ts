@@ -54,8 +54,10 @@ export interface TriedOut {
   readonly why: readonly string[];
 }
 
-/** The answers of a zone with what its test patches have settled beside them. */
+/** The answers of a zone with what its test patches, and the other zones of its part, have settled beside them. */
 export type TriedAnswers = ZoneAnswers & {
+  /** Another zone of what hangs here keeps people off all of it. Never kept: worked out anew. */
+  readonly partInDoubt?: true;
   readonly triedOut?: readonly TriedOut[];
   /** Why a test patch of the advised method stopped: ids of `trial/outcome.ts`; absent where none did. */
   readonly stopped?: readonly string[];

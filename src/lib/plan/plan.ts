@@ -5,6 +5,7 @@ import type { Job } from '$lib/answers/job';
 import { momentsOf } from '$lib/answers/task-log';
 import { drawnJob } from '$lib/survey/drawn';
 import { surveyOf } from '$lib/survey/survey';
+import { zonesOfPart } from '$lib/trial/same-part';
 import { rangeOf, type OwnFigures } from '$shared/figures';
 import { methodIds, type MethodId, type StepId } from '$shared/methods';
 import type { ToolId } from '$shared/tools';
@@ -92,10 +93,11 @@ export function planJob(
   const survey = surveyOf(job, own);
   const drawn = drawnJob(job, survey);
   const around: Around = { site: job.site, whole: drawn.totalArea, survey, own };
+  const asked = zonesOfPart(drawn, adviceOf);
   for (const [place, zone] of drawn.zones.entries()) {
     const { advised, worked, patches } = reckonZone(
       job.zones[place] ?? zone,
-      zone,
+      asked[place] ?? zone,
       around,
       adviceOf,
     );

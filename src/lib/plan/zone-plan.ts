@@ -3,6 +3,7 @@ import type { Advice, Hold } from '$lib/advice/types';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import { isSurely, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import type { Zone } from '$lib/answers/job';
+import type { TriedAnswers } from '$lib/answers/trial-record';
 import type { QuestionId } from '$lib/answers/questions';
 import { drawnPatches } from '$lib/survey/drawn';
 import { layPatches, rectangleRing, worstFrost, type PatchLayout } from '$lib/survey/patches';
@@ -59,7 +60,10 @@ export type AdviceOf = (site: SiteAnswers, answers: ZoneAnswers) => ZoneAdvice;
  * What each zone came to, as long as nothing it stands on is another. Answers are never changed in
  * place, so the same objects always mean the same; one edit leaves the other zones as they were.
  */
-const kept = new WeakMap<Zone, { readonly around: Around; readonly out: ZoneReckoned }>();
+const kept = new WeakMap<
+  Zone,
+  { readonly around: Around; readonly held: boolean; readonly out: ZoneReckoned }
+>();
 
 /** Zones with equal answers share their advice, however many there are. */
 const alike = new Map<string, Advised>();
@@ -79,14 +83,16 @@ export function reckonZone(
 ): ZoneReckoned {
   const known = kept.get(given);
   const { site, whole, survey, own } = around;
-  const sameAnswers = known?.around.site === site && known.around.survey === survey;
+  const held = (zone.answers as TriedAnswers).partInDoubt === true;
+  const sameAnswers =
+    known?.around.site === site && known.around.survey === survey && known.held === held;
   if (known && sameAnswers && known.around.whole === whole && known.around.own === own)
     return known.out;
   const sameAdvice = sameAnswers && (known.around.own === own || !isFoundOut(zone));
   const advised = sameAdvice ? known.out.advised : sharedAdvice(zone, around, adviceOf);
   const patches = patchesOf(zone, site, survey, own);
   const out = { advised, worked: workedOut(zone, advised, around, patches), patches };
-  kept.set(given, { around, out });
+  kept.set(given, { around, held, out });
   return out;
 }
 

@@ -75,8 +75,12 @@ export const methodLeans = {
   'break-out': { element: ['slab', 'steps'], depth: ['6-to-20', ...deep], looseness: loose },
 } as const satisfies Partial<Record<MethodId, Lean>>;
 
-/** In a case for practice nothing is open, and every depth has been measured. */
-export const neverPractised = ['answers-differ', 'hollow-unmeasured'] as const;
+/** In a case for practice nothing is open, every depth has been measured, and there is one zone. */
+export const neverPractised = [
+  'answers-differ',
+  'hollow-unmeasured',
+  'same-part-in-doubt',
+] as const;
 type HoldRule = Exclude<(typeof holdRules)[number], (typeof neverPractised)[number]>;
 
 /** What can stand before the work, each with where it is found. */

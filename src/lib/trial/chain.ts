@@ -8,7 +8,7 @@ import type { OwnFigures } from '$shared/figures';
 import { trialOf, type ZoneTrial } from './zone-trial';
 
 /** How advice is come by. */
-type AdviseTried = (site: SiteAnswers, answers: TriedAnswers) => ZoneAdvice;
+export type AdviseTried = (site: SiteAnswers, answers: TriedAnswers) => ZoneAdvice;
 
 /** The trial of a method, and the advice it is tried by. */
 export interface TrialBy {
@@ -37,7 +37,7 @@ function triedOut({ aim, last }: ZoneTrial): TriedOut | null {
   return { method: aim.method, because, why };
 }
 
-const withoutMargins: AdviseTried = (site, answers) =>
+export const withoutMargins: AdviseTried = (site, answers) =>
   adviseZone(site, answers, { margins: false });
 
 /**

@@ -1,21 +1,26 @@
+import { hasAirBelow } from '$lib/answers/elements';
 import type { Job, Zone } from '$lib/answers/job';
 import { session } from './session.svelte';
 
-let reads = $state.raw<typeof import('$lib/survey/zone-as-drawn')>();
+let reads = $state.raw<typeof import('$lib/trial/in-job')>();
+
+/** Whether a zone of the job is not told by its own answers alone. */
+const more = ({ survey, zones, site }: Job): boolean =>
+  survey !== undefined || (zones.length > 1 && !!site.element?.some(hasAirBelow));
 
 /**
- * The zones of the open job with what its drawing measures and shows, which outranks what was typed.
- * What reads a drawing is fetched where there is one.
+ * The zones of the open job with what its drawing measures and shows, which outranks what was typed,
+ * and with what other zones of what hangs hold up. What reads that is fetched where it is needed.
  */
 export const asDrawn = {
   /** To be called in an effect of the page. */
   load(): void {
-    if (session.job.survey && !reads)
-      void import('$lib/survey/zone-as-drawn').then((found) => (reads = found));
+    if (more(session.job) && !reads)
+      void import('$lib/trial/in-job').then((found) => (reads = found));
   },
-  /** Whether it is known by now what the drawing says. */
+  /** Whether it is known by now what they say. */
   get ready(): boolean {
-    return !session.job.survey || reads !== undefined;
+    return !more(session.job) || reads !== undefined;
   },
-  zone: (job: Job, zone: Zone): Zone => reads?.zoneAsDrawn(job, zone) ?? zone,
+  zone: (job: Job, zone: Zone): Zone => reads?.zoneInJob(job, zone) ?? zone,
 };

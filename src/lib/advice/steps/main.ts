@@ -1,3 +1,4 @@
+import { mayFallDown } from '$lib/advice/cautions';
 import { removalFacts, type Demands } from '$lib/advice/demands';
 import { holeRange, makesHole } from '$lib/advice/hole';
 import { isFloor, isSpot } from '$lib/advice/place';
@@ -83,7 +84,12 @@ const facing = (method: MethodId): readonly StepReason[] => [
     zone.looseness !== 'tight' &&
     zone.depth === '3-to-6' && { rule: 'several-passes', figures: ['depth.shallow'] },
   ({ zone }) => zone.looseness !== 'tight' && { rule: 'depth-each-pass' },
-  ({ zone }) => zone.looseness === 'hollow' && { rule: 'sound-what-is-under' },
+  // Under what carries, or over cables, what lies deeper is no crew's to break out by itself.
+  ({ site, zone }) =>
+    zone.looseness === 'hollow' && {
+      rule: 'sound-what-is-under',
+      facts: { deeper: mayFallDown(site) ? 'engineer' : 'break-out' },
+    },
   ({ demands }) => demands.profile !== null && { rule: 'profile-after-first-pass' },
   () => method === 'shotblast' && { rule: 'dry-before-shot' },
   () => throwsGrit(method) && { rule: 'spent-grit-away', facts: { method } },

@@ -6,6 +6,7 @@ import { choicesOf } from '$lib/answers/questions';
 import { needsOf } from '$lib/readiness/open-needs';
 import type { ZoneCircumstances } from '$lib/readiness/zone';
 import { adviseTried } from '$lib/trial/chain';
+import type { TriedAnswers } from '$lib/answers/trial-record';
 import type { OwnFigures } from '$shared/figures';
 
 /** Whether enough is known of a zone for its checks to mean anything. */
@@ -22,6 +23,7 @@ const remembered = new WeakMap<
     readonly chloride: CheckResult | undefined;
     readonly own: OwnFigures | undefined;
     readonly drawing: Job['survey'];
+    readonly inDoubt: boolean;
     readonly found: Fixed;
   }
 >();
@@ -32,16 +34,18 @@ export function circumstancesOf({ site, own, survey }: Job, zone: Zone, drawn: Z
   // Of what is typed here the advice hangs on this alone.
   const chloride = zone.readiness?.results.chloride;
   const drawing = drawn === zone ? undefined : survey;
+  const inDoubt = (drawn.answers as TriedAnswers).partInDoubt === true;
   const last = remembered.get(answers);
   const same =
     last &&
     last.site === site &&
     last.trial === trial &&
     last.own === own &&
-    last.drawing === drawing;
+    last.drawing === drawing &&
+    last.inDoubt === inDoubt;
   if (same && last.chloride === chloride) return last.found;
   const found = circumstances(site, drawn, own);
-  remembered.set(answers, { site, trial, chloride, own, drawing, found });
+  remembered.set(answers, { site, trial, chloride, own, drawing, inDoubt, found });
   return found;
 }
 

@@ -30,6 +30,8 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
     `There may be stretched steel cables inside. Cut one, and it can let go with deadly force along its whole length. No sawing, no drilling, and no work that may reach ${say.figure('tendon.depth')} deep until a licensed structural engineer has had them located and marked.`,
   'hollow-unmeasured': () =>
     'It sounds hollow, and it hangs free. How deep the layer has let go cannot be seen: it may be down to the steel. A licensed structural engineer has it measured before anything is taken off.',
+  'same-part-in-doubt': (reason) =>
+    `Another zone of ${named(reason, 'element', elementNames) || 'this part'} may be failing, and all of it hangs together. Nobody works here either until a licensed structural engineer has said what carries.`,
   'settled-or-rocking': () =>
     'The concrete has sunk or rocks, so the ground or what carries it has failed. Call a licensed structural engineer to find the cause. A repair on top would crack again until that is put right.',
   'moving-crack': () =>

@@ -3,7 +3,9 @@ import type { RuleSentence } from '$lib/words/types';
 import { amount } from './facts';
 
 type PossibleHold =
-  Exclude<(typeof holdRules)[number], 'answers-differ'> | 'no-method-left' | 'stopped-on-patch';
+  | Exclude<(typeof holdRules)[number], 'answers-differ' | 'same-part-in-doubt'>
+  | 'no-method-left'
+  | 'stopped-on-patch';
 
 /** What would stand before the work if an open answer turned out so. Nothing here is said as a fact. */
 export const possibleHoldSentences: Readonly<Record<PossibleHold, RuleSentence>> = {

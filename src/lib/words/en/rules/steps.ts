@@ -150,8 +150,14 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
     `To get as deep as ${say.figure('depth.shallow')} takes several passes.`,
   'depth-each-pass': () =>
     'Measure how deep you are after each pass, and stop when you are down to sound.',
-  'sound-what-is-under': () =>
-    'Sound what lies under the skin. Where it still rings dull, the layer goes deeper, and only breaking out clears it.',
+  'sound-what-is-under': (reason) => {
+    const then = saw(reason, 'deeper', 'engineer')
+      ? 'Stop there and call a licensed structural engineer before anybody breaks deeper.'
+      : saw(reason, 'deeper', 'break-out')
+        ? 'Only breaking out clears it.'
+        : 'Only breaking out clears it. Where it carries load, or cables may lie in it, a licensed structural engineer says first what may go.';
+    return `Sound what lies under the skin. Where it still rings dull, the layer goes deeper. ${then}`;
+  },
   'profile-after-first-pass': () =>
     'After the first pass, hold the profile chip beside it. Change one setting, not two.',
   'dry-before-shot': () =>

@@ -1,0 +1,40 @@
+import { keepsOffPart } from '$lib/advice/keep-clear';
+import type { ZoneAdvice } from '$lib/advice/zone-advice';
+import { hasAirBelow } from '$lib/answers/elements';
+import type { SiteAnswers } from '$lib/answers/answers';
+import type { Job, Zone } from '$lib/answers/job';
+import type { TriedAnswers } from '$lib/answers/trial-record';
+import { adviseTried, withoutMargins, type AdviseTried } from './chain';
+
+/** What each zone came to: an edit of one asks the advice of the others again. */
+const known = new Map<string, boolean>();
+const mostKnown = 500;
+
+function keepsOff(site: SiteAnswers, zone: Zone, { own }: Job, advise: AdviseTried): boolean {
+  const { answers, trial, readiness } = zone;
+  const key = JSON.stringify([site, answers, trial, readiness?.results.chloride, own]);
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const advice: ZoneAdvice = adviseTried(site, zone, advise, own).advice;
+  const keeps = keepsOffPart(site, answers, advice);
+  if (known.size >= mostKnown) known.clear();
+  known.set(key, keeps);
+  return keeps;
+}
+
+/**
+ * The zones of a job as their advice is asked for. What hangs is one part: where one zone of it keeps
+ * people off, none of the others is worked before the engineer has spoken.
+ * Source: common practice, no published source.
+ * @param job with what its drawing measures
+ */
+export function zonesOfPart(job: Job, advise: AdviseTried = withoutMargins): readonly Zone[] {
+  const { site, zones } = job;
+  if (zones.length < 2 || !site.element?.some(hasAirBelow)) return zones;
+  const keeping = zones.filter((zone) => keepsOff(site, zone, job, advise)).map(({ id }) => id);
+  return zones.map((zone): Zone => {
+    if (!keeping.some((id) => id !== zone.id)) return zone;
+    const answers: TriedAnswers = { ...zone.answers, partInDoubt: true };
+    return { ...zone, answers };
+  });
+}
