@@ -4,6 +4,7 @@ import { showsBar } from '$lib/advice/demands';
 import {
   dirtSteps,
   everyStep,
+  following,
   followingFor,
   followingOf,
   mostCuts,
@@ -139,31 +140,47 @@ describe('the steps of a group', () => {
     { thickness: 300, setting: 'open' },
     { area: 20 },
   );
-  it('are those of its work with each combination, but for what its dirt asks for', () => {
+  it('are those of its work with each combination, but for what its dirt asks for; what cuts alike and holds alike is one', () => {
     expect(groups.length).toBeGreaterThan(1);
     const cut = ['saw-cut', 'chase-crack', 'free-bar', 'route-crack'];
     const cuts = new Map<string, number>();
     for (const group of groups) {
-      const fitting = followingFor(nexts)(group.demands);
-      const works = worksFor(group, fitting);
-      fitting.forEach((next, place) => {
-        const { method, rest } = group;
-        const { steps = 0, cuts: number = -1 } = works[place] ?? {};
+      const { method, rest } = group;
+      const fitting = followingFor(nexts)(group.demands).map((next) => {
         const situation = situationOn(
           { ...group.zone, ...next.zone, contamination: [] },
           { ...group.site, ...next.site },
           { method, rest },
         );
-        expect(stepsIn(steps)).toEqual(stepsIn(stepsCalled(situation)));
+        const steps = stepsCalled(situation);
+        const named = stepsIn(steps).filter((id) => cut.includes(id));
+        return { next, steps, named: named.join() };
+      });
+      const works = worksFor(
+        group,
+        fitting.map(({ next }) => next),
+      );
+      const seenIn = new Set<Next>();
+      for (const { next, cuts: number, weight, seen, all, any } of works) {
+        const own = fitting.find((each) => each.next === next);
+        const alike = fitting.filter(
+          (each) => each.named === own?.named && each.next.holdsAs === next.holdsAs,
+        );
+        for (const each of alike) seenIn.add(each.next);
+        expect(weight).toBe(alike.reduce((sum, each) => sum + each.next.weight, 0));
+        expect(stepsIn(all)).toEqual(stepsIn(alike.reduce((set, { steps }) => set & steps, -1)));
+        expect(stepsIn(any)).toEqual(stepsIn(alike.reduce((set, { steps }) => set | steps, 0)));
+        for (const name of following)
+          expect(seen[name]).toBe(alike.reduce((set, each) => set | each.next.seen[name], 0));
         // A number for what is cut, the same for the same.
-        const name = stepsIn(steps)
-          .filter((id) => cut.includes(id))
-          .join();
+        const name = own?.named ?? '';
         expect(number).toBe(cuts.get(name) ?? number);
         expect(number).toBeGreaterThanOrEqual(0);
         expect(number).toBeLessThan(mostCuts);
         cuts.set(name, number);
-      });
+      }
+      expect(seenIn.size).toBe(fitting.length);
+      expect(works.length).toBeLessThan(fitting.length);
     }
     expect(new Set(cuts.values()).size).toBe(cuts.size);
     expect(cuts.size).toBeGreaterThan(3);

@@ -114,32 +114,63 @@ export function followingFor(nexts: readonly Next[]): (demands: Demands) => read
   return ({ openCracks, bar }) => lists[+openCracks * 2 + +bar] as readonly Next[];
 }
 
-/** The steps called for, as a set, and what of them tells how deep and how hard the work goes. */
-export interface Called {
-  readonly steps: number;
-  /** Below `mostCuts`. */
+/** Combinations that cut alike and come to the same holds: to the same verdicts, whatever steps they call for. */
+export interface Works {
+  /** One of them. */
+  readonly next: Next;
+  /** What of their steps tells how deep and how hard the work goes; below `mostCuts`. */
   readonly cuts: number;
+  /** How many completions of the following questions they stand for. */
+  weight: number;
+  readonly seen: Record<Following, number>;
+  /** The steps that all of them call for, and any, as sets. */
+  all: number;
+  any: number;
 }
 
-/** The steps of a group but for what its dirt asks for, with each combination that goes with it. */
-export function worksFor(group: Group, nexts: readonly Next[]): readonly Called[] {
+/** The steps of a group but for what its dirt asks for, with the combinations that go with it. */
+export function worksFor(group: Group, nexts: readonly Next[]): readonly Works[] {
   const { site, zone, demands, method, rest } = group;
-  const known = new Map<number, Called>();
+  const stepsOf = new Map<number, number>();
+  const works = new Map<number, Works>();
   const bare = { ...demands, ...clean };
-  return nexts.map((next) => {
-    let called = known.get(next.worksAs);
-    if (!called) {
-      const steps = stepsCalled({
+  for (const next of nexts) {
+    let steps = stepsOf.get(next.worksAs);
+    if (steps === undefined) {
+      steps = stepsCalled({
         site: { ...site, ...next.site },
         zone: { ...zone, ...next.zone, contamination: [] },
         demands: bare,
         method,
         rest,
       });
-      known.set(next.worksAs, (called = { steps, cuts: cutsAs(steps) }));
+      stepsOf.set(next.worksAs, steps);
     }
-    return called;
-  });
+    const cuts = cutsAs(steps);
+    const key = cuts * mostHoldsAs + next.holdsAs;
+    const same = works.get(key);
+    if (same) {
+      same.weight += next.weight;
+      noteFollowing(same.seen, next.seen);
+      same.all &= steps;
+      same.any |= steps;
+    } else {
+      const { weight } = next;
+      works.set(key, { next, cuts, weight, seen: { ...next.seen }, all: steps, any: steps });
+    }
+  }
+  return [...works.values()];
+}
+
+/** Written out: it is called tens of thousands of times. */
+export function noteFollowing(
+  seen: Record<Following, number>,
+  more: Readonly<Record<Following, number>>,
+): void {
+  seen.cracks |= more.cracks;
+  seen.steel |= more.steel;
+  seen.freezeThaw |= more.freezeThaw;
+  seen.salts |= more.salts;
 }
 
 /** The steps that dirt adds to the work, whatever else is asked for. */

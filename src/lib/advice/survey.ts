@@ -16,11 +16,12 @@ import {
   followingOf,
   mostCuts,
   mostHoldsAs,
+  noteFollowing,
   stepsIn,
   worksFor,
-  type Called,
   type Following,
   type Next,
+  type Works,
 } from './following';
 import { groupsOf, type Choosing, type Chosen, type Group } from './groups';
 import { Kept } from './kept';
@@ -77,8 +78,9 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   const fits = followingFor(follow);
   const under = new UnderWarnings(warnings, warningSets);
   const hazards = new HazardsAnywhere(settings, worstShortOfStop(warnings));
-  const works = new Map<number, readonly Called[]>();
+  const works = new Map<number, readonly Works[]>();
   const known = new Kept<Found>(mostHolds * mostCuts * mostHoldsAs);
+  const states = new Map<Verdicts, Map<MethodId, Found>>();
   let common = everyStep;
   let called = 0;
   let total = 0;
@@ -92,7 +94,14 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     const site = Object.assign(looked.site, next.site);
     const zone = Object.assign(looked.zone, next.zone);
     const verdicts = under.verdictsOf(site, zone, group);
-    return { verdicts, group, next, weight: 0, seen: nothingSeen(), last: null };
+    let byMethod = states.get(verdicts);
+    if (!byMethod) states.set(verdicts, (byMethod = new Map()));
+    let found = byMethod.get(group.method);
+    if (!found) {
+      found = { verdicts, group, next, weight: 0, seen: nothingSeen(), last: null };
+      byMethod.set(group.method, found);
+    }
+    return found;
   };
 
   // Where the walk stands, shared so that a step of it makes nothing new.
@@ -106,28 +115,27 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
     let all = everyStep;
     let any = 0;
     let going = 0;
-    for (let index = 0; index < nexts.length; index += 1) {
-      next = nexts[index] as Next;
-      const { steps, cuts } = work[index] as Called;
-      const key = (group.holdsAs * mostCuts + cuts) * mostHoldsAs + next.holdsAs;
+    for (const cell of work) {
+      next = cell.next;
+      const key = (group.holdsAs * mostCuts + cell.cuts) * mostHoldsAs + next.holdsAs;
       const found = known.of(key, findHere);
       const { verdicts } = found;
-      const here = group.weight * next.weight * settings.length;
+      const here = group.weight * cell.weight * settings.length;
       total += here * warningSets.length;
       found.weight += here;
-      note(found.seen, next.seen);
+      noteFollowing(found.seen, cell.seen);
       if (found.last !== group) {
         found.last = group;
         noteChoosing(found.seen, group.seen);
       }
       if (verdicts.goesOn) {
-        all &= steps;
-        going |= steps;
-        note(group.going, next.seen);
+        all &= cell.all;
+        going |= cell.any;
+        noteFollowing(group.going, cell.seen);
       }
       if (verdicts.surface) {
-        any |= steps;
-        note(group.surface, next.seen);
+        any |= cell.any;
+        noteFollowing(group.surface, cell.seen);
       }
     }
     common &= group.dirtAll | all;
@@ -143,7 +151,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   return {
     possibilities,
     warningSets,
-    tallies: talliesOf(known.all, warningSets),
+    tallies: talliesOf([...new Set(known.all)], warningSets),
     total,
     commonSteps: common === everyStep ? [] : stepsIn(common),
     anySteps: stepsIn(called),
@@ -155,14 +163,7 @@ export function survey(site: SiteAnswers, zone: ZoneAnswers): Survey {
   };
 }
 
-// Both written out: they are called a hundred thousand times.
-function note(seen: Record<Following, number>, more: Readonly<Record<Following, number>>): void {
-  seen.cracks |= more.cracks;
-  seen.steel |= more.steel;
-  seen.freezeThaw |= more.freezeThaw;
-  seen.salts |= more.salts;
-}
-
+// Written out: it is called tens of thousands of times.
 function noteChoosing(seen: Record<Choosing, number>, more: Record<Choosing, number>): void {
   seen.element |= more.element;
   seen.depthAndLooseness |= more.depthAndLooseness;
@@ -227,7 +228,7 @@ function talliesOf(
         tallies.set(key, tally);
       }
       tally.weight += weight * sets.length;
-      note(tally.seen, seen);
+      noteFollowing(tally.seen, seen);
       noteChoosing(tally.seen, seen);
       // Many verdicts share one list of sets.
       if (tally.lists.has(sets)) continue;
