@@ -175,4 +175,33 @@ describe('signs', () => {
     const filled = { drawn: job, held: [], zones: [planned('z0', [], [], reach('m3', [1, 2, 3]))] };
     expect(signsOf(filled as never, conditions(100)).patched).toBe(true);
   });
+  it('say of zones counted by their spots alone that nobody has sounded them, until somebody has', () => {
+    const laid = { patches: [{ area: 1, spots: [0] }] };
+    const notSounded = (survey?: object) => {
+      const drawn = { ...tradeJob([{}, {}, {}, {}]), ...(survey && { survey }) };
+      const spots = (id: string, patches: object | null) => ({ ...planned(id), patches });
+      const some = {
+        drawn,
+        zones: [spots('z0', laid), spots('z2', null), spots('z3', laid)],
+        held: [{ ...spots('z1', laid), holds: [{ rule: 'through' }] }],
+      } as never;
+      return signsOf(some, conditions(100, { z0: 'break-out', z2: 'break-out' })).notSounded;
+    };
+    // z2 has no spots and is damaged all over; z3 is sound.
+    expect(notSounded()).toEqual(['z0', 'z1']);
+    expect(notSounded({ marks: [{ kind: 'spot' }] })).toEqual(['z0', 'z1']);
+    expect(notSounded({ marks: [{ kind: 'spot' }, { kind: 'tap' }] })).toEqual([]);
+    expect(notSounded({ lanes: {} })).toEqual([]);
+  });
+  it('name the planned zones of which nobody has said what goes on top', () => {
+    const drawn = tradeJob([
+      { finish: ['undecided'] },
+      { finish: ['undecided', 'overlay'] },
+      { finish: undefined },
+      { finish: ['overlay'] },
+      { finish: ['undecided'] },
+    ]);
+    const some = { drawn, zones: ['z0', 'z1', 'z2', 'z3'].map((id) => planned(id)), held: [] };
+    expect(signsOf(some as never, conditions(100)).undecided).toEqual(['z0', 'z1', 'z2']);
+  });
 });
