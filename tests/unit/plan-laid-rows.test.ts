@@ -134,6 +134,19 @@ describe('the rows of a chart', () => {
     ).toEqual([]);
     expect(rows(two, 2)[1]?.waiting).toEqual([]);
   });
+  it('name work that must wait on its own day, whatever goes ahead on another', () => {
+    const sawB = task('saw-cut', 'b', 2, tool('walk-behind-saw'));
+    const waiting = (...of: readonly Placed[]) =>
+      rows(of, 2, {}, [() => false, ({ zone }: Task) => zone === 'b'] as never).map(
+        (row) => row.waiting,
+      );
+    expect(waiting(placed(saw, 1, 0, 2), placed(sawB, 2, 24, 26))).toEqual([[], ['saw-cut']]);
+    expect(waiting(placed(sawB, 2, 24, 26), placed(saw, 2, 26, 28))).toEqual([[], []]);
+    // A go just begun has no hours yet, and is in no row.
+    expect(waiting(placed(sawB, 2, 24, 24))).toEqual([[], []]);
+  });
+  it('wait for nothing that is not in the plan', () =>
+    expect(rows([placed(blast, 1, 0, 1)], 1)[0]?.waits).toEqual([]));
 });
 
 describe('which parts are worked on', () => {
