@@ -143,7 +143,7 @@ describe('the rows of a chart', () => {
     expect(waiting(placed(saw, 1, 0, 2), placed(sawB, 2, 24, 26))).toEqual([[], ['saw-cut']]);
     expect(waiting(placed(sawB, 2, 24, 26), placed(saw, 2, 26, 28))).toEqual([[], []]);
     // A go just begun has no hours yet, and is in no row.
-    expect(waiting(placed(sawB, 2, 24, 24))).toEqual([[], []]);
+    expect(waiting(placed(sawB, 2, 24, 24))).toEqual([[]]);
   });
   it('wait for nothing that is not in the plan', () =>
     expect(rows([placed(blast, 1, 0, 1)], 1)[0]?.waits).toEqual([]));
