@@ -212,6 +212,17 @@ describe('what hammers have struck', () => {
       [[4, 4, 4]],
     ]);
   });
+  it('asks how long the border is, where nobody has measured it', () => {
+    const along = (borderLength?: unknown) =>
+      struckOf(
+        'blast-clean',
+        workOf({ tools: needle }, { borderLength }),
+        quantitiesWith({ area: m2 }),
+      ).lengths;
+    expect(along().map(endsOf)).toEqual(['asks for borderLength']);
+    expect(along('unknown').map(endsOf)).toEqual(['asks for borderLength']);
+    expect(along(12)).toMatchObject([{ working: [{ what: 'border-length', unit: 'm' }] }]);
+  });
   it('is the whole zone too where a scarifier or needles went over it', () => {
     for (const step of ['scarify', 'needle-scale'] as const) {
       const struck = (of: StepId) =>
