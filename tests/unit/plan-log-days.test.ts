@@ -159,4 +159,52 @@ describe('where what was told lies in the days', () => {
     );
     expect(of[1]?.stretches).toMatchObject([{ day: 1 }]);
   });
+  it('counts from the first day, whichever zone is told first', () => {
+    const { of } = past(
+      [saw, cleaning],
+      [
+        ['z0', 'saw-cut', doneIn(at(6, '08:00'), at(6, '10:00'))],
+        ['z1', 'vacuum', doneIn(at(4, '08:00'), at(4, '09:00'))],
+      ],
+    );
+    expect(of).toMatchObject([{ stretches: [{ day: 3 }] }, { stretches: [{ day: 1 }] }]);
+  });
+  it('lays one go over two zones one after the other', () => {
+    const other = task('break-out', 'z1', [2, 4, 8]);
+    const spells = { [at(4, '08:00')]: { to: at(4, '12:00'), people: 1, together: true as const } };
+    const { of } = past(
+      [breaking, other],
+      [
+        ['z0', 'break-out', { spells }],
+        ['z1', 'break-out', { spells }],
+      ],
+    );
+    expect(of).toMatchObject([
+      { stretches: [{ day: 1, from: 0, to: 2 }] },
+      { stretches: [{ day: 1, from: 2, to: 4 }] },
+    ]);
+  });
+  it('lays what is done and was never stopped for as long as it was reckoned', () => {
+    const spells = { [at(4, '08:00')]: { people: 1 } };
+    const { of } = past([saw], [['z0', 'saw-cut', { spells, done: at(4, '16:00') }]]);
+    expect(of[0]).toMatchObject({ people: [0], stretches: [{ day: 1, from: 0, to: 2 }] });
+    expect(of[0]?.running).toBe(false);
+  });
+  it('keeps a tick on its day, and begins the rest after it', () => {
+    const ticked = [
+      ['z0', 'saw-cut', doneIn(at(4, '08:00'), at(4, '10:00'))],
+      ['z1', 'vacuum', { done: at(4, '10:00') }],
+    ] as const satisfies readonly Told[];
+    // The second hand had from morning on for it: 8 of its 9 hours.
+    expect(past([saw, cleaning], ticked).from).toBe(8);
+    // One hand that has worked for 20 hours since midnight: the tick takes the end of the day.
+    const night = [
+      ['z0', 'break-out', doneIn(at(4, '00:00'), at(4, '10:00'))],
+      ['z0', 'saw-cut', doneIn(at(4, '10:00'), at(4, '20:00'))],
+      ['z1', 'vacuum', { done: at(4, '20:00') }],
+    ] as const satisfies readonly Told[];
+    const { of, from } = past([breaking, saw, cleaning], night, 1);
+    expect(of[2]?.stretches).toEqual([{ day: 1, from: 16, to: 24 }]);
+    expect(from).toBe(24);
+  });
 });

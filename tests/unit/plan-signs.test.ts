@@ -174,6 +174,31 @@ describe('signs', () => {
   it('speak of the life of patches where a hole is filled', () => {
     const filled = { drawn: job, held: [], zones: [planned('z0', [], [], reach('m3', [1, 2, 3]))] };
     expect(signsOf(filled as never, conditions(100)).patched).toBe(true);
+    const also = { ...filled, zones: [...filled.zones, planned('z2')] };
+    expect(signsOf(also as never, conditions(100)).patched).toBe(true);
+  });
+  it('say that salt and frost have worked on it: scaled for sure, salted, and it freezes', () => {
+    const cold = { salts: ['de-icing'], freezeThaw: ['some', 'often'] };
+    const salted = (zones: readonly object[], site: object = {}) => {
+      const drawn = tradeJob(zones, { ...cold, ...site });
+      return signsOf({ drawn, zones: [], held: [] } as never, conditions(100)).salted;
+    };
+    const scaled = ['powdery', 'flaking', 'fractured', 'rotten'];
+    for (const each of scaled) expect(salted([{ looseness: [each] }]), each).toBe(true);
+    expect(salted([{ looseness: scaled }])).toBe(true);
+    expect(salted([{ looseness: ['tight'] }, { looseness: ['flaking'] }])).toBe(true);
+    for (const looseness of [['tight'], ['hollow'], ['flaking', 'tight'], undefined])
+      expect(salted([{ looseness }]), String(looseness)).toBe(false);
+    const flaking = [{ looseness: ['flaking'] }];
+    for (const site of [
+      { salts: ['none'] },
+      { salts: ['none', 'de-icing'] },
+      { salts: undefined },
+      { freezeThaw: ['rare'] },
+      { freezeThaw: ['rare', 'often'] },
+      { freezeThaw: undefined },
+    ])
+      expect(salted(flaking, site), JSON.stringify(site)).toBe(false);
   });
   it('say of zones counted by their spots alone that nobody has sounded them, until somebody has', () => {
     const laid = { patches: [{ area: 1, spots: [0] }] };

@@ -85,6 +85,36 @@ describe('advice that zones share', () => {
     );
     expect(calls()).toBeGreaterThan(1);
   });
+  it('is worked out anew for a test patch where the reader’s figures are others', () => {
+    const trial = [{ method: 'break-out', notch: 1 }];
+    const { zone, around } = zoneOf({ ...hollow, area: 4.05 }, {}, { trial });
+    const { adviceOf, calls } = counted();
+    const reckon = (change: Partial<Around> = {}) =>
+      reckonZone(zone, zone, { ...around, ...change }, adviceOf);
+    reckon();
+    const once = calls();
+    reckon({ whole: 90 });
+    expect(calls()).toBe(once);
+    reckon({ own: { 'fill.waste': 0.2 } });
+    expect(calls()).toBeGreaterThan(once);
+  });
+});
+
+describe('a zone that is held', () => {
+  it('names the open answers that decide, and how many methods they leave', () => {
+    const { zone, around } = zoneOf({ ...hollow, area: 4.06 });
+    const advice = {
+      outcomes: ['grind', 'scarify', 'grind'].map((method) => ({ verdict: 'prepare', method })),
+      assumptions: [
+        { question: 'depth', matters: true },
+        { question: 'texture', matters: false },
+      ],
+      ...{ holds: [], possibleHolds: [], verdict: 'find-out-first' },
+    };
+    const { advised, worked } = reckonZone(zone, zone, around, () => advice as never);
+    expect(advised.held).toEqual({ verdict: 'find-out-first', open: ['depth'], methods: 2 });
+    expect(worked).toBeNull();
+  });
 });
 
 describe('a zone of which little is said', () => {
@@ -92,14 +122,15 @@ describe('a zone of which little is said', () => {
     const { zone, around } = zoneOf({ ...hollow, area: 4.03, ...answers });
     const { adviceOf, calls } = counted();
     const { advised } = reckonZone(zone, zone, around, adviceOf);
-    return { held: advised.held, calls: calls() };
+    return { advised, held: advised.held, calls: calls() };
   };
   // With whether it is cracked it is open how long the cracks are.
   const three = { cracks: undefined, finish: undefined };
   it('waits for its answers from four open ones on, and no thought is given to what might be', () => {
-    const { held, calls } = open({ ...three, contamination: undefined });
+    const { advised, held, calls } = open({ ...three, contamination: undefined });
     expect(calls).toBe(0);
     expect(held).toMatchObject({ verdict: 'find-out-first', methods: methodIds.length });
+    expect(advised).toMatchObject({ advice: null, holds: [], possibleHolds: [] });
     expect(held?.open).toEqual(['contamination', 'cracks', 'crackLength', 'finish']);
     expect(open(three).calls).toBe(1);
   });
@@ -129,6 +160,15 @@ describe('a jet', () => {
     expect(jetted(['water-jet', 're-sound'])?.breaks).toBe(false);
     expect(jetted(['saw-cut', 're-sound'], null, 'scarify')?.breaks).toBe(false);
     expect(jetted(['break-out'], null, 'break-out')?.breaks).toBe(true);
+  });
+  it('works in a slab as thick as answered, or of no known thickness', () => {
+    const thick = (site: object) => {
+      const { zone, around } = zoneOf({ ...hollow, area: (area += 0.01) }, site);
+      return reckonZone(zone, zone, around, adviceOf).worked?.work.thickness;
+    };
+    const { adviceOf } = counted();
+    expect(thick({ thickness: 150 })).toBe(150);
+    expect(thick({ thickness: 'unknown' })).toBe('unknown');
   });
   it('and a hammer go along bars where the rest has a method of its own', () => {
     for (const method of ['water-jet', 'break-out']) {
