@@ -21,7 +21,7 @@ import { cutThrough, longest, some, stepsKept } from './option-parts';
 import type { Plan } from './plan';
 import { totalsOf } from './quantities';
 
-/** What a option of action takes. All options are measured by the same list. */
+/** What an option of action takes. All options are measured by the same list. */
 export const measureIds = [
   'debris',
   'material',
@@ -62,7 +62,7 @@ const ofDay = (hours: number): Term => ({
 const haulage = (mass: Amount, own?: OwnFigures): Amount =>
   times('kg', mass, tonnes, rate('carbon.haulage', own), rate('haul.distance', own));
 
-/** Zones by what a option does with them. */
+/** Zones by what an option does with them. */
 export interface Parts {
   /** Zones restored by the plan. */
   readonly restored: readonly string[];
@@ -73,7 +73,7 @@ export interface Parts {
 }
 
 /**
- * What a option takes, line by line the same for all: breaking, hauling, placing and curing are in
+ * What an option takes, line by line the same for all: breaking, hauling, placing and curing are in
  * every one, the same crew works the same hours, and nothing that goes on top is in any.
  */
 export function optionOf(
