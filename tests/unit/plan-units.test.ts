@@ -88,8 +88,8 @@ describe('units come out right', () => {
       bays: [{ id: '1', whole: true, patched: 3, area: 4 }],
       patches: [{ bay: '1', zone: 'z' }],
     };
-    for (const depth of [40, undefined]) {
-      const quantities = quantitiesOf(workOf({ patches }, { depth }));
+    for (const change of [{ patches }, { patches: [{ area: 2, saw: 6 }] }]) {
+      const quantities = quantitiesOf(workOf(change, { depth: undefined }));
       const [bay] = wholeBays(survey as never, [{ id: 'z', quantities }] as never);
       for (const amounts of [bay?.patched, bay?.whole]) {
         check(amounts?.area ?? null, 'm2', 'area');
