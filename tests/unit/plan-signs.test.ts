@@ -70,6 +70,11 @@ describe('in what state the parts of a surface are', () => {
     expect(state({ held: [held('z0', 'stop', [stop])] })).toBe('engineer');
     expect(state({ held: [held('z0', 'stop', [full, stop])] })).toBe('engineer');
     expect(state({ held: [held('z0', 'stop', [full, find], [stop])] })).toBe('replace');
+    for (const [who, told] of [
+      ['engineer', 'engineer'],
+      ['concrete-contractor', 'replace'],
+    ])
+      expect(state({ held: [held('z0', 'stop', [{ ...full, who }])] })).toBe(told);
     expect(state({ held: [held('z0', 'stop', [{ ...full, rule: 'through' }])] })).toBe('replace');
     expect(state({ held: [held('z0', 'stop', [], [stop])] })).toBe('engineer');
     expect(state({ held: [held('z0', 'stop', [find], [full])] })).toBe('replace');
