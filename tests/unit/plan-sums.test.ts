@@ -10,6 +10,7 @@ import {
   wasteTerm,
   wholePieces,
   type Amount,
+  type Ground,
 } from '$lib/plan/amount';
 import { areaOf, fullDepth, nothing } from '$lib/plan/full-depth';
 import { deepestOf, sizeOf, volumeShare } from '$lib/plan/shares';
@@ -23,7 +24,7 @@ const missing: Amount = { missing: ['area'], unit: 'm2' };
 describe('a sum', () => {
   it('of one part keeps how that was come to, parts and ground of it too; of more, none', () => {
     const parts = [product('m2', [area]), product('m2', [area])];
-    const ground = {
+    const ground: Ground = {
       of: 'area',
       area: 4,
       past: [75, 100],
