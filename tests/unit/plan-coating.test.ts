@@ -14,3 +14,15 @@ it.each([
   };
   expect(coatingComesOff(planJob(tradeJob([zone as never])))).toBe(told);
 });
+
+it.each([
+  ['coating-comes-off', true],
+  ['coating-by-scraper', true],
+  ['coating-debris-apart', true],
+  ['dust-off', false],
+])('is told by whichever step takes it off, or takes up what it left: %s', (rule, told) => {
+  const step = (...rules: readonly string[]) => ({ why: rules.map((each) => ({ rule: each })) });
+  const zone = (...steps: object[]) => ({ advice: { steps } });
+  const plan = { zones: [zone(step('square-edge')), zone(step(), step('square-edge', rule))] };
+  expect(coatingComesOff(plan as never)).toBe(told);
+});

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Amount } from '$lib/plan/amount';
 import { barsOf, holeTerm, stripOf, undercutOf } from '$lib/plan/bars';
-import { groundOf, surfaceOf } from '$lib/plan/ground';
+import { groundOf, rimOf, surfaceOf } from '$lib/plan/ground';
 import { depthSpan } from '$lib/plan/zone-work';
 import { endsOf, quantitiesWith, reach, workOf } from '../helpers/zone-work';
 
@@ -100,6 +101,21 @@ describe('what comes off behind a bar', () => {
       { what: 'unit', span: [0.001, 0.001], unit: 'ratio' },
       { what: 'bar-depth', unit: 'm', figure: 'bar.clear' },
     ]);
+  });
+});
+
+describe('the ring inside the square cut round a firm hollow', () => {
+  const m2 = (value: number) => reach('m2', [value, value, value]);
+  const rim = (area: Amount, patches: object[] | null = [{ area: 5, saw: 9 }], answers = {}) =>
+    endsOf(rimOf(workOf({ patches }, answers), area));
+  it('is what the patches take in beside the zone; none where they take in no more', () => {
+    expect(rim(m2(3))).toEqual([2, 2, 2]);
+    expect(rim(m2(5))).toBe('none');
+    expect(rim(m2(6))).toBe('none');
+  });
+  it('is not known while the zone, or the cut round it, is not', () => {
+    expect(rim({ missing: ['area'], unit: 'm2' })).toBe('none');
+    expect(rim(m2(3), null, { area: 'unknown' })).toBe('none');
   });
 });
 

@@ -115,8 +115,8 @@ describe('the rows of a chart', () => {
     ]);
   });
   it('tell how long a cleaned zone lies open, through the night', () => {
-    const open = rows([], 2, { a: { last: 6, cover: 26 }, b: { last: 3, cover: null } });
-    expect(open.map((row) => row.open)).toEqual([[{ from: 6, to: 24 }], [{ from: 0, to: 2 }]]);
+    const open = rows([], 3, { a: { last: 6, cover: 26 }, b: { last: 3, cover: null } });
+    expect(open.map((row) => row.open)).toEqual([[{ from: 6, to: 24 }], [{ from: 0, to: 2 }], []]);
   });
   it('name what begins with hours that nobody has said, and what must wait', () => {
     const begun = (of: Task, from: number): Placed => ({
@@ -134,6 +134,33 @@ describe('the rows of a chart', () => {
     ).toEqual([]);
     expect(rows(two, 2)[1]?.waiting).toEqual([]);
   });
+  it('name work that must wait on its own day, whatever goes ahead on another', () => {
+    const sawB = task('saw-cut', 'b', 2, tool('walk-behind-saw'));
+    const waiting = (...of: readonly Placed[]) =>
+      rows(of, 2, {}, [() => false, ({ zone }: Task) => zone === 'b'] as never).map(
+        (row) => row.waiting,
+      );
+    expect(waiting(placed(saw, 1, 0, 2), placed(sawB, 2, 24, 26))).toEqual([[], ['saw-cut']]);
+    expect(waiting(placed(sawB, 2, 24, 26), placed(saw, 2, 26, 28))).toEqual([[], []]);
+    // A go just begun has no hours yet, and is in no row.
+    expect(waiting(placed(sawB, 2, 24, 24))).toEqual([[]]);
+  });
+  it('wait in a zone for what was wetted there', () => {
+    const sawB = task('saw-cut', 'b', 2, tool('walk-behind-saw'));
+    const blastB = task('blast-clean', 'b', 1, { ...tool('blast-nozzle'), wait });
+    const before = [placed(saw, 1, 0, 2), placed(task('vacuum', 'b', 1), 1, 2, 3)];
+    const [row] = rows([...before, placed(sawB, 1, 4, 6), placed(blastB, 2, 30, 31)], 1);
+    expect(row?.waits).toEqual([piece('blast-clean', 6, 24)]);
+  });
+  it('have work past midnight on the day on which it was begun', () => {
+    const waits = ({ zone }: Task) => zone === 'b';
+    const late = { ...placed(task('saw-cut', 'b', 6), 1, 20, 26), from: 20 };
+    const found = rows([late], 2, {}, [() => false, waits] as never);
+    expect(found.map(({ work }) => work)).toEqual([[piece('saw-cut', 20, 24)], []]);
+    expect(found.map(({ waiting }) => waiting)).toEqual([['saw-cut'], []]);
+  });
+  it('wait for nothing that is not in the plan', () =>
+    expect(rows([placed(blast, 1, 0, 1)], 1)[0]?.waits).toEqual([]));
 });
 
 describe('which parts are worked on', () => {

@@ -71,6 +71,31 @@ describe('a schedule', () => {
       ['vacuum a', [0], 6, 7],
     ]);
   });
+  it('washes nowhere before the dust of all zones is up, and last of all what is wetted anyway', () => {
+    const from = (...tasks: readonly Task[]) => lay(tasks, 2).at(-1)?.[2];
+    const vacuumed = [task('vacuum', 'a', 1), task('vacuum', 'b', 5)];
+    expect(from(...vacuumed, task('pressure-wash', 'a', 2))).toBe(5);
+    expect(from(...vacuumed, task('degrease', 'a', 2))).toBe(1);
+    expect(
+      from(task('degrease', 'a', 1), task('degrease', 'b', 4), task('final-wash', 'a', 2)),
+    ).toBe(4);
+  });
+  it('shares hands out evenly among what is begun at once', () => {
+    const shared = (zone: string) => task('vacuum', zone, 8, { shared: true });
+    expect(lay([shared('a'), shared('b')], 4)).toEqual([
+      ['vacuum a', [0, 1], 0, 4],
+      ['vacuum b', [2, 3], 0, 4],
+    ]);
+    expect(lay([shared('a'), shared('b')], 3).map(([, people]) => people)).toEqual([[0, 1], [2]]);
+  });
+  it('goes on in the order of the plan where nothing holds up more', () => {
+    const tasks = [task('scarify', 'a', 1), task('grind', 'a', 2), task('grind', 'b', 2)];
+    expect(lay(tasks)).toEqual([
+      ['scarify a', [0], 0, 1],
+      ['grind a', [0], 1, 3],
+      ['grind b', [0], 3, 5],
+    ]);
+  });
   it('waits for what dries through nights, and lets go on by itself what cures', () => {
     const wait = { after: 'saw-cut', hours: same(24), figure: 'dry.before-blasting' };
     const tasks = [

@@ -43,7 +43,7 @@ describe('how far a job has come', () => {
         ['high', 3],
       ] as const)
         expect(rest?.hours?.[kind][end]).toBeCloseTo(value * pace, 9);
-    expect(rest?.labour).toMatchObject({ working: [{ what: 'pace', unit: 'ratio' }] });
+    expect(rest?.labour).toMatchObject({ unit: 'h', working: [{ what: 'pace', unit: 'ratio' }] });
     expect(cover).toBe(covering);
     expect(soFar).toMatchObject({
       ...{ tasks: 2, done: 1, running: 0, taken: 6, ratio: 1.5, counted: 1 },
@@ -59,6 +59,18 @@ describe('how far a job has come', () => {
     expect(doneOf({ tasks: next, soFar } as never, 'break-out')).toEqual({ done: 1, all: 1 });
     expect(doneOf({ tasks: next, soFar } as never, 'vacuum')).toBeNull();
     expect(doneOf({ tasks, soFar: null } as never, 'break-out')).toBeNull();
+  });
+  it('goes on at a pace that weighs each kind by the hours of it that are left', () => {
+    const told = ['z0', 'break-out', doneIn(at(4, '07:00'), at(4, '13:00'))] as const;
+    const [breaking, cleaning] = tasks as [Task, Task];
+    const more = task('break-out', 'z1', [2, 4, 8]);
+    const { soFar } = withSoFar([breaking, more, cleaning], logged(job, [told]));
+    // 1.5 times: its own kind moves by two thirds of the way, 4 h of it; the others by one third, 2 h.
+    const [own, others] = [1.5 ** (2 / 3), 1.5 ** (1 / 3)];
+    expect(soFar?.pace?.typical).toBeCloseTo((4 * own + 2 * others) / 6, 9);
+    expect(soFar?.left.typical).toBeCloseTo(4 * own + 2 * others, 9);
+    // Nothing left goes at no pace.
+    expect(withSoFar([breaking], logged(job, [told])).soFar?.pace).toBeNull();
   });
   it('of what was begun is what it was reckoned to take less what it took, a quarter of an hour at the least', () => {
     const spells = { [at(4, '07:00')]: { to: at(4, '10:00'), people: 1 } };

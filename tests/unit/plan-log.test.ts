@@ -107,6 +107,24 @@ describe('what was told of each step', () => {
     const unknown = [task('break-out', 'z0', null), task('break-out', 'z1', null)];
     expect(spent(unknown, ...told).of.map((each) => each?.hours)).toEqual([2, 2]);
     expect(spent([breaking], told[0] as Told).of[0]?.hours).toBe(4);
+    // Each go is shared out for itself: that of another step, or of another time, is another.
+    const saws = ['z0', 'z1'].map((zone) => task('saw-cut', zone, [1, 2, 3]));
+    const sawn: TaskLog = {
+      spells: { [at(4, '07:00')]: { to: at(4, '11:00'), people: 1, together: true } },
+    };
+    const later: TaskLog = {
+      spells: {
+        ...both.spells,
+        [at(4, '12:00')]: { to: at(4, '14:00'), people: 1, together: true },
+      },
+    };
+    const goes = ['z0', 'z1'].flatMap((zone): Told[] => [
+      [zone, 'break-out', later],
+      [zone, 'saw-cut', sawn],
+    ]);
+    expect(spent([breaking, other, ...saws], ...goes).of.map((each) => each?.hours)).toEqual([
+      ...[1.5, 4.5, 2, 2],
+    ]);
     // Two zones begun at one moment side by side are two goes.
     const apart = ['z0', 'z1'].map((zone): Told => [
       zone,

@@ -195,6 +195,19 @@ describe('what an option takes', () => {
       near([hours(1, 2.85, 3.15), hours(1, 3.75, 1.605 * 3.5), hours(1, 4.8, 8.25)]),
     );
   });
+  it('takes no water where nothing is washed, and that is told as none', () => {
+    const { 'wash-water': _, ...dry } = quantities;
+    const zone = { id: 'z0', method: 'break-out', steps: [], advice: { beside: null } };
+    const zones = [{ ...zone, quantities: { ...dry, 'wash-water': null } }];
+    expect(restoring({ tasks: [], zones } as never, job)?.water).toMatchObject({
+      ...{ span: [0, 0], unit: 'L' },
+    });
+  });
+  it('waits for cars wherever it may be a floor', () => {
+    const either = tradeJob([{ area: 10 }], { element: ['slab', 'wall'] }, { totalArea: 10 });
+    const cured = planOf([cure('traffic.cars')], ['fill-level']);
+    expect(endsOf(restoring(cured, either)?.['days-closed'])).toEqual([7, 7, 14]);
+  });
   it('opens for nobody where nobody drives', () => {
     const stair = tradeJob(
       [{ area: 10 }],

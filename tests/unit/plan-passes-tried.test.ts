@@ -40,6 +40,9 @@ describe('passes that a square metre tried has shown', () => {
     expect(passes({}, { depth: 5 })).toEqual(made);
     expect(passes({}, { depth: undefined })).toEqual(made);
     expect(passes({}, { depth: 30, looseness: ['tight'] })).toEqual(made);
+    // Of two patches the deeper has shown it.
+    const tried = [patch, { ...patch, depths: [1, 3] }];
+    expect(passes({ tried }, { depth: 5 })).toEqual(made);
     expect(passes({}, { depth: 30 }, { 'scarify.pass': 2 })).toEqual(made);
   });
   it('are as many more as the depth asks for, least with what a pass takes at the most', () => {

@@ -57,6 +57,16 @@ describe('what speaks for and against each option', () => {
     });
     expect(points(signs(), share({ sound: 0.5, surface: 0.4 })).restore).toEqual(none);
   });
+  it.each(['hollow-unmeasured', 'rust-with-salts', 'rust-at-crack', 'nothing-over-rust'])(
+    'says not that all is in the skin while nobody has seen how deep it goes: %s',
+    (rule) => {
+      const sound = share({ sound: 0.7, surface: 0.3 });
+      const of = (holds: Record<string, string[]>) =>
+        points(signs({}, holds), sound).restore?.speaksFor.map(({ id }) => id);
+      expect(of({})).toContain('surface-only');
+      expect(of({ [rule]: ['a'] })).toEqual(['mostly-sound']);
+    },
+  );
   it('against a patch: what is gone, mostly gone, deep, or lost by the concrete itself', () => {
     const gone = {
       ...{ id: 'full-depth-parts', zones: ['g'], share: 0.1, figures: ['depth.full-limit'] },

@@ -4,6 +4,7 @@ import { planJob } from '$lib/plan/plan';
 import { priceDrivers } from '$lib/plan/price-drivers';
 import { formatter } from '$lib/words/format';
 import { priceDriverSentence } from '$words/owner-asks';
+import { endsOf } from '../helpers/zone-work';
 import { tradeJob } from '../helpers/trade-jobs';
 
 const plan = (zones: readonly object[], site: object = {}) => planJob(tradeJob(zones, site));
@@ -33,6 +34,22 @@ describe('what drives the price', () => {
     expect(driving([{}], { element: ['steps'] })).toContain('by-hand');
     expect(driving([{}])).not.toContain('by-hand');
   });
+  it('is each part made new, through the slab, where its size and the thickness are known', () => {
+    const gone = { depth: 150, looseness: ['rotten'], area: 4 };
+    const madeNew = (zones: readonly object[], site: object = {}) =>
+      priceDrivers(plan(zones, site)).flatMap((driver) =>
+        driver.id === 'made-new' ? [endsOf(driver.amount)] : [],
+      );
+    // 4 and 6 m2 through 150 mm: 0.6 and 0.9 m3.
+    expect(madeNew([gone])).toEqual([[0.6, 0.6, 0.6]]);
+    expect(madeNew([hollow, gone, { ...gone, area: 6 }])).toEqual([[1.5, 1.5, 1.5]]);
+    expect(madeNew([{ ...gone, area: 'unknown' }])).toEqual([]);
+    // An engineer's crack stops a zone too, and makes nothing new.
+    expect(madeNew([hollow, { cracks: ['moving'], area: 20, crackLength: 3 }])).toEqual([]);
+    expect(madeNew([hollow])).toEqual([]);
+  });
+  it('is no hall where nobody has said whether it stands in one', () =>
+    expect(driving([{}], { setting: undefined })).not.toContain('indoors'));
   it('says at least so many days where the hours of some of the work are not known', () => {
     const days = (zone: object) => {
       const driver = priceDrivers(plan([zone])).find(({ id }) => id === 'days');

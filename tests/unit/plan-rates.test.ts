@@ -117,38 +117,6 @@ describe('hours of a step', () => {
   });
 });
 
-describe('hours of breaking out', () => {
-  const removing = (low: number, typical: number, high: number, patches: unknown = null) =>
-    endsOf(
-      hoursOf(
-        'break-out',
-        workOf({ patches }),
-        quantitiesWith({ removed: reach('m3', [low, typical, high]) }),
-      ),
-    );
-  const spots = Array.from({ length: 8 }, () => ({ area: 0.1, saw: 1.2 }));
-  it('go by the volume: 5 to 25 h/m3, usually 12', () =>
-    expect(removing(0.2, 0.3, 0.4)).toEqual([1, 3.6, 10]));
-  it('are never shorter than the least of each patch: 0.25 to 0.75 h, usually half an hour', () => {
-    expect(removing(0.001, 0.002, 0.003)).toEqual([0.25, 0.5, 0.75]);
-    expect(removing(0.001, 0.002, 0.003, spots)).toEqual([2, 4, 6]);
-    expect(removing(0.001, 0.002, 0.003, [])).toEqual([0.25, 0.5, 0.75]);
-  });
-  it('are the longer end by end, with no one working, where the two cross', () => {
-    const hours = hoursOf(
-      'break-out',
-      workOf({ patches: spots }),
-      quantitiesWith({ removed: reach('m3', [0.2, 0.3, 0.4]) }),
-    );
-    expect(hours).toEqual({ span: [2, 10], typical: 4, unit: 'h', working: [] });
-  });
-  it('are not known while what comes off is not, and none where nothing does', () => {
-    const open = quantitiesWith({ removed: { missing: ['depth'], unit: 'm3' } });
-    expect(hoursOf('break-out', workOf(), open)).toEqual({ missing: ['depth'], unit: 'h' });
-    expect(hoursOf('break-out', workOf(), quantitiesWith({}))).toBeNull();
-  });
-});
-
 describe('what of a zone a step goes by', () => {
   it.each<[StepId, string | readonly number[]]>([
     ['grind', [30, 30, 30]],
@@ -211,6 +179,17 @@ describe('what hammers have struck', () => {
       [5, 6, 8],
       [[4, 4, 4]],
     ]);
+  });
+  it('asks how long the border is, where nobody has measured it', () => {
+    const along = (borderLength?: unknown) =>
+      struckOf(
+        'blast-clean',
+        workOf({ tools: needle }, { borderLength }),
+        quantitiesWith({ area: m2 }),
+      ).lengths;
+    expect(along().map(endsOf)).toEqual(['asks for borderLength']);
+    expect(along('unknown').map(endsOf)).toEqual(['asks for borderLength']);
+    expect(along(12)).toMatchObject([{ working: [{ what: 'border-length', unit: 'm' }] }]);
   });
   it('is the whole zone too where a scarifier or needles went over it', () => {
     for (const step of ['scarify', 'needle-scale'] as const) {

@@ -70,6 +70,11 @@ describe('in what state the parts of a surface are', () => {
     expect(state({ held: [held('z0', 'stop', [stop])] })).toBe('engineer');
     expect(state({ held: [held('z0', 'stop', [full, stop])] })).toBe('engineer');
     expect(state({ held: [held('z0', 'stop', [full, find], [stop])] })).toBe('replace');
+    for (const [who, told] of [
+      ['engineer', 'engineer'],
+      ['concrete-contractor', 'replace'],
+    ])
+      expect(state({ held: [held('z0', 'stop', [{ ...full, who }])] })).toBe(told);
     expect(state({ held: [held('z0', 'stop', [{ ...full, rule: 'through' }])] })).toBe('replace');
     expect(state({ held: [held('z0', 'stop', [], [stop])] })).toBe('engineer');
     expect(state({ held: [held('z0', 'stop', [find], [full])] })).toBe('replace');
@@ -174,5 +179,59 @@ describe('signs', () => {
   it('speak of the life of patches where a hole is filled', () => {
     const filled = { drawn: job, held: [], zones: [planned('z0', [], [], reach('m3', [1, 2, 3]))] };
     expect(signsOf(filled as never, conditions(100)).patched).toBe(true);
+    const also = { ...filled, zones: [...filled.zones, planned('z2')] };
+    expect(signsOf(also as never, conditions(100)).patched).toBe(true);
+  });
+  it('say that salt and frost have worked on it: scaled for sure, salted, and it freezes', () => {
+    const cold = { salts: ['de-icing'], freezeThaw: ['some', 'often'] };
+    const salted = (zones: readonly object[], site: object = {}) => {
+      const drawn = tradeJob(zones, { ...cold, ...site });
+      return signsOf({ drawn, zones: [], held: [] } as never, conditions(100)).salted;
+    };
+    const scaled = ['powdery', 'flaking', 'fractured', 'rotten'];
+    for (const each of scaled) expect(salted([{ looseness: [each] }]), each).toBe(true);
+    expect(salted([{ looseness: scaled }])).toBe(true);
+    expect(salted([{ looseness: ['tight'] }, { looseness: ['flaking'] }])).toBe(true);
+    for (const looseness of [['tight'], ['hollow'], ['flaking', 'tight'], undefined])
+      expect(salted([{ looseness }]), String(looseness)).toBe(false);
+    const flaking = [{ looseness: ['flaking'] }];
+    for (const site of [
+      { salts: ['none'] },
+      { salts: ['none', 'de-icing'] },
+      { salts: undefined },
+      { freezeThaw: ['rare'] },
+      { freezeThaw: ['rare', 'often'] },
+      { freezeThaw: undefined },
+    ])
+      expect(salted(flaking, site), JSON.stringify(site)).toBe(false);
+  });
+  it('say of zones counted by their spots alone that nobody has sounded them, until somebody has', () => {
+    const laid = { patches: [{ area: 1, spots: [0] }] };
+    const notSounded = (survey?: object) => {
+      const drawn = { ...tradeJob([{}, {}, {}, {}]), ...(survey && { survey }) };
+      const spots = (id: string, patches: object | null) => ({ ...planned(id), patches });
+      const some = {
+        drawn,
+        zones: [spots('z0', laid), spots('z2', null), spots('z3', laid)],
+        held: [{ ...spots('z1', laid), holds: [{ rule: 'through' }] }],
+      } as never;
+      return signsOf(some, conditions(100, { z0: 'break-out', z2: 'break-out' })).notSounded;
+    };
+    // z2 has no spots and is damaged all over; z3 is sound.
+    expect(notSounded()).toEqual(['z0', 'z1']);
+    expect(notSounded({ marks: [{ kind: 'spot' }] })).toEqual(['z0', 'z1']);
+    expect(notSounded({ marks: [{ kind: 'spot' }, { kind: 'tap' }] })).toEqual([]);
+    expect(notSounded({ lanes: {} })).toEqual([]);
+  });
+  it('name the planned zones of which nobody has said what goes on top', () => {
+    const drawn = tradeJob([
+      { finish: ['undecided'] },
+      { finish: ['undecided', 'overlay'] },
+      { finish: undefined },
+      { finish: ['overlay'] },
+      { finish: ['undecided'] },
+    ]);
+    const some = { drawn, zones: ['z0', 'z1', 'z2', 'z3'].map((id) => planned(id)), held: [] };
+    expect(signsOf(some as never, conditions(100)).undecided).toEqual(['z0', 'z1', 'z2']);
   });
 });

@@ -10,6 +10,7 @@ import {
   wasteTerm,
   wholePieces,
   type Amount,
+  type Ground,
 } from '$lib/plan/amount';
 import { areaOf, fullDepth, nothing } from '$lib/plan/full-depth';
 import { deepestOf, sizeOf, volumeShare } from '$lib/plan/shares';
@@ -19,6 +20,29 @@ import { tradeJob } from '../helpers/trade-jobs';
 const area = { what: 'area', span: [2, 4], unit: 'm2' } as const;
 const rate = { what: 'rate', span: [5, 10], typical: 8, unit: 'm2/h', by: 'over' } as const;
 const missing: Amount = { missing: ['area'], unit: 'm2' };
+
+describe('a sum', () => {
+  it('of one part keeps how that was come to, parts and ground of it too; of more, none', () => {
+    const parts = [product('m2', [area]), product('m2', [area])];
+    const ground: Ground = {
+      of: 'area',
+      area: 4,
+      past: [75, 100],
+      inSpots: 1,
+      spots: 9,
+      side: 0.4,
+      times: 3,
+    };
+    const told = { ...product('m2', [area]), added: parts, ground } as Amount;
+    expect(sum('m2', [told])).toEqual(told);
+    const bare = sum('m2', [product('m2', [area])]);
+    expect(bare).not.toHaveProperty('added');
+    expect(bare).not.toHaveProperty('ground');
+    expect(sum('m2', [told, told])).toEqual({
+      ...{ span: [4, 8], typical: 6, unit: 'm2', working: [] },
+    });
+  });
+});
 
 describe('a product of ranges', () => {
   it('goes low with low; what is divided by goes low with high', () => {

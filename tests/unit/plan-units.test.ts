@@ -5,6 +5,7 @@ import { groundOf } from '$lib/plan/ground';
 import { amountOf, hoursOf } from '$lib/plan/hours';
 import type { Amount } from '$lib/plan/amount';
 import { quantitiesOf, quantityIds } from '$lib/plan/quantities';
+import { wholeBays } from '$lib/plan/whole-bays';
 import { tradeJob } from '../helpers/trade-jobs';
 import { workOf } from '../helpers/zone-work';
 
@@ -43,6 +44,8 @@ const units = {
   'wash-water': 'L',
 } as const;
 const known = { crackLength: 6, borderLength: 12, barLength: 3, barDiameter: 10, barCover: 30 };
+/** Nobody knows how deep. */
+const endless = { ...known, depth: ['over-50'] };
 const open = { area: 'unknown', depth: undefined };
 const patches = [{ area: 2, saw: 6, depth: 37 }];
 const works = [
@@ -56,6 +59,14 @@ const works = [
   workOf({ breaks: false, method: 'scarify', steps: ['saw-cut', 'chase-crack'] }, known),
   workOf({ breaks: false, tight: true, method: 'grind', steps: ['route-crack'] }, known),
   workOf({ breaks: false, tight: true, method: 'pressure-wash', steps: ['chase-crack'] }, known),
+  workOf({ breaks: false, tight: true, method: 'grind', steps: ['saw-cut'] }, known),
+  workOf({ breaks: false, tight: true, thickness: 'unknown' }, endless),
+  workOf({ breaks: false, tight: true, steps: ['saw-cut'], thickness: 'unknown' }, endless),
+  workOf({ breaks: false, method: 'scarify' }, known),
+  workOf({ breaks: false, method: 'scarify' }, open),
+  workOf({ breaks: false, method: 'pressure-wash', steps: ['pressure-wash'] }, known),
+  workOf({ breaks: false, method: 'pressure-wash', steps: ['degrease'] }, known),
+  workOf({ breaks: false, method: 'pressure-wash', steps: ['degrease'] }, open),
 ];
 
 describe('units come out right', () => {
@@ -71,6 +82,21 @@ describe('units come out right', () => {
     const ground = groundOf(work);
     check(ground.area, 'm2', 'ground');
     check(ground.perimeter, 'm', 'perimeter');
+  });
+  it('of a bay treated whole', () => {
+    const survey = {
+      bays: [{ id: '1', whole: true, patched: 3, area: 4 }],
+      patches: [{ bay: '1', zone: 'z' }],
+    };
+    for (const change of [{ patches }, { patches: [{ area: 2, saw: 6 }] }]) {
+      const quantities = quantitiesOf(workOf(change, { depth: undefined }));
+      const [bay] = wholeBays(survey as never, [{ id: 'z', quantities }] as never);
+      for (const amounts of [bay?.patched, bay?.whole]) {
+        check(amounts?.area ?? null, 'm2', 'area');
+        check(amounts?.removed ?? null, 'm3', 'removed');
+        check(amounts?.bags ?? null, 'count', 'bags');
+      }
+    }
   });
   it('of zones added', () => {
     check(areaOf(tradeJob([{ area: 4 }]), ['z0']), 'm2', 'one');

@@ -29,6 +29,17 @@ describe('the working of patches that nobody has drawn', () => {
   it('is not told where a formula is not all of it: at the end of the surface, and on less than a spot', () => {
     expect(line(ground(6, { ...often, whole: 8 }).area)).toBe('');
     expect(line(ground(0.1).area)).toBe('');
+    // 1.44 m2 in spots leave 0.06 m2, which is less than one.
+    expect(line(ground(1.5).area)).toBe('');
+    expect(line(ground(1.5).perimeter)).toBe('');
+  });
+  it('of a single spot of 0.4 x 0.4 m is that of its area; sawn round it is one way or the other', () => {
+    const { area, perimeter } = ground(0.4 ** 2);
+    expect(line(area)).toMatch(/ 0\.16 m² × 3\.4 /);
+    expect(line(perimeter)).toBe('');
+    expect([ground(6).area, ground(6).perimeter]).toMatchObject([
+      ...[{ ground: { of: 'area' } }, { ground: { of: 'perimeter' } }],
+    ]);
   });
 });
 

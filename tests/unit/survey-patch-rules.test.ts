@@ -6,7 +6,8 @@ import { layPatches, pastDamage, squarePatch, worstFrost, type Patch } from '$li
 import { patchVolume, removalOf } from '$lib/survey/removal';
 import { sawnSides } from '$lib/survey/saw';
 import { ifWhole, surveyedBay } from '$lib/survey/whole-bays';
-import { rectangle } from '../helpers/drawings';
+import { surveyOf } from '$lib/survey/survey';
+import { drawn, rectangle } from '../helpers/drawings';
 import { across, ring } from '../helpers/plain-rings';
 
 const near = (value: number) => expect.closeTo(value, 6) as number;
@@ -162,5 +163,27 @@ describe('patches', () => {
     expect(surveyedBay(other, []).corner).toEqual([3000, 0]);
     expect([ifWhole([half]), ifWhole([])]).toEqual([null, null]);
     expect(ifWhole([more, { ...half, patched: 1, saw: 4 }])).toEqual({ area: near(25), sawCut: 4 });
+  });
+});
+
+// What somebody said of a spot goes before where it lies; common practice, no source.
+describe('a patch over spots of two zones', () => {
+  const zoneWith = (ids: readonly string[], ...spots: readonly [string, number, number][]) => {
+    const marks = spots.map(([zone, x, length]) => ({
+      ...{ kind: 'spot', zone, depth: 40, corners: rectangle(x, 1000, length, 300) },
+    }));
+    const slab = { length: 6000, width: 8000 };
+    const { patches = [] } = surveyOf(drawn({ slab, marks } as never, ids)) ?? {};
+    expect(patches).toHaveLength(1);
+    return patches[0]?.zone;
+  };
+  it('is of the zone that most of its damage says, though another has the ground of some', () => {
+    // 400 mm of a, and 500 of b, of which 300 lie on those of a.
+    expect(zoneWith(['a', 'b'], ['a', 1000, 400], ['b', 1100, 500])).toBe('b');
+    expect(zoneWith(['a', 'b'], ['a', 1000, 400], ['b', 1500, 300])).toBe('a');
+  });
+  it('is of the first of the job where both say as much', () => {
+    expect(zoneWith(['a', 'b'], ['b', 1000, 400], ['a', 1500, 400])).toBe('a');
+    expect(zoneWith(['b', 'a'], ['b', 1000, 400], ['a', 1500, 400])).toBe('b');
   });
 });

@@ -58,6 +58,9 @@ describe('taps', () => {
     expect(spacingOf(grid(300, 3, 3))).toBe(300);
     expect(spacingOf(grid(300, 3, 1))).toBeNull();
     expect(spacingOf(grid(450, 2, 2))).toBe(450);
+    // The nearest may lie on either side: 10, 10, 90 and 200 mm away.
+    const row = [0, 10, 100, 300].map((x, index) => tap(index, [x, 0]));
+    expect(spacingOf(row)).toBe(90);
     const beside = [
       [1000, 995],
       [1300, 995],

@@ -44,6 +44,13 @@ describe('zones on a drawing', () => {
     expect(grounds('c').unclaimed).toBe(0);
     expect(areas('a')[0]).toEqual(['a', near(38.5)]);
     expect(grounds('gone').unclaimed).toBeCloseTo(16, 6);
+    expect(areas('gone')).toEqual(areas());
+  });
+  it('leave nothing for the rest where all is claimed', () => {
+    const all = [claim('a', 0, 0, 6000, 8000)];
+    const { zones: found, unclaimed } = zoneGrounds(ring, ['a', 'b'], [], all, 'b');
+    expect(found.map(({ id }) => id)).toEqual(['a']);
+    expect(unclaimed).toBe(0);
   });
   const { zones } = zoneGrounds(
     ring,
@@ -94,6 +101,15 @@ describe('zones on a drawing', () => {
         [
           [0, 8000],
           [5000, 8000],
+        ],
+        5,
+      ),
+    ).toEqual({ a: near(3), b: near(2) });
+    expect(
+      along(
+        [
+          [0, 0],
+          [5000, 0],
         ],
         5,
       ),

@@ -20,11 +20,6 @@ import { depthSpan, type ZoneWork } from './zone-work';
 
 const millimetres: Term = { what: 'unit', span: [0.001, 0.001], unit: 'ratio' };
 const asked = (value: number | 'unknown' | undefined): value is number => typeof value === 'number';
-const exact = (what: Term['what'], value: number, unit: Term['unit']): Term => ({
-  what,
-  span: [value, value],
-  unit,
-});
 
 /**
  * Metres of bar to free. Where nobody has measured: at the least one bar across the zone, usually
@@ -32,10 +27,11 @@ const exact = (what: Term['what'], value: number, unit: Term['unit']): Term => (
  */
 export function barsOf({ zone }: ZoneWork, own?: OwnFigures): Amount {
   const { barLength, barSpacing, area } = zone.answers;
-  if (asked(barLength)) return product('m', [exact('bar-length', barLength, 'm')]);
+  if (asked(barLength))
+    return product('m', [{ what: 'bar-length', span: [barLength, barLength], unit: 'm' }]);
   if (!asked(area)) return { missing: ['barLength'], unit: 'm' };
-  const apart = asked(barSpacing)
-    ? exact('bar-length', barSpacing, 'mm')
+  const apart: Pick<Term, 'span' | 'typical' | 'figure'> = asked(barSpacing)
+    ? { span: [barSpacing, barSpacing] }
     : figureTerm('bar-length', 'bar.spacing-usual', own);
   const across = Math.sqrt(area);
   const [closest] = apart.span;

@@ -21,7 +21,7 @@ import { cutThrough, longest, some, stepsKept } from './option-parts';
 import type { Plan } from './plan';
 import { totalsOf } from './quantities';
 
-/** What a option of action takes. All options are measured by the same list. */
+/** What an option of action takes. All options are measured by the same list. */
 export const measureIds = [
   'debris',
   'material',
@@ -48,18 +48,21 @@ export interface OwnerOptions {
 
 const exact = (value: number): Span => [value, value];
 const kgPerTonne = 1000;
+const tonnes: Term = { what: 'mass', span: exact(1 / kgPerTonne), unit: 'ratio' };
+const rate = (id: FigureId, own?: OwnFigures, by?: 'over'): Term => figureTerm('rate', id, own, by);
+/** Hours by those of a day. */
+const ofDay = (hours: number): Term => ({
+  what: 'rate',
+  span: exact(hours),
+  unit: 'h',
+  by: 'over',
+});
 
 /** Carbon of hauling a mass one way, kgCO2e. */
 const haulage = (mass: Amount, own?: OwnFigures): Amount =>
-  times(
-    'kg',
-    mass,
-    { what: 'mass', span: exact(1 / kgPerTonne), unit: 'ratio' },
-    figureTerm('rate', 'carbon.haulage', own),
-    figureTerm('rate', 'haul.distance', own),
-  );
+  times('kg', mass, tonnes, rate('carbon.haulage', own), rate('haul.distance', own));
 
-/** Zones by what a option does with them. */
+/** Zones by what an option does with them. */
 export interface Parts {
   /** Zones restored by the plan. */
   readonly restored: readonly string[];
@@ -69,10 +72,8 @@ export interface Parts {
   readonly replaced: Amount;
 }
 
-const tonnes: Term = { what: 'mass', span: exact(1 / kgPerTonne), unit: 'ratio' };
-
 /**
- * What a option takes, line by line the same for all: breaking, hauling, placing and curing are in
+ * What an option takes, line by line the same for all: breaking, hauling, placing and curing are in
  * every one, the same crew works the same hours, and nothing that goes on top is in any.
  */
 export function optionOf(
@@ -100,15 +101,14 @@ export function optionOf(
   const broken = times('kg', replaced, density);
   const debris = sum('kg', [quantities['debris-mass'] ?? nothing('kg'), broken]);
   const mortar = times('kg', fill, figureTerm('density', 'mortar.density', own));
-  const placing = figureTerm('rate', 'rate.place', own);
-  const demolishing = times('h', replaced, figureTerm('rate', 'rate.demolish', own));
+  const demolishing = times('h', replaced, rate('rate.demolish', own));
   // Whatever is broken out, the place is made safe first.
   const safe = !tasks.some(({ step }) => step === 'make-safe') && some(replaced);
   const anew = sum('h', [
-    ...(safe ? [product('h', [figureTerm('rate', 'rate.make-safe', own)])] : []),
+    ...(safe ? [product('h', [rate('rate.make-safe', own)])] : []),
     ...cutThrough(plan, job, cutOut, own),
     demolishing,
-    times('h', poured, placing),
+    times('h', poured, rate('rate.place', own)),
   ]);
   // A fill that levels before a coat is among the tasks already.
   const later = totalsOf(
@@ -116,22 +116,14 @@ export function optionOf(
       .filter(({ id, steps }) => restored.includes(id) && !steps.includes('fill-level'))
       .map((zone) => zone.quantities),
   ).fill;
-  const filling = times('h', later ?? nothing('m3'), figureTerm('rate', 'rate.place-mortar', own));
+  const filling = times('h', later ?? nothing('m3'), rate('rate.place-mortar', own));
   const hours = sum('h', [...tasks.flatMap(({ labour }) => labour ?? []), filling, anew]);
   const schedule = layDays(tasks, calendarOf(job), own);
   const people = schedule.crew * schedule.hoursPerDay;
   const more = sum('h', [filling, anew]);
-  const usable: Term = { ...figureTerm('rate', 'crew.usable', own), by: 'over' };
-  const crewDay: Term = { what: 'rate', span: exact(people), unit: 'h', by: 'over' };
+  const usable = rate('crew.usable', own, 'over');
   // One breaker at a time, as the schedule has one of each machine; part of a day is a day.
-  const breakerDays = wholePieces(
-    times('d', demolishing, usable, {
-      what: 'rate',
-      span: exact(schedule.hoursPerDay),
-      unit: 'h',
-      by: 'over',
-    }),
-  );
+  const breakerDays = wholePieces(times('d', demolishing, usable, ofDay(schedule.hoursPerDay)));
   const days = (of: 'loud' | 'dusty' | 'hired') => {
     const laid: Amount = {
       span: spanOf(schedule.tally, of),
@@ -145,7 +137,7 @@ export function optionOf(
   const driven = (job.site.element ?? ['slab']).some(isFloor);
   const covered = (figure: FigureId) => tasks.some(({ lasting }) => lasting?.figure === figure);
   const opens = (figure: FigureId, when: boolean) =>
-    when ? product('d', [figureTerm('rate', figure, own)]) : nothing('d');
+    when ? product('d', [rate(figure, own)]) : nothing('d');
   return {
     debris,
     material: sum('m3', [fill, poured]),
@@ -153,7 +145,7 @@ export function optionOf(
     hours,
     'days-closed': sum('d', [
       { span: schedule.count, typical: schedule.typicalCount, unit: 'd', working: [] },
-      times('d', more, usable, crewDay),
+      times('d', more, usable, ofDay(people)),
       longest(
         'd',
         opens('traffic.cars', driven && covered('traffic.cars')),
@@ -165,8 +157,8 @@ export function optionOf(
     'dust-days': days('dusty'),
     'hire-days': days('hired'),
     carbon: sum('kg', [
-      times('kg', mortar, figureTerm('rate', 'carbon.repair-mortar', own)),
-      times('kg', poured, figureTerm('rate', 'carbon.ready-mix', own)),
+      times('kg', mortar, rate('carbon.repair-mortar', own)),
+      times('kg', poured, rate('carbon.ready-mix', own)),
       haulage(debris, own),
       haulage(mortar, own),
       haulage(times('kg', poured, density), own),

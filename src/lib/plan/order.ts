@@ -44,7 +44,7 @@ export function orderSteps(steps: readonly ZoneStep[], own?: OwnFigures): PlanSt
     present,
     edges.map(({ before, after }): [StepId, StepId] => [before, after]),
   );
-  const dryFinishes = new Map(steps.map(({ zone, dryFinish }) => [zone, dryFinish]));
+  const dryFinishes = new Set(steps.flatMap(({ zone, dryFinish }) => (dryFinish ? zone : [])));
   return order.map((id, place): PlanStep => {
     const wait = waitBefore(id, order.slice(0, place), dryFinishes, stepsOf, own);
     return {
@@ -96,14 +96,14 @@ export function nearest(incoming: readonly Edge[], all: readonly Edge[]): PlanSt
 function waitBefore(
   id: StepId,
   earlier: readonly StepId[],
-  dryFinishes: ReadonlyMap<string, boolean>,
+  dryFinishes: ReadonlySet<string>,
   stepsOf: ReadonlyMap<string, ReadonlySet<StepId>>,
   own?: OwnFigures,
 ): PlanStep['wait'] {
   for (const [zone, steps] of stepsOf) {
     if (!steps.has(id)) continue;
     const before = earlier.filter((each) => steps.has(each));
-    const drying = dryingBefore(id, before, dryFinishes.get(zone) ?? true);
+    const drying = dryingBefore(id, before, dryFinishes.has(zone));
     if (drying) return { hours: rangeOf(drying.figure, own), figure: drying.figure };
   }
   return undefined;

@@ -39,7 +39,7 @@ function hoursOf(moments: readonly Moment[]): (moment: Moment) => number {
     const date = dateOf(moment);
     const day = Math.round((ms(date) - ms(first)) / msPerDay);
     const into = hoursBetween(begins.get(date) ?? instantOf(moment), instantOf(moment));
-    return day * hoursInDay + Math.min(Math.max(0, into), hoursInDay - roundOff);
+    return day * hoursInDay + Math.min(into, hoursInDay - roundOff);
   };
 }
 

@@ -185,21 +185,16 @@ function timed(
   job: Job,
   own?: OwnFigures,
 ): { steps: TimedStep[]; tasks: readonly Task[]; soFar: SoFar | null } {
-  const byId = new Map(
-    works.map((work, index) => {
-      const { quantities, advice } = zones[index] as PlannedZone;
-      const dryFinish = advice.target.moisture !== 'saturated-surface-dry';
-      const probed = mayBeProbed(job.site, work.zone.answers);
-      return [work.zone.id, { work, quantities, dryFinish, probed }] as const;
-    }),
-  );
+  const parts = works.map((work, index) => {
+    const { quantities, advice } = zones[index] as PlannedZone;
+    const dryFinish = advice.target.moisture !== 'saturated-surface-dry';
+    const probed = mayBeProbed(job.site, work.zone.answers);
+    return { work, quantities, dryFinish, probed };
+  });
+  const byId = new Map(parts.map((part) => [part.work.zone.id, part]));
   const ordered = orderSteps(
-    works.flatMap((work) =>
-      work.steps.map((step) => ({
-        zone: work.zone.id,
-        step,
-        dryFinish: byId.get(work.zone.id)?.dryFinish ?? true,
-      })),
+    parts.flatMap(({ work, dryFinish }) =>
+      work.steps.map((step) => ({ zone: work.zone.id, step, dryFinish })),
     ),
     own,
   );

@@ -135,11 +135,11 @@ function advisedOf(site: SiteAnswers, answers: ZoneAnswers, adviceOf: AdviceOf):
 
 function workedOut(
   zone: Zone,
-  { advice, held }: Advised,
+  { advice }: Advised,
   { site, whole, own }: Around,
   patches: PatchLayout | null,
 ): WorkedOut | null {
-  if (held || !advice?.underneath) return null;
+  if (!advice?.underneath) return null;
   const work = {
     ...workOf(zone, site, advice, advice.underneath),
     patches: patches?.patches ?? null,

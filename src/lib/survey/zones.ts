@@ -58,7 +58,7 @@ export function zoneGrounds(
     }
   const claimed = [...found.values()].reduce((sum, ground) => sum + groundArea(ground), 0);
   const left = Math.max(0, groundArea([slab]) - claimed);
-  if (rest !== undefined && ids.includes(rest) && left > 1) {
+  if (rest !== undefined && left > 1) {
     const others = taken.map(({ ring }) => ring);
     found.set(rest, [...(found.get(rest) ?? []), ...less([slab], others)]);
   }
