@@ -1,7 +1,7 @@
 import type { Job, Prices } from '$lib/answers/job';
 import type { OwnFigures } from '$shared/figures';
 import { conditionsOf, type Conditions } from './conditions';
-import { damagedSize } from './damaged';
+import { besideOf, damagedSize } from './damaged';
 import { compareOptions, overlapsOf, type Lighter } from './compare';
 import {
   ownerOptionIds,
@@ -100,9 +100,10 @@ export function readForOwner(
     replace: replacing(plan, job, prices, own),
   };
   // A option that leaves something out is less by that alone.
+  const skin = signs.skinLeft.length > 0;
   const counted: OwnerOptions = {
-    restore: leftOut.length ? null : options.restore,
-    parts: leftOut.some((id) => !madeNew.includes(id)) ? null : options.parts,
+    restore: leftOut.length || skin ? null : options.restore,
+    parts: skin || leftOut.some((id) => !madeNew.includes(id)) ? null : options.parts,
     replace: options.replace,
   };
   const lighter = compareOptions(counted.restore, options.replace);
@@ -111,6 +112,11 @@ export function readForOwner(
     warned('settled-or-rocking') || warned('fire-or-chemical') || zonesIn('engineer').length > 0;
   const waits = waitingZones(plan).size > 0;
   const ringing = zonesIn('sound', 'surface').filter((id) => !mayBeHollow(job, id));
+  // What lies between spots rings where it was heard, or is loose in a skin that has not let go.
+  const between = madeNew.filter((id) => {
+    const beside = besideOf(plan, id);
+    return beside === 'sound' || (beside === 'surface' && !mayBeHollow(job, id));
+  });
   const conclusion = ((): ConclusionId => {
     if (engineer) return 'engineer-first';
     if (held('map-cracking').length) return 'laboratory-first';
@@ -146,7 +152,7 @@ export function readForOwner(
     rings:
       conditions.whole === null
         ? null
-        : (sizeOf(ringing, job) + sizeOf(madeNew, job) - damagedSize(plan, job, madeNew)) /
+        : (sizeOf(ringing, job) + sizeOf(between, job) - damagedSize(plan, job, between)) /
           conditions.whole,
     doubtful,
     madeNew: {

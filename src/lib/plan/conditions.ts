@@ -2,7 +2,7 @@ import { throughDepth } from '$lib/advice/made-new';
 import { isSurely } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import type { Hold } from '$lib/advice/types';
-import { damagedIn } from './damaged';
+import { besideOf, damagedIn } from './damaged';
 import type { Plan } from './plan';
 
 /** What state a part of the area is in, best first. */
@@ -12,6 +12,7 @@ export const conditionIds = [
   'break-out',
   'replace',
   'engineer',
+  'not-sounded',
   'not-known',
   'not-entered',
 ] as const;
@@ -33,7 +34,7 @@ export interface Conditions {
 
 /**
  * Puts every zone of a planned job in its condition and adds up the areas. Where the spots to break
- * out or to make new are drawn, the rest of their zone is sound.
+ * out or to make new are known, the rest of their zone is what lies beside them.
  * @param job with what its drawing measures, as `drawnJob` gives it
  */
 export function conditionsOf(job: Job, plan: Plan): Conditions {
@@ -48,7 +49,7 @@ export function conditionsOf(job: Job, plan: Plan): Conditions {
     else {
       const bad = brokenOut.has(condition) ? damagedIn(plan, zone.id, size) : size;
       area[condition] += bad;
-      area.sound += size - bad;
+      area[besideOf(plan, zone.id)] += size - bad;
     }
   }
   const known = conditionIds.reduce((total, id) => total + area[id], 0);

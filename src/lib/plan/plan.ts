@@ -93,13 +93,14 @@ export function planJob(
   const drawn = drawnJob(job, survey);
   const around: Around = { site: job.site, whole: drawn.totalArea, survey, own };
   for (const [place, zone] of drawn.zones.entries()) {
-    const { advised, worked, patches } = reckonZone(
+    const { advised, worked, patches, beside } = reckonZone(
       job.zones[place] ?? zone,
       zone,
       around,
       adviceOf,
     );
     const { advice, holds, possibleHolds, held: why } = advised;
+    const sounded = survey?.sounded.includes(zone.id) ?? false;
     if (!worked || !advice) {
       if (why)
         held.push({
@@ -107,6 +108,8 @@ export function planJob(
           holds,
           possibleHolds,
           patches,
+          beside,
+          sounded,
           madeNewFor: spotMadeNewFor(job.zones[place] ?? zone, zone, holds, survey),
           ...why,
         });
@@ -122,6 +125,9 @@ export function planJob(
       possibleHolds,
       quantities,
       patches,
+      beside,
+      sounded,
+      skinLeft: work.breaks && !work.alongBars && beside === 'surface',
       steps: work.steps,
       tools: work.tools,
     });

@@ -31,6 +31,7 @@ export const pointIds = [
   'thickness-unknown',
   'finish-undecided',
   'not-sounded',
+  'skin-left',
   'patch-life',
   'no-one-percentage',
 ] as const;
@@ -200,6 +201,7 @@ export function notKnownYet(plan: Plan, signs: Signs, conditions: Conditions): P
     }),
     ...when((plan.drawn.site.thickness ?? 'unknown') === 'unknown', { id: 'thickness-unknown' }),
     ...some({ id: 'finish-undecided', zones: signs.undecided }),
+    ...some({ id: 'skin-left', zones: signs.skinLeft }),
     ...some({ id: 'not-sounded', zones: signs.notSounded }),
     {
       id: 'no-one-percentage',

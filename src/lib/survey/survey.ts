@@ -12,7 +12,7 @@ import { layPatches, patchNumber, rectangleRing, worstFrost, type Patch } from '
 import { removalOf, type Removal } from './removal';
 import { sounded, type Soundings } from './soundings';
 import { ifWhole, surveyedBay, type IfWhole, type SurveyedBay } from './whole-bays';
-import { lengthByZone, zoneGrounds, zoneOf, type ZoneGround } from './zones';
+import { heardAllOver, lengthByZone, zoneGrounds, zoneOf, type ZoneGround } from './zones';
 
 /** A patch on a drawing. `spots` are indices of its marks. */
 export interface DrawnPatch extends Patch {
@@ -50,6 +50,8 @@ export interface SurveyResult extends Soundings {
   /** What patches take off, as far as depths are known. */
   readonly removal: Removal;
   readonly remarks: readonly Remark[];
+  /** Ids of zones all of whose ground was heard. */
+  readonly sounded: readonly string[];
 }
 
 const remembered = new WeakMap<Survey, { key: string; result: SurveyResult }>();
@@ -114,6 +116,7 @@ function resultOf(
     };
   });
   const surveyed = bays.map((bay) => surveyedBay(bay, patches, own));
+  const soundings = sounded(marksOf(survey, 'tap'), survey, bays, spots, cracks, own);
   const uprights = marksOf(survey, 'upright').map(({ line }) => line);
   return {
     area,
@@ -124,7 +127,7 @@ function resultOf(
     bays: surveyed,
     sawCut: total(patches.map(({ saw }) => saw)),
     ifWhole: ifWhole(surveyed),
-    ...sounded(marksOf(survey, 'tap'), survey, bays, spots, cracks, own),
+    ...soundings,
     areas: Object.fromEntries(zones.map((zone) => [zone.id, zone.area])),
     unclaimed,
     cracks: byKind(cracks),
@@ -135,6 +138,7 @@ function resultOf(
     damage: damageByZone({ spots, cracks, bars }, zones),
     removal: removalOf(patches, area, site.thickness, own),
     remarks: remarksOn(survey, ids),
+    sounded: heardAllOver(zones, bays, soundings.heard),
   };
 }
 

@@ -16,6 +16,10 @@ export const conditionWords: Readonly<Record<ConditionId, Named>> = {
   'break-out': { name: 'Break out', line: 'Loose or hollow. It is broken out and filled again.' },
   replace: { name: 'Replace', line: 'Gone through, or the finished hole reaches half. Made new.' },
   engineer: { name: 'Engineer first', line: 'Nobody should cut it before an engineer has looked.' },
+  'not-sounded': {
+    name: 'Not sounded',
+    line: 'Between the spots that were given. Nobody has noted how it sounds.',
+  },
   'not-known': { name: 'Not known yet', line: 'An answer is missing that decides.' },
   'not-entered': { name: 'Not entered', line: 'Nobody has said what state this part is in.' },
 };
