@@ -43,15 +43,19 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
 
   describe('one of them past half of the slab', () => {
     const deep = sheet(slab([spot(500), spot(4000, 120)]));
-    it('replaces what is drawn and not the zone', () => {
+    it('counts that one as replaced, the other as broken out, and no more of the zone', () => {
       expect(deep.conditions.of).toEqual({ b: 'replace' });
-      expect(deep.conditions.area.replace).toBeCloseTo(2 * patch, 9);
+      expect(deep.conditions.area.replace).toBeCloseTo(patch, 9);
+      expect(deep.conditions.area['break-out']).toBeCloseTo(patch, 9);
       expect(deep.rings).toBeCloseTo(1 - (2 * patch) / 48, 9);
       // Debris: the spots 200 mm deep at 2.3 to 2.5 t/m3, from memory; of all 48 m2 it would be 22 t and more.
       const debris = deep.options.parts?.debris;
       expect(debris && isKnown(debris) && debris.span[1]).toBeLessThan(2 * patch * 0.2 * 2500);
+      // One through 200 mm; the other 40 mm deep as answered, and 13 mm into sound concrete.
       const { volume } = deep.shares;
-      expect(volume?.low).toBeCloseTo((2 * patch) / 48, 9);
+      expect(volume?.low).toBeCloseTo((patch * (0.2 + 0.053)) / (48 * 0.2), 9);
+      const measured = sheet(slab([spot(500, 30), spot(4000, 120)])).shares.volume;
+      expect(measured?.low).toBeCloseTo((patch * (0.2 + 0.043)) / (48 * 0.2), 9);
       // Two spots are nothing for which all of a slab is broken up.
       expect(deep.conclusion).not.toBe('replace');
     });
@@ -67,11 +71,11 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
     it('drives the price by what is made new', () => {
       const [first] = priceDrivers(deep.plan);
       expect(first).toMatchObject({ id: 'made-new' });
-      // By hand: two patches of 0.42 m2, 200 mm deep.
+      // By hand: one patch of 0.42 m2, 200 mm deep.
       const amount = first && 'amount' in first && first.amount;
       expect(amount && isKnown(amount) && amount.span).toEqual([
-        expect.closeTo(2 * patch * 0.2, 9),
-        expect.closeTo(2 * patch * 0.2, 9),
+        expect.closeTo(patch * 0.2, 9),
+        expect.closeTo(patch * 0.2, 9),
       ]);
       expect(priceDrivers(sheet(slab([spot(500)])).plan).map(({ id }) => id)).not.toContain(
         'made-new',
@@ -86,6 +90,15 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
       const alone = readDrawn({ slab: goodDrawing.slab, marks: [spot(4000, 120)] }).survey;
       const { held } = planJob({ ...job, ...(alone && { survey: alone }) });
       expect(held.map(({ id, madeNewFor }) => [id, madeNewFor])).toEqual([['b', null]]);
+    });
+    it('replaces all that is drawn where the zone was answered that deep itself', () => {
+      const job = slab([spot(500), spot(4000, 130)]);
+      const [zone] = job.zones;
+      const answered = { id: 'b', name: 'B', answers: { ...zone?.answers, depth: 130 } };
+      expect(sheet({ ...job, zones: [answered] }).conditions.area.replace).toBeCloseTo(
+        2 * patch,
+        9,
+      );
     });
     it('says none where the zone was answered that deep itself', () => {
       const job = slab([spot(500)]);

@@ -2,7 +2,7 @@ import { throughDepth } from '$lib/advice/made-new';
 import { isSurely } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import type { Hold } from '$lib/advice/types';
-import { besideOf, damagedIn } from './damaged';
+import { besideOf, damagedIn, goneIn } from './damaged';
 import type { Plan } from './plan';
 
 /** What state a part of the area is in, best first. */
@@ -48,7 +48,9 @@ export function conditionsOf(job: Job, plan: Plan): Conditions {
     if (size === undefined || size === 'unknown') unmeasured.push(zone.id);
     else {
       const bad = brokenOut.has(condition) ? damagedIn(plan, zone.id, size) : size;
-      area[condition] += bad;
+      const gone = condition === 'replace' ? goneIn(plan, zone.id, size) : bad;
+      area[condition] += gone;
+      area['break-out'] += bad - gone;
       area[besideOf(plan, zone.id)] += size - bad;
     }
   }

@@ -11,7 +11,7 @@ import type { ToolId } from '$shared/tools';
 import { sum, type Amount, type Span } from './amount';
 import { byBegin } from './by-begin';
 import { calendarOf } from './calendar';
-import { spotMadeNewFor } from './damaged';
+import { goneOf, spotMadeNewFor } from './damaged';
 import { dayRows, type DayRow } from './day-rows';
 import { layDays, type Schedule } from './days';
 import { substituteFor, type Substitute } from './machines';
@@ -110,6 +110,7 @@ export function planJob(
           patches,
           beside,
           sounded,
+          gone: goneOf(job.zones[place] ?? zone, zone, job.site, patches, own),
           madeNewFor: spotMadeNewFor(job.zones[place] ?? zone, zone, holds, survey),
           ...why,
         });

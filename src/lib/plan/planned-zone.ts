@@ -3,6 +3,7 @@ import type { QuestionId } from '$lib/answers/questions';
 import type { PatchLayout } from '$lib/survey/patches';
 import type { MethodId, StepId } from '$shared/methods';
 import type { BesideSpots } from './beside-spots';
+import type { Gone } from './damaged';
 import type { Quantities } from './quantities';
 import type { Tooling } from './tools';
 
@@ -42,6 +43,8 @@ export interface HeldZone {
   readonly beside: BesideSpots | null;
   /** All of its ground was heard, as the drawing has it. */
   readonly sounded: boolean;
+  /** What of it alone is made new; null where all of it is. */
+  readonly gone: Gone | null;
   /** The drawn spot, by its mark, for which all of the zone would be made new; null where it is none. */
   readonly madeNewFor: number | null;
 }

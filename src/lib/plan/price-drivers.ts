@@ -3,7 +3,7 @@ import { isFloor } from '$lib/advice/place';
 import type { Element, Setting } from '$lib/answers/questions';
 import { spanOf } from './days';
 import { isKnown, sum, type Amount, type Span } from './amount';
-import { damagedArea } from './damaged';
+import { goneArea } from './damaged';
 import { fullDepth } from './full-depth';
 import type { Plan } from './plan';
 import type { QuantityId } from './quantities';
@@ -40,7 +40,7 @@ const amounts: readonly (readonly [Extract<PriceDriver, { amount: Amount }>['id'
 function madeNew(plan: Plan): PriceDriver[] {
   const parts = plan.held.filter(({ holds }) => isMadeNew(holds));
   if (!parts.length) return [];
-  const ground = parts.map(({ id }) => damagedArea(plan, plan.drawn, id));
+  const ground = parts.map(({ id }) => goneArea(plan, plan.drawn, id));
   const amount = fullDepth(sum('m2', ground), plan.drawn);
   return isKnown(amount) ? [{ id: 'made-new', amount }] : [];
 }

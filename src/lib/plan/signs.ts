@@ -5,7 +5,7 @@ import type { Looseness, Warning } from '$lib/answers/questions';
 import { valueOf, type OwnFigures } from '$shared/figures';
 import type { ConditionId, Conditions } from './conditions';
 import type { Plan } from './plan';
-import { damagedSize, isUnheard } from './damaged';
+import { damagedSize, goneSize, isUnheard } from './damaged';
 
 /** What the owner's reading and its points are drawn from. */
 export interface Signs {
@@ -46,8 +46,9 @@ export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): S
   const rotten = job.zones
     .filter(({ answers }) => isSurely(answers.looseness, 'rotten'))
     .map(({ id }) => id);
-  const lost = [...new Set([...rotten, ...zonesIn('replace')])];
-  const gone = conditions.whole ? damagedSize(plan, job, lost) / conditions.whole : 0;
+  const through = zonesIn('replace').filter((id) => !rotten.includes(id));
+  const lost = damagedSize(plan, job, rotten) + goneSize(plan, job, through);
+  const gone = conditions.whole ? lost / conditions.whole : 0;
   const mostly = valueOf('compare.mostly', own);
   const doubtful = plan.zones.filter(({ advice }) => depthDoubt(advice.steps)).map(({ id }) => id);
   const { whole, share } = conditions;
