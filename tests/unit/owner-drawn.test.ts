@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Job } from '$lib/answers/job';
-import { isKnown } from '$lib/plan/amount';
+import { isKnown, type Amount } from '$lib/plan/amount';
 import { readForOwner } from '$lib/plan/conclusion';
 import { priceDrivers } from '$lib/plan/price-drivers';
+import { mainOption } from '$lib/plan/main-option';
 import { planJob } from '$lib/plan/plan';
 import { rectangle } from '../helpers/drawings';
 import { goodDrawing, readDrawn } from '../helpers/drawn-file';
@@ -23,6 +24,7 @@ const sheet = (job: Job) => {
   const plan = planJob(job);
   return { plan, ...readForOwner(job, plan) };
 };
+const spanIn = (amount: Amount) => isKnown(amount) && amount.span;
 // By hand: each spot 400 x 500 mm, and 100 mm past it on each side: 0.6 x 0.7 m.
 const patch = 0.42;
 
@@ -81,6 +83,31 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
         'made-new',
       );
     });
+    // A number stands once: the offer is asked for what the sheet shows, and the plan is closed as long.
+    it('hauls what the table takes away, and is closed as long on the plan as on the sheet', () => {
+      const { plan, options, conditions } = deep;
+      const debris = priceDrivers(plan, options.parts).find(({ id }) => id === 'debris');
+      expect(debris).toEqual({ id: 'debris', amount: options.parts?.debris });
+      expect(priceDrivers(plan, options.parts).find(({ id }) => id === 'machines')).toEqual({
+        id: 'machines',
+        machineDays: options.parts?.['hire-days'] && spanIn(options.parts['hire-days']),
+      });
+      expect(options.restore).toBeNull();
+      expect(mainOption(plan, conditions)?.['days-closed']).toEqual(options.parts?.['days-closed']);
+      const whole = sheet(slab([spot(500)]));
+      expect(mainOption(whole.plan, whole.conditions)?.['days-closed']).toEqual(
+        whole.options.restore?.['days-closed'],
+      );
+    });
+    it('says at least so many days where a part of it is not in the plan', () => {
+      const { zones } = slab([spot(500), spot(4000, 120)]);
+      const sound = { id: 'c', name: 'C', answers: { ...zones[0]?.answers, area: 10, depth: 40 } };
+      const job = slab([spot(500), spot(4000, 120)]);
+      const open = (all: Job['zones']) =>
+        priceDrivers(sheet({ ...job, zones: all }).plan).find(({ id }) => id === 'days');
+      expect(open([...job.zones, sound])).toMatchObject({ open: true });
+      expect(open([sound])).toMatchObject({ open: false });
+    });
     it('says for which spot the zone waits, so that it can have a zone of its own', () => {
       expect(deep.plan.held.map(({ madeNewFor }) => madeNewFor)).toEqual([2]);
       expect(sheet(slab([spot(500, 120), spot(4000, 110)])).plan.held[0]?.madeNewFor).toBe(1);
@@ -90,6 +117,15 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
       const alone = readDrawn({ slab: goodDrawing.slab, marks: [spot(4000, 120)] }).survey;
       const { held } = planJob({ ...job, ...(alone && { survey: alone }) });
       expect(held.map(({ id, madeNewFor }) => [id, madeNewFor])).toEqual([['b', null]]);
+    });
+    // With a bar of unknown size the hole may reach half: that spot is measured, not replaced.
+    it('counts none that only may go to half', () => {
+      const job = slab([spot(500, 82), spot(4000, 130)]);
+      const zones = job.zones.map((zone) => ({
+        ...zone,
+        answers: { ...zone.answers, steel: ['exposed'] as const },
+      }));
+      expect(sheet({ ...job, zones }).conditions.area.replace).toBeCloseTo(patch, 9);
     });
     it('replaces all that is drawn where the zone was answered that deep itself', () => {
       const job = slab([spot(500), spot(4000, 130)]);
@@ -108,6 +144,31 @@ describe('the owner’s sheet of a zone in which the spots are drawn', () => {
       expect(planJob(answered).held.map(({ madeNewFor }) => madeNewFor)).toEqual([null]);
     });
   });
+});
+
+// What is told of one surface adds up: its states to 100, and what is not hollow to what is sound or weak in its skin.
+it('tells shares that add up, and what rings as their sum', () => {
+  const { survey: _drawn, ...job } = slab([]);
+  const [zone] = job.zones;
+  const part = (id: string, area: number, looseness: 'tight' | 'flaking' | 'hollow') => ({
+    ...{ id, name: id },
+    answers: { ...zone?.answers, area, depth: looseness === 'hollow' ? 40 : 2 },
+    looseness,
+  });
+  const zones = [part('a', 62.5, 'tight'), part('b', 12.5, 'flaking'), part('c', 25, 'hollow')].map(
+    ({ looseness, ...each }) => ({
+      ...each,
+      answers: { ...each.answers, looseness: [looseness] as const },
+    }),
+  );
+  const { conditions, ringsTold, notKnown, points } = sheet({ ...job, totalArea: 100, zones });
+  expect(conditions.told).toMatchObject({ sound: 0.63, surface: 0.12, 'break-out': 0.25 });
+  expect(ringsTold).toEqual([0.75, 0.75]);
+  expect(points.restore?.speaksFor[0]).toEqual({ id: 'mostly-sound', share: 0.63 });
+  const half = sheet({ ...job, totalArea: 200, zones });
+  expect(half.ringsTold).toEqual([expect.closeTo(0.37, 9), expect.closeTo(0.87, 9)]);
+  expect(notKnown.map(({ id }) => id)).not.toContain('not-entered');
+  expect(half.notKnown).toContainEqual({ id: 'not-entered', share: 0.5 });
 });
 
 // Scaling by salt and frost: NRMCA CIP 2, from memory. What made it goes on after any repair.

@@ -4,6 +4,7 @@ import type { Job, Zone } from '$lib/answers/job';
 import type { Hold } from '$lib/advice/types';
 import { besideOf, damagedIn, goneIn } from './damaged';
 import type { Plan } from './plan';
+import { wholePercents } from './whole-percents';
 
 /** What state a part of the area is in, best first. */
 export const conditionIds = [
@@ -23,6 +24,8 @@ export interface Conditions {
   readonly area: Readonly<Record<ConditionId, number>>;
   /** Part of the whole surface, 0 to 1, by condition; null while nobody has said how large that is. */
   readonly share: Readonly<Record<ConditionId, number>> | null;
+  /** The same as they are told, in whole percents that add up to 100. */
+  readonly told: Readonly<Record<ConditionId, number>> | null;
   /** m2 of the zones */
   readonly known: number;
   /** m2 of the whole surface; null while nobody has said. */
@@ -58,15 +61,17 @@ export function conditionsOf(job: Job, plan: Plan): Conditions {
   // Zones that come to more than the whole are believed: each was measured.
   const whole = job.totalArea === undefined ? null : Math.max(job.totalArea, known);
   if (whole !== null) area['not-entered'] = whole - known;
-  const share =
-    whole === null
-      ? null
-      : (Object.fromEntries(conditionIds.map((id) => [id, area[id] / whole])) as Record<
-          ConditionId,
-          number
-        >);
-  return { area, share, known, whole, unmeasured, of };
+  const parts = whole === null ? null : conditionIds.map((id) => area[id] / whole);
+  const share = parts && byCondition(parts);
+  const told = parts && byCondition(wholePercents(parts));
+  return { area, share, told, known, whole, unmeasured, of };
 }
+
+const byCondition = (values: readonly number[]) =>
+  Object.fromEntries(conditionIds.map((id, place) => [id, values[place] ?? 0])) as Record<
+    ConditionId,
+    number
+  >;
 
 /** What takes in no more than the spots of a zone, where they are known. */
 const brokenOut: ReadonlySet<ConditionId> = new Set<ConditionId>(['break-out', 'replace']);

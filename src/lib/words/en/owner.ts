@@ -2,6 +2,7 @@ import type { OwnerOptionId, MeasureId } from '$lib/plan/options';
 import type { ConditionId } from '$lib/plan/conditions';
 import type { ConclusionId } from '$lib/plan/conclusion';
 import type { Named } from '$lib/words/types';
+import { count } from '$words/count';
 
 /** The states a part of the area can be in. */
 export const conditionWords: Readonly<Record<ConditionId, Named>> = {
@@ -121,7 +122,14 @@ export const ownerPageWords = {
   ringsOpen: 'how much is not hollow',
   comesOff: 'of the concrete comes off',
   comesOffOpen: 'how much of the concrete comes off',
-  madeNew: (of: number) => (of === 1 ? 'parts made new, of 1' : `of ${of} parts are made new`),
+  /** How many for sure, and how many at the most. */
+  madeNewCount: (parts: number, perhaps: number) =>
+    perhaps === 0
+      ? String(parts)
+      : parts === 0
+        ? `Perhaps ${perhaps}`
+        : `${parts}, perhaps ${parts + perhaps}`,
+  madeNew: (of: number) => `of ${count(of, 'part', 'parts')} made new`,
   percent: (span: string) => `${span}%`,
   sizeFirst: 'Not known',
   drives: 'What drives the price',
