@@ -225,6 +225,7 @@ export const surveyWords = {
     long: (length: string, at: string) => `${length} long, from ${at}`,
     deep: (depth: string) => `${depth} deep`,
     noDepth: 'depth not known',
+    patches: (numbers: string, many: boolean) => `in ${many ? 'patches' : 'patch'} ${numbers}`,
     sound: (rings: boolean, at: string) => `${rings ? 'rings' : 'dull'}, at ${at}`,
   },
 } as const;
