@@ -64,14 +64,8 @@ function planEntry({
   return {
     ...plan,
     // Their advice is printed with the zones above.
-    zones: zones.map(({ id, method, holds, possibleHolds, quantities, patches, steps, tools }) => ({
-      id,
-      method,
-      holds,
-      possibleHolds,
-      quantities,
-      patches,
-      steps,
+    zones: zones.map(({ advice: _advice, tools, ...zone }) => ({
+      ...zone,
       tools: Object.fromEntries(tools),
     })),
     quantities: totals,
@@ -162,7 +156,8 @@ function safetyEntry(plan: Plan, job: Job) {
 export function adviceDocument(given: Job, adviceOf: AdviceOf = adviseZone): AdviceDocument {
   const survey = surveyOf(given);
   const job = drawnJob(given, survey);
-  const plan = planJob(job, job.own, adviceOf);
+  // Planned as it was answered: the plan lays the drawing over it, and knows both.
+  const plan = planJob(given, given.own, adviceOf);
   return {
     format: 'down-to-sound.advice',
     version: 1,

@@ -191,7 +191,7 @@ function ownerBlocks(given: Job, plan: Plan, say: Say, nameOf: (id: string) => s
 export function toldOf(title: string, given: Job, units: UnitSystem): string {
   const say = formatter(units, given.own);
   const job = drawnJob(given, surveyOf(given));
-  const plan = planJob(job, job.own);
+  const plan = planJob(given, given.own);
   const names = zoneNames(job.zones);
   const nameOf = (id: string) => names[job.zones.findIndex((zone) => zone.id === id)] ?? id;
   const document: TextDocument = {

@@ -64,6 +64,41 @@ describe('soundings', () => {
         .getByText(/Too deep to patch/)
         .closest('li'),
     ).toHaveTextContent('Spot 2');
+    // Crayon is an order: nobody reads one where the work is stopped.
+    const legend = screen.getByRole('list', { name: 'How to read it' });
+    expect(legend).toHaveTextContent('saw nothing yet');
+    expect(legend).not.toHaveTextContent('saw and break out here');
+    expect(pad().querySelectorAll('path.crayon')).toHaveLength(0);
+    // The same without the deep one: it is broken out.
+    session.update((now) => ({
+      ...now,
+      survey: { slab, marks: [spot(3000, 40), spot(500, 30)] },
+    }));
+    await rerender({});
+    expect(legend).toHaveTextContent('saw and break out here');
+    expect(legend).not.toHaveTextContent('saw nothing yet');
+    expect(pad().querySelectorAll('path.crayon')).toHaveLength(2);
+    // Spots are counted as they were made, patches as they are chalked.
+    const rows = within(marks).getAllByRole('listitem');
+    expect(rows.find((row) => row.textContent?.includes('Spot 1'))).toHaveTextContent('in patch 2');
+    expect(rows.find((row) => row.textContent?.includes('Spot 2'))).toHaveTextContent('in patch 1');
+  });
+
+  // Common practice, no source: how deep nobody measured is measured, before it is priced or sawn.
+  it('a patch with a spot that nobody measured is to be measured on the sheet to chalk by', async () => {
+    const spot = (x: number, depth?: number) =>
+      ({
+        kind: 'spot',
+        corners: rectangle(x, 500, 300, 500),
+        ...(depth !== undefined && { depth }),
+      }) as const;
+    await open({ slab, marks: [spot(500, 40), spot(900), spot(3000), spot(4500, 30)] });
+    const sheet = screen.getByRole('table');
+    const depths = within(sheet)
+      .getAllByRole('row')
+      .slice(1)
+      .map((row) => within(row).getAllByRole('cell')[4]?.textContent);
+    expect(depths).toEqual(['40\u00A0mm or deeper: measure', 'measure', '30\u00A0mm']);
   });
 
   it('a chain is dragged in lanes, and what it can have missed is told', async () => {

@@ -48,3 +48,30 @@ it('on the sheet of a day only the patches of its zones are drawn, with their nu
       result.patches.flatMap((patch, at) => (patch.zone === zone ? [`${at + 1}`] : [])),
     );
 });
+
+// Crayon means "do this": a patch of a zone that is stopped is dashed, and keeps its number.
+it('only what may be sawn is drawn in crayon', () => {
+  const job = demoJob('larch-row');
+  const { survey } = job;
+  const result = surveyOf(job);
+  if (!survey || !result) throw new Error('no drawing');
+  const zones = job.zones.map(({ id }) => id);
+  const shown = (sawn?: readonly string[]) => {
+    const { marks, labels } = slabDrawing(
+      survey,
+      result,
+      sheetOf(survey, 420, 420),
+      zones,
+      undefined,
+      sawn,
+    );
+    return {
+      crayon: marks.filter(([ink]) => ink === 'crayon').length,
+      numbers: labels.filter(({ of }) => of === 'patch').length,
+    };
+  };
+  expect(shown()).toEqual({ crayon: 5, numbers: 5 });
+  expect(shown([])).toEqual({ crayon: 0, numbers: 5 });
+  for (const zone of zones)
+    expect(shown([zone]).crayon).toBe(result.patches.filter((patch) => patch.zone === zone).length);
+});

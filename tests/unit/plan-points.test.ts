@@ -34,7 +34,7 @@ describe('what speaks for and against each option', () => {
     shares: object | null = share(),
     options = all,
     weighed: readonly object[] = [],
-  ) => pointsOf(given, { share: shares } as never, options, weighed as never);
+  ) => pointsOf(given, { share: shares, told: shares } as never, options, weighed as never);
   const none = { speaksFor: [], against: [] };
 
   it('is nothing where nothing is known, of the options that there are', () => {
@@ -172,7 +172,10 @@ describe('what speaks for and against each option', () => {
       percent,
     ]);
     expect(
-      notKnown(undefined, { share: share({ 'not-entered': 0.3 }), whole: 9, unmeasured: [] }),
+      notKnown(undefined, {
+        ...{ share: share({ 'not-entered': 0.301 }), told: share({ 'not-entered': 0.3 }) },
+        ...{ whole: 9, unmeasured: [] },
+      }),
     ).toEqual([{ id: 'not-entered', share: 0.3 }, { id: 'thickness-unknown' }, percent]);
   });
 });

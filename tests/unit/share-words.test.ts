@@ -14,6 +14,7 @@ it.each([
   [0.94, '94%'],
   [0.5, '50%'],
   [0.01, '1%'],
+  [0.009, 'less than 1%'],
   [0.004, 'less than 1%'],
   [0, '0%'],
 ])('a share of %d is said "%s"', (share, said) => {

@@ -135,18 +135,20 @@ describe('taps', () => {
       ...{ spacing: 300, chained: null, untapped: ['2'], taps: { tapAgain: [9], outline: [] } },
       found: { ...size(300), finer: { spacing: 150, ...size(150) } },
       hollow: hollowArea(1, 10, 300, 24),
+      heard: [],
     });
     expect(sounded(taps, { spacing: 600, lanes: 450 }, bays, [], [])).toMatchObject({
       ...{
         spacing: 600,
         chained: { lanes: 450, tooWide: false },
         untapped: [],
+        heard: ['1', '2'],
         hollow: { refused: 'spacing' },
       },
     });
     expect(sounded([], { spacing: 600, lanes: 451 }, bays, [], [])).toEqual({
       ...{ spacing: null, chained: { lanes: 451, tooWide: true }, found: null, hollow: null },
-      ...{ untapped: [], taps: { tapAgain: [], outline: [] } },
+      ...{ untapped: [], heard: [], taps: { tapAgain: [], outline: [] } },
     });
     expect(sounded([tap(0, [1, 1])], {}, bays, [], []).found).toBeNull();
   });

@@ -188,7 +188,11 @@ describe('a job with a drawing', () => {
     const after = drawnJob(typed, result);
     expect(after.totalArea).toBe(48);
     expect(after.zones.map(({ answers }) => answers)).toEqual([
-      { area: near(24), crackLength: near(4), borderLength: near(8), depth: 30 },
+      // A bar of 2 m, and 150 mm past each end.
+      {
+        ...{ area: near(24), crackLength: near(4), borderLength: near(8) },
+        ...{ barLength: near(2.3), depth: 30 },
+      },
       {
         ...{ area: near(0.24), crackLength: 2, borderLength: 0 },
         // One of its spots was not measured: as deep as the other, or deeper.

@@ -170,7 +170,14 @@ export function rankFindOut(
     const drop: FindOut = { question: 'contamination', test: 'water-drop' };
     const maybeOil = zone.contamination?.maybe.includes('oil') ?? !zone.contamination;
     const known = findOut.some(({ test }) => test === 'water-drop');
-    const tests = maybeOil && !known ? [...findOut, drop] : [...findOut];
+    // A bar that shows, drawn or told, has lost what nobody has measured: whether it only lies open or rusts.
+    const bar: FindOut = { question: 'barLoss', test: 'measure-bar' };
+    const rusts =
+      !zone.barLoss &&
+      !!zone.steel?.includes('corroded') &&
+      zone.steel.every((steel) => showsBar({ steel })) &&
+      !findOut.some(({ question }) => question === 'barLoss');
+    const tests = [...findOut, ...(rusts ? [bar] : []), ...(maybeOil && !known ? [drop] : [])];
     return tests.sort((one, other) => +waits(one) - +waits(other));
   }
   const stops = showsStop(survey, zone);

@@ -1,17 +1,16 @@
 import type { Job, Prices } from '$lib/answers/job';
 import type { OwnFigures } from '$shared/figures';
 import { conditionsOf, type Conditions } from './conditions';
-import { damagedSize } from './damaged';
+import { besideOf, damagedSize } from './damaged';
 import { compareOptions, overlapsOf, type Lighter } from './compare';
 import {
   ownerOptionIds,
   replacing,
-  replacingParts,
-  restoring,
   type OwnerOptionId,
   type OwnerOptions,
   type MeasureId,
 } from './options';
+import { partsOption, restoreOption } from './main-option';
 import type { Plan } from './plan';
 import { notKnownYet, pointsOf, type Point, type PointsOfOptions } from './points';
 import { deepestOf, sizeOf, volumeShare } from './shares';
@@ -62,6 +61,8 @@ export interface OwnersConclusion {
   readonly deepest: number | null;
   /** Part of the whole that rings: firm, or weak in its skin alone; null while the whole is not known. */
   readonly rings: number | null;
+  /** The same as it is told, with what nobody has sounded, knows or has entered at the most; as the shares beside it. */
+  readonly ringsTold: readonly [number, number] | null;
   /** Zones in which the hole goes past the depth to which a patch surely holds, or may. */
   readonly doubtful: readonly string[];
   /** Parts that are made new through their full depth, those that may have to be, of all entered. */
@@ -73,6 +74,17 @@ const mayBeHollow = (job: Job, id: string): boolean => {
   const looseness = job.zones.find((zone) => zone.id === id)?.answers.looseness;
   return !looseness || looseness.some((each) => each === 'hollow' || each === 'rotten');
 };
+
+/** Of these nobody says how they sound. */
+const unheard = ['not-sounded', 'not-known', 'not-entered'] as const;
+
+/** What rings, as it is told: where that is all that is sound or weak in its skin, the sum of these. */
+function toldOf(rings: number | null, { share, told }: Conditions): OwnersConclusion['ringsTold'] {
+  if (rings === null || !share || !told) return null;
+  const all = Math.abs(rings - share.sound - share.surface) < 1e-9;
+  const low = all ? told.sound + told.surface : rings;
+  return [low, Math.min(1, low + unheard.reduce((sum, id) => sum + told[id], 0))];
+}
 
 /**
  * Restore or replace, from a planned job. Grave signs go first, whatever the shares say.
@@ -94,15 +106,15 @@ export function readForOwner(
     .filter((id) => !plan.zones.some((zone) => zone.id === id));
   const madeNew = zonesIn('break-out', 'replace');
   const options: OwnerOptions = {
-    // What has to be made new is not restored, and the rest alone is no option for all of it.
-    restore: zonesIn('replace').length ? null : restoring(plan, job, prices, own),
-    parts: replacingParts(plan, job, madeNew, prices, own),
+    restore: restoreOption(plan, conditions, prices, own),
+    parts: partsOption(plan, conditions, prices, own),
     replace: replacing(plan, job, prices, own),
   };
   // A option that leaves something out is less by that alone.
+  const skin = signs.skinLeft.length > 0;
   const counted: OwnerOptions = {
-    restore: leftOut.length ? null : options.restore,
-    parts: leftOut.some((id) => !madeNew.includes(id)) ? null : options.parts,
+    restore: leftOut.length || skin ? null : options.restore,
+    parts: skin || leftOut.some((id) => !madeNew.includes(id)) ? null : options.parts,
     replace: options.replace,
   };
   const lighter = compareOptions(counted.restore, options.replace);
@@ -111,6 +123,16 @@ export function readForOwner(
     warned('settled-or-rocking') || warned('fire-or-chemical') || zonesIn('engineer').length > 0;
   const waits = waitingZones(plan).size > 0;
   const ringing = zonesIn('sound', 'surface').filter((id) => !mayBeHollow(job, id));
+  // What lies between spots rings where it was heard, or is loose in a skin that has not let go.
+  const between = madeNew.filter((id) => {
+    const beside = besideOf(plan, id);
+    return beside === 'sound' || (beside === 'surface' && !mayBeHollow(job, id));
+  });
+  const rings =
+    conditions.whole === null
+      ? null
+      : (sizeOf(ringing, job) + sizeOf(between, job) - damagedSize(plan, job, between)) /
+        conditions.whole;
   const conclusion = ((): ConclusionId => {
     if (engineer) return 'engineer-first';
     if (held('map-cracking').length) return 'laboratory-first';
@@ -143,11 +165,8 @@ export function readForOwner(
     lighter,
     overlaps: overlapsOf(options),
     deepest: deepestOf(job),
-    rings:
-      conditions.whole === null
-        ? null
-        : (sizeOf(ringing, job) + sizeOf(madeNew, job) - damagedSize(plan, job, madeNew)) /
-          conditions.whole,
+    rings,
+    ringsTold: toldOf(rings, conditions),
     doubtful,
     madeNew: {
       parts: zonesIn('replace').length,

@@ -2,8 +2,9 @@ import { throughDepth } from '$lib/advice/made-new';
 import { isSurely } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import type { Hold } from '$lib/advice/types';
-import { damagedIn } from './damaged';
+import { besideOf, damagedIn, goneIn } from './damaged';
 import type { Plan } from './plan';
+import { wholePercents } from './whole-percents';
 
 /** What state a part of the area is in, best first. */
 export const conditionIds = [
@@ -12,6 +13,7 @@ export const conditionIds = [
   'break-out',
   'replace',
   'engineer',
+  'not-sounded',
   'not-known',
   'not-entered',
 ] as const;
@@ -22,6 +24,8 @@ export interface Conditions {
   readonly area: Readonly<Record<ConditionId, number>>;
   /** Part of the whole surface, 0 to 1, by condition; null while nobody has said how large that is. */
   readonly share: Readonly<Record<ConditionId, number>> | null;
+  /** The same as they are told, in whole percents that add up to 100. */
+  readonly told: Readonly<Record<ConditionId, number>> | null;
   /** m2 of the zones */
   readonly known: number;
   /** m2 of the whole surface; null while nobody has said. */
@@ -33,7 +37,7 @@ export interface Conditions {
 
 /**
  * Puts every zone of a planned job in its condition and adds up the areas. Where the spots to break
- * out or to make new are drawn, the rest of their zone is sound.
+ * out or to make new are known, the rest of their zone is what lies beside them.
  * @param job with what its drawing measures, as `drawnJob` gives it
  */
 export function conditionsOf(job: Job, plan: Plan): Conditions {
@@ -47,23 +51,27 @@ export function conditionsOf(job: Job, plan: Plan): Conditions {
     if (size === undefined || size === 'unknown') unmeasured.push(zone.id);
     else {
       const bad = brokenOut.has(condition) ? damagedIn(plan, zone.id, size) : size;
-      area[condition] += bad;
-      area.sound += size - bad;
+      const gone = condition === 'replace' ? goneIn(plan, zone.id, size) : bad;
+      area[condition] += gone;
+      area['break-out'] += bad - gone;
+      area[besideOf(plan, zone.id)] += size - bad;
     }
   }
   const known = conditionIds.reduce((total, id) => total + area[id], 0);
   // Zones that come to more than the whole are believed: each was measured.
   const whole = job.totalArea === undefined ? null : Math.max(job.totalArea, known);
   if (whole !== null) area['not-entered'] = whole - known;
-  const share =
-    whole === null
-      ? null
-      : (Object.fromEntries(conditionIds.map((id) => [id, area[id] / whole])) as Record<
-          ConditionId,
-          number
-        >);
-  return { area, share, known, whole, unmeasured, of };
+  const parts = whole === null ? null : conditionIds.map((id) => area[id] / whole);
+  const share = parts && byCondition(parts);
+  const told = parts && byCondition(wholePercents(parts));
+  return { area, share, told, known, whole, unmeasured, of };
 }
+
+const byCondition = (values: readonly number[]) =>
+  Object.fromEntries(conditionIds.map((id, place) => [id, values[place] ?? 0])) as Record<
+    ConditionId,
+    number
+  >;
 
 /** What takes in no more than the spots of a zone, where they are known. */
 const brokenOut: ReadonlySet<ConditionId> = new Set<ConditionId>(['break-out', 'replace']);

@@ -12,7 +12,7 @@ import type { ToolId } from '$shared/tools';
 import { sum, type Amount, type Span } from './amount';
 import { byBegin } from './by-begin';
 import { calendarOf } from './calendar';
-import { spotMadeNewFor } from './damaged';
+import { goneOf, spotMadeNewFor } from './damaged';
 import { dayRows, type DayRow } from './day-rows';
 import { layDays, type Schedule } from './days';
 import { substituteFor, type Substitute } from './machines';
@@ -95,13 +95,14 @@ export function planJob(
   const around: Around = { site: job.site, whole: drawn.totalArea, survey, own };
   const asked = zonesOfPart(drawn, adviceOf);
   for (const [place, zone] of drawn.zones.entries()) {
-    const { advised, worked, patches } = reckonZone(
+    const { advised, worked, patches, beside } = reckonZone(
       job.zones[place] ?? zone,
       asked[place] ?? zone,
       around,
       adviceOf,
     );
     const { advice, holds, possibleHolds, held: why } = advised;
+    const sounded = survey?.sounded.includes(zone.id) ?? false;
     if (!worked || !advice) {
       if (why)
         held.push({
@@ -109,6 +110,9 @@ export function planJob(
           holds,
           possibleHolds,
           patches,
+          beside,
+          sounded,
+          gone: goneOf(job.zones[place] ?? zone, zone, job.site, patches, own),
           madeNewFor: spotMadeNewFor(job.zones[place] ?? zone, zone, holds, survey),
           ...why,
         });
@@ -124,6 +128,9 @@ export function planJob(
       possibleHolds,
       quantities,
       patches,
+      beside,
+      sounded,
+      skinLeft: work.breaks && !work.alongBars && beside === 'surface',
       steps: work.steps,
       tools: work.tools,
     });

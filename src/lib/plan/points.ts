@@ -31,6 +31,7 @@ export const pointIds = [
   'thickness-unknown',
   'finish-undecided',
   'not-sounded',
+  'skin-left',
   'patch-life',
   'no-one-percentage',
 ] as const;
@@ -108,14 +109,14 @@ function measuresOf(
  */
 export function pointsOf(
   signs: Signs,
-  { share }: Conditions,
+  { share, told }: Conditions,
   options: Readonly<Record<'restore' | 'parts', boolean>>,
   weighed: readonly Weighed[],
 ): PointsOfOptions {
   const gone = some({
     id: 'full-depth-parts',
     zones: signs.zonesIn('replace'),
-    ...(share && { share: share.replace }),
+    ...(told && { share: told.replace }),
     figures: ['depth.full-limit'],
   });
   const past = some({
@@ -143,7 +144,7 @@ export function pointsOf(
     ...((options.restore || againstRestore.length > 0) && {
       restore: {
         speaksFor: [
-          ...when(sound, { id: 'mostly-sound', share: share?.sound ?? 0 }),
+          ...when(sound, { id: 'mostly-sound', share: told?.sound ?? 0 }),
           ...when(surface, { id: 'surface-only' }),
           ...measuresOf('restore', 'less', weighed),
           ...when(signs.patched, good),
@@ -177,7 +178,7 @@ export function pointsOf(
         ...measuresOf('replace', 'less', ofAll),
       ],
       against: [
-        ...when(sound, { id: 'sound-broken-out', share: share?.sound ?? 0 }),
+        ...when(sound, { id: 'sound-broken-out', share: told?.sound ?? 0 }),
         ...when(surface, { id: 'surface-only' }),
         ...when(moves, { id: 'cause-stays' }),
         ...some({ id: 'props-for-all', zones: signs.held('structure-before-removal') }),
@@ -189,17 +190,18 @@ export function pointsOf(
 
 /** What nobody has found out or said yet. */
 export function notKnownYet(plan: Plan, signs: Signs, conditions: Conditions): Point[] {
-  const { share, whole, unmeasured } = conditions;
+  const { share, told, whole, unmeasured } = conditions;
   return [
     ...some({ id: 'open-answers', zones: signs.zonesIn('not-known') }),
     ...some({ id: 'unmeasured', zones: unmeasured }),
     ...when(whole === null, { id: 'whole-unknown' }),
     ...when(share !== null && share['not-entered'] > roundOff, {
       id: 'not-entered',
-      share: share?.['not-entered'] ?? 0,
+      share: told?.['not-entered'] ?? 0,
     }),
     ...when((plan.drawn.site.thickness ?? 'unknown') === 'unknown', { id: 'thickness-unknown' }),
     ...some({ id: 'finish-undecided', zones: signs.undecided }),
+    ...some({ id: 'skin-left', zones: signs.skinLeft }),
     ...some({ id: 'not-sounded', zones: signs.notSounded }),
     {
       id: 'no-one-percentage',

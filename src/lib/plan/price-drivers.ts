@@ -3,8 +3,9 @@ import { isFloor } from '$lib/advice/place';
 import type { Element, Setting } from '$lib/answers/questions';
 import { spanOf } from './days';
 import { isKnown, sum, type Amount, type Span } from './amount';
-import { damagedArea } from './damaged';
+import { goneArea } from './damaged';
 import { fullDepth } from './full-depth';
+import type { OwnerOption } from './options';
 import type { Plan } from './plan';
 import type { QuantityId } from './quantities';
 
@@ -40,7 +41,7 @@ const amounts: readonly (readonly [Extract<PriceDriver, { amount: Amount }>['id'
 function madeNew(plan: Plan): PriceDriver[] {
   const parts = plan.held.filter(({ holds }) => isMadeNew(holds));
   if (!parts.length) return [];
-  const ground = parts.map(({ id }) => damagedArea(plan, plan.drawn, id));
+  const ground = parts.map(({ id }) => goneArea(plan, plan.drawn, id));
   const amount = fullDepth(sum('m2', ground), plan.drawn);
   return isKnown(amount) ? [{ id: 'made-new', amount }] : [];
 }
@@ -48,8 +49,9 @@ function madeNew(plan: Plan): PriceDriver[] {
 /**
  * What drives the price of this job: what nobody has measured first, then how much of everything, then
  * machines, days and the place. Only what this job has.
+ * @param taken what the option takes that the sheet is about: hauling and hire are as told there
  */
-export function priceDrivers(plan: Plan): PriceDriver[] {
+export function priceDrivers(plan: Plan, taken: OwnerOption | null = null): PriceDriver[] {
   const { site } = plan.drawn;
   const places: readonly Element[] = site.element ?? [];
   const settings: readonly Setting[] = site.setting ?? [];
@@ -58,13 +60,15 @@ export function priceDrivers(plan: Plan): PriceDriver[] {
       depth === undefined || (typeof depth === 'object' && depth.length > 1),
   );
   const { schedule } = plan;
-  const open = plan.tasks.some(({ labour }) => labour && !isKnown(labour));
-  const hired = spanOf(schedule.tally, 'hired');
+  // What the plan leaves out takes days of its own.
+  const open = plan.held.length > 0 || plan.tasks.some(({ labour }) => labour && !isKnown(labour));
+  const hire = taken?.['hire-days'];
+  const hired = hire && isKnown(hire) ? hire.span : spanOf(schedule.tally, 'hired');
   return [
     ...(deep.length ? [{ id: 'depth-open' as const, zones: deep.map(({ id }) => id) }] : []),
     ...madeNew(plan),
     ...amounts.flatMap(([id, quantity]) => {
-      const amount = plan.totals[quantity];
+      const amount = quantity === 'debris-mass' && taken ? taken.debris : plan.totals[quantity];
       return amount && isKnown(amount) && amount.span[1] > 0 ? [{ id, amount }] : [];
     }),
     ...(hired[1] > 0 ? [{ id: 'machines' as const, machineDays: hired }] : []),

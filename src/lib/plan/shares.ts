@@ -1,8 +1,7 @@
 import type { Job } from '$lib/answers/job';
 import { isKnown, sum, typicalOf, type Amount } from './amount';
 import type { Conditions } from './conditions';
-import { damagedArea } from './damaged';
-import { fullDepth } from './full-depth';
+import { goneVolume } from './damaged';
 import type { Plan } from './plan';
 import type { Reach } from './tasks';
 
@@ -12,7 +11,7 @@ export const sizeOf = (ids: readonly string[], job: Job): number =>
     .filter(({ id }) => ids.includes(id))
     .reduce((total, { answers: { area } }) => total + (typeof area === 'number' ? area : 0), 0);
 
-/** What comes off, of the volume of the whole; a zone that is gone counts with its full depth. */
+/** What comes off, of the volume of the whole; what is gone counts with its full depth. */
 export function volumeShare(plan: Plan, { whole, of }: Conditions): Reach | null {
   const job = plan.drawn;
   const { thickness } = job.site;
@@ -21,7 +20,7 @@ export function volumeShare(plan: Plan, { whole, of }: Conditions): Reach | null
     const planned = plan.zones.find(({ id }) => id === zone.id);
     if (planned) return planned.quantities.removed;
     return of[zone.id] === 'replace'
-      ? fullDepth(damagedArea(plan, job, zone.id), job)
+      ? goneVolume(plan, job, zone.id)
       : { missing: ['depth'], unit: 'm3' };
   });
   const all = sum(

@@ -1,12 +1,11 @@
 import { depthDoubt } from '$lib/advice/doubt';
 import type { RuleId } from '$lib/advice/rules';
 import { isSurely } from '$lib/answers/answers';
-import type { Survey } from '$lib/answers/survey';
 import type { Looseness, Warning } from '$lib/answers/questions';
 import { valueOf, type OwnFigures } from '$shared/figures';
 import type { ConditionId, Conditions } from './conditions';
 import type { Plan } from './plan';
-import { damagedSize, hasPatches } from './damaged';
+import { damagedSize, goneSize, isUnheard } from './damaged';
 
 /** What the owner's reading and its points are drawn from. */
 export interface Signs {
@@ -29,16 +28,14 @@ export interface Signs {
   readonly salted: boolean;
   /** Zones of which nobody has said what goes on top. */
   readonly undecided: readonly string[];
-  /** Zones counted by their drawn spots alone, of a surface that nobody has sounded. */
+  /** Zones counted by their spots alone, on ground that nobody has sounded all over. */
   readonly notSounded: readonly string[];
+  /** Zones of which the spots alone are planned, and not the loose skin beside them. */
+  readonly skinLeft: readonly string[];
 }
 
 /** What salt and frost make of a surface. Source: NRMCA CIP 2 (scaling), from memory. */
 const scaled: readonly Looseness[] = ['powdery', 'flaking', 'fractured', 'rotten'];
-
-/** Whether a drawing says of any place how it sounds. */
-const isSounded = (survey: Survey | undefined): boolean =>
-  survey?.lanes !== undefined || (survey?.marks ?? []).some(({ kind }) => kind === 'tap');
 
 export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): Signs {
   const job = plan.drawn;
@@ -49,8 +46,9 @@ export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): S
   const rotten = job.zones
     .filter(({ answers }) => isSurely(answers.looseness, 'rotten'))
     .map(({ id }) => id);
-  const lost = [...new Set([...rotten, ...zonesIn('replace')])];
-  const gone = conditions.whole ? damagedSize(plan, job, lost) / conditions.whole : 0;
+  const through = zonesIn('replace').filter((id) => !rotten.includes(id));
+  const lost = damagedSize(plan, job, rotten) + goneSize(plan, job, through);
+  const gone = conditions.whole ? lost / conditions.whole : 0;
   const mostly = valueOf('compare.mostly', own);
   const doubtful = plan.zones.filter(({ advice }) => depthDoubt(advice.steps)).map(({ id }) => id);
   const { whole, share } = conditions;
@@ -77,9 +75,8 @@ export function signsOf(plan: Plan, conditions: Conditions, own?: OwnFigures): S
       job.zones.some(({ answers: { looseness } }) =>
         looseness?.every((each) => scaled.includes(each)),
       ),
-    notSounded: isSounded(job.survey)
-      ? []
-      : zonesIn('break-out', 'replace').filter((id) => hasPatches(plan, id)),
+    notSounded: zonesIn('break-out', 'replace').filter((id) => isUnheard(plan, id)),
+    skinLeft: plan.zones.filter(({ skinLeft }) => skinLeft).map(({ id }) => id),
     undecided: job.zones
       .filter(
         ({ id, answers: { finish } }) => planned.has(id) && (finish?.includes('undecided') ?? true),

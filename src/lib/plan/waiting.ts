@@ -10,6 +10,17 @@ import type { Task } from './tasks';
 export const waitingZones = ({ zones }: Pick<Plan, 'zones'>): ReadonlySet<string> =>
   new Set(zones.flatMap(({ id, holds }) => (holds.length ? [id] : [])));
 
+/** Steps that a patch is sawn and broken out by. */
+const atPatches: readonly StepId[] = ['saw-cut', 'break-out'];
+
+/** Zones whose patches may be sawn and broken out as it stands: the plan has it, and nothing stands before it. */
+export function sawnNow(plan: Pick<Plan, 'zones'>): readonly string[] {
+  const waiting = waitingZones(plan);
+  return plan.zones
+    .filter(({ id, steps }) => !waiting.has(id) && steps.some((step) => atPatches.includes(step)))
+    .map(({ id }) => id);
+}
+
 /** Tells of a step in a zone whether nobody may begin it there: what only looks or makes safe goes ahead. */
 export function waitsAt(plan: Pick<Plan, 'zones'>): (step: StepId, zone: string) => boolean {
   const waiting = new Map(plan.zones.map(({ id, holds }) => [id, holds]));

@@ -12,6 +12,7 @@ import { adviseTried, isFoundOut } from '$lib/trial/chain';
 import { settledPatches, trialOf } from '$lib/trial/zone-trial';
 import type { OwnFigures } from '$shared/figures';
 import { methodIds, type MethodId, type StepId } from '$shared/methods';
+import { besideSpots, type BesideSpots } from './beside-spots';
 import { quantitiesOf, type Quantities } from './quantities';
 import { placeOfZone, toolingOf } from './tools';
 import type { ZoneWork } from './zone-work';
@@ -51,6 +52,7 @@ export interface ZoneReckoned {
   readonly worked: WorkedOut | null;
   /** The patches of its damage; null where only its area is known. */
   readonly patches: PatchLayout | null;
+  readonly beside: BesideSpots | null;
 }
 
 /** How a plan comes to the advice for a zone. */
@@ -91,7 +93,12 @@ export function reckonZone(
   const sameAdvice = sameAnswers && (known.around.own === own || !isFoundOut(zone));
   const advised = sameAdvice ? known.out.advised : sharedAdvice(zone, around, adviceOf);
   const patches = patchesOf(zone, site, survey, own);
-  const out = { advised, worked: workedOut(zone, advised, around, patches), patches };
+  const out = {
+    advised,
+    worked: workedOut(zone, advised, around, patches),
+    patches,
+    beside: besideSpots(given, zone, site, patches, survey),
+  };
   kept.set(given, { around, held, out });
   return out;
 }

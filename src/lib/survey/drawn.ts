@@ -30,12 +30,19 @@ export function drawnJob(job: Job, survey: SurveyResult | null): Job {
           // Once anything upright is drawn, a zone without it has no border.
           ...(survey.upright > 0 &&
             area !== undefined && { borderLength: survey.uprightByZone[zone.id] ?? 0 }),
+          ...barsOf(zone.answers, survey.barsByZone[zone.id]),
           ...(cracked && crackLength !== undefined && { crackLength }),
         },
       };
     }),
   };
 }
+
+/** Whoever typed a longer length may have counted bars that nobody drew. */
+const barsOf = ({ barLength }: ZoneAnswers, drawn: number | undefined): ZoneAnswers =>
+  drawn === undefined || (typeof barLength === 'number' && barLength >= drawn)
+    ? {}
+    : { barLength: drawn };
 
 function damaged(zone: Zone, damage: DrawnDamage | undefined, site: SiteAnswers): ZoneAnswers {
   const answers = withDamage(zone.answers, damage, site.thickness ?? 'unknown');

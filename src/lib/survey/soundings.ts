@@ -3,7 +3,7 @@ import { valueOf, type OwnFigures } from '$shared/figures';
 import type { Bay } from './bays';
 import { inside, tidy } from './geometry';
 import { hollowArea, smallestFound, type HollowArea } from './sounding';
-import { askedByTaps, gridTaps, spacingOf, type Tap, type TapFindings } from './taps';
+import { askedByTaps, gridTaps, spacingOf, tappedOver, type Tap, type TapFindings } from './taps';
 
 /** What the taps of a drawing say, and what they can have missed. */
 export interface Soundings {
@@ -27,6 +27,8 @@ export interface Soundings {
   readonly hollow: HollowArea | null;
   /** Ids of bays without a tap: of those nothing is said. */
   readonly untapped: readonly string[];
+  /** Ids of bays that were heard all over: tapped on a grid, or dragged with a chain in lanes it covers. */
+  readonly heard: readonly string[];
   /** Indices of taps. */
   readonly taps: TapFindings;
 }
@@ -49,10 +51,13 @@ export function sounded(
   const rings = spots.map(({ corners }) => tidy(corners));
   const chained =
     lanes === undefined ? null : { lanes, tooWide: lanes > valueOf('sounding.lane', own) };
+  const heard =
+    chained && !chained.tooWide ? bays.map(({ id }) => id) : tappedOver(taps, bays, rings, own);
   if (spacing === null)
     return {
       spacing,
       chained,
+      heard,
       found: null,
       hollow: null,
       untapped: [],
@@ -66,6 +71,7 @@ export function sounded(
   return {
     spacing,
     chained,
+    heard,
     found: { ...told(spacing), finer: { spacing: spacing / 2, ...told(spacing / 2) } },
     hollow: hollowArea(
       grid.filter(({ rings: ring }) => !ring).length,

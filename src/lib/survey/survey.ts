@@ -1,6 +1,6 @@
 import type { Job } from '$lib/answers/job';
-import type { CrackKind, CrackMark, Mark, SpotMark, Survey } from '$lib/answers/survey';
-import type { OwnFigures } from '$shared/figures';
+import type { BarMark, CrackKind, CrackMark, Mark, SpotMark, Survey } from '$lib/answers/survey';
+import { valueOf, type OwnFigures } from '$shared/figures';
 import { baysOf, type Bay } from './bays';
 import { chalkOf, type Chalk } from './chalk';
 import { damageByZone, type DrawnDamage } from './damage-by-zone';
@@ -12,7 +12,7 @@ import { layPatches, patchNumber, rectangleRing, worstFrost, type Patch } from '
 import { removalOf, type Removal } from './removal';
 import { sounded, type Soundings } from './soundings';
 import { ifWhole, surveyedBay, type IfWhole, type SurveyedBay } from './whole-bays';
-import { lengthByZone, zoneGrounds, zoneOf, type ZoneGround } from './zones';
+import { heardAllOver, lengthByZone, zoneGrounds, zoneOf, type ZoneGround } from './zones';
 
 /** A patch on a drawing. `spots` are indices of its marks. */
 export interface DrawnPatch extends Patch {
@@ -45,11 +45,15 @@ export interface SurveyResult extends Soundings {
   readonly uprightByZone: Readonly<Record<string, number>>;
   /** m of bars that show. */
   readonly bars: number;
+  /** m of bar to free by zone: what shows, and at both ends on past the rust (figure `bar.along`). */
+  readonly barsByZone: Readonly<Record<string, number>>;
   /** How deep, what cracks and whether a bar shows, by zone. */
   readonly damage: Readonly<Record<string, DrawnDamage>>;
   /** What patches take off, as far as depths are known. */
   readonly removal: Removal;
   readonly remarks: readonly Remark[];
+  /** Ids of zones all of whose ground was heard. */
+  readonly sounded: readonly string[];
 }
 
 const remembered = new WeakMap<Survey, { key: string; result: SurveyResult }>();
@@ -114,6 +118,7 @@ function resultOf(
     };
   });
   const surveyed = bays.map((bay) => surveyedBay(bay, patches, own));
+  const soundings = sounded(marksOf(survey, 'tap'), survey, bays, spots, cracks, own);
   const uprights = marksOf(survey, 'upright').map(({ line }) => line);
   return {
     area,
@@ -124,7 +129,7 @@ function resultOf(
     bays: surveyed,
     sawCut: total(patches.map(({ saw }) => saw)),
     ifWhole: ifWhole(surveyed),
-    ...sounded(marksOf(survey, 'tap'), survey, bays, spots, cracks, own),
+    ...soundings,
     areas: Object.fromEntries(zones.map((zone) => [zone.id, zone.area])),
     unclaimed,
     cracks: byKind(cracks),
@@ -132,9 +137,11 @@ function resultOf(
     upright: total(uprights.map((line) => lengthOf(line) / 1000)),
     uprightByZone: summed(uprights.map((line) => lengthByZone(line, zones, beside))),
     bars: total(bars.map(({ line }) => lengthOf(line) / 1000)),
+    barsByZone: barsIn(bars, zones, own),
     damage: damageByZone({ spots, cracks, bars }, zones),
     removal: removalOf(patches, area, site.thickness, own),
     remarks: remarksOn(survey, ids),
+    sounded: heardAllOver(zones, bays, soundings.heard),
   };
 }
 
@@ -220,6 +227,18 @@ const cracksIn = (cracks: readonly CrackMark[], zones: readonly ZoneGround[]) =>
       zone === undefined ? lengthByZone(line, zones) : new Map([[zone, lengthOf(line) / 1000]]),
     ),
   );
+
+/** A bar that lies in several zones is taken on in each by its share of it. */
+function barsIn(bars: readonly BarMark[], zones: readonly ZoneGround[], own?: OwnFigures) {
+  const on = (2 * valueOf('bar.along', own)) / 1000;
+  return summed(
+    bars.map(({ zone, line }) => {
+      const long = lengthOf(line) / 1000;
+      const shown = zone === undefined ? lengthByZone(line, zones) : new Map([[zone, long]]);
+      return new Map([...shown].map(([id, part]) => [id, part * (1 + on / long)]));
+    }),
+  );
+}
 
 function summed(maps: readonly ReadonlyMap<string, number>[]): Record<string, number> {
   const sums: Record<string, number> = {};

@@ -2,6 +2,7 @@ import type { Place, TapMark } from '$lib/answers/survey';
 import { valueOf, type OwnFigures } from '$shared/figures';
 import type { Bay } from './bays';
 import { distance, distanceTo, distanceToRing, inside, piecesOf, type Ring } from './geometry';
+import { soundingPoints } from './sounding-points';
 
 /** A tap with its index among the marks. */
 export interface Tap extends TapMark {
@@ -24,7 +25,7 @@ class Near<T extends { readonly at: Place }> {
     Math.floor(y / this.#size),
   ];
   /** Those no further than one cell's size away, itself left out. */
-  round(tap: T): T[] {
+  round(tap: { readonly at: Place }): T[] {
     const [column, row] = this.#cellOf(tap.at);
     return [-1, 0, 1]
       .flatMap((dx) =>
@@ -72,6 +73,35 @@ function nearestOf(at: Place, index: number, inOrder: readonly Place[]): number 
       least = Math.min(least, distance(at, other));
     }
   return least;
+}
+
+/** No tap answers for more dots of a grid than these round it. */
+const mostRound = 9;
+
+/**
+ * Ids of bays that were tapped all over: no dot of the grid that is laid there (figure
+ * `sounding.grid-counts`) lies further from a tap, or from the damage drawn, than half the grid's
+ * diagonal. A single tap tells of its own place and is no sounding of a surface.
+ * Source: common practice, no published source; that no place of a square grid lies further from a
+ * tap is geometry.
+ */
+export function tappedOver(
+  taps: readonly Tap[],
+  bays: readonly Bay[],
+  spots: readonly Ring[],
+  own?: OwnFigures,
+): string[] {
+  const spacing = valueOf('sounding.grid-counts', own);
+  const near = new Near(taps, spacing * Math.SQRT1_2 + 1);
+  return bays
+    .filter((bay) => {
+      if (taps.length * mostRound * (spacing / 1000) ** 2 < bay.area) return false;
+      const { grid } = soundingPoints([bay], [], spacing, own);
+      return grid.every(
+        (at) => near.round({ at }).length > 0 || spots.some((ring) => inside(at, ring)),
+      );
+    })
+    .map(({ id }) => id);
 }
 
 export interface TapFindings {

@@ -1,4 +1,5 @@
 import type { Place } from '$lib/answers/survey';
+import type { Bay } from './bays';
 import { common, groundArea, joined, less, shared, type Ground } from './clip';
 import {
   around,
@@ -142,4 +143,16 @@ export function lengthByZone(
     }
   }
   return sums;
+}
+
+/** Ids of the zones that lie in these bays alone. @param heard ids of bays */
+export function heardAllOver(
+  zones: readonly ZoneGround[],
+  bays: readonly Bay[],
+  heard: readonly string[],
+): string[] {
+  const deaf = bays.filter(({ id }) => !heard.includes(id)).map(({ ring }) => ring);
+  return zones
+    .filter(({ ground }) => !deaf.length || groundArea(shared(deaf, ground)) < 1)
+    .map(({ id }) => id);
 }

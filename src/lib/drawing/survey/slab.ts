@@ -48,6 +48,7 @@ function painted(ring: readonly Point[], place: number): string {
  * Everything that is drawn of a surface, from back to front.
  * @param only ids of the zones whose patches, with the damage in them, are drawn: on the sheet of a day
  *   nobody may read an order to break out what waits
+ * @param sawn ids of the zones whose patches may be sawn; crayon is an order, so all others are dashed
  */
 export function slabDrawing(
   survey: Survey,
@@ -55,6 +56,7 @@ export function slabDrawing(
   sheet: Sheet,
   zones: readonly string[],
   only?: readonly string[],
+  sawn?: readonly string[],
 ): { readonly marks: Drawing; readonly labels: readonly SlabLabel[] } {
   const line = (places: readonly Place[]): Point[] => places.map(sheet.at);
   const outline = line(outlineOf(survey.slab));
@@ -80,7 +82,8 @@ export function slabDrawing(
   for (const [index, patch] of patches.entries()) {
     if (!isShown(patch)) continue;
     const ring = line(patch.corners ?? rectangleRing(patch));
-    marks.push(['crayon', pathOf(ring, true)]);
+    const now = !sawn || (patch.zone !== undefined && sawn.includes(patch.zone));
+    marks.push([now ? 'crayon' : 'dashed', pathOf(ring, true)]);
     const box = boxOf(ring);
     // Above the patch, where no tap or hatching lies under the number.
     labels.push({

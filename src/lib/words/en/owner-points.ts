@@ -75,7 +75,9 @@ export const pointSentences: Readonly<Record<PointId, (point: Point, say: Say) =
   'finish-undecided': ({ zones }, say) =>
     `What goes on top${places(zones, say)}. The days to cover it and let it cure come on top of the days closed.`,
   'not-sounded': ({ zones }, say) =>
-    `Whether more is hollow than the spots that were given${places(zones, say)}. No sounding is noted.`,
+    `Whether more is hollow than the spots that were given${places(zones, say)}. No sounding of all of it is noted.`,
+  'skin-left': ({ zones }, say) =>
+    `What the rest takes beside the spots${places(zones, say)}. Its surface is loose too, and only the spots are counted.`,
   'patch-life': ({ figures = [] }, say) =>
     figures.includes('patch.life-poor')
       ? `Patches do fail: in one published survey only ${say.figure('patch.life-poor')} were good after about 3 years, in others ${say.figure('patch.life-good')} at 3 to 10.`

@@ -2,6 +2,7 @@ import type { OwnerOptionId, MeasureId } from '$lib/plan/options';
 import type { ConditionId } from '$lib/plan/conditions';
 import type { ConclusionId } from '$lib/plan/conclusion';
 import type { Named } from '$lib/words/types';
+import { count } from '$words/count';
 
 /** The states a part of the area can be in. */
 export const conditionWords: Readonly<Record<ConditionId, Named>> = {
@@ -16,6 +17,10 @@ export const conditionWords: Readonly<Record<ConditionId, Named>> = {
   'break-out': { name: 'Break out', line: 'Loose or hollow. It is broken out and filled again.' },
   replace: { name: 'Replace', line: 'Gone through, or the finished hole reaches half. Made new.' },
   engineer: { name: 'Engineer first', line: 'Nobody should cut it before an engineer has looked.' },
+  'not-sounded': {
+    name: 'Not sounded',
+    line: 'Between the spots that were given. Nobody has noted how it sounds.',
+  },
   'not-known': { name: 'Not known yet', line: 'An answer is missing that decides.' },
   'not-entered': { name: 'Not entered', line: 'Nobody has said what state this part is in.' },
 };
@@ -117,7 +122,14 @@ export const ownerPageWords = {
   ringsOpen: 'how much is not hollow',
   comesOff: 'of the concrete comes off',
   comesOffOpen: 'how much of the concrete comes off',
-  madeNew: (of: number) => (of === 1 ? 'parts made new, of 1' : `of ${of} parts are made new`),
+  /** How many for sure, and how many at the most. */
+  madeNewCount: (parts: number, perhaps: number) =>
+    perhaps === 0
+      ? String(parts)
+      : parts === 0
+        ? `Perhaps ${perhaps}`
+        : `${parts}, perhaps ${parts + perhaps}`,
+  madeNew: (of: number) => `of ${count(of, 'part', 'parts')} made new`,
   percent: (span: string) => `${span}%`,
   sizeFirst: 'Not known',
   drives: 'What drives the price',

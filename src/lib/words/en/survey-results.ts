@@ -71,6 +71,9 @@ export const surveyResultWords = {
     area: 'Area',
     saw: 'Saw',
     depth: 'Damage down to',
+    /** Of a patch with a spot that nobody has measured. */
+    deeper: (depth: string) => `${depth} or deeper: measure`,
+    measure: 'measure',
     none: 'No patches are drawn yet.',
     notYet: (zone: string) => `${zone}: saw nothing yet.`,
     from: (distance: string, way: 'along' | 'across', end: 'low' | 'high', inBay: boolean) =>
@@ -84,7 +87,8 @@ export const surveyResultWords = {
   legend: {
     title: 'How to read it',
     spot: 'damage',
-    patch: 'saw and break out here',
+    patch: 'patch, with its number: saw and break out here',
+    notYet: 'patch, with its number: saw nothing yet',
     joint: 'joint',
     upright: 'stands upright',
     crack: 'crack',

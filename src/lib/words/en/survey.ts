@@ -139,6 +139,8 @@ export const surveyWords = {
   } satisfies Record<Tool, string>,
   ownZone:
     'Too deep to patch, so all of its zone waits. Give it a zone of its own; then the rest can be planned.',
+  skinLeft:
+    'Deeper than the loose surface round it, which is not planned. Give the spots a zone of their own; then the rest is planned too.',
   pad: 'Drawing of the slab',
   keys: 'Arrow keys move the cross, Enter places, Escape drops what is begun. Plus and minus zoom.',
   at: (x: string, y: string) => `${x} along, ${y} across`,
@@ -223,6 +225,7 @@ export const surveyWords = {
     long: (length: string, at: string) => `${length} long, from ${at}`,
     deep: (depth: string) => `${depth} deep`,
     noDepth: 'depth not known',
+    patches: (numbers: string, many: boolean) => `in ${many ? 'patches' : 'patch'} ${numbers}`,
     sound: (rings: boolean, at: string) => `${rings ? 'rings' : 'dull'}, at ${at}`,
   },
 } as const;

@@ -65,6 +65,7 @@ export function planDocument(
     ];
     return told.length ? [`${nameOf(id)}: ${[...new Set(told)].join(' ')}`] : [];
   });
+  const skin = plan.zones.filter(({ skinLeft }) => skinLeft).map(({ id }) => nameOf(id));
   const over = handsOver(plan, job);
   const loud = earsOver(plan, job, regionOf(job.crewDay, say.units));
   const bodies = [over && handsLines(say, over), loud && earsLines(say, loud)].flatMap((told) =>
@@ -121,6 +122,14 @@ export function planDocument(
         ],
       },
       ...(held.length ? [{ title: words.held.title, blocks: list(held) }] : []),
+      ...(skin.length
+        ? [
+            {
+              title: words.held.skinTitle,
+              blocks: list([`${say.list(skin)}: ${words.held.skin}`]),
+            },
+          ]
+        : []),
       ...(waiting.length ? [{ title: words.waits, blocks: list(waiting) }] : []),
       ...(plan.soFar ? [{ title: soFarTitle, blocks: list(soFarLines(plan, say)) }] : []),
       { title: words.order.title, blocks: list(order, true) },

@@ -42,6 +42,9 @@ export const planPageWords = {
     toZone: (name: string) => `Advice for ${name}`,
     oneSpot: 'One drawn spot is too deep to patch. Give it a zone of its own:',
     toSpot: 'to the drawing',
+    skinTitle: 'Of these only the spots are planned',
+    skin: 'The surface beside the spots is loose too. Give the spots a zone of their own; then the rest is planned as well.',
+    toZones: 'to the zones',
   },
   hire: {
     machines: 'Machines to have there',
