@@ -2,6 +2,7 @@ import { lowered } from '$lib/words/by-language';
 import type { Stand } from '$lib/advice/rejected';
 import type { Hold } from '$lib/advice/types';
 import type { Formatter, Say } from '$lib/words/types';
+import { callSentence } from './keep-away';
 
 const atLeast = (from: string) => `from ${from}`;
 
@@ -34,7 +35,7 @@ export const advicePageWords = {
   sampleFirst: (who: string) =>
     `First a testing laboratory tests the coating: make no dust until then.${who ? ` If the work then stops, call ${who}.` : ''}`,
   callNobody: 'Call no contractor yet: the test comes first.',
-  calls: (who: string) => `Call ${who}.`,
+  calls: callSentence,
   asks: (who: string) => `It is found out by ${who}.`,
   holds: { stop: 'Why it stops', 'find-out-first': 'What has to be known first' },
   possible: {
