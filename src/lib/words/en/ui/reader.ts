@@ -68,7 +68,12 @@ export const beginWords = {
 /** What the results of a test would mean. */
 export const resultWords = {
   title: 'What each result would mean',
-  none: 'None of them',
+  /** Nothing is there of what may be: by name where that is one thing. */
+  noneOf: {
+    one: (name: string) => `Not there: ${name}`,
+    warnings: 'None of the signs that may be there',
+    contamination: 'Nothing of what may be on it',
+  },
   'find-out-first': 'find out first',
   stop: 'stop',
   /** What a result puts before the work, by whom. */
