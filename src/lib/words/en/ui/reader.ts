@@ -93,6 +93,7 @@ export const resultWords = {
       crew: 'Find out first',
     },
   },
+  stopsFrom: (depth: string) => `from ${depth} on: stop`,
   /** What follows that. */
   then: (methods: string) => `Then ${methods}`,
   afterwards: (first: string, then: string) => `${first}; afterwards ${lowered(then)}`,
