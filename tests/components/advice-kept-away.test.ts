@@ -111,6 +111,14 @@ describe('a painted garage floor, every warning sign not looked for', () => {
     expect(page).not.toMatch(/Clear the place/);
     expect(page).toMatch(/sweeping or grinding an old coating/);
   });
+  it('has whoever works on it take nothing off before the sample, which is taken wet', async () => {
+    preferences.reader = 'work';
+    await shown(garage);
+    const page = words(document.body);
+    expect(page).toMatch(/Do now.{0,120}Take nothing off. Somebody licensed takes a sample/);
+    expect(page).toContain('takes a sample, wet and without dust');
+    expect(page).not.toContain('no more than a test needs');
+  });
 });
 
 /** Any answers to the questions that have choices, each given, left open or not sure. */

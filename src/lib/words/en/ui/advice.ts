@@ -27,10 +27,9 @@ export const advicePageWords = {
   noSheet: (sentence: string) => `No data sheet. ${sentence}`,
   haveSheet: 'Type in the sheet',
   beyond: 'No way of preparing the surface helps here.',
-  mayStop: (who: string) =>
-    `It may come to a stop. Take off no more than a test needs. If it stops, call ${who}.`,
-  callsNow: (who: string) =>
-    `It may come to a stop. Take off no more than a test needs, and call ${who} now.`,
+  mayStop: (who: string, takeOff: string) =>
+    `It may come to a stop. ${takeOff} If it stops, call ${who}.`,
+  callsNow: (who: string, takeOff: string) => `It may come to a stop. ${takeOff} Call ${who} now.`,
   /** Where a coating may be old; `who` may have to come after that, or nobody. */
   sampleFirst: (who: string) =>
     `First a testing laboratory tests the coating: make no dust until then.${who ? ` If the work then stops, call ${who}.` : ''}`,

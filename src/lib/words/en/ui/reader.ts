@@ -1,4 +1,5 @@
 import { lowered } from '$lib/words/by-language';
+import type { TakenOff } from '$lib/advice/untested-coating';
 import type { Verdict } from '$lib/advice/types';
 import type { Beginning } from '$lib/advice/zone-advice';
 
@@ -53,15 +54,22 @@ export const ownerTitles: Readonly<Partial<Record<keyof typeof partTitles, strin
   cautions: 'What can hurt here',
 };
 
+/** What may be taken off while something is found out. */
+export const takenOffWords: Readonly<Record<TakenOff, string>> = {
+  nothing: 'Take nothing off. Somebody licensed takes a sample of the old coating first, wet.',
+  'no-coating': 'Take off no more than a test needs, and no paint or glue.',
+  little: 'Take off no more than a test needs.',
+};
+
 /** How to begin while answers are open. */
 export const beginWords = {
   nothing: 'Nothing yet is right in every case, but to look and to test.',
   tryFirst: (method: string) =>
     `Then try ${method} on one small spot: it does no harm if it is not enough. Tap and scrape the spot again.`,
   why: {
-    'may-wait': 'Take off no more than a test needs: the work may still stop.',
-    'clean-first': 'Take off no more than a test needs: a machine could drive dirt in.',
-    'may-harm': 'Take off no more than a test needs: even the gentlest way left could spoil it.',
+    'may-wait': 'The work may still stop.',
+    'clean-first': 'A machine could drive dirt in.',
+    'may-harm': 'Even the gentlest way left could spoil it.',
   } satisfies Record<NonNullable<Beginning['why']>, string>,
 } as const;
 
