@@ -204,6 +204,7 @@ describe('whoever owns it', () => {
   it.each([
     ['own', 'A contractor'],
     ['explain', 'A contractor'],
+    [null, 'A contractor'],
     ['work', 'No specialist for this zone'],
   ] as const)('shotblasting, read by those who %s it: %s', async (reader, called) => {
     preferences.reader = reader;
