@@ -1,4 +1,5 @@
 import { adviseZone } from '$lib/advice/advise';
+import { approachTo } from '$lib/advice/approach';
 import { keepClear } from '$lib/advice/keep-clear';
 import { looksForCoating, waitsForSample } from '$lib/advice/untested-coating';
 import type { TestId } from '$lib/advice/types';
@@ -32,6 +33,7 @@ import { zoneNames } from '$words/zone-names';
 import type { Say } from '$lib/words/types';
 import type { UnitSystem } from '$lib/answers/units';
 import { questionPageWords } from '$words/ui/question';
+import { approachWords } from '$words/ui/keep-away';
 import { mayWords } from '$words/ui/glance';
 import { formatter, untied } from '../helpers/plain-formatter';
 
@@ -63,7 +65,10 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
   const { rules, verdicts } = words;
   const [methods, steps, tests] = [words.methods(say), words.steps(say), words.tests(say)];
   const hazards = words.hazards(say);
+  const clear = keepClear(job.site, advice);
   const before = (test: TestId) => {
+    const comes = approachTo(test, clear, false);
+    if (comes !== 'as-usual') return `: ${approachWords[comes]}`;
     if (waitsForSample(job.site, test)) return `: ${questionPageWords.sampleFirst}`;
     const looks = looksForCoating(job.site, zone.answers, test);
     return looks ? `: ${questionPageWords.leaveCoating}` : '';
@@ -73,7 +78,6 @@ function zoneBlocks(job: Job, zone: Zone, advice: ZoneAdvice, say: Say): Block[]
   const checks = checkWords(say);
   const { profile, bruisedSkin, moisture, behindBar, followsTexture, fromSheet } = advice.target;
   const open = (part: string) => ((advice.openTargets as string[]).includes(part) ? ' (open)' : '');
-  const clear = keepClear(job.site, advice);
   const named = advice.method ? [advice.method] : advice.methods;
   return [
     ...list('Answers', answersIn(zoneQuestionIds, zone.answers, say)),

@@ -17,6 +17,12 @@ const balcony = boatShed(
   { looseness: ['hollow'], depth: undefined },
 );
 
+/** An underside that may have let go, of which nobody knows how deep. */
+const soffit = boatShed(
+  { element: ['soffit'] },
+  { looseness: ['tight', 'hollow'], depth: undefined },
+);
+
 // Rendering a whole page takes its time on a busy machine.
 vi.setConfig({ testTimeout: 120_000 });
 beforeAll(() => Promise.all([rest.load(), whileOpen.load()]));
@@ -66,6 +72,18 @@ describe('an owner whom the page tells to keep off', () => {
     expect(words(document.querySelector('.said'))).toMatch(/Look round the place/);
     expect(words(document.body)).toContain('Do now');
   });
+
+  // Common practice, no source: see tests/unit/approach.test.ts.
+  it('has a crew tap it from beside it, with nobody below, and take nothing off', async () => {
+    preferences.reader = 'work';
+    await shown(soffit);
+    const page = words(document.body);
+    expect(page).toMatch(/Tap it with a hammer.{0,80}Nobody stands under it/);
+    expect(page).toMatch(
+      /Measure the depth.{0,80}Take nothing off what hangs. This waits for the engineer/,
+    );
+    expect(page).not.toMatch(/scrape out what is loose/);
+  });
 });
 
 // Common practice, no source: what is in old paint is found out before anything else; a sound floor
@@ -92,6 +110,14 @@ describe('a painted garage floor, every warning sign not looked for', () => {
     expect(page).not.toMatch(/Keep people|Do not go there|the tick/);
     expect(page).not.toMatch(/Clear the place/);
     expect(page).toMatch(/sweeping or grinding an old coating/);
+  });
+  it('has whoever works on it take nothing off before the sample, which is taken wet', async () => {
+    preferences.reader = 'work';
+    await shown(garage);
+    const page = words(document.body);
+    expect(page).toMatch(/Do now.{0,120}Take nothing off. Somebody licensed takes a sample/);
+    expect(page).toContain('takes a sample, wet and without dust');
+    expect(page).not.toContain('no more than a test needs');
   });
 });
 

@@ -204,6 +204,7 @@ describe('whoever owns it', () => {
   it.each([
     ['own', 'A contractor'],
     ['explain', 'A contractor'],
+    [null, 'A contractor'],
     ['work', 'No specialist for this zone'],
   ] as const)('shotblasting, read by those who %s it: %s', async (reader, called) => {
     preferences.reader = reader;
@@ -219,7 +220,7 @@ describe('whoever owns it', () => {
 
   it('cleans and measures no bar, and calls now whoever does', async () => {
     const said = await shown(rustySteps, '.said');
-    expect(said).toContain('call a licensed structural engineer now');
+    expect(said).toContain('Call a licensed structural engineer now');
     const page = document.body.textContent?.replace(/\s+/g, ' ') ?? '';
     expect(page).toContain('take a photo. Send it to a contractor or an engineer');
     expect(page).not.toContain('Clean it down to bright steel');

@@ -144,7 +144,7 @@ describe('the first screen', () => {
     // Past 1/4 in it is broken out: common practice, no source.
     expect(said).toMatch(/How deep\s*Down to 5\smm\. Damage past 6\smm: breaking out/);
     expect(said).toMatch(/Who\s*A trained crew/);
-    expect(said).toMatch(/Call\s*No specialist/);
+    expect(said).toMatch(/Call\s*A contractor/);
     expect(said).toMatch(/First\s*Sound and mark, then this/);
   });
 

@@ -83,8 +83,10 @@ describe('whom to call', () => {
     expect(text()).toMatch(/Call before day 1: a service that locates cables and pipes/);
   });
   it('is nobody for a zone, never for the site', () => {
+    preferences.reader = 'work';
     render(AdvicePage, { zone: 'z0' });
     expect(text()).toMatch(/No specialist for this zone/);
+    preferences.reader = null;
   });
 });
 

@@ -118,15 +118,21 @@ describe('on the drawing', () => {
 
   it('a spot belongs where it lies, not to the zone that was painted last', async () => {
     await user.click(screen.getByLabelText('Zone', { selector: 'input' }));
-    await user.selectOptions(screen.getByLabelText('Zone', { selector: 'select' }), 'b');
+    await user.selectOptions(screen.getByLabelText('Zone to paint'), 'b');
     pad().focus();
     await user.keyboard('{Enter}{Enter}');
     expect(drawn()?.marks?.[0]).toMatchObject({ kind: 'zone', zone: 'b' });
     await user.click(screen.getByLabelText('Spot', { selector: 'input' }));
-    expect(screen.getByLabelText('Zone', { selector: 'select' })).toHaveValue('');
+    expect(screen.getByLabelText('Zone of the next spot')).toHaveValue('');
     pad().focus();
     await user.keyboard('{Enter}{ArrowRight}{ArrowUp}{Enter}');
     expect(drawn()?.marks?.[1]).not.toHaveProperty('zone');
+    // One box for this spot, one for the next, each by its own name.
+    const names = [...document.querySelectorAll('label[for]')].map((each) => each.textContent);
+    expect(names.filter((name) => name?.startsWith('Zone')).sort()).toEqual([
+      'Zone',
+      'Zone of the next spot',
+    ]);
   });
 
   it('a crack is drawn by keys, point by point', async () => {

@@ -17,7 +17,18 @@ describe('the place is made safe first', () => {
     ['in the open', {}, {}, ['make-safe-first', 'nothing-cut']],
     ['a hole', spall, {}, ['make-safe-first']],
     ['a groove', { cracks: 'open' }, {}, ['make-safe-first']],
-    ['cables that were found', {}, { warnings: ['buried-services'] }, ['make-safe-first']],
+    [
+      'cables that were found, and a machine goes over them',
+      {},
+      { warnings: ['buried-services'] },
+      ['make-safe-first'],
+    ],
+    [
+      'cables that were found, under a wash',
+      { finish: 'sealer' },
+      { warnings: ['buried-services'] },
+      ['make-safe-first', 'nothing-cut'],
+    ],
     [
       'indoors no engine',
       {},

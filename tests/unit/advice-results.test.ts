@@ -69,6 +69,16 @@ describe('what each warning sign would mean', () => {
     expect(rowOf(rows, '20-to-50')?.brings).toEqual(['Stop: call a licensed structural engineer']);
     expect(rowOf(rows, '3-to-6')?.brings).toEqual([]);
   });
+
+  // UFC 3-270-03 and 3-270-04: 62 mm of damage and 13 mm into sound concrete are half of 150 mm.
+  it('tells from which depth on it stops, within a band that else has to be measured', () => {
+    const site = { ...sealedSlab.site, thickness: 150 } as const;
+    const zone = { ...sealedSlab.zone, ...broken, depth: ['20-to-50', 'over-50'] } as const;
+    const means = (of: SiteAnswers) =>
+      rowOf(resultRows(resultsOf('depth', of, zone), say), 'over-50')?.means;
+    expect(means(site)).toMatch(/^Then breaking out; from 62.mm on: stop$/);
+    expect(means({ ...site, thickness: 'unknown' })).not.toContain('stop');
+  });
 });
 
 /** Any answers of a zone, each settled or open, and any place. */

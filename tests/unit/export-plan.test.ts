@@ -13,6 +13,7 @@ import { planDocument } from '$words/plan/document';
 import { quantityNames } from '$words/plan/quantities';
 import { quantityRows, tableHead } from '$words/plan/table';
 import { toolWords } from '$words/safety/tools';
+import { boatShed } from '../helpers/boat-shed';
 import { drawnBay } from '../helpers/drawn-bay';
 
 const say = formatter('metric');
@@ -33,6 +34,22 @@ describe('the example jobs', () => {
     expect(demoFiles[id].site.name).toBe(job.name);
     expect(plan.zones.length).toBeGreaterThan(0);
     expect(plan.steps.length).toBeGreaterThan(3);
+  });
+});
+
+// Common practice, no source: on paper too, keeping away from what may fall comes before any work.
+describe('the plan as text', () => {
+  const told = (element: string) => {
+    const job = boatShed({ element: [element] }, { looseness: ['hollow'], depth: 40 });
+    const about = { date: '2026-01-02', nameOf: (zone: string) => zone };
+    return markdownOf(planDocument(job, planJob(job), say, about));
+  };
+  const line = 'Keep people off it and from under it. Call a licensed structural engineer.';
+  it('says at its head to keep away from a hollow balcony, and of the same on the ground nothing', () => {
+    const balcony = told('suspended-slab');
+    expect(balcony).toContain(line);
+    expect(balcony.indexOf(line)).toBeLessThan(balcony.indexOf('##'));
+    expect(told('slab')).not.toContain('Keep people');
   });
 });
 

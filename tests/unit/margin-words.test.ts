@@ -56,6 +56,16 @@ describe('what would change the advice', () => {
     );
   });
 
+  // UFC 3-270-03 and 3-270-04: 62 mm of damage and 13 mm into sound concrete are half of 150 mm.
+  it('names the stop behind a depth that has to be measured first', () => {
+    const hollow = { ...zone, depth: ['20-to-50'], looseness: ['hollow'] } as const;
+    const told = (of: SiteAnswers) => adviseZone(of, hollow).margins.map(tell);
+    const stop = told(site).find((line) => line.includes('from 62 mm it would be to stop'));
+    expect(stop).toMatch(/^If it were more than 50 mm deep, something would have to be found out/);
+    expect(told({ ...site, thickness: 'unknown' }).join()).not.toContain('to stop; from');
+    expect(told({ ...site, thickness: 300 }).join()).toContain('from 137 mm it would be to stop');
+  });
+
   it('tells a choice that is added from one that is taken away', () => {
     const about = { question: 'contamination', verdict: 'prepare', method: 'grind' } as const;
     expect(tell({ ...about, from: 'oil', to: 'no oil' })).toBe(

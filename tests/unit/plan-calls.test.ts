@@ -4,6 +4,7 @@ import { demoJob } from '$lib/keep/demos';
 import { planJob } from '$lib/plan/plan';
 import { formatter } from '$lib/words/format';
 import { callLines } from '$words/plan/calls';
+import { boatShed } from '../helpers/boat-shed';
 import { hollow } from '../helpers/crew-jobs';
 
 const lines = (job: Job) =>
@@ -31,6 +32,20 @@ it('names whoever marks hidden cables before anything is cut', () =>
   expect(
     lines(hollow({}, { warnings: { yes: ['buried-services'], maybe: [] } } as never))[0],
   ).toMatch(/^Call before day 1: a service that locates cables and pipes\.$/));
+
+// Common practice, no source: a wash reaches no cable. Where it is broken they are marked.
+it('has nothing marked for a wash, found cables or not', () => {
+  const washed = (...yes: string[]) =>
+    lines(
+      boatShed(
+        { warnings: { yes, maybe: [] } },
+        { depth: ['film'], looseness: ['tight'], finish: ['sealer'] },
+      ),
+    );
+  const nobody = ['No engineer or laboratory is needed before day 1.'];
+  expect(washed()).toEqual(nobody);
+  expect(washed('buried-services')).toEqual(nobody);
+});
 
 // Common practice, no source: they are marked ahead of any tool that goes in, whatever else is open.
 it('has cables and pipes marked while a laboratory is awaited too', () =>

@@ -7,11 +7,11 @@ import {
   type MakerProfile,
   type QuestionId,
 } from '$lib/answers/questions';
-import { valueOf } from '$shared/figures';
 import { methods, type MethodId } from '$shared/methods';
 import { changedTo, cleanedFirst, decisionOf, sameDecision } from './decision';
 import { oftenMisjudged, type Asked } from './often-misjudged';
 import { gradeOf } from './sheet';
+import { halfEdges, stopsFrom } from './stops-from';
 import type { Decision, Margin } from './zone-advice';
 
 /** One answer changed to another, as the answers it would make. */
@@ -104,9 +104,10 @@ function depthChanges(answers: SiteAnswers & ZoneAnswers): Change[] {
 function edgesHere(thickness: number | 'unknown'): ReturnType<typeof depthEdges> {
   const edges = depthEdges(thickness);
   if (thickness === 'unknown') return edges;
-  const at = thickness * valueOf('depth.full-limit') - valueOf('patch.into-sound');
-  if (at <= 0 || edges.some((edge) => edge.at === at)) return edges;
-  return [...edges, { at, below: at - 0.01, above: at }].sort((one, two) => one.at - two.at);
+  const more = halfEdges(thickness)
+    .filter((at) => !edges.some((edge) => edge.at === at))
+    .map((at) => ({ at, below: at - 0.01, above: at }));
+  return [...edges, ...more].sort((one, two) => one.at - two.at);
 }
 
 function edgeBetween(from: DepthBand, to: DepthBand, thickness: number | 'unknown'): number {
@@ -167,10 +168,26 @@ function marginsAmong(
       ...(change.atMm !== undefined && { atMm: change.atMm }),
       ...(change.deeper !== undefined && { deeper: change.deeper }),
       ...(reach && { reach }),
+      ...(decision.verdict === 'find-out-first' && stopWithin(change, answers, now)),
       verdict: decision.verdict,
       method: decision.method,
     }));
   });
+}
+
+/** A band of depth in which it may only have to be measured: from where in it it stops. */
+function stopWithin(
+  { question, to, deeper }: Change,
+  answers: SiteAnswers & ZoneAnswers,
+  now: Decision,
+): Pick<Margin, 'stopsFrom'> {
+  if (question !== 'depth' || deeper !== undefined) return {};
+  const at = stopsFrom(
+    to,
+    answers.thickness ?? 'unknown',
+    (depth) => changedTo({ ...answers, depth }, now)?.verdict === 'stop',
+  );
+  return at === undefined ? {} : { stopsFrom: at };
 }
 
 type Flip = {

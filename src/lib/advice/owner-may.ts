@@ -1,5 +1,6 @@
 import { warnedOf, type SiteAnswers, type ZoneAnswers } from '$lib/answers/answers';
 import type { MethodId } from '$shared/methods';
+import { cutsIn, goesOverAll } from './hidden-lines';
 import { clearOf, keepClear, type KeptClear } from './keep-clear';
 import { limitsHere, type LimitId } from './owner-limits';
 import { isSpot } from './place';
@@ -113,19 +114,6 @@ export function ownerMay(site: SiteAnswers, zone: ZoneAnswers, advice: Advised):
 const isDampCure = ({ rule }: { readonly rule: string }) => rule === 'cure-kept-damp';
 const isSealer = (finish: string) => finish === 'sealer';
 
-/** Steps before which somebody has to mark what lies hidden. */
-const cuts: readonly string[] = [
-  'saw-cut',
-  'break-out',
-  'chase-crack',
-  'route-crack',
-  'free-bar',
-  'water-jet',
-];
-
-/** Machines that go over all of a floor, its ducts and lids with it. */
-const overall: readonly string[] = ['scarify', 'grind', 'needle-scale', 'shotblast', 'edge-work'];
-
 /** Somebody who is called before the work; a jetting crew comes with its own people and machine. */
 export type Called = Hold['who'] | 'jetting-crew';
 
@@ -144,13 +132,11 @@ export function whomToCall(
   }: Pick<ZoneAdvice, 'holds' | 'possibleHolds' | 'steps' | 'methods'>,
 ): Called[] {
   const needed = [...holds, ...possibleHolds.filter(({ verdict }) => verdict === 'stop')];
-  const does = (some: readonly string[]) =>
-    steps.some(({ id }) => some.includes(id)) ||
-    methods.some((method: MethodId) => some.includes(method));
+  const does = (is: (id: string) => boolean) => steps.some(({ id }) => is(id)) || methods.some(is);
   const jets = methods.length > 0 && methods.every((method) => method === 'water-jet');
   const hidden = warnedOf(site)?.includes('buried-services') ?? true;
   const ticked = !!site.warnings?.yes.includes('buried-services');
-  const marks = (hidden && does(cuts)) || (ticked && does(overall));
+  const marks = (hidden && does(cutsIn)) || (ticked && does(goesOverAll));
   return [
     ...new Set([
       ...needed.map(({ who }) => who),

@@ -2,6 +2,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import { questions, type QuestionId } from '$lib/answers/questions';
 import { openMany, possible } from './completions';
 import { survey, type Survey } from './survey';
+import { stopsFrom } from './stops-from';
 import type { Hold } from './types';
 import type { Decision, ResultOf } from './zone-advice';
 
@@ -57,8 +58,15 @@ export function resultsOf(
     });
   }
   const branches = told.map((choice) => ({ choice, then: surveyed([choice]) }));
+  const stops = ({ tallies }: Survey) => tallies.every(({ verdict }) => verdict === 'stop');
+  const stopWithin = (band: string | null, then: Survey) => {
+    if (question !== 'depth' || band === null || stops(then)) return {};
+    const at = stopsFrom(band, answers.thickness ?? 'unknown', (depth) => stops(surveyed(depth)));
+    return at === undefined ? {} : { stopsFrom: at };
+  };
   return branches.map(({ choice, then }) => ({
     choice,
+    ...stopWithin(choice, then),
     outcomes: outcomesOf(then),
     // What stands there whatever the answer is told with the advice itself.
     brings: then.holds.filter(

@@ -76,3 +76,16 @@ export const isScrapedPerhapsCoated = (
   zone: ZoneAnswers,
   question: QuestionId,
 ): boolean => !isUntested(site) && mayBeCoated(zone) && scrapedFor.includes(question);
+
+/** What may be taken off while something is found out. */
+export type TakenOff = 'nothing' | 'no-coating' | 'little';
+
+/**
+ * No more than a test needs; nothing, dry or wet, while an old coating waits for its sample; and no
+ * coating where one lies on it, or may, of which nobody knows how old it is.
+ * Source: common practice, no published source.
+ */
+export function takenOff(site: SiteAnswers, zone: ZoneAnswers): TakenOff {
+  if (isUntested(site)) return 'nothing';
+  return mayBeCoated(zone) || isOfUnknownAge(site, zone) ? 'no-coating' : 'little';
+}

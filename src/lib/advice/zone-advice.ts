@@ -54,6 +54,8 @@ export interface Margin {
   readonly deeper?: boolean;
   /** For a grade of roughness: whether it flips from there down, or from there up. */
   readonly reach?: 'at-most' | 'at-least';
+  /** For a band of depth that only has to be measured: from where in it it surely stops, mm. */
+  readonly stopsFrom?: number;
   /** For what lies on it: the cleaning that would come before that method; null where none would. */
   readonly first?: StepId | null;
   readonly verdict: Verdict;
@@ -76,6 +78,8 @@ export interface ResultOf {
   readonly outcomes: readonly Decision[];
   /** What this answer by itself puts, or may put, before the work and no other does; gravest first. */
   readonly brings: readonly Pick<Hold, 'rule' | 'verdict' | 'who'>[];
+  /** Of a depth that only has to be measured: from where on it stops, mm. */
+  readonly stopsFrom?: number;
 }
 
 /** The safest way to begin while answers are open. */

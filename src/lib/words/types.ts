@@ -114,6 +114,9 @@ export interface QuestionWords<Q extends QuestionId = QuestionId> {
   readonly why: string;
   /** How to find out on the spot in two minutes. */
   readonly find: readonly string[];
+  /** What comes before that: standing on it, and where it hangs or an owner looks, from beside it. */
+  readonly onIt?: readonly string[];
+  readonly beside?: readonly string[];
   /** The same by scraping, brushing or picking: not told where an old coating has not been tested. */
   readonly scrape?: readonly string[];
   readonly choices: { readonly [C in Choice<Q>]: ChoiceWords };

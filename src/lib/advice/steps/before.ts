@@ -1,4 +1,5 @@
 import { isFirmHollow } from '$lib/advice/demands';
+import { goesOverAll } from '$lib/advice/hidden-lines';
 import { makesHole } from '$lib/advice/hole';
 import { reachOf } from '$lib/advice/holds';
 import { isFloor } from '$lib/advice/place';
@@ -22,10 +23,13 @@ function warned({ site, zone, method }: Situation): Reason | false {
   return found.length > 0 && { rule: 'warnings-first', facts: { warnings: found } };
 }
 
-/** Nothing goes into the concrete, and nobody has said that cables or pipes lie there: none is marked for it. */
+/**
+ * Nothing goes into the concrete, and no machine goes over cables or pipes that were found: none is
+ * marked for it. A jet of water reaches none.
+ */
 const nothingCut: StepReason = ({ site, zone, method }) =>
   !reachOf(site, zone, method).deep &&
-  !site.warnings.includes('buried-services') && { rule: 'nothing-cut' };
+  !(site.warnings.includes('buried-services') && goesOverAll(method)) && { rule: 'nothing-cut' };
 
 /** Damage on a floor begins with sounding the whole slab, not the part that is known to be bad. */
 function soundsFor({ site, zone, demands, method }: Situation): Reason | false {

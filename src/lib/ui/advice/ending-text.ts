@@ -7,12 +7,13 @@ import type { Say } from '$lib/words/types';
 
 /** What something comes to, in a few words: the verdict where it is not to go on, and the method. */
 export function endingText(
-  { verdict, method, first: cleaning }: Decision & Pick<Margin, 'first'>,
+  { verdict, method, first: cleaning, stopsFrom }: Decision & Pick<Margin, 'first' | 'stopsFrom'>,
   say: Say,
 ): string {
   const name = method ? methodWords(say)[method].name : '';
   const first = verdictWords.verdicts[verdict].name;
   if (verdict === 'prepare')
     return cleaning ? resultWords.afterwards(stepWords(say)[cleaning].name, name) : name;
-  return name ? resultWords.afterwards(first, name) : first;
+  const ending = name ? resultWords.afterwards(first, name) : first;
+  return stopsFrom ? `${ending}; ${resultWords.stopsFrom(say.edge(stopsFrom))}` : ending;
 }

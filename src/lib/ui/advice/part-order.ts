@@ -110,6 +110,12 @@ export const stopsEitherWay = ({ verdict, holds }: ZoneAdvice): boolean =>
 export const isKeptAway = (reader: Reader, kept: boolean): boolean => kept && reader === 'own';
 
 /**
+ * Whether the reader calls the crew, and calls nobody before a test of their own: whoever has not said
+ * that they do the work, nothing chosen included.
+ */
+export const callsTheCrew = (chosen: Reader | null): boolean => chosen !== 'work';
+
+/**
  * The parts of this advice in the order of the reader. The test that decides stands before what
  * only may hold the work, and last where it only stands beside it.
  * @param kept whether people are kept away from it

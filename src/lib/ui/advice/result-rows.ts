@@ -31,7 +31,9 @@ export function resultRows(results: readonly ResultOf[], say: Say): readonly Res
     const stops = result.brings.some(({ verdict }) => verdict === 'stop');
     const named = result.brings.filter(({ who }) => !stops || who !== 'crew');
     const brings = [...new Set(named.map(({ verdict, who }) => labels.brings[verdict][who]))];
-    const means = brings.length ? afterwards(outcomes, say) : meaning(results, outcomes, say);
+    const ends = brings.length ? afterwards(outcomes, say) : meaning(results, outcomes, say);
+    const { stopsFrom } = result;
+    const means = [ends, ...(stopsFrom ? [labels.stopsFrom(say.edge(stopsFrom))] : [])].join('; ');
     const clear = outcomes.every(({ verdict }) => verdict === 'prepare');
     const apart = choice === null && !clear ? 'none' : '';
     const key = [apart, ...brings, means].join('\n');

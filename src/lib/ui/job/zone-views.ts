@@ -5,6 +5,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { QuestionId } from '$lib/answers/questions';
 import type { InterviewPlace } from '$lib/interview/context';
 import { restsAt } from '$lib/interview/rests-at';
+import { keptAwayOf, type KeptAway } from '$lib/plan/kept-away';
 import type { Plan } from '$lib/plan/plan';
 import type { MethodId } from '$shared/methods';
 import { zoneNames } from '$words/zone-names';
@@ -22,6 +23,8 @@ export interface ZoneView {
   readonly area: number | null;
   /** The depth past which a patch is doubtful there, mm; null where the hole stays above it. */
   readonly doubtfulPast: number | null;
+  /** Where people are kept away from it; null where they are not. */
+  readonly away: KeptAway | null;
   readonly holds: readonly Hold[];
   readonly possibleHolds: readonly Hold[];
   /** Open answers that still decide. */
@@ -77,6 +80,7 @@ export function zoneViews(job: Job, plan: Plan): ZoneView[] {
       method: done?.method ?? null,
       area: areaOf(drawn[place]?.answers.area),
       doubtfulPast: done ? doubtfulPast(done.advice.steps) : null,
+      away: keptAwayOf(plan.drawn.site, { holds, possibleHolds }),
       holds,
       possibleHolds,
       open: waits?.open ?? [],

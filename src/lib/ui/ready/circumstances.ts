@@ -3,6 +3,7 @@ import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
 import type { CheckResult } from '$lib/answers/readiness-record';
 import { choicesOf } from '$lib/answers/questions';
+import { keptAwayOf, type KeptAway } from '$lib/plan/kept-away';
 import { needsOf } from '$lib/readiness/open-needs';
 import type { ZoneCircumstances } from '$lib/readiness/zone';
 import { adviseTried } from '$lib/trial/chain';
@@ -12,7 +13,10 @@ import type { OwnFigures } from '$shared/figures';
 /** Whether enough is known of a zone for its checks to mean anything. */
 export const hasBegun = (zone: Zone): boolean => Object.keys(zone.answers).length > 0;
 
-type Fixed = Omit<ZoneCircumstances, 'now'>;
+type Fixed = Omit<ZoneCircumstances, 'now'> & {
+  /** Where people are kept away from it; null where they are not. */
+  readonly away: KeptAway | null;
+};
 
 /** What was worked out last, by a zone's answers: results are typed far oftener than answers change. */
 const remembered = new WeakMap<
@@ -57,6 +61,7 @@ function circumstances(site: SiteAnswers, zone: Zone, own?: OwnFigures): Fixed {
     area: answers.area ?? 'unknown',
     method: advice.method ?? advice.outcomes[0]?.method ?? null,
     floor: (site.element ?? choicesOf('element')).every(isFloor),
+    away: keptAwayOf(site, advice),
     held: advice.verdict === 'stop' || advice.holds.length + advice.possibleHolds.length > 0,
     ...(own && { own }),
   };

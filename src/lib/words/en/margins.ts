@@ -16,7 +16,8 @@ const without = 'no ';
 
 /** What would change the advice: the smallest change of one answer, and what it would come to. */
 export function marginSentence(margin: Margin, say: Say, questions: QuestionsWords): string {
-  return `${conditionOf(margin, say, questions)}, ${endingOf(margin)}${firstOf(margin)}.`;
+  const stop = margin.stopsFrom ? `; from ${say.edge(margin.stopsFrom)} it would be to stop` : '';
+  return `${conditionOf(margin, say, questions)}, ${endingOf(margin)}${firstOf(margin)}${stop}.`;
 }
 
 /** The same for what a data sheet would change: it needs the words of that question alone. */

@@ -159,6 +159,8 @@ export const surveyWords = {
   drop: 'Drop it',
   begun: (number: number) => `${count(number, 'corner', 'corners')} set.`,
   zone: 'Zone',
+  /** Beside the zone of what is picked already. */
+  zoneOfNext: { spot: 'Zone of the next spot', zone: 'Zone to paint' },
   zoneOfPlace: 'The zone of its place',
   kind: 'Kind of crack',
   inNumbers: 'Type it in numbers',

@@ -31,9 +31,6 @@ export const ownersTest: Readonly<Partial<Record<TestId, readonly string[]>>> = 
   ],
 };
 
-/** Where people are kept away, an owner does none of them. */
-export const leftToThem = 'Do not go there. Whoever you call does these, from where it is safe.';
-
 /** The tests that settle an answer, in English. */
 export const testWords = (say: Say): Readonly<Record<TestId, TestWords>> => ({
   ...fieldTests(say),

@@ -10,6 +10,10 @@ import { planPageWords as words } from './page';
 const saltAsksEngineer = ({ site, zones, own }: Job, id: string): boolean =>
   zones.some((zone) => zone.id === id && saltInDoubt(site, zone, own));
 
+/** Whether its work goes into nothing, so that no cable has to be marked for it. */
+const isUncut = ({ advice }: Plan['zones'][number]): boolean =>
+  advice.steps.some(({ why }) => why.some(({ rule }) => rule === 'nothing-cut'));
+
 /**
  * Who has to come before day 1, and for which zones; what the crew measures for itself stands apart.
  * That nobody has to come is said too: no line could mean that nobody has looked.
@@ -43,7 +47,7 @@ export function callLines(
           .join('; ')}.`
       : words.callNobody,
     // Whoever locates them marks them: where nobody is called for it, it still has to be had.
-    ...(called.includes('locator') ? [] : [words.markAhead]),
+    ...(called.includes('locator') || zones.every(isUncut) ? [] : [words.markAhead]),
     ...(itself.length ? [words.measureFirst(say.list(itself))] : []),
   ];
 }

@@ -2,6 +2,7 @@ import { regionOf } from '$lib/answers/crew-day';
 import type { Job } from '$lib/answers/job';
 import type { Block, TextDocument } from '$lib/keep/export-document';
 import { isKnown, type Amount } from '$lib/plan/amount';
+import { keptAway } from '$lib/plan/kept-away';
 import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
@@ -16,6 +17,7 @@ import { earsAtStep, earsLines } from '$words/safety/ears';
 import { handsLines } from '$words/safety/hands';
 import { logWords } from '$words/safety/log';
 import { stepWords } from '$words/steps';
+import { keepAwayLine } from '$words/ui/keep-away';
 import { verdictWords } from '$words/verdicts';
 import type { Say } from '$lib/words/types';
 import { hazardIds, type StepId } from '$shared/methods';
@@ -66,6 +68,7 @@ export function planDocument(
     return told.length ? [`${nameOf(id)}: ${[...new Set(told)].join(' ')}`] : [];
   });
   const skin = plan.zones.filter(({ skinLeft }) => skinLeft).map(({ id }) => nameOf(id));
+  const away = keptAway(plan);
   const over = handsOver(plan, job);
   const loud = earsOver(plan, job, regionOf(job.crewDay, say.units));
   const bodies = [over && handsLines(say, over), loud && earsLines(say, loud)].flatMap((told) =>
@@ -117,6 +120,14 @@ export function planDocument(
       {
         blocks: [
           { kind: 'text', text: words.made(date) },
+          ...(away
+            ? [
+                {
+                  kind: 'text' as const,
+                  text: keepAwayLine(away, away.all ? [] : away.zones.map(nameOf), say.list),
+                },
+              ]
+            : []),
           { kind: 'text', text: verdictWords.deferral },
           ...list(plan.zones.map(({ id, method }) => `${nameOf(id)}: ${methods[method].name}`)),
         ],

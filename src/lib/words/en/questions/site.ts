@@ -10,8 +10,8 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
     short: 'Kind of concrete',
     why: 'Machines need a floor. What carries a load may fall.',
     find: [
-      'Look underneath. If there is a room, a carport or open air below, it is a suspended slab.',
-      'If you see only ground at its edges, it is a slab on the ground. Steps are the same: look behind and below them.',
+      'Look from the side, not from under it. If there is a room, a carport or open air below, it is a suspended slab.',
+      'If you see only ground at its edges, it is a slab on the ground. Steps are the same.',
     ],
     choices: {
       slab: { name: elementTitles.slab, hint: 'Drive, path, patio, garage.' },
@@ -104,8 +104,11 @@ export const siteQuestionWords = (say: Say): Pick<QuestionsWords, SiteQuestion> 
     ask: 'Is any of this true?',
     short: 'Warning signs',
     why: 'Each may stop work.',
+    onIt: ['Walk all round it. Lay a straight board on it and see if it rocks or dips.'],
+    beside: [
+      'Look from firm ground beside it, not from on it or under it. Does it lean, dip, or sit lower on one side?',
+    ],
     find: [
-      'Walk all round it. Lay a straight board on it and see if it rocks or dips.',
       'Ask whoever owned or looked after it about fires, spills, old paint and where the pipes run.',
       'If you are not sure about one, mark it as not sure. Do not guess.',
       ...coatingResult,

@@ -30,7 +30,7 @@ export const expertTests = (say: Say): Readonly<Record<ExpertTest, TestWords>> =
   'lead-asbestos-test': {
     name: 'Have the coating tested',
     how: [
-      'A licensed person takes a sample without making dust. Do not scrape it yourself.',
+      'A licensed person takes a sample, wet and without dust. Do not scrape it yourself.',
       'A laboratory tests it. Wait for the report before any tool touches it.',
       ...coatingResult,
     ],

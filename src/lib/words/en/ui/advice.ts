@@ -2,6 +2,7 @@ import { lowered } from '$lib/words/by-language';
 import type { Stand } from '$lib/advice/rejected';
 import type { Hold } from '$lib/advice/types';
 import type { Formatter, Say } from '$lib/words/types';
+import { callSentence } from './keep-away';
 
 const atLeast = (from: string) => `from ${from}`;
 
@@ -26,15 +27,14 @@ export const advicePageWords = {
   noSheet: (sentence: string) => `No data sheet. ${sentence}`,
   haveSheet: 'Type in the sheet',
   beyond: 'No way of preparing the surface helps here.',
-  mayStop: (who: string) =>
-    `It may come to a stop. Take off no more than a test needs. If it stops, call ${who}.`,
-  callsNow: (who: string) =>
-    `It may come to a stop. Take off no more than a test needs, and call ${who} now.`,
+  mayStop: (who: string, takeOff: string) =>
+    `It may come to a stop. ${takeOff} If it stops, call ${who}.`,
+  callsNow: (who: string, takeOff: string) => `It may come to a stop. ${takeOff} Call ${who} now.`,
   /** Where a coating may be old; `who` may have to come after that, or nobody. */
   sampleFirst: (who: string) =>
     `First a testing laboratory tests the coating: make no dust until then.${who ? ` If the work then stops, call ${who}.` : ''}`,
   callNobody: 'Call no contractor yet: the test comes first.',
-  calls: (who: string) => `Call ${who}.`,
+  calls: callSentence,
   asks: (who: string) => `It is found out by ${who}.`,
   holds: { stop: 'Why it stops', 'find-out-first': 'What has to be known first' },
   possible: {

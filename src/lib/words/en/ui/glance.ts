@@ -1,4 +1,5 @@
 import type { Doer, MayId } from '$lib/advice/owner-may';
+import { keepWords } from './keep-away';
 
 /** The first screen of advice: what is to be known before anything else. */
 export const glanceWords = {
@@ -33,8 +34,7 @@ export const glanceWords = {
 
 /** What an owner may do themselves. */
 export const mayWords: Readonly<Record<MayId, string>> = {
-  'keep-off': 'Keep people away from it.',
-  'keep-from-under': 'Keep people off it and from under it.',
+  ...keepWords,
   measure: 'Measure it and take photos, with a rule beside it.',
   tap: 'Tap it with a small hammer, goggles on, and mark what sounds dull.',
   clear: 'Carry away what stands on it, and show where cables run.',

@@ -1,4 +1,5 @@
 import { lowered } from '$lib/words/by-language';
+import type { TakenOff } from '$lib/advice/untested-coating';
 import type { Verdict } from '$lib/advice/types';
 import type { Beginning } from '$lib/advice/zone-advice';
 
@@ -53,22 +54,34 @@ export const ownerTitles: Readonly<Partial<Record<keyof typeof partTitles, strin
   cautions: 'What can hurt here',
 };
 
+/** What may be taken off while something is found out. */
+export const takenOffWords: Readonly<Record<TakenOff, string>> = {
+  nothing: 'Take nothing off. Somebody licensed takes a sample of the old coating first, wet.',
+  'no-coating': 'Take off no more than a test needs, and no paint or glue.',
+  little: 'Take off no more than a test needs.',
+};
+
 /** How to begin while answers are open. */
 export const beginWords = {
   nothing: 'Nothing yet is right in every case, but to look and to test.',
   tryFirst: (method: string) =>
     `Then try ${method} on one small spot: it does no harm if it is not enough. Tap and scrape the spot again.`,
   why: {
-    'may-wait': 'Take off no more than a test needs: the work may still stop.',
-    'clean-first': 'Take off no more than a test needs: a machine could drive dirt in.',
-    'may-harm': 'Take off no more than a test needs: even the gentlest way left could spoil it.',
+    'may-wait': 'The work may still stop.',
+    'clean-first': 'A machine could drive dirt in.',
+    'may-harm': 'Even the gentlest way left could spoil it.',
   } satisfies Record<NonNullable<Beginning['why']>, string>,
 } as const;
 
 /** What the results of a test would mean. */
 export const resultWords = {
   title: 'What each result would mean',
-  none: 'None of them',
+  /** Nothing is there of what may be: by name where that is one thing. */
+  noneOf: {
+    one: (name: string) => `Not there: ${name}`,
+    warnings: 'None of the signs that may be there',
+    contamination: 'Nothing of what may be on it',
+  },
   'find-out-first': 'find out first',
   stop: 'stop',
   /** What a result puts before the work, by whom. */
@@ -88,6 +101,7 @@ export const resultWords = {
       crew: 'Find out first',
     },
   },
+  stopsFrom: (depth: string) => `from ${depth} on: stop`,
   /** What follows that. */
   then: (methods: string) => `Then ${methods}`,
   afterwards: (first: string, then: string) => `${first}; afterwards ${lowered(then)}`,
