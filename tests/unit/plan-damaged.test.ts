@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { damagedArea, damagedIn, damagedSize, hasPatches, spotMadeNewFor } from '$lib/plan/damaged';
+import { damagedArea, damagedIn, damagedSize, isUnheard, spotMadeNewFor } from '$lib/plan/damaged';
 import { endsOf, reach } from '../helpers/zone-work';
 import { tradeJob } from '../helpers/trade-jobs';
 
@@ -11,7 +11,7 @@ const plan = {
     { id: 'z1', patches: null, quantities: { 'patch-area': null } },
   ],
   held: [
-    { id: 'z2', patches: laid(1, 2, 0.5) },
+    { id: 'z2', patches: laid(1, 2, 0.5), sounded: true },
     { id: 'z3', patches: laid() },
   ],
 } as never;
@@ -26,14 +26,15 @@ const job = tradeJob([
 
 describe('what is damaged of a zone', () => {
   it('is its patches where it has some, planned or held; else all of it', () => {
-    expect(['z0', 'z1', 'z2', 'z3', 'z9'].map((id) => hasPatches(plan, id))).toEqual([
-      ...[true, false, true, false, false],
-    ]);
     expect(damagedIn(plan, 'z0', 10)).toBe(3);
     expect(damagedIn(plan, 'z1', 5)).toBe(5);
     expect(damagedIn(plan, 'z3', 7)).toBe(7);
     expect(damagedIn(plan, 'z9', 7)).toBe(7);
   });
+  it('may be more next to its spots, where nobody sounded all of it', () =>
+    expect(['z0', 'z1', 'z2', 'z3', 'z9'].map((id) => isUnheard(plan, id))).toEqual([
+      ...[true, false, false, false, false],
+    ]));
   it('is never more than the zone, though patches go past the damage', () =>
     expect(damagedIn(plan, 'z2', 3)).toBe(3));
   it('adds up over zones as far as they are measured', () => {
