@@ -30,6 +30,26 @@ describe('a schedule', () => {
       ['grind b', [0], 1, 5],
     ]);
   });
+  it('begins first what has to dry or to cure longest', () => {
+    const short = [task('scarify', 'a', 2), task('grind', 'a', 6)];
+    const cured = [
+      task('saw-cut', 'b', 2),
+      task('cure', 'b', null, { lasting: { ...same(168), figure: 'traffic.cars' } }),
+    ];
+    const wait = { after: 'saw-cut', hours: same(24), figure: 'dry.before-blasting' };
+    const dried = [task('saw-cut', 'b', 2), task('blast-clean', 'b', 1, { wait })];
+    for (const long of [cured, dried])
+      expect(lay([...short, ...long]).map(([name, , from]) => [name, from])).toEqual([
+        ...[
+          ['scarify a', 2],
+          ['grind a', 4],
+        ],
+        ...[
+          ['saw-cut b', 0],
+          [`${long[1]?.step} b`, expect.any(Number)],
+        ],
+      ]);
+  });
   it('runs one machine in one place, and hand work side by side', () => {
     const two = (more: object) => [task('scarify', 'a', 3, more), task('scarify', 'b', 2, more)];
     expect(lay(two(tool('scarifier')), 2)).toEqual([
