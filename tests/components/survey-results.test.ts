@@ -4,6 +4,7 @@ import JobPage from '$lib/ui/job/JobPage.svelte';
 import OwnerPage from '$lib/ui/owner/OwnerPage.svelte';
 import { session } from '$lib/ui/session.svelte';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import { choicesOf } from '$lib/answers/questions';
 import { rectangle } from '../helpers/drawings';
 import { drawn, job, open, pad, slab, type, user } from '../helpers/survey-page';
 
@@ -196,5 +197,28 @@ describe('what comes out', () => {
     // 2.9 x 2.6 m; the yard is the rest of 6 x 4 m.
     expect(document.getElementById('zone-a')).toHaveTextContent('7.54 m²');
     expect(document.getElementById('zone-b')).toHaveTextContent('16.5 m²');
+  });
+
+  // Whoever reads both has to see which is which: the answer, and what outranks it.
+  it('a depth that is drawn is told as drawn on the card, and beside the answer', async () => {
+    const deep = { kind: 'spot', corners, zone: 'a', depth: 90 } as const;
+    const yard = job({ slab, marks: [{ kind: 'zone', corners: half, zone: 'a' }, deep] });
+    await session.startNew({
+      ...yard,
+      zones: yard.zones.map((zone) => ({
+        ...zone,
+        answers: { ...zone.answers, depth: choicesOf('depth') as never, looseness: ['hollow'] },
+      })),
+    });
+    render(JobPage);
+    const card = document.getElementById('zone-a') as HTMLElement;
+    expect(card).toHaveTextContent('Depth: 90 mm (drawn)');
+    await user.click(card.querySelector('summary') as HTMLElement);
+    const depth = within(card)
+      .getAllByRole('listitem')
+      .find((row) => row.textContent?.startsWith('Depth'));
+    expect(depth).toHaveTextContent(/Not sure.*Drawn: 90.mm/);
+    const other = document.getElementById('zone-b') as HTMLElement;
+    expect(other).not.toHaveTextContent(/drawn\)|Drawn:/);
   });
 });

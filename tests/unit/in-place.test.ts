@@ -5,7 +5,8 @@ import type { Job } from '$lib/answers/job';
 import { questionIds, questions } from '$lib/answers/questions';
 import type { AnswerGiven } from '$lib/interview/context';
 import { roomFor, withoutAdded, withZones } from '$lib/ui/job/edits';
-import { glanceOf } from '$lib/ui/job/glance';
+import type { ZoneAnswers } from '$lib/answers/answers';
+import { glanceOf, isDrawn } from '$lib/ui/job/glance';
 import { answerNow, changeBack, changeInPlace } from '$lib/ui/job/in-place';
 import { withAnswer } from '$lib/ui/with-answer';
 import { questionWords } from '$words/questions';
@@ -138,6 +139,20 @@ describe('a zone at a glance', () => {
       asked.steel.choices.corroded.name,
       'Finish: Could be Overlay or patch or Thin overlay',
     ]);
+  });
+
+  it('says what is from the drawing and not from an answer', () => {
+    const given: ZoneAnswers = { cracks: ['hairline', 'open'], looseness: ['hollow'], area: 3 };
+    const shown = { ...given, cracks: ['open', 'hairline'], depth: 90, area: 24 } as const;
+    expect(glanceOf(shown, asked, say, given)).toEqual([
+      'Depth: 90 mm (drawn)',
+      'Hollow',
+      expect.not.stringContaining('drawn'),
+    ]);
+    expect(isDrawn('area', shown, given)).toBe(true);
+    expect(isDrawn('cracks', shown, given)).toBe(false);
+    expect(isDrawn('depth', given, given)).toBe(false);
+    expect(glanceOf(shown, asked, say)[0]).toBe('Depth: 90 mm');
   });
 
   it('is short: six answers at most, whatever was given', () => {

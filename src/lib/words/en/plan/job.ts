@@ -53,7 +53,10 @@ export const jobPageWords = {
   may: (who: string) => `perhaps ${who}`,
   answers: (count: number) => `Answers (${count}), name, move`,
   answersOf: (zone: string, count: number) => `Answers (${count}), name, move: ${zone}`,
+  /** What the drawing says in the place of an answer. */
+  drawn: (answer: string) => `${answer} (drawn)`,
   inPlace: {
+    drawn: (answer: string) => `Drawn: ${answer}`,
     change: 'Change',
     changeOf: (short: string, of: string) => `Change: ${entry(short, of)}`,
     answer: 'Answer',
