@@ -58,6 +58,12 @@ describe.each(pages)('the page: %s', (name, show) => {
       expect(box?.compareDocumentPosition(later)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
   });
 
+  it('says whom to call once', async () => {
+    await session.startNew(boatShed(balcony.site, { ...hollow, steel: ['rust-stain'] }));
+    show();
+    expect(words(document.body)).not.toMatch(/ask a licensed structural engineer/i);
+  });
+
   it('says it of the same hollow on the ground to nobody', async () => {
     await session.startNew(boatShed({}, hollow));
     show();
@@ -85,7 +91,7 @@ describe('an owner who is kept away', () => {
     expect(screen).toContain(line);
     expect(screen).toContain('Do not go there. Whoever you call does these');
     expect(document.querySelector('.card')).toBeNull();
-    expect(screen).not.toMatch(/Tap with a hammer|Checked by|Length of the zone/);
+    expect(screen).not.toMatch(/Tap with a hammer|Checked by|Length of the zone|Do the checks/);
   });
 
   it('is no crew, which reads its checks under that line', async () => {

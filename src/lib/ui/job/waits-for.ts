@@ -21,7 +21,10 @@ export function waitsFor(
   toCrew = false,
 ): string {
   const itself = (who: Hold['who']) => toCrew && who === 'crew';
-  const who = zone.holds.map((hold) =>
+  // Who is called is not asked as well.
+  const called = zone.holds.filter(({ verdict }) => verdict === 'stop').map(({ who }) => who);
+  const told = zone.holds.filter(({ verdict, who }) => verdict === 'stop' || !called.includes(who));
+  const who = told.map((hold) =>
     itself(hold.who)
       ? words.findYourselves
       : (hold.verdict === 'stop' ? words.call : words.find)(verdictWords.who[hold.who].name),
