@@ -41,5 +41,5 @@ it('a washer’s pressure is shown and typed in bar for metric readers, in psi f
   await tick();
   expect(unitOf(pressure())).toMatch(/\bpsi\b/);
   // 100 bar are 1,450 psi.
-  expect(Number(pressure().value.replace(',', ''))).toBeCloseTo(1450, -1);
+  expect(Number((pressure() as HTMLInputElement).value.replace(',', ''))).toBeCloseTo(1450, -1);
 });
