@@ -10,7 +10,7 @@ export interface KeptAway {
 }
 
 /** The same of a whole job, with the zones it is said of. */
-export interface JobKeptAway extends KeptAway {
+interface JobKeptAway extends KeptAway {
   readonly zones: readonly string[];
   /** Whether that is every zone of the job. */
   readonly all: boolean;
