@@ -82,6 +82,38 @@ describe.each(pages)('the page: %s', (name, show) => {
   });
 });
 
+// Common practice, no source: what may come down is propped as an engineer says before anybody works there.
+describe('the plan', () => {
+  it.each(['own', 'work', null] as const)(
+    'tells a reader (%s) of collapse, props and falling pieces, though nothing can be planned',
+    async (reader) => {
+      preferences.reader = reader;
+      await session.startNew(balcony);
+      render(PlanPage);
+      const page = words(document.body);
+      expect(page).toContain('No zone can be planned yet');
+      expect(page).toContain('Collapse and stretched cables');
+      expect(page).toMatch(/Put up the props they ask for first/);
+      expect(page).toContain('Falling pieces');
+    },
+  );
+  it('tells of them beside what can be planned, too', async () => {
+    await session.startNew(withSound);
+    render(PlanPage);
+    expect(words(document.querySelector('.cautions'))).toMatch(/Put up the props they ask for/);
+    cleanup();
+    await session.startNew(boatShed({}, tight));
+    render(PlanPage);
+    expect(words(document.querySelector('.cautions'))).not.toMatch(/Put up the props/);
+  });
+  it('has the owner’s sheet say that an engineer says what to prop', async () => {
+    preferences.reader = 'own';
+    await session.startNew(balcony);
+    render(OwnerPage);
+    expect(words(document.body)).toMatch(/An engineer says how, and what to prop/);
+  });
+});
+
 describe('an owner who is kept away', () => {
   it('is told of no check to do there, nor to type any result', async () => {
     preferences.reader = 'own';

@@ -1,5 +1,6 @@
 import { calledAtOnce, clearOf, keepClear, type KeptClear } from '$lib/advice/keep-clear';
 import type { Hold } from '$lib/advice/types';
+import { hazardIds, type HazardId } from '$shared/methods';
 import type { Plan } from './plan';
 
 /** From where people are kept away, and who is called about it at once; null where nobody is named. */
@@ -9,7 +10,7 @@ export interface KeptAway {
 }
 
 /** The same of a whole job, with the zones it is said of. */
-export interface JobKeptAway extends KeptAway {
+interface JobKeptAway extends KeptAway {
   readonly zones: readonly string[];
   /** Whether that is every zone of the job. */
   readonly all: boolean;
@@ -46,4 +47,17 @@ export function keptAway({
     zones: drawn.zones.map(({ id }) => id).filter((id) => ids.includes(id)),
     all: found.length === drawn.zones.length,
   };
+}
+
+/**
+ * What can hurt somebody on the job: what comes with the planned work, and what people are kept away
+ * from, planned or not: it may come down, and where there may be air below, pieces fall.
+ * Source: common practice, no published source.
+ */
+export function hazardsOn(plan: Pick<Plan, 'drawn' | 'zones' | 'held'>): readonly HazardId[] {
+  const there = new Set(plan.zones.flatMap(({ advice }) => advice.cautions));
+  const away = keptAway(plan);
+  if (away) there.add('structure');
+  if (away?.clear === 'keep-from-under') there.add('overhead');
+  return hazardIds.filter((id) => there.has(id));
 }

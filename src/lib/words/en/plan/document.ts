@@ -2,7 +2,7 @@ import { regionOf } from '$lib/answers/crew-day';
 import type { Job } from '$lib/answers/job';
 import type { Block, TextDocument } from '$lib/keep/export-document';
 import { isKnown, type Amount } from '$lib/plan/amount';
-import { keptAway } from '$lib/plan/kept-away';
+import { hazardsOn, keptAway } from '$lib/plan/kept-away';
 import type { Plan } from '$lib/plan/plan';
 import { doneOf } from '$lib/plan/so-far';
 import { quantityIds } from '$lib/plan/quantities';
@@ -20,7 +20,7 @@ import { stepWords } from '$words/steps';
 import { keepAwayLine } from '$words/ui/keep-away';
 import { verdictWords } from '$words/verdicts';
 import type { Say } from '$lib/words/types';
-import { hazardIds, type StepId } from '$shared/methods';
+import type { StepId } from '$shared/methods';
 import { amountWords, spanWords } from './amounts';
 import { assumptionSentences } from './assumptions';
 import { coveringLines, hireLines, rowLines, rowName, toolNamed } from './days';
@@ -111,7 +111,6 @@ export function planDocument(
     const amount = plan.totals[id];
     return amount ? [[quantityNames[id].name, said(amount), workingLine(amount, say)]] : [];
   });
-  const cautions = new Set(plan.zones.flatMap(({ advice }) => advice.cautions));
   const hazards = hazardWords(say);
   const [least, most] = plan.schedule.count;
   return {
@@ -192,9 +191,9 @@ export function planDocument(
       {
         title: words.cautions.title,
         blocks: list(
-          hazardIds
-            .filter((id) => cautions.has(id))
-            .map((id) => `${hazards[id].name}: ${hazards[id].harm} ${hazards[id].stop}`),
+          hazardsOn(plan).map(
+            (id) => `${hazards[id].name}: ${hazards[id].harm} ${hazards[id].stop}`,
+          ),
         ),
       },
     ],
