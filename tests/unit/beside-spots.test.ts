@@ -171,3 +171,39 @@ describe('what lies between the spots of a hollow zone', () => {
     expect(surveyOf(parted)?.sounded).toEqual([]);
   });
 });
+
+// A number is of what is done: nobody breaks out a slab for two spots in it.
+describe('the area by method', () => {
+  const areas = (job: Job) =>
+    Object.fromEntries(
+      planJob(job).areas.map(({ method, area }) => [method, 'span' in area && area.span]),
+    );
+  const near = (value: number) => [expect.closeTo(value, 9), expect.closeTo(value, 9)];
+  it('of a zone that is broken out is that of its patches', () => {
+    expect(areas(slab({}, [spot(500, 40), spot(4000, 40)]))).toEqual({
+      'break-out': near(2 * patch),
+    });
+  });
+  it('is the same as the patches where nobody drew any, from one piece to many', () => {
+    const { survey: _drawn, ...job } = slab({ area: 4 }, []);
+    const { zones } = planJob(job);
+    const ground = zones[0]?.quantities['patch-area'];
+    expect(areas(job)).toEqual({ 'break-out': ground && 'span' in ground && ground.span });
+  });
+  it('beside a bar is that along it, and the rest by the method of the rest', () => {
+    const bar = {
+      kind: 'bar',
+      line: [
+        [1000, 1000],
+        [1800, 1000],
+      ],
+    };
+    const { 'break-out': along, ...rest } = areas(slab(flaking, [bar]));
+    // By hand: 1.1 m of bar, no wider than 32 mm and 100 mm on both sides of it.
+    expect(along && along[1]).toBeLessThan(1.1 * 0.25);
+    expect(rest).toEqual({ shotblast: near(48) });
+  });
+  it('of a zone that is not broken out is all of it', () => {
+    expect(areas(slab(flaking, []))).toEqual({ shotblast: near(48) });
+  });
+});

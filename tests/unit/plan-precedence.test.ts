@@ -57,8 +57,9 @@ const before: Readonly<Partial<Record<StepId, Readonly<Record<string, string>>>>
   ),
   'clean-bar': { 'bars-after-blasting': `${grit} ${hammers}` },
   vacuum: { 'dust-at-one-go': dust },
+  // Hammers are worked with water at the point, and leave slurry as the saw does.
   'pressure-wash': {
-    ...{ 'oil-driven-in': 'degrease', 'slurry-before-cleaning': 'saw-cut' },
+    ...{ 'oil-driven-in': 'degrease', 'slurry-before-cleaning': `saw-cut ${hammers}` },
     'dust-before-water': 'vacuum',
   },
   'route-crack': {
@@ -149,7 +150,7 @@ describe('one numbering for list, chart and days', () => {
       step('sound-and-mark', 'a', 'b'),
       step('saw-cut', 'a'),
       step('break-out', 'a'),
-      step('pressure-wash', 'b'),
+      step('wet-or-dry', 'b'),
       step('cover', 'b'),
     ];
     const placed = [
@@ -157,12 +158,12 @@ describe('one numbering for list, chart and days', () => {
       begins('saw-cut', 4),
       begins('saw-cut', 9),
       begins('break-out', 6),
-      begins('pressure-wash', 5),
+      begins('wet-or-dry', 5),
     ];
     expect(byBegin(steps, placed)).toEqual([
       { ...step('sound-and-mark', 'a', 'b') },
       { ...step('saw-cut', 'a'), after: [{ step: 'sound-and-mark', why: 'mark-before-cutting' }] },
-      { ...step('pressure-wash', 'b'), after: [] },
+      { ...step('wet-or-dry', 'b'), after: [] },
       { ...step('break-out', 'a'), after: [{ step: 'saw-cut', why: 'edge-before-breaking' }] },
       // Nobody has said when.
       step('cover', 'b'),

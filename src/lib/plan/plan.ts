@@ -57,7 +57,7 @@ export interface Plan {
   readonly totals: Quantities;
   /** Bays that are offered to be treated whole. */
   readonly wholeBays: readonly WholeBay[];
-  /** Area by the method it is prepared with. */
+  /** Area by the method that it is worked with. */
   readonly areas: readonly { readonly method: MethodId; readonly area: Amount }[];
   readonly schedule: Schedule;
   /** The days of the schedule as they are shown. */
@@ -176,11 +176,15 @@ export function planJob(
   };
 }
 
+/** What each method is really worked on: of a zone that is broken out its patches; beside bars the rest has a method of its own. */
 function areasOf(zones: readonly PlannedZone[]): Plan['areas'] {
+  const worked = zones.flatMap(({ method, advice: { beside }, quantities: { area, ...of } }) => {
+    const patches = of['patch-area'];
+    const rest = patches && beside !== 'break-out' ? beside : null;
+    return [{ method, area: patches ?? area }, ...(rest ? [{ method: rest, area }] : [])];
+  });
   return methodIds.flatMap((method) => {
-    const areas = zones
-      .filter((zone) => zone.method === method)
-      .flatMap(({ quantities }) => quantities.area ?? []);
+    const areas = worked.flatMap((each) => (each.method === method ? (each.area ?? []) : []));
     return areas.length ? [{ method, area: sum('m2', areas) }] : [];
   });
 }

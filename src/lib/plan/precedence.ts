@@ -92,6 +92,7 @@ export const precedence: readonly {
     after: [...cutting, 'edge-work', 'pressure-wash'],
     why: 'slurry-before-cleaning',
   },
+  { before: breaking, after: ['pressure-wash'], why: 'slurry-before-cleaning' },
   { before: ['break-out'], after: ['free-bar'], why: 'bars-once-they-show' },
   { before: [...breaking, 'water-jet'], after: ['re-sound'], why: 'sound-what-is-left' },
   { before: ['re-sound'], after: [...cutting, 'edge-work', ...blasting], why: 'dull-off-first' },

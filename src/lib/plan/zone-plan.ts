@@ -152,7 +152,25 @@ function workedOut(
     patches: patches?.patches ?? null,
     ...(whole !== undefined && { whole }),
   };
-  return { work, quantities: quantitiesOf(work, own) };
+  const quantities = quantitiesOf(work, own);
+  return { work: withRing(work, quantities), quantities };
+}
+
+/**
+ * The ring of sound concrete between the cut and a firm hollow is chipped out with a light hammer,
+ * which takes hours and shakes hands like any breaking out. The advice tells it with the cut.
+ * Source: common practice, no published source.
+ */
+function withRing(work: ZoneWork, { removed }: Quantities): ZoneWork {
+  const { steps, tools } = work;
+  const cut = steps.indexOf('saw-cut');
+  if (work.breaks || !work.tight || cut < 0 || !removed || steps.includes('break-out')) return work;
+  const hammer = { tool: 'chipping-hammer', class: 'hammer.small-patch' } as const;
+  return {
+    ...work,
+    steps: steps.toSpliced(cut + 1, 0, 'break-out'),
+    tools: new Map([...tools, ['break-out', hammer]]),
+  };
 }
 
 /** Patches as drawn; without a drawing of the zone round its typed spots; null where neither is. */
