@@ -91,6 +91,10 @@ describe('a schedule', () => {
       ['vacuum a', [0], 6, 7],
     ]);
   });
+  it('begins nowhere before all places are safe, told zone by zone or for the job', () => {
+    const made = [task('make-safe', 'a', 1), task('make-safe', 'b', 5)];
+    expect(lay([...made, task('break-out', 'a', 2)], 2).at(-1)?.[2]).toBe(5);
+  });
   it('washes nowhere before the dust of all zones is up, and last of all what is wetted anyway', () => {
     const from = (...tasks: readonly Task[]) => lay(tasks, 2).at(-1)?.[2];
     const vacuumed = [task('vacuum', 'a', 1), task('vacuum', 'b', 5)];
