@@ -134,10 +134,11 @@ export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly 
   const { method, moisture } = work;
 
   const hangs = ['suspended-slab', 'suspended-steps', 'soffit'].includes(site.element);
-  // Decided here: chasing the loose edges of a crack is no removal in this sense; where it hangs an
-  // engineer is asked all the same, for over its supports it carries by the steel near its top.
+  // Decided here: cutting into sound concrete, as chasing or routing a crack or sawing the edge of a
+  // fill does, is no removal in this sense; where it hangs an engineer is asked all the same, for over
+  // its supports it carries by the steel near its top.
   if (carries(site) && method === 'break-out') stop('structure');
-  else if (hangs && chasesCrack(site, zone)) find('structure');
+  else if (hangs && cutsIn(site, zone, work)) find('structure');
   // Decided here: over somebody's head a hollow counts as thin only where somebody has measured it; it
   // may have let go at the bars, and an engineer looks first.
   if (hangs && method !== 'break-out' && zone.looseness === 'hollow')
@@ -148,7 +149,8 @@ export function holdsOf(site: TradeSite, zone: TradeZone, work: Work): readonly 
   // Decided here: what carries by what it is has let go somewhere once it sinks, whatever is done to its face.
   const byItself = carries({ ...site, warnings: [] });
   if (warned('settled-or-rocking')) (byItself ? stop : moves)('settled-or-rocking');
-  if (zone.cracks === 'moving') moves('moving-crack');
+  // Decided here: where it hangs, a crack that moves may be its root giving way.
+  if (zone.cracks === 'moving') (hangs ? stop : moves)('moving-crack');
   if (zone.barLoss === 'one-bar' || zone.barLoss === 'neighbours')
     if (freesBar(zone)) stop('section-loss');
   const full = fullDepth(site, zone, work);

@@ -64,7 +64,10 @@ const zones = fc
 const cases = fc.sample(fc.tuple(sites, zones), { seed: 2026, numRuns: 4000 });
 export const advices = [
   ...cases.map(([site, zone]) => adviseSettled(site, zone)),
-  adviseSettled({ ...plainSite, element: 'suspended-slab' }, { ...plainZone, partInDoubt: true }),
+  adviseSettled(
+    { ...plainSite, element: 'suspended-slab' },
+    { ...plainZone, partInDoubt: 'surely' },
+  ),
   adviseZone({ element: ['slab'] }, { depth: ['under-3', 'over-50'], finish: ['overlay'] }),
   adviseZone({}, {}),
 ];

@@ -174,13 +174,13 @@ describe('who sounds what', () => {
       'rust with nothing loose: what is beneath?',
       { steel: 'rust-stain' },
       {},
-      ['stain-look-beneath'],
+      ['stain-look-beneath who=crew'],
     ],
     [
       'rust on a loose floor: both',
       { steel: 'rust-stain', depth: 'under-3', looseness: 'flaking' },
       {},
-      ['sound-whole-slab', 'stain-look-beneath'],
+      ['sound-whole-slab', 'stain-look-beneath who=crew'],
     ],
   ])('%s', (_, zone, site, expected) => {
     const situation = situationOn(zone, site);

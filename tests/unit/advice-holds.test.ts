@@ -56,6 +56,12 @@ describe('what stops the work, and what is found out first', () => {
       ['find-out-first, engineer: moving-crack'],
     ],
     [
+      'a crack that moves in what hangs, under what gives: its root may be giving way',
+      { ...washed, cracks: 'moving' },
+      { element: 'suspended-slab' },
+      ['stop, engineer: moving-crack'],
+    ],
+    [
       'a suspended slab that is broken out',
       spall,
       { element: 'suspended-slab' },
@@ -73,6 +79,20 @@ describe('what stops the work, and what is found out first', () => {
       { element: 'suspended-slab' },
       [structure('suspended-slab').replace('stop', 'find-out-first')],
     ],
+    [
+      'a soffit whose crack is routed: the same',
+      { cracks: 'open' },
+      { element: 'soffit' },
+      [structure('soffit').replace('stop', 'find-out-first')],
+    ],
+    [
+      'a balcony with a firm hole to fill, sawn round: the same',
+      { depth: '20-to-50', finish: 'rebuild' },
+      { element: 'suspended-slab' },
+      [structure('suspended-slab').replace('stop', 'find-out-first')],
+    ],
+    ['a balcony into which nothing cuts', scale, { element: 'suspended-slab' }, []],
+    ['a wall whose crack is routed', { cracks: 'open' }, { element: 'wall' }, []],
     ['a slab on the ground whose crack is chased', { cracks: 'crumbling' }, {}, []],
     ['a wall whose crack is chased', { cracks: 'crumbling' }, { element: 'wall' }, []],
     ['scale of a few millimetres on a wall is no removal', scale, { element: 'wall' }, []],

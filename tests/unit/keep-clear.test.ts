@@ -32,6 +32,13 @@ describe('keeping people away comes before any test', () => {
       { ...hollow, looseness: ['tight', 'hollow'] },
       'keep-from-under',
     ],
+    [
+      'a balcony with a crack that moves',
+      { element: ['suspended-slab'] },
+      { cracks: ['moving'] },
+      'keep-from-under',
+    ],
+    ['a wall with a crack that moves', { element: ['wall'] }, { cracks: ['moving'] }, null],
     ['a retaining wall to be broken into', { element: ['wall'] }, hollow, 'keep-off'],
     ['a slab that holds a post up', warned(['holds-something-up']), hollow, 'keep-off'],
     ['a slab of which nobody knows that', warned([], ['holds-something-up']), hollow, null],

@@ -71,6 +71,33 @@ describe('the other zones of what hangs', () => {
     );
   });
 
+  it('are held by a crack that moves, and on a wall by a bar that has lost too much', () => {
+    const moving = zone('moving', { depth: ['film'], looseness: ['tight'], cracks: ['moving'] });
+    expect(waits(jobOn(['suspended-slab'], moving, dusty))).toEqual(['dusty']);
+    expect(waits(jobOn(['wall'], moving, dusty))).toEqual([]);
+    const lost = zone('lost', {
+      ...rotten.answers,
+      steel: ['corroded'],
+      barLoss: ['neighbours'],
+    });
+    expect(waits(jobOn(['wall'], lost, dusty))).toEqual(['dusty']);
+    expect(waits(jobOn(['slab'], lost, dusty))).toEqual([]);
+    const within = { ...lost, answers: { ...lost.answers, barLoss: ['within-limit'] } } as Zone;
+    expect(waits(jobOn(['wall'], within, dusty))).toEqual([]);
+  });
+
+  it('say that the other zone is settled first where it is only perhaps in doubt', () => {
+    const perhaps = zone('put', { depth: ['3-to-6', '20-to-50'], looseness: ['flaking'] });
+    const told = (...others: readonly Zone[]) => {
+      const job = jobOn(['suspended-slab'], dusty, ...others);
+      const [hold] = adviseTried(job.site, zoneInJob(job, dusty)).advice.holds;
+      return hold ? holdSentence(hold, formatter('metric')) : '';
+    };
+    expect(told(perhaps)).toMatch(/Nobody has settled that yet: go by the advice for that zone/);
+    expect(told(rotten)).not.toMatch(/settled/);
+    expect(told(perhaps, rotten)).not.toMatch(/settled/);
+  });
+
   it('is no reason by itself: two sound zones are worked, and the one in doubt is held by its own', () => {
     expect(waits(jobOn(['suspended-slab'], dusty, firm))).toEqual([]);
     const [first] = zonesOfPart(jobOn(['suspended-slab'], rotten, dusty));

@@ -48,6 +48,13 @@ describe('how a step is done here', () => {
       {},
       /clears it\. Where it carries load, or cables may lie in it, a licensed/,
     ],
+    [
+      'sound-what-is-under',
+      { deeper: 'break-out', lines: 'yes' },
+      /clears it\. Have cables and pipes located before anybody breaks deeper\.$/,
+    ],
+    ['stain-look-beneath', { who: 'crew' }, /open one spot to look\.$/],
+    ['stain-look-beneath', { who: 'engineer' }, /a licensed structural engineer says where/],
     ['saw-depth', {}, /^Saw 25 to 51 mm deep, and no deeper/],
     ['saw-depth', { why: 'steel', deepest: 12 }, /too shallow here to saw above it/],
     [

@@ -96,7 +96,7 @@ describe('why this method, why not another', () => {
     ],
     ['off-floor-blast', { mm: 5 }, /work here, and this method follows any shape\.$/],
     ['hand-tools-here', {}, /smaller than 1 m²\. No machine/],
-    ['thin-skin-let-go', {}, /no more than 6(\.4)? mm: often a floor/],
+    ['thin-skin-let-go', {}, /no more than 6(\.4)? mm: on a floor, often for/],
     [
       'bar-leads',
       { rest: 'grind' },
@@ -202,12 +202,20 @@ describe('what stands before the work', () => {
     [
       'rust-with-salts',
       { salts: 'de-icing', who: 'engineer' },
-      /^Rust shows, and de-icing salt reaches .* chloride measured\. This concrete carries load/,
+      /^Rust shows, and de-icing salt reaches .* carries load: a licensed structural engineer says where/,
     ],
-    ['rust-with-salts', {}, /^Rust shows, and salt reaches .* chloride measured\.$/],
+    [
+      'rust-with-salts',
+      {},
+      /^Rust shows, and salt reaches .* open one spot, .* chloride measured\.$/,
+    ],
     ['rust-at-crack', { who: 'engineer' }, /carries load: call a licensed structural engineer\.$/],
     ['rust-at-crack', {}, /Open the crack to the bar, or ask an engineer\.$/],
-    ['nothing-over-rust', { who: 'engineer' }, /a bar is freed\. This concrete carries load/],
+    [
+      'nothing-over-rust',
+      { who: 'engineer' },
+      /^(?!.*freed).* carries load: a licensed structural engineer says where/,
+    ],
     ['nothing-over-rust', {}, /a bar is freed\.$/],
     ['tendons-before-depth', {}, /may reach 6 mm deep until/],
     ['full-depth', { half: 75 }, /through half of the thickness or more, which is 75 mm here\./],

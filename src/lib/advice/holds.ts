@@ -137,8 +137,9 @@ export function holdsOf(
       who: 'engineer',
     });
   const removes = bearsLoad(site) && reach.removes;
-  // Over its supports what hangs carries by the steel near its top; from below, edges fall.
-  if (removes || (hasAirBelow(site.element) && reach.chases))
+  // Over its supports what hangs carries by the steel near its top, which a saw or a router meets
+  // as well as a hammer; from below, edges fall.
+  if (removes || (hasAirBelow(site.element) && reach.cuts))
     holds.push({
       rule: 'structure-before-removal',
       verdict: removes ? 'stop' : 'find-out-first',
@@ -152,7 +153,7 @@ export function holdsOf(
       rule: 'same-part-in-doubt',
       verdict: 'find-out-first',
       who: 'engineer',
-      facts: { element: site.element },
+      facts: { element: site.element, sure: zone.partInDoubt },
     });
   if (warned('tendons-possible') && reach.deep)
     holds.push({
@@ -169,7 +170,12 @@ export function holdsOf(
       figures: [zone.barLoss === 'one-bar' ? 'bar.loss-one' : 'bar.loss-neighbours'],
     });
   if (zone.cracks === 'moving')
-    holds.push({ rule: 'moving-crack', verdict: stiff, who: 'engineer' });
+    holds.push({
+      rule: 'moving-crack',
+      // Where it hangs, the crack may be its root giving way, whatever goes over it.
+      verdict: hasAirBelow(site.element) ? 'stop' : stiff,
+      who: 'engineer',
+    });
   if (depth) holds.push(depth);
   if (reach.spent) holds.push({ rule: 'no-method-left', verdict: 'stop', who: 'engineer' });
   if (zone.stopped)

@@ -1,5 +1,6 @@
 import { carriesLoad, hasAirBelow } from '$lib/answers/elements';
 import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
+import type { PartInDoubt } from '$lib/answers/trial-record';
 import { missingQuestions, neverInTheWay } from './relevance';
 import type { RuleId } from './rules';
 import type { Hold, TestId } from './types';
@@ -41,8 +42,12 @@ export function keepClear(
   const carries =
     (element ? element.some(carriesLoad) : warnings?.maybe.includes('holds-something-up')) ||
     warnings?.yes.includes('holds-something-up');
-  const fails = [...holds, ...possibleHolds].some(({ rule }) => mayFail.includes(rule));
-  return carries && fails ? clearOf(site) : null;
+  const clear = clearOf(site);
+  const fails = [...holds, ...possibleHolds].some(
+    ({ rule }) =>
+      mayFail.includes(rule) || (rule === 'moving-crack' && clear === 'keep-from-under'),
+  );
+  return carries && fails ? clear : null;
 }
 
 /**
@@ -58,19 +63,27 @@ export function calledAtOnce(
   return named && keepClear(site, advice) ? 'engineer' : null;
 }
 
+/** Of a wall, each place carries by itself, but for what its bars have lost. */
+const failsAllOver: readonly RuleId[] = ['bar-section-loss'];
+
 /**
- * Whether what was found in one zone keeps people off all that hangs with it, so that nothing is
- * worked in its other zones either. What is only possible counts once every question was put.
- * Source: common practice, no published source.
+ * Whether what was found in one zone keeps people off the whole part, so that nothing is worked in
+ * its other zones either; null where it does not. What is only possible counts once every question
+ * was put. Source: common practice, no published source.
  */
 export function keepsOffPart(
   site: SiteAnswers,
   zone: ZoneAnswers,
   { holds, possibleHolds }: Pick<ZoneAdvice, 'holds' | 'possibleHolds'>,
-): boolean {
-  if (!site.element?.some(hasAirBelow)) return false;
+): PartInDoubt | null {
+  const { element } = site;
+  if (!element?.some(hasAirBelow))
+    return element?.some(carriesLoad) && holds.some(({ rule }) => failsAllOver.includes(rule))
+      ? 'surely'
+      : null;
+  if (calledAtOnce(site, { holds, possibleHolds: [] })) return 'surely';
   const asked = missingQuestions(site, zone).every((id) => neverInTheWay.has(id));
-  return calledAtOnce(site, { holds, possibleHolds: asked ? possibleHolds : [] }) !== null;
+  return asked && calledAtOnce(site, { holds, possibleHolds }) ? 'perhaps' : null;
 }
 
 /** Tests for which nobody goes near. */

@@ -14,7 +14,7 @@ import type {
   Texture,
   Warning,
 } from '$lib/answers/questions';
-import type { TriedOut } from '$lib/answers/trial-record';
+import type { PartInDoubt, TriedOut } from '$lib/answers/trial-record';
 import type { FigureId } from '$shared/figures';
 import type { HazardId, MethodId, StepId } from '$shared/methods';
 import type { RuleId } from './rules';
@@ -55,8 +55,8 @@ export interface SettledZone {
   readonly border?: number;
   /** Methods that have failed on a test patch; absent where none has. */
   readonly triedOut?: readonly TriedOut[];
-  /** Another zone of what hangs here keeps people off all of it; absent where none does. */
-  readonly partInDoubt?: true;
+  /** Another zone of the same part keeps people off all of it; absent where none does. */
+  readonly partInDoubt?: PartInDoubt;
   /** What stopped a test patch of the advised method, and has not been found out; absent where nothing did. */
   readonly stopped?: readonly string[];
 }

@@ -54,10 +54,16 @@ export interface TriedOut {
   readonly why: readonly string[];
 }
 
+/** Whether what keeps people off a part is sure, or only possible. */
+export type PartInDoubt = 'surely' | 'perhaps';
+
 /** The answers of a zone with what its test patches, and the other zones of its part, have settled beside them. */
 export type TriedAnswers = ZoneAnswers & {
-  /** Another zone of what hangs here keeps people off all of it. Never kept: worked out anew. */
-  readonly partInDoubt?: true;
+  /**
+   * Another zone of the same part keeps people off all of it, surely or by answers still open there.
+   * Never kept: worked out anew.
+   */
+  readonly partInDoubt?: PartInDoubt;
   readonly triedOut?: readonly TriedOut[];
   /** Why a test patch of the advised method stopped: ids of `trial/outcome.ts`; absent where none did. */
   readonly stopped?: readonly string[];

@@ -64,7 +64,11 @@ export type AdviceOf = (site: SiteAnswers, answers: ZoneAnswers) => ZoneAdvice;
  */
 const kept = new WeakMap<
   Zone,
-  { readonly around: Around; readonly held: boolean; readonly out: ZoneReckoned }
+  {
+    readonly around: Around;
+    readonly held: TriedAnswers['partInDoubt'];
+    readonly out: ZoneReckoned;
+  }
 >();
 
 /** Zones with equal answers share their advice, however many there are. */
@@ -85,7 +89,7 @@ export function reckonZone(
 ): ZoneReckoned {
   const known = kept.get(given);
   const { site, whole, survey, own } = around;
-  const held = (zone.answers as TriedAnswers).partInDoubt === true;
+  const held = (zone.answers as TriedAnswers).partInDoubt;
   const sameAnswers =
     known?.around.site === site && known.around.survey === survey && known.held === held;
   if (known && sameAnswers && known.around.whole === whole && known.around.own === own)

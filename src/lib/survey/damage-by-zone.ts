@@ -3,7 +3,7 @@ import type { ZoneAnswers } from '$lib/answers/answers';
 import { choicesOf, type Cracks, type Looseness } from '$lib/answers/questions';
 import type { BarMark, CrackKind, CrackMark, Place, SpotMark } from '$lib/answers/survey';
 import { tidy } from './geometry';
-import { lengthByZone, zoneOf, type ZoneGround } from './zones';
+import { lengthByZone, zoneAt, zoneOf, type ZoneGround } from './zones';
 
 /** What a drawing shows of the damage in one zone. */
 export interface DrawnDamage {
@@ -24,10 +24,13 @@ export function damageByZone(
     spots,
     cracks,
     bars,
+    dull,
   }: Readonly<{
     spots: readonly (SpotMark & { readonly index: number })[];
     cracks: readonly CrackMark[];
     bars: readonly BarMark[];
+    /** Taps that sound dull and are in no spot yet, and are no mishearing. */
+    dull: readonly Place[];
   }>,
   zones: readonly ZoneGround[],
 ): Readonly<Record<string, DrawnDamage>> {
@@ -47,6 +50,8 @@ export function damageByZone(
             ...(depth > (before.deepest ?? -1) && { deepest: depth, deepestMark: index }),
           },
     );
+  // Nobody has outlined it yet: a spot of which only the place is known.
+  for (const at of dull) note(zoneAt(at, zones), (before) => ({ ...before, unmeasured: true }));
   for (const mark of cracks)
     for (const id of crossed(mark))
       note(id, (before) => ({

@@ -118,7 +118,10 @@ function resultOf(
     };
   });
   const surveyed = bays.map((bay) => surveyedBay(bay, patches, own));
-  const soundings = sounded(marksOf(survey, 'tap'), survey, bays, spots, cracks, own);
+  const taps = marksOf(survey, 'tap');
+  const soundings = sounded(taps, survey, bays, spots, cracks, own);
+  const outlined = soundings.taps.outline;
+  const dull = taps.filter(({ index }) => outlined.includes(index)).map(({ at }) => at);
   const uprights = marksOf(survey, 'upright').map(({ line }) => line);
   return {
     area,
@@ -138,7 +141,7 @@ function resultOf(
     uprightByZone: summed(uprights.map((line) => lengthByZone(line, zones, beside))),
     bars: total(bars.map(({ line }) => lengthOf(line) / 1000)),
     barsByZone: barsIn(bars, zones, own),
-    damage: damageByZone({ spots, cracks, bars }, zones),
+    damage: damageByZone({ spots, cracks, bars, dull }, zones),
     removal: removalOf(patches, area, site.thickness, own),
     remarks: remarksOn(survey, ids),
     sounded: heardAllOver(zones, bays, soundings.heard),

@@ -96,6 +96,10 @@ function clumps(rings: readonly Ring[]): { box: Box; rings: Ring[] }[] {
 const on = (place: Place, ground: Ground): boolean =>
   ground.filter((ring) => inside(place, ring, 0)).length % 2 === 1;
 
+/** The zone a place lies in, or none. */
+export const zoneAt = (place: Place, zones: readonly ZoneGround[]): string | undefined =>
+  zones.find(({ ground }) => on(place, ground))?.id;
+
 /** The zone a ring lies in most, or none. */
 export function zoneOf(ring: Ring, zones: readonly ZoneGround[]): string | undefined {
   const shares = zones.map(({ id, ground }) => ({

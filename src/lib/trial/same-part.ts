@@ -1,16 +1,21 @@
 import { keepsOffPart } from '$lib/advice/keep-clear';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
-import { hasAirBelow } from '$lib/answers/elements';
+import { carriesLoad } from '$lib/answers/elements';
 import type { SiteAnswers } from '$lib/answers/answers';
 import type { Job, Zone } from '$lib/answers/job';
-import type { TriedAnswers } from '$lib/answers/trial-record';
+import type { PartInDoubt, TriedAnswers } from '$lib/answers/trial-record';
 import { adviseTried, withoutMargins, type AdviseTried } from './chain';
 
 /** What each zone came to: an edit of one asks the advice of the others again. */
-const known = new Map<string, boolean>();
+const known = new Map<string, PartInDoubt | null>();
 const mostKnown = 500;
 
-function keepsOff(site: SiteAnswers, zone: Zone, { own }: Job, advise: AdviseTried): boolean {
+function keepsOff(
+  site: SiteAnswers,
+  zone: Zone,
+  { own }: Job,
+  advise: AdviseTried,
+): PartInDoubt | null {
   const { answers, trial, readiness } = zone;
   const key = JSON.stringify([site, answers, trial, readiness?.results.chloride, own]);
   const before = known.get(key);
@@ -30,11 +35,13 @@ function keepsOff(site: SiteAnswers, zone: Zone, { own }: Job, advise: AdviseTri
  */
 export function zonesOfPart(job: Job, advise: AdviseTried = withoutMargins): readonly Zone[] {
   const { site, zones } = job;
-  if (zones.length < 2 || !site.element?.some(hasAirBelow)) return zones;
-  const keeping = zones.filter((zone) => keepsOff(site, zone, job, advise)).map(({ id }) => id);
-  return zones.map((zone): Zone => {
-    if (!keeping.some((id) => id !== zone.id)) return zone;
-    const answers: TriedAnswers = { ...zone.answers, partInDoubt: true };
+  if (zones.length < 2 || !site.element?.some(carriesLoad)) return zones;
+  const doubts = zones.map((zone) => keepsOff(site, zone, job, advise));
+  return zones.map((zone, place): Zone => {
+    const others = doubts.filter((_, of) => of !== place);
+    const partInDoubt = (['surely', 'perhaps'] as const).find((doubt) => others.includes(doubt));
+    if (!partInDoubt) return zone;
+    const answers: TriedAnswers = { ...zone.answers, partInDoubt };
     return { ...zone, answers };
   });
 }

@@ -1,4 +1,4 @@
-import { hasAirBelow } from '$lib/answers/elements';
+import { carriesLoad } from '$lib/answers/elements';
 import type { Job, Zone } from '$lib/answers/job';
 import { session } from './session.svelte';
 
@@ -6,7 +6,7 @@ let reads = $state.raw<typeof import('$lib/trial/in-job')>();
 
 /** Whether a zone of the job is not told by its own answers alone. */
 const more = ({ survey, zones, site }: Job): boolean =>
-  survey !== undefined || (zones.length > 1 && !!site.element?.some(hasAirBelow));
+  survey !== undefined || (zones.length > 1 && !!site.element?.some(carriesLoad));
 
 /**
  * The zones of the open job with what its drawing measures and shows, which outranks what was typed,

@@ -1,7 +1,7 @@
 import { isFirmHollow } from '$lib/advice/demands';
 import { goesOverAll } from '$lib/advice/hidden-lines';
 import { makesHole } from '$lib/advice/hole';
-import { reachOf } from '$lib/advice/holds';
+import { bearsLoad, reachOf } from '$lib/advice/holds';
 import { isFloor } from '$lib/advice/place';
 import { sawDepth } from '$lib/advice/saw-depth';
 import type { Reason } from '$lib/advice/types';
@@ -41,8 +41,11 @@ function soundsFor({ site, zone, demands, method }: Situation): Reason | false {
   return (zone.looseness === 'hollow' || cuts()) && { rule: 'sound-before-cutting' };
 }
 
-const stained: StepReason = ({ zone }) =>
-  zone.steel === 'rust-stain' && { rule: 'stain-look-beneath' };
+const stained: StepReason = ({ site, zone }) =>
+  zone.steel === 'rust-stain' && {
+    rule: 'stain-look-beneath',
+    facts: { who: bearsLoad(site) ? 'engineer' : 'crew' },
+  };
 
 export const sounds = (situation: Situation): boolean =>
   !!soundsFor(situation) || !!stained(situation);

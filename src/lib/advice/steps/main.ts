@@ -88,7 +88,10 @@ const facing = (method: MethodId): readonly StepReason[] => [
   ({ site, zone }) =>
     zone.looseness === 'hollow' && {
       rule: 'sound-what-is-under',
-      facts: { deeper: mayFallDown(site) ? 'engineer' : 'break-out' },
+      facts: {
+        deeper: mayFallDown(site) ? 'engineer' : 'break-out',
+        ...(site.warnings.includes('buried-services') && { lines: 'yes' }),
+      },
     },
   ({ demands }) => demands.profile !== null && { rule: 'profile-after-first-pass' },
   () => method === 'shotblast' && { rule: 'dry-before-shot' },

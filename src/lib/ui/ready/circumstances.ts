@@ -27,7 +27,7 @@ const remembered = new WeakMap<
     readonly chloride: CheckResult | undefined;
     readonly own: OwnFigures | undefined;
     readonly drawing: Job['survey'];
-    readonly inDoubt: boolean;
+    readonly inDoubt: TriedAnswers['partInDoubt'];
     readonly found: Fixed;
   }
 >();
@@ -38,7 +38,7 @@ export function circumstancesOf({ site, own, survey }: Job, zone: Zone, drawn: Z
   // Of what is typed here the advice hangs on this alone.
   const chloride = zone.readiness?.results.chloride;
   const drawing = drawn === zone ? undefined : survey;
-  const inDoubt = (drawn.answers as TriedAnswers).partInDoubt === true;
+  const inDoubt = (drawn.answers as TriedAnswers).partInDoubt;
   const last = remembered.get(answers);
   const same =
     last &&

@@ -49,7 +49,7 @@ export const choiceSentences: Readonly<Record<(typeof choiceRules)[number], Rule
   'hand-tools-here': (_, say) =>
     `The zone is smaller than ${say.figure('place.spot')}. No machine that you walk behind is worth setting up for that, so it is done with hand tools.`,
   'thin-skin-let-go': (_, say) =>
-    `Only a thin skin has let go, no more than ${say.figure('depth.shallow')}: often a floor that was smoothed too early. It comes off as a layer, and what lies under it is sounded again.`,
+    `Only a thin skin has let go, no more than ${say.figure('depth.shallow')}: on a floor, often for being smoothed too early. It comes off as a layer, and what lies under it is sounded again.`,
   'form-to-fill': () =>
     'The hole is filled up, so it gets a square edge, and its old face is cleaned inside. No machine on wheels gets into it.',
   'bar-leads': (reason) => {

@@ -1,4 +1,5 @@
 import type { stepRules } from '$lib/advice/rules';
+import { saw } from './facts';
 import type { RuleSentence, Say } from '$lib/words/types';
 
 type CrackOrSteelRule = Extract<
@@ -51,8 +52,12 @@ export const crackAndSteelSentences: Readonly<Record<CrackOrSteelRule, RuleSente
     `Rust goes on under the concrete. Follow the bar until it is clean, and at least ${say.figure('bar.along')} past the last rust.`,
   'bar-light-hammer': (_, say) =>
     `A heavy blow on a bar breaks its grip further along. Use no more than a ${say.figure('hammer.above-steel')} class hammer above the steel, and a ${say.figure('hammer.at-steel')} class around it.`,
-  'stain-look-beneath': () =>
-    'A rust stain means that steel may be rusting out of sight. Sound all round it, and open one spot to look.',
+  'stain-look-beneath': (reason) =>
+    `A rust stain means that steel may be rusting out of sight. ${
+      saw(reason, 'who', 'crew')
+        ? 'Sound all round it, and open one spot to look.'
+        : 'Sound all round it. Where it carries load, a licensed structural engineer says where one spot is opened to look.'
+    }`,
   'measure-the-bar': (_, say) =>
     `Nobody has measured the bars yet. Once they are clean, measure them. If one has lost more than ${say.figure('bar.loss-one')}, or two side by side more than ${say.figure('bar.loss-neighbours')}, stop and call an engineer.`,
 };

@@ -5,12 +5,6 @@ import { trialSentences } from './trial';
 import type { RuleSentence } from '$lib/words/types';
 import { amount, named, namedAll, saw } from './facts';
 
-/** Whom to call as well where the concrete that rusts carries load. */
-const carriesToo = (reason: Reason): string =>
-  saw(reason, 'who', 'engineer')
-    ? ' This concrete carries load: call a licensed structural engineer too.'
-    : '';
-
 /** Who has a part made new: of what carries, nobody alone. */
 const madeNewBy = (reason: Reason): string =>
   saw(reason, 'who', 'engineer')
@@ -30,20 +24,30 @@ export const holdSentences: Readonly<Record<(typeof holdRules)[number], RuleSent
     `There may be stretched steel cables inside. Cut one, and it can let go with deadly force along its whole length. No sawing, no drilling, and no work that may reach ${say.figure('tendon.depth')} deep until a licensed structural engineer has had them located and marked.`,
   'hollow-unmeasured': () =>
     'It sounds hollow, and it hangs free. How deep the layer has let go cannot be seen: it may be down to the steel. A licensed structural engineer has it measured before anything is taken off.',
-  'same-part-in-doubt': (reason) =>
-    `Another zone of ${named(reason, 'element', elementNames) || 'this part'} may be failing, and all of it hangs together. Nobody works here either until a licensed structural engineer has said what carries.`,
+  'same-part-in-doubt': (reason) => {
+    const other = `Another zone of ${named(reason, 'element', elementNames) || 'this part'} may be failing, and all of it carries together.`;
+    return saw(reason, 'sure', 'perhaps')
+      ? `${other} Nobody has settled that yet: go by the advice for that zone first. Nobody works here before it is settled, or a licensed structural engineer has said what carries.`
+      : `${other} Nobody works here either until a licensed structural engineer has said what carries.`;
+  },
   'settled-or-rocking': () =>
     'The concrete has sunk or rocks, so the ground or what carries it has failed. Call a licensed structural engineer to find the cause. A repair on top would crack again until that is put right.',
   'moving-crack': () =>
     'This crack moves, and a stiff filling would only break beside it. Call a licensed structural engineer to find out why it moves. It may have to become a joint.',
   'rust-with-salts': (reason) =>
-    `Rust shows, and ${named(reason, 'salts', saltNames) || 'salt'} reaches this concrete. Salt keeps steel rusting under any finish, so nothing goes over it yet. Sound round the stain, open one spot, measure how deep the bar lies there, and have the chloride measured.${carriesToo(reason)}`,
+    `Rust shows, and ${named(reason, 'salts', saltNames) || 'salt'} reaches this concrete. Salt keeps steel rusting under any finish, so nothing goes over it yet. ${
+      saw(reason, 'who', 'engineer')
+        ? 'Sound round the stain. This concrete carries load: a licensed structural engineer says where one spot is opened, and has the depth of the bar and the chloride measured.'
+        : 'Sound round the stain, open one spot, measure how deep the bar lies there, and have the chloride measured.'
+    }`,
   'rust-at-crack': (reason) =>
     saw(reason, 'who', 'engineer')
       ? 'Rust comes out of a crack, so water reaches a bar through it. A seal over the top would hide it while it goes on. This concrete carries load: call a licensed structural engineer.'
       : 'Rust comes out of a crack, so water reaches a bar through it. A seal over the top would hide it while it goes on. Open the crack to the bar, or ask an engineer.',
   'nothing-over-rust': (reason) =>
-    `Nothing goes over a rust stain yet. Sound round it and open one spot first. A nail or a wire in the surface is cut out; a bar is freed.${carriesToo(reason)}`,
+    saw(reason, 'who', 'engineer')
+      ? 'Nothing goes over a rust stain yet. Sound round it. This concrete carries load: a licensed structural engineer says where one spot is opened to see what rusts.'
+      : 'Nothing goes over a rust stain yet. Sound round it and open one spot first. A nail or a wire in the surface is cut out; a bar is freed.',
   'bloom-under-dry-finish': () =>
     'Salt bloom is carried out by water, and it pushes off a finish that wants the concrete dry. Find where the water comes from, and stop it, before you coat.',
   'fire-or-chemical': () =>

@@ -156,7 +156,7 @@ export const stepSentences: Readonly<Record<(typeof stepRules)[number], RuleSent
       : saw(reason, 'deeper', 'break-out')
         ? 'Only breaking out clears it.'
         : 'Only breaking out clears it. Where it carries load, or cables may lie in it, a licensed structural engineer says first what may go.';
-    return `Sound what lies under the skin. Where it still rings dull, the layer goes deeper. ${then}`;
+    return `Sound what lies under the skin. Where it still rings dull, the layer goes deeper. ${then}${saw(reason, 'lines', 'yes') ? ' Have cables and pipes located before anybody breaks deeper.' : ''}`;
   },
   'profile-after-first-pass': () =>
     'After the first pass, hold the profile chip beside it. Change one setting, not two.',
