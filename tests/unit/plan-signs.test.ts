@@ -92,6 +92,7 @@ describe('in what state the parts of a surface are', () => {
     } as never;
     const area = {
       ...{ sound: 30, surface: 20, 'break-out': 10, replace: 0, engineer: 0, 'not-known': 0 },
+      'not-sounded': 0,
     };
     const of = { z0: 'sound', z1: 'break-out', z2: 'surface', z3: 'not-known' };
     expect(conditionsOf(tradeJob(zones, {}, { totalArea: 80 }), plan)).toEqual({
@@ -99,7 +100,12 @@ describe('in what state the parts of a surface are', () => {
       area: { ...area, 'not-entered': 20 },
       share: {
         ...{ sound: 0.375, surface: 0.25, 'break-out': 0.125, 'not-entered': 0.25 },
-        ...{ replace: 0, engineer: 0, 'not-known': 0 },
+        ...{ replace: 0, engineer: 0, 'not-known': 0, 'not-sounded': 0 },
+      },
+      // Two lost as much: the first of them has the percent that is missing.
+      told: {
+        ...{ sound: 0.38, surface: 0.25, 'break-out': 0.12, 'not-entered': 0.25 },
+        ...{ replace: 0, engineer: 0, 'not-known': 0, 'not-sounded': 0 },
       },
     });
     expect(conditionsOf(tradeJob([{ area: undefined }]), plan)).toMatchObject({
@@ -110,7 +116,7 @@ describe('in what state the parts of a surface are', () => {
       ...{ known: 60, whole: 60, area: { 'not-entered': 0 }, share: { sound: 0.5 } },
     });
     expect(conditionsOf(tradeJob(zones), plan)).toEqual({
-      ...{ known: 60, whole: null, share: null, unmeasured: ['z3'], of },
+      ...{ known: 60, whole: null, share: null, told: null, unmeasured: ['z3'], of },
       area: { ...area, 'not-entered': 0 },
     });
   });
