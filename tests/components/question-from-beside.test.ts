@@ -44,6 +44,16 @@ describe('how to find out', () => {
       /Do not go on it or under it.*or ask who knows it. Else choose “Not sure”/,
     );
   });
+  it('says so in the open, before anybody opens anything', async () => {
+    const open = /Look from beside it: nobody goes on it or under it\./;
+    for (const reader of ['own', 'work'] as const) {
+      await finding('looseness', 'suspended-slab', reader);
+      expect(document.querySelector('section > p > b')?.textContent).toMatch(open);
+      cleanup();
+    }
+    await finding('looseness', 'slab', 'own');
+    expect(document.body.textContent).not.toMatch(open);
+  });
   it('has a crew tap it from beside it, with nobody below', async () => {
     const told = await finding('looseness', 'soffit', 'work');
     expect(told).toMatch(/Nobody stands under it.*on a tower or a lift.*Tap it with a hammer/);

@@ -124,13 +124,16 @@ describe('the second table', () => {
   });
 
   it('stops nothing where nothing structural is touched', () => {
+    const hanging: readonly string[] = ['suspended-slab', 'suspended-steps', 'soffit'];
     const warnings = ['holds-something-up', 'tendons-possible', 'buried-services'];
     for (const element of elements)
       for (const zone of zonesOf(5, 3)) {
         if (zone.contamination.length > 1) continue;
         const { method, holds } = tradeSays({ ...site, element, warnings, thickness: 300 }, zone);
         const names = holds.map(({ what }) => what);
-        if (method !== 'break-out' && names.includes('structure'))
+        // Where it hangs, a saw round a fill meets the steel near its top as a hammer does.
+        const sawn = hanging.includes(element) && isFirmHollow(zone);
+        if (method !== 'break-out' && !sawn && names.includes('structure'))
           expect.fail(JSON.stringify(zone));
         if (zone.looseness === 'tight' && method !== 'break-out' && !isFirmHollow(zone))
           expect(

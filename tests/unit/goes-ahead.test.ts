@@ -37,6 +37,19 @@ it('cleaning that scrubs waits for the laboratory where an old coating may lie b
   expect(waitsAt({ zones: [{ id: 'a', holds: [] }] } as never)('grind', 'a')).toBe(false);
 });
 
+// The same for what may fail: nobody stands on a balcony that an engineer has to see, to scrub it.
+it('cleaning waits on what may fail, in a zone of its own and in the others', () => {
+  const waits = (step: 'make-safe' | 'strip-growth' | 'sound-and-mark', ...holds: object[]) =>
+    waitsAt({ zones: [{ id: 'a', holds }] } as never)(step, 'a');
+  for (const rule of ['same-part-in-doubt', 'hollow-unmeasured', 'nothing-over-rust']) {
+    expect(waits('strip-growth', { rule, who: 'engineer' })).toBe(true);
+    expect(waits('make-safe', { rule, who: 'engineer' })).toBe(false);
+    expect(waits('sound-and-mark', { rule, who: 'engineer' })).toBe(false);
+  }
+  expect(waits('strip-growth', { rule: 'nothing-over-rust', who: 'crew' })).toBe(false);
+  expect(waits('strip-growth', { rule: 'moving-crack', who: 'engineer' })).toBe(false);
+});
+
 it('is not begun with while answers are open', () => {
   const now = (maybe: readonly 'old-coating-or-adhesive'[]) =>
     adviseZone(site(maybe), mossy).beginning?.now ?? [];

@@ -1,4 +1,5 @@
 import type { MethodId, StepId } from '$shared/methods';
+import { mayFail } from './keep-clear';
 import { methodRules } from './methods';
 import { workOrder } from './steps/work';
 import type { Demands } from './demands';
@@ -27,6 +28,19 @@ const scrubs: ReadonlySet<StepId> = new Set<StepId>(['degrease', 'strip-growth']
  */
 export const goesAhead = (step: StepId, holds: readonly Pick<Hold, 'rule'>[]): boolean =>
   harmless.has(step) && !(scrubs.has(step) && holds.some(({ rule }) => rule === 'old-coating'));
+
+/**
+ * The same where these surely stand: nobody goes onto what may fail to scrub it either; it is fenced
+ * off and sounded from beside it. Source: common practice, no published source.
+ */
+export const goesAheadUnder = (
+  step: StepId,
+  holds: readonly Pick<Hold, 'rule' | 'who'>[],
+): boolean =>
+  goesAhead(step, holds) &&
+  !(
+    scrubs.has(step) && holds.some(({ rule, who }) => who === 'engineer' && mayFail.includes(rule))
+  );
 
 /**
  * How to begin while answers are open, so that nothing done is wrong whichever way they come out.

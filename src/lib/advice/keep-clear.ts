@@ -7,7 +7,7 @@ import type { Hold, TestId } from './types';
 import type { ZoneAdvice } from './zone-advice';
 
 /** What says that concrete which carries may not carry any more, or lets pieces fall. Rust bursts it. */
-const mayFail: readonly RuleId[] = [
+export const mayFail: readonly RuleId[] = [
   'structure-before-removal',
   'bar-section-loss',
   'fire-or-chemical',

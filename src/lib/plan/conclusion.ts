@@ -140,7 +140,7 @@ export function readForOwner(
     if (zonesIn('replace').length) return 'restore-part';
     if (zonesIn('not-known').length || !job.zones.length || waits) return 'not-known-yet';
     if (doubtful.length) return mostlyFree ? 'part-doubtful' : 'doubtful';
-    return share === null || share['not-entered'] > mostly ? 'parts-only' : 'restore';
+    return share === null || share['not-entered'] >= mostly ? 'parts-only' : 'restore';
   })();
   return {
     conclusion,

@@ -1,4 +1,4 @@
-import { goesAhead } from '$lib/advice/begin';
+import { goesAheadUnder } from '$lib/advice/begin';
 import type { StepId } from '$shared/methods';
 import type { Plan } from './plan';
 import type { Task } from './tasks';
@@ -26,7 +26,7 @@ export function waitsAt(plan: Pick<Plan, 'zones'>): (step: StepId, zone: string)
   const waiting = new Map(plan.zones.map(({ id, holds }) => [id, holds]));
   return (step, zone) => {
     const holds = waiting.get(zone) ?? [];
-    return holds.length > 0 && !goesAhead(step, holds);
+    return holds.length > 0 && !goesAheadUnder(step, holds);
   };
 }
 

@@ -26,6 +26,9 @@ export const approachWords: Readonly<Record<Exclude<Approach, 'as-usual'>, strin
 export const ownerFindsOut =
   'Do not go on it or under it for this. Look from firm ground beside it, or ask who knows it. Else choose “Not sure”.';
 
+/** Before anything is known of what hangs, in the open. */
+export const fromBeside = 'Look from beside it: nobody goes on it or under it.';
+
 /** More zones than these are counted. */
 const named = 3;
 
