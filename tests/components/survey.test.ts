@@ -106,6 +106,29 @@ describe('on the drawing', () => {
     ]);
   });
 
+  it('what is typed and not taken yet is taken when somebody is done, or says why it cannot be', async () => {
+    await user.click(screen.getByLabelText('Joint'));
+    await type('Spacing along', '3000');
+    await type('Spacing across', '4000{Enter}');
+    await user.click(screen.getByRole('button', { name: 'Change Joint 1' }));
+    const editor = within(screen.getByRole('region', { name: 'Joint 1' }));
+    const x = (point: string) =>
+      within(editor.getByRole('group', { name: point })).getByLabelText('x (along)');
+    const done = () => user.click(editor.getByRole('button', { name: 'Done' }));
+    await user.clear(x('Point 1'));
+    await done();
+    expect(x('Point 1')).toHaveAttribute('aria-invalid', 'true');
+    await user.type(x('Point 1'), '2500');
+    await user.clear(x('Point 2'));
+    await user.type(x('Point 2'), '2500');
+    await done();
+    expect(screen.queryByRole('region', { name: 'Joint 1' })).toBeNull();
+    expect(drawn()?.joints?.[0]).toEqual([
+      [2500, 0],
+      [2500, 4000],
+    ]);
+  });
+
   it('a zone is painted over a bay, and its area follows', async () => {
     await user.click(screen.getByLabelText('Zone', { selector: 'input' }));
     pad().focus();

@@ -63,6 +63,11 @@ describe('cross-section', () => {
         }
   });
 
+  it('of a case to practise no hole is drawn before it is answered: it would tell the answer', () => {
+    const rotten = [{ thickness: 150 }, { depth: 40, looseness: ['rotten'] }] as const;
+    expect(sectionState(...rotten).hole).not.toBeNull();
+    expect(sectionState(...rotten, { asFound: true }).hole).toBeNull();
+  });
   it('shows the range of a depth that is not settled, and a tight hollow as empty', () => {
     const marks = (zone: Parameters<typeof sectionState>[1]) =>
       draw({ element: ['slab'], thickness: 100 }, zone).layers.flatMap((layer) =>

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { adviseZone } from '$lib/advice/advise';
 import type { ZoneAnswers } from '$lib/answers/answers';
 import type { Job } from '$lib/answers/job';
 import { choicesOf, type Element, type Looseness } from '$lib/answers/questions';

@@ -18,6 +18,8 @@ export interface SectionTarget {
   readonly leaves?: readonly [number, number] | null;
   /** Least clear space behind a freed bar, mm. */
   readonly behindBar?: number;
+  /** Only what is found is drawn: the hole that breaking out leaves would tell what is to be done. */
+  readonly asFound?: boolean;
 }
 
 /** What is known of the cross-section so far. Null: not answered, or more than one thing possible. */
@@ -123,6 +125,6 @@ export function sectionState(
     behindBar: target.behindBar ?? null,
     barCover: measured(zone.barCover),
     barDiameter: measured(zone.barDiameter),
-    hole: holeOf(site, zone),
+    hole: target.asFound ? null : holeOf(site, zone),
   };
 }
