@@ -67,10 +67,10 @@ describe('what an owner is told first', () => {
     expect(conclusion(two, { zones: doubt('z0') })).toBe('doubtful');
     expect(conclusion(two, { zones: doubt('z1') })).toBe('part-doubtful');
   });
-  it('restore, where the whole is known; its parts only, where most is not entered', () => {
+  it('restore, where the whole is known; its parts only, where half or more is not entered', () => {
     expect(conclusion(two, { zones: both })).toBe('restore');
-    expect(conclusion(two, { zones: both }, { total: 200 })).toBe('restore');
-    expect(conclusion(two, { zones: both }, { total: 201 })).toBe('parts-only');
+    expect(conclusion(two, { zones: both }, { total: 199 })).toBe('restore');
+    expect(conclusion(two, { zones: both }, { total: 200 })).toBe('parts-only');
     expect(conclusion([{ area: 80 }, { area: 'unknown' }], { zones: both }, { total: null })).toBe(
       'parts-only',
     );

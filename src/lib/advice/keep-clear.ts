@@ -1,7 +1,5 @@
 import { carriesLoad, hasAirBelow } from '$lib/answers/elements';
-import type { SiteAnswers, ZoneAnswers } from '$lib/answers/answers';
-import type { PartInDoubt } from '$lib/answers/trial-record';
-import { missingQuestions, neverInTheWay } from './relevance';
+import type { SiteAnswers } from '$lib/answers/answers';
 import type { RuleId } from './rules';
 import type { Hold, TestId } from './types';
 import type { ZoneAdvice } from './zone-advice';
@@ -61,29 +59,6 @@ export function calledAtOnce(
 ): Hold['who'] | null {
   const named = [...advice.holds, ...advice.possibleHolds].some(({ who }) => who === 'engineer');
   return named && keepClear(site, advice) ? 'engineer' : null;
-}
-
-/** Of a wall, each place carries by itself, but for what its bars have lost. */
-const failsAllOver: readonly RuleId[] = ['bar-section-loss'];
-
-/**
- * Whether what was found in one zone keeps people off the whole part, so that nothing is worked in
- * its other zones either; null where it does not. What is only possible counts once every question
- * was put. Source: common practice, no published source.
- */
-export function keepsOffPart(
-  site: SiteAnswers,
-  zone: ZoneAnswers,
-  { holds, possibleHolds }: Pick<ZoneAdvice, 'holds' | 'possibleHolds'>,
-): PartInDoubt | null {
-  const { element } = site;
-  if (!element?.some(hasAirBelow))
-    return element?.some(carriesLoad) && holds.some(({ rule }) => failsAllOver.includes(rule))
-      ? 'surely'
-      : null;
-  if (calledAtOnce(site, { holds, possibleHolds: [] })) return 'surely';
-  const asked = missingQuestions(site, zone).every((id) => neverInTheWay.has(id));
-  return asked && calledAtOnce(site, { holds, possibleHolds }) ? 'perhaps' : null;
 }
 
 /** Tests for which nobody goes near. */

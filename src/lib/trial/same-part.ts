@@ -1,4 +1,4 @@
-import { keepsOffPart } from '$lib/advice/keep-clear';
+import { keepsOffPart } from '$lib/advice/same-part';
 import type { ZoneAdvice } from '$lib/advice/zone-advice';
 import { carriesLoad } from '$lib/answers/elements';
 import type { SiteAnswers } from '$lib/answers/answers';
