@@ -33,7 +33,7 @@ export default defineConfig({
                 // What every answer is said with, and what every drawing is made with.
                 {
                   name: 'said',
-                  test: /src\/lib\/(ui\/(focus|speech\.svelte|choice-words|zone-in-address|reckoned-first\.svelte|question\/unsure-choice)|answers\/(units|answers|depth|elements)|advice\/(keep-clear|approach)|words\/(by-language|\w+\/count|\w+\/ui\/keep-away)|interview\/context)\.ts$/,
+                  test: /src\/lib\/(ui\/(focus|speech\.svelte|choice-words|zone-in-address|reckoned-first\.svelte|question\/unsure-choice)|answers\/(units|answers|depth|elements)|advice\/approach-asked|words\/(by-language|\w+\/ui\/approach)|interview\/context)\.ts$/,
                 },
                 {
                   name: 'drawn',

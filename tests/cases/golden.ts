@@ -33,7 +33,7 @@ import { zoneNames } from '$words/zone-names';
 import type { Say } from '$lib/words/types';
 import type { UnitSystem } from '$lib/answers/units';
 import { questionPageWords } from '$words/ui/question';
-import { approachWords } from '$words/ui/keep-away';
+import { approachWords } from '$words/ui/approach';
 import { mayWords } from '$words/ui/glance';
 import { formatter, untied } from '../helpers/plain-formatter';
 

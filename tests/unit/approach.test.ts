@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { approachFor, approachTo, begunHere } from '$lib/advice/approach';
+import { approachTo, begunHere } from '$lib/advice/approach';
+import { approachFor } from '$lib/advice/approach-asked';
 import type { SiteAnswers } from '$lib/answers/answers';
 import { choicesOf, type QuestionId } from '$lib/answers/questions';
 import type { TestId } from '$lib/advice/types';
