@@ -127,8 +127,8 @@ export const ownerPageWords = {
     perhaps === 0
       ? String(parts)
       : parts === 0
-        ? `Perhaps ${perhaps}`
-        : `${parts}, perhaps ${parts + perhaps}`,
+        ? `Up to ${perhaps}`
+        : `${parts}, up to ${parts + perhaps}`,
   madeNew: (of: number) => `of ${count(of, 'part', 'parts')} made new`,
   percent: (span: string) => `${span}%`,
   sizeFirst: 'Not known',
