@@ -29,6 +29,7 @@ it('cleaning that scrubs waits for the laboratory where an old coating may lie b
   for (const step of ['strip-growth', 'degrease'] as const) {
     expect(goesAhead(step, old)).toBe(false);
     expect(goesAhead(step, [{ rule: 'map-cracking' }])).toBe(true);
+    expect(goesAhead(step, [{ rule: 'map-cracking' }, ...old])).toBe(false);
     expect(waitsAt({ zones: [{ id: 'a', holds: old }] } as never)(step, 'a')).toBe(true);
   }
   for (const step of ['make-safe', 'sound-and-mark', 'tap-crack'] as const)
@@ -44,6 +45,7 @@ it('cleaning waits on what may fail, in a zone of its own and in the others', ()
   for (const rule of ['same-part-in-doubt', 'hollow-unmeasured', 'nothing-over-rust']) {
     expect(waits('strip-growth', { rule, who: 'engineer' })).toBe(true);
     expect(waits('make-safe', { rule, who: 'engineer' })).toBe(false);
+    expect(waits('strip-growth', { rule, who: 'engineer' }, { rule: 'map-cracking' })).toBe(true);
     expect(waits('sound-and-mark', { rule, who: 'engineer' })).toBe(false);
   }
   expect(waits('strip-growth', { rule: 'nothing-over-rust', who: 'crew' })).toBe(false);
