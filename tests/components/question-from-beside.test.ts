@@ -44,13 +44,15 @@ describe('how to find out', () => {
       /Do not go on it or under it.*or ask who knows it. Else choose “Not sure”/,
     );
   });
-  it('says so in the open, before anybody opens anything', async () => {
+  it('says so to an owner in the open, before anybody opens anything', async () => {
     const open = /Look from beside it: nobody goes on it or under it\./;
-    for (const reader of ['own', 'work'] as const) {
-      await finding('looseness', 'suspended-slab', reader);
-      expect(document.querySelector('section > p > b')?.textContent).toMatch(open);
-      cleanup();
-    }
+    await finding('looseness', 'suspended-slab', 'own');
+    expect(document.querySelector('section > p > b')?.textContent).toMatch(open);
+    cleanup();
+    // A crew has its own way there, under “Find out how”.
+    await finding('looseness', 'suspended-slab', 'work');
+    expect(document.body.textContent).not.toMatch(open);
+    cleanup();
     await finding('looseness', 'slab', 'own');
     expect(document.body.textContent).not.toMatch(open);
   });

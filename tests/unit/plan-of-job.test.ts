@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { planJob } from '$lib/plan/plan';
+import { areaWorked, planJob } from '$lib/plan/plan';
 import { endsOf } from '../helpers/zone-work';
 import { tradeJob } from '../helpers/trade-jobs';
 
@@ -17,6 +17,13 @@ describe('the plan of a job', () => {
     expect(broken?.[0]).toBeGreaterThan(10);
     expect(broken?.[2]).toBeLessThan(20);
     expect(areas.every(({ area }) => area.unit === 'm2')).toBe(true);
+    // What all of it comes from is the same ground, added up.
+    const all = endsOf(
+      areaWorked(planJob(tradeJob([hollow, powdery, { ...hollow, area: 6 }]))),
+    ) as number[];
+    for (const end of [0, 1, 2])
+      expect(all[end]).toBeCloseTo((powder?.[end] ?? 0) + (broken?.[end] ?? 0), 6);
+    expect(endsOf(areaWorked(planJob(tradeJob([powdery]))))).toEqual([20, 20, 20]);
     const open = planJob(tradeJob([hollow, { ...hollow, area: 'unknown' }])).areas;
     expect(open.map(({ method, area }) => [method, endsOf(area)])).toEqual([
       ['break-out', 'asks for area'],

@@ -189,6 +189,15 @@ function areasOf(zones: readonly PlannedZone[]): Plan['areas'] {
   });
 }
 
+/** The ground that is worked, by any method: of a zone of which spots are broken out, these alone. */
+export const areaWorked = ({ areas, totals }: Pick<Plan, 'areas' | 'totals'>): Amount | null =>
+  areas.length
+    ? sum(
+        'm2',
+        areas.map(({ area }) => area),
+      )
+    : totals.area;
+
 /** The steps in one order, and every task of them, as far as the crew has come. */
 function timed(
   works: readonly ZoneWork[],
