@@ -6,7 +6,7 @@ import type { Beginning } from '$lib/advice/zone-advice';
 /** The three ways of reading the same advice. */
 export const readerPageWords = {
   legend: 'How you read it',
-  unchosen: 'Not chosen yet: shown as for whoever works on it.',
+  unchosen: 'Not chosen yet: steps as for a crew, calls as for an owner.',
   said: {
     work: 'Same advice; hazards and steps first.',
     own: 'Same advice; what you may do yourself first.',
