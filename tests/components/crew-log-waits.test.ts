@@ -89,6 +89,22 @@ describe('what waits to be cleared', () => {
     expect(spellsOf(log('break-out'))[0]?.to).toBeDefined();
   });
 
+  // Nobody goes onto what may fall because somebody tapped a button.
+  it('cannot be cleared by a tap where people are kept away from it', async () => {
+    const job = two();
+    const [rotten, firm] = job.zones;
+    if (!rotten || !firm) throw new Error('no zones');
+    const dusty = { ...firm.answers, looseness: ['powdery'], depth: 1 } as typeof firm.answers;
+    await open({
+      ...job,
+      site: { ...job.site, element: ['suspended-slab'], warnings: { yes: [], maybe: [] } },
+      zones: [rotten, { ...firm, answers: dusty }],
+    } as Job);
+    expect(screen.getByText(/^By the wall must wait\./)).toBeVisible();
+    expect(screen.getByText(/No tap here clears it/)).toBeVisible();
+    expect(screen.queryByRole('button', { name: /^It is cleared/ })).toBeNull();
+  });
+
   it('stays cleared once it was begun, on a page opened later', async () => {
     const begun = {
       spells: { '2026-05-04T07:00:00+02:00': { to: '2026-05-04T07:30:00+02:00', people: 1 } },

@@ -26,6 +26,8 @@ export const logWords = {
   held: 'Not yet: only once this is cleared',
   mustWait: (zones: string, what: string) => `${zones} must wait. ${what}.`,
   thenThere: (steps: string) => `Then: ${steps}.`,
+  /** Of what an engineer has to clear: no button does. */
+  notByTap: 'The engineer says in writing how it goes on. No tap here clears it.',
   cleared: 'It is cleared',
   clearedAt: (zones: string) => `It is cleared: ${zones}`,
   since: (time: string) => `since ${time}`,
