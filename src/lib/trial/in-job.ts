@@ -8,6 +8,6 @@ import { zonesOfPart } from './same-part';
  * with what other zones of the same part hold up.
  */
 export function zoneInJob(job: Job, zone: Zone): Zone {
-  const drawn = job.survey ? drawnJob(job, surveyOf(job)) : job;
+  const drawn = drawnJob(job, surveyOf(job));
   return zonesOfPart(drawn).find(({ id }) => id === zone.id) ?? zone;
 }

@@ -37,9 +37,15 @@ export function zonesOfPart(job: Job, advise: AdviseTried = withoutMargins): rea
   const { site, zones } = job;
   if (zones.length < 2 || !site.element?.some(carriesLoad)) return zones;
   const doubts = zones.map((zone) => keepsOff(site, zone, job, advise));
+  // Counted once, not zone by zone: a job may have thousands.
+  const counted = (['surely', 'perhaps'] as const).map((doubt) => ({
+    doubt,
+    count: doubts.filter((each) => each === doubt).length,
+  }));
   return zones.map((zone, place): Zone => {
-    const others = doubts.filter((_, of) => of !== place);
-    const partInDoubt = (['surely', 'perhaps'] as const).find((doubt) => others.includes(doubt));
+    const partInDoubt = counted.find(
+      ({ doubt, count }) => count > +(doubts[place] === doubt),
+    )?.doubt;
     if (!partInDoubt) return zone;
     const answers: TriedAnswers = { ...zone.answers, partInDoubt };
     return { ...zone, answers };
